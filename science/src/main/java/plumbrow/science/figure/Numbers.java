@@ -1,0 +1,46 @@
+package plumbrow.science.figure;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
+
+/** Numbers as the desk writes them: thousands separated, a true minus sign, no more digits than asked. */
+public final class Numbers {
+    private Numbers() {}
+
+    /** At most six significant digits, trailing zeros dropped: for workings. */
+    public static String plain(double value) {
+        if (value == 0) {
+            return "0";
+        }
+        BigDecimal rounded = new BigDecimal(value).round(new MathContext(6, RoundingMode.HALF_EVEN));
+        double size = Math.abs(value);
+        if (size < 1e-4 || size >= 1e12) {
+            return signed(rounded.stripTrailingZeros().toString());
+        }
+        DecimalFormat format = new DecimalFormat("#,##0.##########", DecimalFormatSymbols.getInstance(Locale.ROOT));
+        return signed(format.format(rounded));
+    }
+
+    /** A fixed number of decimals: for tables. */
+    public static String fixed(double value, int decimals) {
+        String pattern = decimals == 0 ? "#,##0" : "#,##0." + "0".repeat(decimals);
+        DecimalFormat format = new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Locale.ROOT));
+        format.setRoundingMode(RoundingMode.HALF_EVEN);
+        String text = format.format(value);
+        return signed(text.matches("-0(\\.0*)?") ? text.substring(1) : text);
+    }
+
+    /** Dollars and cents with the sign in front: −$3.20. */
+    public static String dollars(double value, int decimals) {
+        String text = fixed(value, decimals);
+        return text.startsWith("−") ? "−$" + text.substring(1) : "$" + text;
+    }
+
+    private static String signed(String text) {
+        return text.startsWith("-") ? "−" + text.substring(1) : text;
+    }
+}
