@@ -1,0 +1,5 @@
+/** Farms, fields and what they carried. */
+@NullMarked
+package plumbrow.advice.field;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,29 @@
+package plumbrow.advice.gates;
+
+/** What a gate says, worst first. Unknown is never clear. */
+public enum Standing {
+    BARRED("barred"),
+    UNKNOWN("unknown"),
+    CONDITIONAL("conditional"),
+    CLEAR("clear");
+
+    private final String word;
+
+    Standing(String word) {
+        this.word = word;
+    }
+
+    public String word() {
+        return word;
+    }
+
+    /** Whether a course with this standing may be advised: conditions can be met, unknowns can't be guessed. */
+    public boolean advisable() {
+        return this == CONDITIONAL || this == CLEAR;
+    }
+
+    /** The worse of two. */
+    public Standing worse(Standing other) {
+        return compareTo(other) <= 0 ? this : other;
+    }
+}

@@ -1,0 +1,5 @@
+/** The decision: a season goes in, weighed and checked courses come out. Knows no database, screen or clock. */
+@NullMarked
+package plumbrow.advice;
+
+import org.jspecify.annotations.NullMarked;

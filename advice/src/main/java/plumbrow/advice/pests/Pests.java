@@ -1,0 +1,12 @@
+package plumbrow.advice.pests;
+
+import java.util.List;
+
+/** Everything that presses on the fields of a season. */
+public record Pests(List<InsectPressure> insects, List<TraitDoubt> traitDoubts, List<WeedPressure> weeds) {
+    public Pests {
+        insects = List.copyOf(insects);
+        traitDoubts = List.copyOf(traitDoubts);
+        weeds = List.copyOf(weeds);
+    }
+}

@@ -1,0 +1,39 @@
+package plumbrow.advice.shelf;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.outlook.Law;
+
+/**
+ * What is particular to a seed product.
+ *
+ * @param product the product of the shelf
+ * @param seedsPerUnit seeds in one bag or unit; null where sold by weight
+ * @param seedsPerPound seeds in a pound [1/lb], needed where seed is sold or drawn by weight
+ * @param germinationPct germination on the tag or of the test [%]
+ * @param traits protein groups it carries, by the names of the traits sheet; empty for none
+ * @param blendRefugePct share of seeds in the bag without the trait [%], 0 for none
+ * @param rule the refuge its tag or grower agreement asks for
+ * @param gainBuPerAcre yield over the field's outlook that this seed's genetics bring [bu/ac], may be negative
+ * @param standPct share of the yield that its stand keeps [%]; 100 where it stands as the outlook assumes
+ * @param saved what saved seed costs and lacks; null for bought seed
+ * @param rights the right to plant it again; asked of every saved seed
+ */
+public record Seed(
+        String product,
+        Crop crop,
+        @Nullable Double seedsPerUnit,
+        @Nullable Double seedsPerPound,
+        double germinationPct,
+        List<String> traits,
+        double blendRefugePct,
+        RefugeRule rule,
+        Law gainBuPerAcre,
+        Law standPct,
+        @Nullable SavedSeed saved,
+        SeedRights rights) {
+    public Seed {
+        traits = List.copyOf(traits);
+    }
+}

@@ -1,0 +1,52 @@
+package plumbrow.advice.shelf;
+
+import java.util.List;
+import java.util.Optional;
+import plumbrow.advice.field.Crop;
+
+/** The products at hand with all that is known of them. */
+public record Shelf(
+        List<Product> products,
+        List<Seed> seeds,
+        List<Trait> traits,
+        List<ActiveContent> actives,
+        List<LabelUse> labelUses,
+        List<ActiveLimit> activeLimits,
+        List<Control> controls) {
+    public Shelf {
+        products = List.copyOf(products);
+        seeds = List.copyOf(seeds);
+        traits = List.copyOf(traits);
+        actives = List.copyOf(actives);
+        labelUses = List.copyOf(labelUses);
+        activeLimits = List.copyOf(activeLimits);
+        controls = List.copyOf(controls);
+    }
+
+    public Optional<Product> product(String name) {
+        return products.stream().filter(product -> product.name().equals(name)).findFirst();
+    }
+
+    public Optional<Seed> seed(String product) {
+        return seeds.stream().filter(seed -> seed.product().equals(product)).findFirst();
+    }
+
+    public Optional<LabelUse> labelUse(String product, Crop crop) {
+        return labelUses.stream()
+                .filter(use -> use.product().equals(product) && use.crop() == crop)
+                .findFirst();
+    }
+
+    public List<ActiveContent> actives(String product) {
+        return actives.stream()
+                .filter(active -> active.product().equals(product))
+                .toList();
+    }
+
+    public List<Control> controls(String product, String pest) {
+        return controls.stream()
+                .filter(control ->
+                        control.product().equals(product) && control.pest().equals(pest))
+                .toList();
+    }
+}

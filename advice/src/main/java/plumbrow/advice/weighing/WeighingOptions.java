@@ -1,0 +1,44 @@
+package plumbrow.advice.weighing;
+
+import java.util.Map;
+import plumbrow.advice.outlook.Law;
+
+/**
+ * How to weigh.
+ *
+ * @param draws number of draws of the outlook, 100 to 1,000,000
+ * @param seed from which all draws come: same season, seed and draws give the same advice to the bit
+ * @param threads number of fields weighed at once, at least 1; changes the time, never the answer
+ * @param changed uncertain inputs set otherwise than the season says, by the id of {@link UncertainInput}
+ */
+public record WeighingOptions(int draws, long seed, int threads, Map<String, Law> changed) {
+    /** What is used where nobody says otherwise. */
+    public static final WeighingOptions DEFAULT =
+            new WeighingOptions(10_000, 20_260_401L, Runtime.getRuntime().availableProcessors(), Map.of());
+
+    public WeighingOptions {
+        if (draws < 100 || draws > 1_000_000) {
+            throw new IllegalArgumentException("the number of draws is " + draws + "; expected 100 to 1,000,000");
+        }
+        if (threads < 1) {
+            throw new IllegalArgumentException("the number of threads is " + threads + "; expected 1 or more");
+        }
+        changed = Map.copyOf(changed);
+    }
+
+    public WeighingOptions withDraws(int number) {
+        return new WeighingOptions(number, seed, threads, changed);
+    }
+
+    public WeighingOptions withSeed(long number) {
+        return new WeighingOptions(draws, number, threads, changed);
+    }
+
+    public WeighingOptions withThreads(int number) {
+        return new WeighingOptions(draws, seed, number, changed);
+    }
+
+    public WeighingOptions withChanged(Map<String, Law> laws) {
+        return new WeighingOptions(draws, seed, threads, laws);
+    }
+}
