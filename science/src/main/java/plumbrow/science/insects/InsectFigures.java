@@ -18,6 +18,8 @@ public final class InsectFigures {
             RootwormBreakEven.CHANCE,
             NodeInjury.TACTICS,
             NodeInjury.BLEND,
+            BlendInsecticide.FIGURE,
+            RateChoice.FIGURE,
             ConsistencyScore.FIGURE,
             BeetleCounts.TRAPS,
             BeetleCounts.PLANTS,
@@ -26,9 +28,22 @@ public final class InsectFigures {
             BorerWorksheet.SECOND,
             BeanLeafBeetle.FIGURE,
             WheatAphid.FIGURE,
+            WesternBeanCutworm.DEGREE_DAYS,
+            WesternBeanCutworm.INJURY_LEVEL,
+            InsectCalendars.ROOTWORM,
+            InsectCalendars.BLACK_CUTWORM,
             DegreeDays.FIGURE,
+            DegreeDaySum.FIGURE,
+            CornStage.FIGURE,
+            EffectiveModes.FIGURE,
             RefugeAcres.FIGURE,
-            InsectResistance.FIGURE);
+            RefugeLayout.PLANTER,
+            RefugeLayout.ROWS,
+            RefugeLayout.BAND,
+            InsectResistance.FIGURE,
+            ResistanceCost.FIGURE,
+            BlendResistance.FIGURE,
+            PyramidResistance.FIGURE);
 
     private InsectFigures() {}
 }
