@@ -72,12 +72,12 @@ class ResistanceTest {
 
     @ParameterizedTest(name = "refuge {0} → {1}")
     @CsvSource({".05, 53", ".10, 111", ".20, 250", ".50, 998"})
-    @DisplayName("7.2 the short formula T ≈ r/(1−r)·(1/p0 − 1/p_T) comes within 11 %")
+    @DisplayName("7.2 the short formula T ≈ r/(1−r)·(1/p0 − 1/p_T) stays a little below the exact count")
     void shortFormula(double r, String about) {
         double approximate = r / (1 - r) * (1 / .001 - 1 / .5);
         assertPrinted(approximate, about);
-        assertThat(generations(.001, r, 0, 0, 1))
-                .isCloseTo((int) approximate, within((int) Math.ceil(.11 * approximate)));
+        // It leaves out the last steep steps, so it stays below the exact count.
+        assertThat(approximate / generations(.001, r, 0, 0, 1)).isBetween(.88, 1.0);
     }
 
     @ParameterizedTest(name = "refuge {0}, moving {1}: W_SS {2}, {3} generations")
