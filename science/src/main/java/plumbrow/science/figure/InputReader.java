@@ -22,6 +22,7 @@ final class InputReader {
             }
         }
         Map<String, Object> values = new HashMap<>();
+        Map<String, String> texts = new HashMap<>();
         for (Input input : figure.inputs()) {
             String text = typed.get(input.key());
             if (text == null || text.isBlank()) {
@@ -33,9 +34,10 @@ final class InputReader {
             }
             if (text != null) {
                 values.put(input.key(), value(input, text.strip()));
+                texts.put(input.key(), text.strip());
             }
         }
-        return new Given(values);
+        return new Given(values, texts);
     }
 
     private static Object value(Input input, String text) {
@@ -111,7 +113,7 @@ final class InputReader {
         };
     }
 
-    private static String shown(@Nullable String text) {
+    static String shown(@Nullable String text) {
         if (text == null) {
             return "";
         }

@@ -1,0 +1,23 @@
+package plumbrow.science.chance;
+
+/**
+ * The law of one uncertain number: a price, a yield, a pest count.
+ *
+ * <p>Implementations are immutable and safe to share between threads; {@link #quantile} allocates nothing and is called
+ * once per draw.
+ */
+public sealed interface Law
+        permits BetaLaw, EmpiricalLaw, FixedLaw, LognormalLaw, NormalLaw, PertLaw, TriangularLaw, WeibullLaw {
+
+    /**
+     * The value that is not passed with a given chance.
+     *
+     * @param chance p, strictly between 0 and 1; laws with finite ends also take 0 and 1
+     */
+    double quantile(double chance);
+
+    double mean();
+
+    /** Standard deviation. */
+    double sd();
+}

@@ -1,0 +1,66 @@
+package plumbrow.science.chance;
+
+/**
+ * Low, likely and high as a smooth law that trusts the likely value more than a triangle does.
+ *
+ *   beta on [a, b] with α = 1 + 4(m−a)/(b−a), β = 1 + 4(b−m)/(b−a)
+ *   mean = (a + 4m + b)/6,  variance = (mean − a)(b − mean)/7
+ *
+ * The shortcut (b − a)/6 for the standard deviation is an approximation and is not used.
+ */
+public final class PertLaw implements Law {
+    private final double likely;
+    private final BetaLaw law;
+
+    /**
+     * @param low a, the absolute lower end
+     * @param likely m, the likeliest value, a ≤ m ≤ b
+     * @param high b, the absolute upper end, a < b
+     */
+    public PertLaw(double low, double likely, double high) {
+        Refusal.unless(
+                low <= likely && likely <= high && low < high && Double.isFinite(high - low),
+                "low, likely and high must rise in this order");
+        this.likely = likely;
+        this.law = new BetaLaw(low, high, shape(likely - low, high - low), shape(high - likely, high - low));
+    }
+
+    public double low() {
+        return law.low();
+    }
+
+    public double likely() {
+        return likely;
+    }
+
+    public double high() {
+        return law.high();
+    }
+
+    public double alpha() {
+        return law.alpha();
+    }
+
+    public double beta() {
+        return law.beta();
+    }
+
+    @Override
+    public double quantile(double chance) {
+        return law.quantile(chance);
+    }
+
+    @Override
+    public double mean() {
+        return (low() + 4 * likely + high()) / 6;
+    }
+
+    @Override
+    public double sd() {
+        return Math.sqrt((mean() - low()) * (high() - mean()) / 7);
+    }
+
+    private static double shape(double part, double width) {
+        return 1 + 4 * part / width;
+    }
+}
