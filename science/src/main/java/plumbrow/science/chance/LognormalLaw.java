@@ -70,7 +70,8 @@ public record LognormalLaw(double mean, double logSd) implements Law {
         return chance <= 0 ? strike : strike - shortfallBelow(strike) / chance;
     }
 
-    private double d2(double strike) {
+    /** d₂, the distance of a strike from the median in spreads; for a spread above 0. */
+    public double d2(double strike) {
         return (Math.log(mean / strike) - logSd * logSd / 2) / logSd;
     }
 }

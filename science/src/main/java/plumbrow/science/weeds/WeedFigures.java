@@ -1,0 +1,12 @@
+package plumbrow.science.weeds;
+
+import java.util.List;
+import plumbrow.science.figure.Figure;
+
+/** The figures of this subject, in the order of the docs page. */
+public final class WeedFigures {
+    public static final List<Figure> ALL = List.of(
+            WeedLoss.FIGURE, WeedLossLate.FIGURE, MixedWeedLoss.FIGURE, WeedThreshold.FIGURE, PassesControl.FIGURE);
+
+    private WeedFigures() {}
+}
