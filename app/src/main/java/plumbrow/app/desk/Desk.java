@@ -1,6 +1,7 @@
 package plumbrow.app.desk;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Map;
 import org.springframework.boot.Banner;
 import org.springframework.boot.SpringApplication;
@@ -63,6 +64,11 @@ public class Desk {
     @Bean
     Weighings weighings(Weigher weigher) {
         return new Weighings(weigher);
+    }
+
+    @Bean
+    Clock clock() {
+        return Clock.systemUTC();
     }
 
     /**

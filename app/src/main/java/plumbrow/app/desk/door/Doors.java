@@ -37,8 +37,8 @@ public class Doors {
                 .requestCache(cache -> cache.disable())
                 .logout(logout -> logout.disable())
                 .csrf(csrf -> csrf.csrfTokenRepository(tokens))
-                .exceptionHandling(trouble -> trouble.accessDeniedHandler((request, response, denied) ->
-                        response.sendError(HttpServletResponse.SC_FORBIDDEN)))
+                .exceptionHandling(trouble -> trouble.accessDeniedHandler(
+                        (request, response, denied) -> response.sendError(HttpServletResponse.SC_FORBIDDEN)))
                 .headers(headers -> headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT_POLICY))
                         .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))
                         .httpStrictTransportSecurity(transport -> transport.disable())

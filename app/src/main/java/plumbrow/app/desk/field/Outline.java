@@ -31,8 +31,8 @@ public record Outline(double width, double height, String path) {
         double scale = LONGER_SIDE / Math.max(Math.max((east - west) * narrowing, north - south), 1e-9);
         String path = rings.stream()
                 .map(ring -> ring.stream()
-                        .map(point -> at(
-                                (point.longitude() - west) * narrowing * scale, (north - point.latitude()) * scale))
+                        .map(point ->
+                                at((point.longitude() - west) * narrowing * scale, (north - point.latitude()) * scale))
                         .collect(Collectors.joining(" L", "M", " Z")))
                 .collect(Collectors.joining(" "));
         return new Outline((east - west) * narrowing * scale, (north - south) * scale, path);

@@ -76,6 +76,11 @@ public record FigureForm(
         return input.key().equals(faultKey) ? fault : "";
     }
 
+    /** The place of the input at fault, from 0; −1 where the fault is of none alone. */
+    public int faultAt() {
+        return figure.inputs().stream().map(Input::key).toList().indexOf(faultKey);
+    }
+
     /** Whether some input is a list or table, which may be longer than an address. */
     public boolean longInputs() {
         return figure.inputs().stream().anyMatch(FigureForm::rows);

@@ -33,9 +33,8 @@ public record FigureIndex(String asked, int of, List<Shelf> shelves) {
     }
 
     private static boolean holds(Figure figure, List<String> words) {
-        String text = (figure.question() + " " + figure.id() + " "
-                        + figure.subject().title())
-                .toLowerCase(Locale.ROOT);
+        String text =
+                (figure.question() + " " + figure.id() + " " + figure.subject().title()).toLowerCase(Locale.ROOT);
         return words.stream().allMatch(text::contains);
     }
 }

@@ -10,6 +10,7 @@ import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.app.desk.Chosen;
+import plumbrow.app.desk.shown.Shown;
 
 /** What the first page shows, farm by farm, in the order of the book. */
 public record Overview(Season season, Advice advice, List<FarmFields> farms, Map<String, Chosen> latestChoice) {
@@ -35,5 +36,20 @@ public record Overview(Season season, Advice advice, List<FarmFields> farms, Map
     /** The decision recorded last for a field. */
     public Optional<Chosen> chosen(String field) {
         return Optional.ofNullable(latestChoice.get(field));
+    }
+
+    /** The answer for the season in one sentence. */
+    public String sentence() {
+        long answered = advice.fieldsAnswered();
+        int fields = advice.fields().size();
+        String count = answered == fields
+                ? (fields == 1 ? "the field has" : "all " + fields + " fields have") + " an answer"
+                : answered + " of " + Shown.count(fields, "field") + (answered == 1 ? " has" : " have") + " an answer";
+        double gain = advice.advisedGainUsd();
+        String worth = Shown.dollars(gain).equals("$0")
+                ? "they are expected to earn what the baselines earn."
+                : "together they are expected to earn " + Shown.dollars(Math.abs(gain)) + (gain > 0 ? " more" : " less")
+                        + " than the baselines.";
+        return count + ", on " + Shown.acres(advice.acres()) + " acres; " + worth;
     }
 }

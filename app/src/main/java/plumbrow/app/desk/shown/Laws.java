@@ -2,6 +2,7 @@ package plumbrow.app.desk.shown;
 
 import java.util.stream.Collectors;
 import plumbrow.advice.outlook.Law;
+import plumbrow.documents.picture.Odds;
 import plumbrow.science.figure.Numbers;
 
 /** Laws in words: "0.4 to 2.1, likely 1.2". */

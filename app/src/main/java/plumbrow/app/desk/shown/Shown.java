@@ -2,7 +2,9 @@ package plumbrow.app.desk.shown;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -12,6 +14,7 @@ import plumbrow.science.figure.Numbers;
 /** Values as the pages write them. */
 public final class Shown {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("MMMM d, yyyy", Locale.US);
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("MMMM d, yyyy, HH:mm", Locale.US);
 
     private Shown() {}
 
@@ -53,6 +56,16 @@ public final class Shown {
         return DAY.format(date);
     }
 
+    /** A moment in the time of this machine: "April 3, 2027, 06:12". */
+    public static String moment(Instant at) {
+        return MOMENT.format(at.atZone(ZoneId.systemDefault()));
+    }
+
+    /** Rounded to tenths, where more digits would say more than the draws do. */
+    public static double tenths(double value) {
+        return Math.rint(value * 10) / 10;
+    }
+
     /** A count with its noun: "1 field", "12 fields". */
     public static String count(long number, String noun) {
         return Numbers.fixed(number, 0) + " " + noun + (number == 1 ? "" : "s");
@@ -61,6 +74,11 @@ public final class Shown {
     /** A name as one part of an address. */
     public static String part(String name) {
         return URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
+    }
+
+    /** A name as an id within a page. */
+    public static String id(String name) {
+        return part(name).replace('%', '-').replace('*', '-');
     }
 
     /** The sentence with a capital first letter. */

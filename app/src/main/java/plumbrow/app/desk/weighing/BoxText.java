@@ -6,8 +6,7 @@ import java.util.regex.Pattern;
 
 /** Numbers as people type them into boxes: "4.20", "$4.20", "1,200", "−3", "15 %". */
 final class BoxText {
-    private static final Pattern NUMBER =
-            Pattern.compile("-?(\\d{1,3}(,\\d{3})+|\\d+)?(\\.\\d*)?([eE][+-]?\\d{1,2})?");
+    private static final Pattern NUMBER = Pattern.compile("-?(\\d{1,3}(,\\d{3})+|\\d+)?(\\.\\d*)?([eE][+-]?\\d{1,2})?");
 
     private BoxText() {}
 
@@ -31,9 +30,7 @@ final class BoxText {
 
     /** A number as it stands in a box: all its digits, nothing between them. */
     static String of(double value) {
-        return value == 0
-                ? "0"
-                : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+        return value == 0 ? "0" : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
     /** A share as per cent, without the noise of binary fractions. */

@@ -25,7 +25,11 @@ public record OutlookForm(List<Line> lines) {
      *
      * @param law the law typed, where it differs from the season's and can be read
      */
-    public record Line(int number, UncertainInput input, List<Box> boxes, @Nullable Law law) {
+    public record Line(
+            int number,
+            UncertainInput input,
+            List<Box> boxes,
+            @Nullable Law law) {
         public boolean changed() {
             return law != null;
         }

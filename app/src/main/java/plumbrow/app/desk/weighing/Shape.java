@@ -61,8 +61,7 @@ enum Shape {
         @Override
         List<String> texts(Law law) {
             Law.Lognormal price = (Law.Lognormal) law;
-            return List.of(
-                    BoxText.of(price.price()), BoxText.percent(price.volatility()), BoxText.of(price.years()));
+            return List.of(BoxText.of(price.price()), BoxText.percent(price.volatility()), BoxText.of(price.years()));
         }
 
         @Override
@@ -86,16 +85,15 @@ enum Shape {
     PAST("past values, semicolons between") {
         @Override
         List<String> texts(Law law) {
-            return List.of(((Law.Past) law)
-                    .values().stream().map(BoxText::of).collect(Collectors.joining("; ")));
+            return List.of(((Law.Past) law).values().stream().map(BoxText::of).collect(Collectors.joining("; ")));
         }
 
         @Override
         Law law(Law season, List<String> typed) {
             List<Double> values = Arrays.stream(typed.get(0).split("[;\\s]+"))
                     .filter(text -> !text.isBlank())
-                    .map(text -> BoxText.number(text)
-                            .orElseThrow(() -> new BoxFault(0, "'" + text + "' is not a number")))
+                    .map(text ->
+                            BoxText.number(text).orElseThrow(() -> new BoxFault(0, "'" + text + "' is not a number")))
                     .toList();
             if (values.size() < 2) {
                 throw new BoxFault(0, "expected at least two numbers, such as 170; 182");

@@ -74,8 +74,7 @@ public class WeighingPage {
         FieldAdvice said = asTheSeasonSays(season, name);
         ChoiceForm choice = ChoiceForm.read(said, typed);
         if (choice.faults().isEmpty()) {
-            book.choose(new Chosen(
-                    season.year(), name, choice.course(), choice.who(), choice.why(), clock.instant()));
+            book.choose(new Chosen(season.year(), name, choice.course(), choice.who(), choice.why(), clock.instant()));
             return "redirect:/fields/" + Shown.part(name) + "/weighing#choices";
         }
         response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());

@@ -16,12 +16,7 @@ import plumbrow.app.desk.Chosen;
  * @param rough whether only few draws were taken because the outlook is being typed
  */
 public record WeighingView(
-        Season season,
-        FieldAdvice advice,
-        OutlookForm form,
-        ChoiceForm choice,
-        List<Chosen> choices,
-        boolean rough) {
+        Season season, FieldAdvice advice, OutlookForm form, ChoiceForm choice, List<Chosen> choices, boolean rough) {
 
     static List<Chosen> latestFirst(List<Chosen> choices, String field) {
         return choices.stream()
