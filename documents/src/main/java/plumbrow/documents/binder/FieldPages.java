@@ -18,6 +18,7 @@ import plumbrow.science.figure.Numbers;
  */
 record FieldPages(FieldAdvice field, CoursePalette palette, String id) {
     private static final int PICTURE_PX = 690;
+    private static final int MOST_IN_A_PICTURE = 8; // what fits under the advice on one page
 
     void write(Html html) {
         String name = field.field().name();
@@ -26,11 +27,13 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id) {
         html.element("h1", name);
         html.element("p", "quiet", place());
         html.element("p", "lead", field.sentence());
-        paragraph(html, field.reason());
-        paragraph(html, field.doubt());
-        html.open("div", "picture")
-                .picture(StripPicture.svg(field, palette, PICTURE_PX), StripPicture.finding(field))
-                .close("div");
+        paragraph(html, "Why", field.reason());
+        paragraph(html, "In doubt", field.doubt());
+        for (String picture : StripPicture.svgs(field, palette, PICTURE_PX, MOST_IN_A_PICTURE)) {
+            html.open("div", "picture")
+                    .picture(picture, StripPicture.finding(field))
+                    .close("div");
+        }
         if (!field.courses().isEmpty()) {
             courses(html);
         }
@@ -50,9 +53,9 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id) {
                 + ".";
     }
 
-    private static void paragraph(Html html, String sentence) {
+    private static void paragraph(Html html, String head, String sentence) {
         if (!sentence.isBlank()) {
-            html.element("p", sentence);
+            html.open("p").element("b", head + ": ").words(sentence).close("p");
         }
     }
 
