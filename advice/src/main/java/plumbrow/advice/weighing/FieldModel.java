@@ -1,0 +1,23 @@
+package plumbrow.advice.weighing;
+
+import java.util.List;
+import plumbrow.advice.field.Farm;
+import plumbrow.advice.field.Field;
+
+/**
+ * A field boiled down for the kernel: its uncertain inputs and its courses, places instead of names.
+ *
+ * @param tie rank correlation of price and yield
+ */
+record FieldModel(
+        Field field,
+        Farm farm,
+        List<Variable> variables,
+        int price,
+        int yield,
+        int handling,
+        int geneticLag,
+        int delayLoss,
+        double tie,
+        List<CourseModel> courses,
+        List<String> cautions) {}
