@@ -113,7 +113,8 @@ final class Canvas {
     }
 
     /** The whole picture. The finding stands in title and description, for whoever hears it instead of seeing it. */
-    String svg(double width, double height, String title, String description) {
+    String svg(double width, double exactHeight, String title, String description) {
+        double height = Math.ceil(exactHeight); // the PDF writer takes whole sizes only
         return ("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-label=\"%s\" width=\"%s\" height=\"%s\""
                         + " viewBox=\"0 0 %s %s\" font-family=\"%s\"><title>%s</title><desc>%s</desc>%s</svg>")
                 .formatted(

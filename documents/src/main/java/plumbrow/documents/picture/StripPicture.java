@@ -123,7 +123,7 @@ public final class StripPicture {
     }
 
     /** What the picture shows, for whoever cannot see it. */
-    static String finding(FieldAdvice field) {
+    public static String finding(FieldAdvice field) {
         String courses =
                 field.courses().stream().map(course -> inWords(field, course)).collect(Collectors.joining(" "));
         return field.sentence() + " " + courses;
