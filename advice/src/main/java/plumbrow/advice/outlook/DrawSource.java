@@ -68,18 +68,14 @@ public final class DrawSource {
     }
 
     private double[] sorted(Law law) {
-        double[] sorted = new double[draws];
         if (law instanceof Law.Chance chance) {
+            double[] sorted = new double[draws];
             for (int i = 0; i < draws; i++) {
                 sorted[i] = (i + 0.5) / draws < 1 - chance.chance() ? 0 : 1;
             }
             return sorted;
         }
-        plumbrow.science.chance.Law shape = Chances.of(law);
-        for (int i = 0; i < draws; i++) {
-            sorted[i] = shape.quantile((i + 0.5) / draws);
-        }
-        return sorted;
+        return Chances.of(law).strata(draws);
     }
 
     private UniformRandomProvider random(String name) {
