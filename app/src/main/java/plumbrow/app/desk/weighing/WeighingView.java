@@ -1,0 +1,32 @@
+package plumbrow.app.desk.weighing;
+
+import java.util.Comparator;
+import java.util.List;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.app.desk.Chosen;
+
+/**
+ * What the weighing page shows.
+ *
+ * @param advice the answer, with the outlook as changed
+ * @param form the outlook in boxes
+ * @param choice the decision being typed
+ * @param choices decisions recorded for this field, latest first
+ * @param rough whether only few draws were taken because the outlook is being typed
+ */
+public record WeighingView(
+        Season season, FieldAdvice advice, OutlookForm form, ChoiceForm choice, List<Chosen> choices, boolean rough) {
+
+    static List<Chosen> latestFirst(List<Chosen> choices, String field) {
+        return choices.stream()
+                .filter(choice -> choice.field().equals(field))
+                .sorted(Comparator.comparing(Chosen::at).reversed())
+                .toList();
+    }
+
+    /** The advice in one sentence, saying so where the outlook is not the season's. */
+    public String sentence() {
+        return form.changed() ? "With your changed outlook: " + advice.sentence() : advice.sentence();
+    }
+}
