@@ -41,9 +41,9 @@ public final class DrawSource {
 
     /** The draws of {@code column} put in the order that ties them to {@code leader} by a rank correlation. */
     public Column tied(String name, Law law, Column leader, double rankCorrelation) {
+        Column own = column(name, law);
         return columns.computeIfAbsent(
-                name + '\u0000' + law + '\u0000' + rankCorrelation,
-                key -> RankTie.tie(column(name, law), leader, rankCorrelation));
+                name + '\u0000' + law + '\u0000' + rankCorrelation, key -> RankTie.tie(own, leader, rankCorrelation));
     }
 
     /** Standard normal draws of their own, for what is not in the outlook: the error of a sample, say. */

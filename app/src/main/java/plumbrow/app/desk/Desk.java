@@ -24,6 +24,7 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Import;
 import org.springframework.context.support.GenericApplicationContext;
 import org.springframework.core.env.MapPropertySource;
+import plumbrow.app.book.Book;
 import plumbrow.app.desk.door.Doors;
 import plumbrow.app.desk.door.Pages;
 import plumbrow.app.desk.door.TroublePages;
@@ -62,11 +63,6 @@ import plumbrow.app.desk.weighing.WeighingPage;
 })
 public class Desk {
     @Bean
-    Weighings weighings(Weigher weigher) {
-        return new Weighings(weigher);
-    }
-
-    @Bean
     Clock clock() {
         return Clock.systemUTC();
     }
@@ -78,7 +74,7 @@ public class Desk {
      * @param port where to listen; 0 takes a free one
      */
     public static ConfigurableApplicationContext open(Path book, int port) {
-        throw new UnsupportedOperationException();
+        return open(new DeskBook(Book.open(book)), Weigher.ADVISER, port);
     }
 
     static ConfigurableApplicationContext open(DeskBook book, Weigher weigher, int port) {
@@ -92,7 +88,7 @@ public class Desk {
             context.getEnvironment().getPropertySources().addFirst(new MapPropertySource("desk", settings(port)));
             GenericApplicationContext beans = (GenericApplicationContext) context;
             beans.registerBean(DeskBook.class, () -> book);
-            beans.registerBean(Weigher.class, () -> weigher);
+            beans.registerBean(Weighings.class, () -> new Weighings(weigher));
         });
         return application.run();
     }

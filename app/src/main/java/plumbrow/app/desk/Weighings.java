@@ -30,7 +30,7 @@ public final class Weighings {
     };
     private @Nullable SeasonWeighing whole;
 
-    public Weighings(Weigher weigher) {
+    Weighings(Weigher weigher) {
         this.weigher = weigher;
     }
 

@@ -12,20 +12,20 @@ import plumbrow.advice.pests.TraitDoubt;
 import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.app.desk.Chosen;
+import plumbrow.app.book.Choice;
 import plumbrow.app.desk.shown.Shown;
 
 /** What the page of a field shows. */
-public record FieldSheet(Season season, Field field, FieldAdvice advice, List<Chosen> choices) {
+public record FieldSheet(Season season, Field field, FieldAdvice advice, List<Choice> choices) {
 
-    static FieldSheet of(Season season, Field field, FieldAdvice advice, List<Chosen> choices) {
+    static FieldSheet of(Season season, Field field, FieldAdvice advice, List<Choice> choices) {
         return new FieldSheet(
                 season,
                 field,
                 advice,
                 choices.stream()
                         .filter(choice -> choice.field().equals(field.name()))
-                        .sorted(Comparator.comparing(Chosen::at).reversed())
+                        .sorted(Comparator.comparing(Choice::when).reversed())
                         .toList());
     }
 

@@ -9,16 +9,16 @@ import plumbrow.advice.field.Farm;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.app.desk.Chosen;
+import plumbrow.app.book.Choice;
 import plumbrow.app.desk.shown.Shown;
 
 /** What the first page shows, farm by farm, in the order of the book. */
-public record Overview(Season season, Advice advice, List<FarmFields> farms, Map<String, Chosen> latestChoice) {
+public record Overview(Season season, Advice advice, List<FarmFields> farms, Map<String, Choice> latestChoice) {
 
     /** The fields of one farm. */
     public record FarmFields(Farm farm, List<FieldAdvice> fields) {}
 
-    static Overview of(Season season, Advice advice, List<Chosen> choices) {
+    static Overview of(Season season, Advice advice, List<Choice> choices) {
         List<FarmFields> farms = new ArrayList<>();
         for (Farm farm : season.farms()) {
             List<FieldAdvice> fields = advice.fields().stream()
@@ -28,13 +28,13 @@ public record Overview(Season season, Advice advice, List<FarmFields> farms, Map
                 farms.add(new FarmFields(farm, fields));
             }
         }
-        Map<String, Chosen> latest = new LinkedHashMap<>();
+        Map<String, Choice> latest = new LinkedHashMap<>();
         choices.forEach(choice -> latest.put(choice.field(), choice));
         return new Overview(season, advice, List.copyOf(farms), Map.copyOf(latest));
     }
 
     /** The decision recorded last for a field. */
-    public Optional<Chosen> chosen(String field) {
+    public Optional<Choice> chosen(String field) {
         return Optional.ofNullable(latestChoice.get(field));
     }
 

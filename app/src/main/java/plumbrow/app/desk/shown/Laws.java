@@ -2,7 +2,7 @@ package plumbrow.app.desk.shown;
 
 import java.util.stream.Collectors;
 import plumbrow.advice.outlook.Law;
-import plumbrow.documents.picture.Odds;
+import plumbrow.advice.weighing.Odds;
 import plumbrow.science.figure.Numbers;
 
 /** Laws in words: "0.4 to 2.1, likely 1.2". */
@@ -31,7 +31,7 @@ public final class Laws {
                     + n(price.years()) + " years";
         }
         if (law instanceof Law.Chance chance) {
-            return "works in " + Odds.of(chance.chance());
+            return "works in " + Odds.words(chance.chance());
         }
         return ((Law.Past) law).values().stream().map(Numbers::plain).collect(Collectors.joining("; ")) + tail;
     }

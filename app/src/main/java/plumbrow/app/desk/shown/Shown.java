@@ -67,7 +67,7 @@ public final class Shown {
     }
 
     /** A count with its noun: "1 field", "12 fields". */
-    public static String count(long number, String noun) {
+    public static String count(int number, String noun) {
         return Numbers.fixed(number, 0) + " " + noun + (number == 1 ? "" : "s");
     }
 

@@ -1,12 +1,15 @@
 package plumbrow.app.desk.weighing;
 
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.app.book.Choice;
 import plumbrow.app.desk.shown.Shown;
 
 /**
@@ -39,6 +42,20 @@ public record ChoiceForm(String course, String who, String why, Map<String, Stri
             faults.put("choice-why", "Say why, in a sentence or two.");
         }
         return new ChoiceForm(course, who, why, faults);
+    }
+
+    /** The decision for the log, with what the advice said at the time. */
+    Choice decided(int year, FieldAdvice advice, Instant when) {
+        Optional<WeighedCourse> weighed = advice.course(course);
+        return new Choice(
+                year,
+                advice.field().name(),
+                course,
+                who,
+                when,
+                why,
+                weighed.map(WeighedCourse::chanceBeatsBaseline).orElse(null),
+                weighed.map(WeighedCourse::meanMarginUsdPerAcre).orElse(null));
     }
 
     /** Why a course can't be chosen as it stands; empty where it can. */

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import plumbrow.advice.outlook.Chances;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.weighing.UncertainInput;
+import plumbrow.app.desk.shown.Shown;
 
 /** The outlook of a field in boxes: what the season says, what was typed instead, and what can't be read. */
 public record OutlookForm(List<Line> lines) {
@@ -107,11 +110,21 @@ public record OutlookForm(List<Line> lines) {
             return new Line(number, input, boxes(number, input, shape, texts, null), null);
         }
         try {
-            Law law = shape.law(input.law(), texts);
+            Law law = drawable(shape.law(input, texts));
             return new Line(
                     number, input, boxes(number, input, shape, texts, null), law.equals(input.law()) ? null : law);
         } catch (BoxFault fault) {
             return new Line(number, input, boxes(number, input, shape, texts, fault), null);
+        }
+    }
+
+    /** The law, if the engine can draw from it; it says best itself what is wrong. */
+    private static Law drawable(Law law) {
+        try {
+            Objects.requireNonNull(Chances.of(law));
+            return law;
+        } catch (IllegalArgumentException fault) {
+            throw new BoxFault(0, Shown.text(fault.getMessage()));
         }
     }
 

@@ -15,7 +15,6 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.WeighingOptions;
-import plumbrow.app.desk.Chosen;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.OpenSeason;
 import plumbrow.app.desk.Weighings;
@@ -74,7 +73,7 @@ public class WeighingPage {
         FieldAdvice said = asTheSeasonSays(season, name);
         ChoiceForm choice = ChoiceForm.read(said, typed);
         if (choice.faults().isEmpty()) {
-            book.choose(new Chosen(season.year(), name, choice.course(), choice.who(), choice.why(), clock.instant()));
+            book.choose(choice.decided(season.year(), said, clock.instant()));
             return "redirect:/fields/" + Shown.part(name) + "/weighing#choices";
         }
         response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());

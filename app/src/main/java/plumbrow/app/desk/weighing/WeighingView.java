@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.app.desk.Chosen;
+import plumbrow.app.book.Choice;
 
 /**
  * What the weighing page shows.
@@ -16,12 +16,12 @@ import plumbrow.app.desk.Chosen;
  * @param rough whether only few draws were taken because the outlook is being typed
  */
 public record WeighingView(
-        Season season, FieldAdvice advice, OutlookForm form, ChoiceForm choice, List<Chosen> choices, boolean rough) {
+        Season season, FieldAdvice advice, OutlookForm form, ChoiceForm choice, List<Choice> choices, boolean rough) {
 
-    static List<Chosen> latestFirst(List<Chosen> choices, String field) {
+    static List<Choice> latestFirst(List<Choice> choices, String field) {
         return choices.stream()
                 .filter(choice -> choice.field().equals(field))
-                .sorted(Comparator.comparing(Chosen::at).reversed())
+                .sorted(Comparator.comparing(Choice::when).reversed())
                 .toList();
     }
 
