@@ -1,5 +1,6 @@
 package plumbrow.app;
 
+import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
@@ -15,7 +16,7 @@ public final class Main {
     public static void main(String[] arguments) {
         PrintWriter out = writer(FileDescriptor.out);
         PrintWriter err = writer(FileDescriptor.err);
-        int code = Commands.run(arguments, new Screen(out, err, System.console() != null));
+        int code = Commands.run(arguments, new Screen(out, err, personLooksOn()));
         out.flush();
         err.flush();
         System.exit(code);
@@ -28,6 +29,20 @@ public final class Main {
      */
     public static int run(String[] arguments, PrintWriter out, PrintWriter err) {
         return Commands.run(arguments, new Screen(out, err, false));
+    }
+
+    /** Java 17 has a console only on a terminal; from Java 22 on there is always one, which has to be asked. */
+    @SuppressWarnings("SystemConsoleNull")
+    private static boolean personLooksOn() {
+        Console console = System.console();
+        if (console == null || Runtime.version().feature() < 22) {
+            return console != null;
+        }
+        try {
+            return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+        } catch (ReflectiveOperationException unknown) {
+            return false;
+        }
     }
 
     /** Always UTF-8: units, signs and names need it, and pipes keep it. */

@@ -52,7 +52,8 @@ final class CheckCommand implements Callable<Integer> {
                     .forEach(candidate -> checked.add(findings(season, field, candidate)));
         }
         if (checked.isEmpty() && course != null) {
-            throw new BadInputException("There is no course '" + course + "' there; the courses are " + courses(season));
+            throw new BadInputException(
+                    "There is no course '" + course + "' there; the courses are " + courses(season));
         }
         screen.say(json ? Json.of(checked) : FindingWords.checked(checked));
         boolean barred = checked.stream().anyMatch(found -> found.standing() == Standing.BARRED);

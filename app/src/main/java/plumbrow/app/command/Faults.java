@@ -6,7 +6,6 @@ import plumbrow.advice.weighing.SeasonGapException;
 import plumbrow.app.FaultFile;
 import plumbrow.app.book.BookException;
 import plumbrow.documents.FileTrouble;
-import plumbrow.documents.workbook.WorkbookFaults;
 import plumbrow.science.figure.FigureInputException;
 
 /** What went wrong, in one sentence on standard error. */
@@ -17,8 +16,7 @@ final class Faults {
             BookException.class,
             FigureInputException.class,
             FileTrouble.class,
-            SeasonGapException.class,
-            WorkbookFaults.class);
+            SeasonGapException.class);
 
     private Faults() {}
 
@@ -39,9 +37,13 @@ final class Faults {
     }
 
     static int unforeseen(Screen screen, Throwable fault) {
-        screen.err().println(FaultFile.add("A command failed.", fault)
-                .map(file -> "Plumbrow came upon a fault of its own and stopped; the details are in " + file + ".")
-                .orElse("Plumbrow came upon a fault of its own and stopped; the details could not be written down."));
+        screen.err()
+                .println(
+                        FaultFile.add("A command failed.", fault)
+                                .map(file -> "Plumbrow came upon a fault of its own and stopped; the details are in "
+                                        + file + ".")
+                                .orElse(
+                                        "Plumbrow came upon a fault of its own and stopped; the details could not be written down."));
         return Exit.BAD_INPUT;
     }
 }

@@ -60,7 +60,8 @@ final class FigureCommand implements Callable<Integer> {
         for (String pair : pairs) {
             int equals = pair.indexOf('=');
             if (equals < 1) {
-                throw new BadInputException("'" + pair + "' is not an input; expected key=value, such as price_usd_bu=4.40");
+                throw new BadInputException(
+                        "'" + pair + "' is not an input; expected key=value, such as price_usd_bu=4.40");
             }
             String key = pair.substring(0, equals);
             if (inputs.put(key, pair.substring(equals + 1)) != null) {
@@ -71,10 +72,10 @@ final class FigureCommand implements Callable<Integer> {
     }
 
     private static String unknown(String id) {
-        List<String> parts = Arrays.asList(id.toLowerCase(Locale.ROOT).split("[^a-z0-9]+"));
+        List<String> parts = Arrays.asList(id.toLowerCase(Locale.ROOT).split("[^a-z0-9]+", -1));
         String near = Figures.all().stream()
                 .map(Figure::id)
-                .filter(known -> Arrays.stream(known.split("-")).anyMatch(parts::contains))
+                .filter(known -> Arrays.stream(known.split("-", -1)).anyMatch(parts::contains))
                 .limit(6)
                 .collect(Collectors.joining(", "));
         return "There is no figure '" + id + "'; "

@@ -32,8 +32,9 @@ final class FromBook {
         try (Book book = Book.open(file)) {
             Integer asked = year;
             if (asked != null) {
-                return book.season(asked).orElseThrow(() -> new BadInputException(
-                        "The book " + file + " has no season " + asked + "; " + held(book.seasons()) + "."));
+                return book.season(asked)
+                        .orElseThrow(() -> new BadInputException(
+                                "The book " + file + " has no season " + asked + "; " + held(book.seasons()) + "."));
             }
             return book.latestSeason()
                     .orElseThrow(() -> new BadInputException("The book " + file

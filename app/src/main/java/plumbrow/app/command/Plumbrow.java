@@ -1,12 +1,12 @@
 package plumbrow.app.command;
 
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
-import org.jspecify.annotations.Nullable;
 
 /** What is said when no command is given: what commands there are. */
 @Command(

@@ -27,9 +27,10 @@ final class Serving {
                 }
             });
             String address = "http://127.0.0.1:" + desk.getEnvironment().getProperty("local.server.port", "" + port);
-            screen.say(json
-                    ? Json.of(new Open(address, book.toString()))
-                    : "The desk is open: " + address + "\nCtrl-C closes it.");
+            screen.say(
+                    json
+                            ? Json.of(new Open(address, book.toString()))
+                            : "The desk is open: " + address + "\nCtrl-C closes it.");
             screen.out().flush();
             if (desk.isActive()) {
                 closed.await();
@@ -46,8 +47,8 @@ final class Serving {
         } catch (RuntimeException fault) {
             for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
                 if (cause instanceof PortInUseException) {
-                    throw new BadInputException(
-                            "Port " + port + " is taken by another program; choose another with --port, or 0 for a free one.");
+                    throw new BadInputException("Port " + port
+                            + " is taken by another program; choose another with --port, or 0 for a free one.");
                 }
             }
             throw fault;

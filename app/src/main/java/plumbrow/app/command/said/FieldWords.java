@@ -74,8 +74,10 @@ public final class FieldWords {
             return;
         }
         paper.heading("What is worth knowing");
-        paper.prose("  ", "Knowing everything before deciding is worth at most "
-                + Numbers.dollars(advice.worthOfKnowingAllUsdPerAcre(), 2) + " an acre.");
+        paper.prose(
+                "  ",
+                "Knowing everything before deciding is worth at most "
+                        + Numbers.dollars(advice.worthOfKnowingAllUsdPerAcre(), 2) + " an acre.");
         worth.forEach(knowing -> paper.prose("  ", knowing.says()));
         advice.samples().stream().map(SampleWorth::says).forEach(says -> paper.prose("  ", says));
     }

@@ -53,7 +53,9 @@ public final class FigureWords {
         paper.prose("Holds    ", figure.validity());
         paper.prose("Source   ", figure.source() + " (" + figure.status().words() + ")");
         cautions(paper, figure.cautions());
-        return paper.gap().line("Try: plumbrow figure " + figure.id() + " " + example(figure)).text();
+        return paper.gap()
+                .line("Try: plumbrow figure " + figure.id() + " " + example(figure))
+                .text();
     }
 
     /** The answers with their units, then the arithmetic, the source and the cautions. */
@@ -115,7 +117,9 @@ public final class FigureWords {
     private static String example(Figure figure) {
         List<Input> needed = figure.inputs().stream().filter(Input::required).toList();
         List<Input> inputs = needed.isEmpty() ? figure.inputs() : needed;
-        return inputs.stream().map(input -> input.key() + "=" + quoted(input.example())).collect(Collectors.joining(" "));
+        return inputs.stream()
+                .map(input -> input.key() + "=" + quoted(input.example()))
+                .collect(Collectors.joining(" "));
     }
 
     /** Semicolons and blanks mean something to the shell. */

@@ -20,7 +20,8 @@ public final class FindingWords {
     public static String checked(List<CourseFindings> courses) {
         Paper paper = new Paper();
         for (CourseFindings course : courses) {
-            paper.heading(course.field() + ", " + course.course() + ": " + course.standing().word());
+            paper.heading(course.field() + ", " + course.course() + ": "
+                    + course.standing().word());
             course.findings().stream()
                     .filter(finding -> finding.standing() != Standing.CLEAR)
                     .forEach(finding -> finding(paper, finding, ""));

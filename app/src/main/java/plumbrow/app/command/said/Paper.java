@@ -64,7 +64,7 @@ public final class Paper {
     private static List<String> broken(String sentences, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : sentences.strip().split("\\s+")) {
+        for (String word : sentences.strip().split("\\s+", -1)) {
             if (line.length() > 0 && length(line.toString()) + 1 + length(word) > width) {
                 lines.add(line.toString());
                 line.setLength(0);

@@ -55,9 +55,13 @@ public final class TextTable {
         StringBuilder line = new StringBuilder();
         for (int i = 0; i < columns.size(); i++) {
             int column = i;
-            int width = all.stream().mapToInt(cells -> Paper.length(cells.get(column))).max().orElse(0);
+            int width = all.stream()
+                    .mapToInt(cells -> Paper.length(cells.get(column)))
+                    .max()
+                    .orElse(0);
             String blanks = " ".repeat(width - Paper.length(row.get(i)));
-            line.append(i == 0 ? "  " : "   ").append(columns.get(i).right() ? blanks + row.get(i) : row.get(i) + blanks);
+            line.append(i == 0 ? "  " : "   ")
+                    .append(columns.get(i).right() ? blanks + row.get(i) : row.get(i) + blanks);
         }
         return line.toString();
     }
