@@ -41,21 +41,26 @@ public final class Binder {
     }
 
     private static void print(String pages, Advice advice, OutputStream out) throws IOException {
+        try (PDDocument document = new PDDocument();
+                PdfBoxRenderer renderer = renderer(pages, document, out)) {
+            renderer.createPDFWithoutClosing();
+            describe(document.getDocumentInformation(), advice);
+            document.setDocumentId((long) Objects.hash(advice.year(), advice.seed(), pages.hashCode()));
+            document.save(out);
+        }
+    }
+
+    private static PdfBoxRenderer renderer(String pages, PDDocument document, OutputStream out) throws IOException {
         PdfRendererBuilder builder = new PdfRendererBuilder();
-        Typeface.embed(builder);
+        builder.usePDDocument(document);
+        Typeface.embed(builder, document);
         builder.useSVGDrawer(new BatikSVGDrawer());
         builder.useUnicodeLineBreaker(new WordBreaks());
         builder.usePdfUaAccessibility(true);
         builder.withProducer("Plumbrow");
         builder.withHtmlContent(pages, null);
         builder.toStream(out);
-        try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
-            renderer.createPDFWithoutClosing();
-            PDDocument document = renderer.getPdfDocument();
-            describe(document.getDocumentInformation(), advice);
-            document.setDocumentId((long) Objects.hash(advice.year(), advice.seed(), pages.hashCode()));
-            document.save(out);
-        }
+        return builder.buildPdfRenderer();
     }
 
     private static void describe(PDDocumentInformation about, Advice advice) {

@@ -3,10 +3,10 @@ package plumbrow.documents.binder;
 import java.util.List;
 import plumbrow.advice.weighing.Comparison;
 import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.Odds;
 import plumbrow.advice.weighing.WeighedCourse;
 import plumbrow.documents.binder.Html.Column;
 import plumbrow.documents.picture.CoursePalette;
-import plumbrow.documents.picture.Odds;
 import plumbrow.documents.picture.StripPicture;
 import plumbrow.science.figure.Numbers;
 
@@ -18,6 +18,7 @@ import plumbrow.science.figure.Numbers;
  */
 record FieldPages(FieldAdvice field, CoursePalette palette, String id) {
     private static final int PICTURE_PX = 690;
+    private static final int MOST_IN_A_PICTURE = 8; // what fits under the advice on one page
 
     void write(Html html) {
         String name = field.field().name();
@@ -26,11 +27,13 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id) {
         html.element("h1", name);
         html.element("p", "quiet", place());
         html.element("p", "lead", field.sentence());
-        paragraph(html, field.reason());
-        paragraph(html, field.doubt());
-        html.open("div", "picture")
-                .picture(StripPicture.svg(field, palette, PICTURE_PX), StripPicture.finding(field))
-                .close("div");
+        paragraph(html, "Why", field.reason());
+        paragraph(html, "In doubt", field.doubt());
+        for (String picture : StripPicture.svgs(field, palette, PICTURE_PX, MOST_IN_A_PICTURE)) {
+            html.open("div", "picture")
+                    .picture(picture, StripPicture.finding(field))
+                    .close("div");
+        }
         if (!field.courses().isEmpty()) {
             courses(html);
         }
@@ -50,9 +53,9 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id) {
                 + ".";
     }
 
-    private static void paragraph(Html html, String sentence) {
+    private static void paragraph(Html html, String head, String sentence) {
         if (!sentence.isBlank()) {
-            html.element("p", sentence);
+            html.open("p").element("b", head + ": ").words(sentence).close("p");
         }
     }
 
@@ -88,8 +91,8 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id) {
         html.open("tr").open("td");
         html.markup("<span class=\"swatch\" style=\"background-color:" + palette.colour(course.name()) + "\"></span>");
         html.element("b", course.name()).markup("<br/>").open("span", "quiet");
-        html.words(course.baseline() ? "the baseline" : "beats baseline " + Odds.of(course.chanceBeatsBaseline()));
-        html.words("; best of all in " + Odds.of(course.chanceBest())).close("span");
+        html.words(course.baseline() ? "the baseline" : "beats baseline " + Odds.words(course.chanceBeatsBaseline()));
+        html.words("; best of all in " + Odds.words(course.chanceBest())).close("span");
         if (!course.note().isBlank()) {
             html.markup("<br/>").element("span", "quiet", course.note());
         }
@@ -133,7 +136,7 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id) {
                     .figure(Numbers.fixed(pair.meanDifferenceUsdPerAcre(), 2))
                     .figure(Numbers.fixed(pair.difference().low(), 0))
                     .figure(Numbers.fixed(pair.difference().high(), 0))
-                    .cell(Odds.of(pair.chanceBetter()))
+                    .cell(Odds.words(pair.chanceBetter()))
                     .cell(pair.firstDegree())
                     .cell(pair.secondDegree())
                     .close("tr");

@@ -3,6 +3,7 @@ package plumbrow.documents.binder;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
 import plumbrow.documents.binder.Html.Column;
@@ -36,23 +37,22 @@ final class ShelfSources {
                         Column.words("where its values stand", 36)));
         for (Product product : season.shelf().products()) {
             html.open("tr").cell(product.name()).cell(product.kind().word());
-            if (product.registration() == null) {
-                lookUp(html, product.kind().underLabel() ? "look up: label" : "none on file");
-            } else {
-                html.cell(product.registration());
-            }
-            if (product.labelDate() == null) {
-                lookUp(html, product.kind().underLabel() ? "look up: label" : "no label on file");
-            } else {
-                html.cell(product.labelDate().toString());
-            }
+            onLabel(html, product, product.registration());
+            onLabel(html, product, product.labelDate());
             html.cell(sources(season, product)).close("tr");
         }
         html.endTable();
     }
 
-    private static void lookUp(Html html, String words) {
-        html.element("td", "unknown", words);
+    /** What the label tells; where it tells nothing, "look up" for what a label rules, and a dash for the rest. */
+    private static void onLabel(Html html, Product product, @Nullable Object value) {
+        if (value != null) {
+            html.cell(value.toString());
+        } else if (product.kind().underLabel()) {
+            html.element("td", "unknown", "look up: label");
+        } else {
+            html.cell("—");
+        }
     }
 
     private static String sources(Season season, Product product) {

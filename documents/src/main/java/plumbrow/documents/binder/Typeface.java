@@ -2,6 +2,7 @@ package plumbrow.documents.binder;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import java.io.IOException;
 import java.io.InputStream;
@@ -11,6 +12,9 @@ import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /** The face the binder is set in: Liberation Sans, under the SIL Open Font License 1.1, embedded in each PDF. */
 final class Typeface {
@@ -22,14 +26,31 @@ final class Typeface {
     private static final String REGULAR = "/liberation/LiberationSans-Regular.ttf";
     private static final String BOLD = "/liberation/LiberationSans-Bold.ttf";
 
-    private static final Set<FSFontUseCase> TEXT_AND_PICTURES = Set.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG);
-
     private Typeface() {}
 
-    static void embed(PdfRendererBuilder builder) {
-        builder.useFont(() -> open(REGULAR), FAMILY, 400, FontStyle.NORMAL, true, TEXT_AND_PICTURES);
-        builder.useFont(() -> open(BOLD), FAMILY, 700, FontStyle.NORMAL, true, TEXT_AND_PICTURES);
+    /**
+     * Makes the face known to the writer, for the document it writes into. Ligatures and other letter forms stay off:
+     * they cost time, and letters printed one by one are found again by whoever searches the PDF.
+     */
+    static void embed(PdfRendererBuilder builder, PDDocument document) throws IOException {
+        embed(builder, document, REGULAR, 400);
+        embed(builder, document, BOLD, 700);
         builder.useReplacementText(MISSING);
+    }
+
+    private static void embed(PdfRendererBuilder builder, PDDocument document, String resource, int weight)
+            throws IOException {
+        TrueTypeFont font = parse(resource);
+        font.setEnableGsub(false);
+        PDFont embedded = PDType0Font.load(document, font, true);
+        builder.useFont(new PDFontSupplier(embedded), FAMILY, weight, FontStyle.NORMAL, true);
+        builder.useFont(() -> open(resource), FAMILY, weight, FontStyle.NORMAL, true, Set.of(FSFontUseCase.SVG));
+    }
+
+    private static TrueTypeFont parse(String resource) throws IOException {
+        try (InputStream in = open(resource)) {
+            return new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in));
+        }
     }
 
     /** Replaces what neither weight of the face can print. */
@@ -58,8 +79,7 @@ final class Typeface {
         static final CmapLookup REGULAR_GLYPHS = lookup();
 
         private static CmapLookup lookup() {
-            try (InputStream in = open(REGULAR);
-                    TrueTypeFont font = new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in))) {
+            try (TrueTypeFont font = parse(REGULAR)) {
                 return font.getUnicodeCmapLookup();
             } catch (IOException e) {
                 throw new UncheckedIOException(e);

@@ -16,16 +16,14 @@ record WorkingPages(FieldAdvice field) {
                         field.advisedCourse().stream(), field.course(field.baseline()).stream())
                 .distinct()
                 .toList();
+        if (field.advised() == null) {
+            html.element("p", "quiet", "No course is advised, so the working of the baseline alone stands here.");
+        }
         shown.forEach(course -> write(html, course));
     }
 
     private void write(Html html, WeighedCourse course) {
-        String role = Stream.of(
-                        course.name().equals(field.advised()) ? "advised" : "", course.baseline() ? "the baseline" : "")
-                .filter(word -> !word.isEmpty())
-                .reduce((one, other) -> one + ", " + other)
-                .orElse("");
-        html.element("h2", "Working: " + course.name() + " (" + role + ")");
+        html.element("h2", "Working: " + course.name() + " (" + Role.of(field, course) + ")");
         if (!course.costs().isEmpty()) {
             html.table(
                     "plain",

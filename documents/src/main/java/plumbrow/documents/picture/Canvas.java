@@ -131,7 +131,11 @@ final class Canvas {
 
     /** At most two decimals, which is finer than any screen or printer shows. */
     private static String px(double value) {
-        String text = String.format(Locale.ROOT, "%.2f", value);
-        return text.replaceAll("\\.?0+$", "").replaceAll("^-0$", "0");
+        long hundredths = Math.round(value * 100);
+        String sign = hundredths < 0 ? "-" : "";
+        long size = Math.abs(hundredths);
+        long rest = size % 100;
+        String fraction = rest == 0 ? "" : rest % 10 == 0 ? "." + rest / 10 : rest < 10 ? ".0" + rest : "." + rest;
+        return sign + size / 100 + fraction;
     }
 }
