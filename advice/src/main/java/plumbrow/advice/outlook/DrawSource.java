@@ -41,9 +41,9 @@ public final class DrawSource {
 
     /** The draws of {@code column} put in the order that ties them to {@code leader} by a rank correlation. */
     public Column tied(String name, Law law, Column leader, double rankCorrelation) {
+        Column own = column(name, law);
         return columns.computeIfAbsent(
-                name + '\u0000' + law + '\u0000' + rankCorrelation,
-                key -> RankTie.tie(column(name, law), leader, rankCorrelation));
+                name + '\u0000' + law + '\u0000' + rankCorrelation, key -> RankTie.tie(own, leader, rankCorrelation));
     }
 
     /** Standard normal draws of their own, for what is not in the outlook: the error of a sample, say. */
@@ -68,18 +68,14 @@ public final class DrawSource {
     }
 
     private double[] sorted(Law law) {
-        double[] sorted = new double[draws];
         if (law instanceof Law.Chance chance) {
+            double[] sorted = new double[draws];
             for (int i = 0; i < draws; i++) {
                 sorted[i] = (i + 0.5) / draws < 1 - chance.chance() ? 0 : 1;
             }
             return sorted;
         }
-        plumbrow.science.chance.Law shape = Chances.of(law);
-        for (int i = 0; i < draws; i++) {
-            sorted[i] = shape.quantile((i + 0.5) / draws);
-        }
-        return sorted;
+        return Chances.of(law).strata(draws);
     }
 
     private UniformRandomProvider random(String name) {

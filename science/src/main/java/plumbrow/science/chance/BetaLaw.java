@@ -1,6 +1,7 @@
 package plumbrow.science.chance;
 
 import org.apache.commons.statistics.distribution.BetaDistribution;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A number between two fixed ends.
@@ -8,15 +9,16 @@ import org.apache.commons.statistics.distribution.BetaDistribution;
  *   x = a + (b − a)·B,  B beta with shapes α, β
  *   from mean and CV: m = (μ−a)/(b−a), v = (CV·μ/(b−a))², κ = m(1−m)/v − 1, α = mκ, β = (1−m)κ
  *
- * The quantile is found once at a few hundred chances when the law is built and polished by Newton's rule at each call,
- * which is about ten times faster than searching the distribution anew.
+ * The quantile is found at a few hundred chances at the first call and polished by Newton's rule at each call, which is
+ * about ten times faster than searching the distribution anew. Many draws at once take {@link #strata}.
  */
 public final class BetaLaw implements Law {
     private final double low;
     private final double high;
     private final double alpha;
     private final double beta;
-    private final BetaQuantile unit;
+    private final BetaDistribution unit;
+    private volatile @Nullable BetaQuantile polished;
 
     /**
      * @param low a
@@ -31,7 +33,7 @@ public final class BetaLaw implements Law {
         this.high = high;
         this.alpha = alpha;
         this.beta = beta;
-        this.unit = new BetaQuantile(BetaDistribution.of(alpha, beta));
+        this.unit = BetaDistribution.of(alpha, beta);
     }
 
     /** The law on [low, high] with a given mean and coefficient of variation; too wide a spread is refused. */
@@ -63,7 +65,21 @@ public final class BetaLaw implements Law {
 
     @Override
     public double quantile(double chance) {
-        return low + (high - low) * unit.at(chance);
+        BetaQuantile found = polished;
+        if (found == null) {
+            found = new BetaQuantile(unit);
+            polished = found;
+        }
+        return low + (high - low) * found.at(chance);
+    }
+
+    @Override
+    public double[] strata(int count) {
+        double[] strata = BetaStrata.of(unit, count);
+        for (int i = 0; i < count; i++) {
+            strata[i] = low + (high - low) * strata[i];
+        }
+        return strata;
     }
 
     @Override

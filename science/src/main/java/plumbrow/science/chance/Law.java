@@ -16,6 +16,19 @@ public sealed interface Law
      */
     double quantile(double chance);
 
+    /**
+     * The quantiles at (i + ½)/N for i = 0 … N−1: the middle of N equal shares of chance, from low to high.
+     *
+     * @param count N, at least 1
+     */
+    default double[] strata(int count) {
+        double[] strata = new double[count];
+        for (int i = 0; i < count; i++) {
+            strata[i] = quantile((i + 0.5) / count);
+        }
+        return strata;
+    }
+
     double mean();
 
     /** Standard deviation. */

@@ -51,6 +51,11 @@ public final class PertLaw implements Law {
     }
 
     @Override
+    public double[] strata(int count) {
+        return law.strata(count);
+    }
+
+    @Override
     public double mean() {
         return (low() + 4 * likely + high()) / 6;
     }

@@ -6,6 +6,7 @@ import static plumbrow.science.figure.Status.PRACTICE;
 
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
+import plumbrow.science.figure.Numbers;
 import plumbrow.science.figure.Outputs;
 import plumbrow.science.figure.Range;
 import plumbrow.science.figure.Subject;
@@ -41,15 +42,7 @@ public final class SeedUnits {
                     COMPUTED)
             .model(SeedUnits::solve);
 
-    /** So that 68 bags that come out as 68.00000000000001 stay 68. */
-    private static final double WHOLE = 1e-9;
-
     private SeedUnits() {}
-
-    /** Whole units for an exact number of them. */
-    public static double whole(double exact) {
-        return Math.ceil(exact - WHOLE * Math.max(exact, 1));
-    }
 
     private static Outputs solve(Given given, Working working) {
         double acres = given.number("acres");
@@ -65,6 +58,8 @@ public final class SeedUnits {
                 perUnit);
         return new Outputs()
                 .put("units_exact", exact)
-                .put("units", working.line("units to order", whole(exact), "units", "{} units, rounded up", exact));
+                .put(
+                        "units",
+                        working.line("units to order", Numbers.wholeUp(exact), "units", "{} units, rounded up", exact));
     }
 }

@@ -40,6 +40,11 @@ public final class Numbers {
         return text.startsWith("−") ? "−$" + text.substring(1) : "$" + text;
     }
 
+    /** The next whole number: of bags, rows or units, where 68.00000000000001 is 68. */
+    public static double wholeUp(double exact) {
+        return Math.ceil(exact - 1e-9 * Math.max(Math.abs(exact), 1));
+    }
+
     private static String signed(String text) {
         return text.startsWith("-") ? "−" + text.substring(1) : text;
     }

@@ -116,6 +116,24 @@ public final class DegreeDays {
         return ((mean - threshold) * (Math.PI / 2 - theta) + swing * Math.cos(theta)) / Math.PI;
     }
 
+    /** Degree days of a day by a method's name, with a horizontal cutoff; the upper threshold may be +∞. */
+    public static double of(String method, double min, double max, double lower, double upper) {
+        if (method.equals("modified")) {
+            return modified(min, max, lower, upper);
+        }
+        double aboveBase = above(method, min, max, lower);
+        return upper == Double.POSITIVE_INFINITY ? aboveBase : aboveBase - above(method, min, max, upper);
+    }
+
+    private static double above(String method, double min, double max, double threshold) {
+        return switch (method) {
+            case "average" -> average(min, max, threshold);
+            case "triangle" -> triangleAbove(min, max, threshold);
+            case "sine" -> sineAbove(min, max, threshold);
+            default -> throw new IllegalArgumentException("no such way of reckoning degree days: " + method);
+        };
+    }
+
     private static Outputs solve(Given given, Working working) {
         double min = given.number("tmin_f");
         double max = given.number("tmax_f");
@@ -155,11 +173,7 @@ public final class DegreeDays {
 
     private static double showAbove(
             Working working, String label, String method, double min, double max, double threshold) {
-        double area = switch (method) {
-            case "average" -> average(min, max, threshold);
-            case "triangle" -> triangleAbove(min, max, threshold);
-            default -> sineAbove(min, max, threshold);
-        };
+        double area = above(method, min, max, threshold);
         boolean whole = method.equals("average") || min >= threshold || max <= threshold;
         String arithmetic = whole
                 ? "({} + {}) ÷ 2 − {} °F, not below 0"
