@@ -35,6 +35,17 @@ public final class SampleAdvice {
                 2026, SampleSeason.AS_OF, "Tilda Marsh", 10_000, 20_260_401L, List.of(home(), north(), creek()));
     }
 
+    /** The same with other fields. */
+    public static Advice with(FieldAdvice... fields) {
+        return new Advice(2026, SampleSeason.AS_OF, "Tilda Marsh", 10_000, 20_260_401L, List.of(fields));
+    }
+
+    /** A field of any name with any courses, of which none is advised. */
+    public static FieldAdvice of(String name, List<WeighedCourse> courses) {
+        return fieldAdvice(
+                SampleSeason.field(name, "Orchard Hill", 80), "Wes Aldane", courses, null, "For " + name, "", "");
+    }
+
     public static FieldAdvice home() {
         List<WeighedCourse> courses = List.of(
                 course("Half rate in the furrow", Standing.CONDITIONAL, 428, 118, 0.71, 146.2),
@@ -194,7 +205,11 @@ public final class SampleAdvice {
                 mean - 1.75 * spread,
                 points,
                 List.of(
-                        new Step("yield", "192 bu/ac × (1 − 0.15 × ½) × √1 · 1", 187.4, "bu/ac"),
+                        new Step(
+                                "yield",
+                                "192 bu/ac × (1 − 0.15 × ½) × √1 · 1, Σ ≤ 3 °C ± 2 ÷ ¼ ≥ µ → ∞",
+                                187.4,
+                                "bu/ac"),
                         new Step("grain", "187.4 bu/ac × 4.2 $/bu", 787.08, "$/ac"),
                         new Step("margin over these inputs", "787.08 − " + cost, mean, "$/ac")));
     }

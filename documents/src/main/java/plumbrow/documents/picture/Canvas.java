@@ -113,7 +113,8 @@ final class Canvas {
     }
 
     /** The whole picture. The finding stands in title and description, for whoever hears it instead of seeing it. */
-    String svg(double width, double height, String title, String description) {
+    String svg(double width, double exactHeight, String title, String description) {
+        double height = Math.ceil(exactHeight); // the PDF writer takes whole sizes only
         return ("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-label=\"%s\" width=\"%s\" height=\"%s\""
                         + " viewBox=\"0 0 %s %s\" font-family=\"%s\"><title>%s</title><desc>%s</desc>%s</svg>")
                 .formatted(
@@ -130,7 +131,11 @@ final class Canvas {
 
     /** At most two decimals, which is finer than any screen or printer shows. */
     private static String px(double value) {
-        String text = String.format(Locale.ROOT, "%.2f", value);
-        return text.replaceAll("\\.?0+$", "").replaceAll("^-0$", "0");
+        long hundredths = Math.round(value * 100);
+        String sign = hundredths < 0 ? "-" : "";
+        long size = Math.abs(hundredths);
+        long rest = size % 100;
+        String fraction = rest == 0 ? "" : rest % 10 == 0 ? "." + rest / 10 : rest < 10 ? ".0" + rest : "." + rest;
+        return sign + size / 100 + fraction;
     }
 }

@@ -1,8 +1,10 @@
 package plumbrow.documents.picture;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.Odds;
 import plumbrow.advice.weighing.WeighedCourse;
 import plumbrow.documents.picture.Canvas.Anchor;
 import plumbrow.science.figure.Numbers;
@@ -27,9 +29,24 @@ public final class StripPicture {
 
     /** The same with the colours of a larger whole, such as all fields of a season. */
     public static String svg(FieldAdvice field, CoursePalette palette, int widthPx) {
+        return svg(field, field.courses(), palette, widthPx);
+    }
+
+    /** The same in as many pictures as it takes, all on one scale, with no more courses in each than given. */
+    public static List<String> svgs(FieldAdvice field, CoursePalette palette, int widthPx, int mostCourses) {
+        List<String> pictures = new ArrayList<>();
+        int count = field.courses().size();
+        for (int from = 0; from == 0 || from < count; from += mostCourses) {
+            List<WeighedCourse> shown = field.courses().subList(from, Math.min(count, from + mostCourses));
+            pictures.add(svg(field, shown, palette, widthPx));
+        }
+        return pictures;
+    }
+
+    private static String svg(FieldAdvice field, List<WeighedCourse> shown, CoursePalette palette, int widthPx) {
         double width = Math.max(NARROWEST, widthPx);
         Canvas canvas = new Canvas();
-        if (field.courses().isEmpty()) {
+        if (shown.isEmpty()) {
             canvas.text(4, 20, "No course has been entered for this field.", 13, Canvas.INK, false, Anchor.START);
             return canvas.svg(width, 30, title(field), "No course has been entered for this field.");
         }
@@ -41,7 +58,7 @@ public final class StripPicture {
         double y = top + 22;
         double firstStrip = y;
         Canvas strips = new Canvas();
-        for (WeighedCourse course : field.courses()) {
+        for (WeighedCourse course : shown) {
             CourseStrip strip = new CourseStrip(course, palette.colour(course.name()), isAdvised(field, course));
             y = wide
                     ? strip.drawBeside(strips, scale, 4, labels - 4, y)
@@ -123,7 +140,7 @@ public final class StripPicture {
     }
 
     /** What the picture shows, for whoever cannot see it. */
-    static String finding(FieldAdvice field) {
+    public static String finding(FieldAdvice field) {
         String courses =
                 field.courses().stream().map(course -> inWords(field, course)).collect(Collectors.joining(" "));
         return field.sentence() + " " + courses;
@@ -143,6 +160,6 @@ public final class StripPicture {
                         Numbers.dollars(course.margin().high(), 0),
                         course.baseline()
                                 ? "; the baseline"
-                                : "; beats the baseline in " + Odds.of(course.chanceBeatsBaseline()));
+                                : "; beats the baseline in " + Odds.words(course.chanceBeatsBaseline()));
     }
 }

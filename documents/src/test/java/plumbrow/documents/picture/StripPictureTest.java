@@ -18,7 +18,6 @@ import plumbrow.advice.gates.Standing;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.WeighedCourse;
 import plumbrow.documents.SampleAdvice;
-import plumbrow.documents.SampleSeason;
 
 class StripPictureTest {
     @ParameterizedTest
@@ -118,8 +117,7 @@ class StripPictureTest {
     }
 
     static FieldAdvice field(List<WeighedCourse> courses) {
-        return SampleAdvice.fieldAdvice(
-                SampleSeason.field("Test", "Orchard Hill", 80), "Wes Aldane", courses, null, "A sentence.", "", "");
+        return SampleAdvice.of("Test", courses);
     }
 
     static Element parse(String svg) throws Exception {
