@@ -3,10 +3,10 @@ package plumbrow.documents.binder;
 import java.util.List;
 import plumbrow.advice.weighing.Comparison;
 import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.Odds;
 import plumbrow.advice.weighing.WeighedCourse;
 import plumbrow.documents.binder.Html.Column;
 import plumbrow.documents.picture.CoursePalette;
-import plumbrow.documents.picture.Odds;
 import plumbrow.documents.picture.StripPicture;
 import plumbrow.science.figure.Numbers;
 
@@ -91,8 +91,8 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id) {
         html.open("tr").open("td");
         html.markup("<span class=\"swatch\" style=\"background-color:" + palette.colour(course.name()) + "\"></span>");
         html.element("b", course.name()).markup("<br/>").open("span", "quiet");
-        html.words(course.baseline() ? "the baseline" : "beats baseline " + Odds.of(course.chanceBeatsBaseline()));
-        html.words("; best of all in " + Odds.of(course.chanceBest())).close("span");
+        html.words(course.baseline() ? "the baseline" : "beats baseline " + Odds.words(course.chanceBeatsBaseline()));
+        html.words("; best of all in " + Odds.words(course.chanceBest())).close("span");
         if (!course.note().isBlank()) {
             html.markup("<br/>").element("span", "quiet", course.note());
         }
@@ -136,7 +136,7 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id) {
                     .figure(Numbers.fixed(pair.meanDifferenceUsdPerAcre(), 2))
                     .figure(Numbers.fixed(pair.difference().low(), 0))
                     .figure(Numbers.fixed(pair.difference().high(), 0))
-                    .cell(Odds.of(pair.chanceBetter()))
+                    .cell(Odds.words(pair.chanceBetter()))
                     .cell(pair.firstDegree())
                     .cell(pair.secondDegree())
                     .close("tr");

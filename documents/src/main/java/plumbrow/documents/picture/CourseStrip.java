@@ -2,6 +2,7 @@ package plumbrow.documents.picture;
 
 import java.util.List;
 import plumbrow.advice.gates.Standing;
+import plumbrow.advice.weighing.Odds;
 import plumbrow.advice.weighing.WeighedCourse;
 import plumbrow.documents.picture.Canvas.Anchor;
 import plumbrow.documents.picture.DotStack.Dot;
@@ -55,7 +56,7 @@ record CourseStrip(WeighedCourse course, String colour, boolean advised) {
     /** Standing and odds, on one line where they fit and on two where they do not. */
     private List<String> standing(double widest) {
         String standing = (advised ? "advised, " : "") + StandingMark.word(course.standing());
-        String odds = course.baseline() ? "the baseline" : "beats baseline " + Odds.of(course.chanceBeatsBaseline());
+        String odds = course.baseline() ? "the baseline" : "beats baseline " + Odds.words(course.chanceBeatsBaseline());
         String both = standing + " · " + odds;
         return Lettering.width(both, SMALL, advised) <= widest ? List.of(both) : List.of(standing, odds);
     }

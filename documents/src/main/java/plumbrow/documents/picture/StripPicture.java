@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.Odds;
 import plumbrow.advice.weighing.WeighedCourse;
 import plumbrow.documents.picture.Canvas.Anchor;
 import plumbrow.science.figure.Numbers;
@@ -159,6 +160,6 @@ public final class StripPicture {
                         Numbers.dollars(course.margin().high(), 0),
                         course.baseline()
                                 ? "; the baseline"
-                                : "; beats the baseline in " + Odds.of(course.chanceBeatsBaseline()));
+                                : "; beats the baseline in " + Odds.words(course.chanceBeatsBaseline()));
     }
 }

@@ -8,8 +8,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.w3c.dom.Element;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.weighing.FieldAdvice;
@@ -17,21 +15,6 @@ import plumbrow.documents.SampleAdvice;
 import plumbrow.documents.picture.DotStack.Dot;
 
 class PicturePartsTest {
-    @ParameterizedTest
-    @CsvSource({
-        "0, none of the draws",
-        "0.02, fewer than 1 of 20",
-        "0.06, 1 of 10",
-        "0.5, 5 of 10",
-        "0.71, 7 of 10",
-        "0.94, 9 of 10",
-        "0.97, more than 19 of 20",
-        "1, all draws"
-    })
-    void oddsAreCounted(double chance, String words) {
-        assertThat(Odds.of(chance)).isEqualTo(words);
-    }
-
     @Test
     void dotsStandAtTheMiddleOfTheirShareAndStackWithinReach() {
         MarginPoints even = new MarginPoints(

@@ -135,13 +135,19 @@ public final class InsectResistance {
                 "frequency after one generation",
                 frequencies[1],
                 "",
-                "(p² × {} + pq × {}) ÷ (p² × {} + 2pq × {} + q² × {}) at p = {}",
+                "({}² × {} + {} × {} × {}) ÷ ({}² × {} + 2 × {} × {} × {} + {}² × {})",
+                initial,
                 fitnessRr,
+                initial,
+                1 - initial,
                 fitnessRs,
+                initial,
                 fitnessRr,
+                initial,
+                1 - initial,
                 fitnessRs,
-                fitnessSs,
-                initial);
+                1 - initial,
+                fitnessSs);
         Outputs outputs = new Outputs();
         if (toHalf < 0) {
             outputs.put(

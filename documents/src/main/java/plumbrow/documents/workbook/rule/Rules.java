@@ -1,0 +1,16 @@
+package plumbrow.documents.workbook.rule;
+
+import java.util.List;
+import plumbrow.documents.workbook.form.Objections;
+import plumbrow.documents.workbook.form.Tables;
+
+/** All that must hold between the rows and sheets of a workbook. */
+public final class Rules {
+    private static final List<Rule> ALL = List.of(new OnlyOnce(), new NamesStand());
+
+    private Rules() {}
+
+    public static void check(Tables tables, Objections objections) {
+        ALL.forEach(rule -> rule.check(tables, objections));
+    }
+}
