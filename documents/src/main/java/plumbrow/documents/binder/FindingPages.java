@@ -66,7 +66,7 @@ record FindingPages(FieldAdvice field) {
                 .cell(inWhich(courses))
                 .figure(value(finding.measured(), finding.unit()))
                 .figure(value(finding.limit(), finding.unit()))
-                .cell(finding.source())
+                .cell(finding.source().isBlank() ? "no source stated" : finding.source())
                 .close("tr");
     }
 
