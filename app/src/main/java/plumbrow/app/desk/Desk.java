@@ -23,7 +23,9 @@ import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Import;
 import org.springframework.context.support.GenericApplicationContext;
+import org.springframework.core.env.ConfigurableEnvironment;
 import org.springframework.core.env.MapPropertySource;
+import org.springframework.web.context.support.StandardServletEnvironment;
 import plumbrow.app.book.Book;
 import plumbrow.app.desk.door.Doors;
 import plumbrow.app.desk.door.Pages;
@@ -83,14 +85,20 @@ public class Desk {
         application.setBannerMode(Banner.Mode.OFF);
         application.setLogStartupInfo(false);
         application.setAddCommandLineProperties(false);
+        application.setEnvironment(pinned(port));
         application.addInitializers(context -> {
-            // First in line, so that nothing in the environment can open the desk to the network.
-            context.getEnvironment().getPropertySources().addFirst(new MapPropertySource("desk", settings(port)));
             GenericApplicationContext beans = (GenericApplicationContext) context;
             beans.registerBean(DeskBook.class, () -> book);
             beans.registerBean(Weighings.class, () -> new Weighings(weigher));
         });
         return application.run();
+    }
+
+    /** Our settings stand first in line, so that nothing in the surroundings can open the desk to the network. */
+    private static ConfigurableEnvironment pinned(int port) {
+        ConfigurableEnvironment environment = new StandardServletEnvironment();
+        environment.getPropertySources().addFirst(new MapPropertySource("desk", settings(port)));
+        return environment;
     }
 
     private static Map<String, Object> settings(int port) {

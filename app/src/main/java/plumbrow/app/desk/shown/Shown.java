@@ -28,10 +28,10 @@ public final class Shown {
         return Numbers.dollars(value, 2);
     }
 
-    /** A gain in whole dollars with its sign: "+$9", "−$3", "$0". */
+    /** A gain per acre with its sign, to the dollar from ten on, else to ten cents: "+$12", "−$3.4", "$0". */
     public static String gain(double value) {
-        String text = dollars(value);
-        return text.startsWith("−") || text.equals("$0") ? text : "+" + text;
+        String text = Numbers.dollars(value, Math.abs(value) >= 9.95 ? 0 : 1);
+        return text.equals("$0.0") ? "$0" : text.startsWith("−") ? text : "+" + text;
     }
 
     /** A band of dollars: "−$4 to $31". */
