@@ -145,7 +145,7 @@ final class CourseModels {
     private Insect against(Insect insect, List<Pass> passes) {
         return new Insect(
                 insect.name(),
-                insect.unit(),
+                insect.measure(),
                 insect.pressure(),
                 insect.cap(),
                 insect.loss(),
