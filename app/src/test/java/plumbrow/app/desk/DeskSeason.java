@@ -1,7 +1,9 @@
 package plumbrow.app.desk;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
@@ -20,6 +22,8 @@ import plumbrow.advice.pests.ScoutingSample;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.ActiveLimit;
+import plumbrow.advice.shelf.Shelf;
 import plumbrow.app.SmallSeason;
 
 /**
@@ -31,6 +35,7 @@ final class DeskSeason {
     static final String AWKWARD = "Creek/Bottom; 40 % <west>";
     static final String STUCK = "Leased strip";
     static final String BARRED = "double the label";
+    static final String UNKNOWN = "full rate, day not planned";
     static final String SOURCE = "invented for this test";
 
     private DeskSeason() {}
@@ -52,13 +57,17 @@ final class DeskSeason {
                         2.5),
                 new Field(AWKWARD, "Birch Rent", 38.5, null, "IA", "Adams", Crop.CORN, null, null, null, null),
                 new Field(STUCK, "Birch Rent", 12, null, "MO", "Holt", Crop.CORN, null, 2.1, 6.4, null));
-        List<Course> courses = new ArrayList<>(small.courses());
-        courses.add(granules(HOME, BARRED, 12, false));
-        for (Course course : small.courses()) {
-            courses.add(new Course(
-                    AWKWARD, course.name(), course.baseline(), course.refuge(), course.note(), course.passes()));
+        LocalDate planting = LocalDate.of(year, 5, 4);
+        List<Course> courses = new ArrayList<>();
+        for (String field : List.of(HOME, AWKWARD)) {
+            courses.add(course(field, "seed alone", true, "", seed()));
+            courses.add(
+                    course(field, "half rate", false, "Half the high rate, in furrow.", seed(), granules(3, planting)));
+            courses.add(course(field, "full rate", false, "", seed(), granules(6, planting)));
         }
-        courses.add(granules(STUCK, "granules where nobody registered them", 6, true));
+        courses.add(course(HOME, BARRED, false, "", seed(), granules(12, planting)));
+        courses.add(course(HOME, UNKNOWN, false, "", seed(), granules(6, null)));
+        courses.add(course(STUCK, "granules where nobody registered them", true, "", seed(), granules(6, planting)));
         return new Season(
                 year,
                 small.asOf(),
@@ -66,7 +75,7 @@ final class DeskSeason {
                 List.of(small.farms().get(0), new Farm("Birch Rent", "Q. Birch", 0.5, 0.5)),
                 fields,
                 List.of(new CropYear(HOME, year - 1, "corn", 188.0), new CropYear(HOME, year - 2, "soybean", null)),
-                small.shelf(),
+                readInFull(small.shelf()),
                 new Pests(List.of(rootworm(HOME), rootworm(AWKWARD), rootworm(STUCK)), List.of(), List.of()),
                 courses,
                 small.outlook());
@@ -85,20 +94,30 @@ final class DeskSeason {
                 SOURCE);
     }
 
-    private static Course granules(String field, String name, double pounds, boolean baseline) {
-        return new Course(
-                field,
-                name,
-                baseline,
-                new RefugePlan(null, null),
-                "",
-                List.of(
-                        pass(1, PassKind.SEED, "Hollowbrook 108", new Amount(34_000, FarmUnit.SEEDS)),
-                        pass(2, PassKind.GRANULE, "Stonefly 3G", new Amount(pounds, FarmUnit.LB))));
+    private static Shelf readInFull(Shelf shelf) {
+        return new Shelf(
+                shelf.products(),
+                shelf.seeds(),
+                shelf.traits(),
+                shelf.actives(),
+                shelf.labelUses(),
+                List.of(new ActiveLimit(
+                        "Stonefly 3G", Crop.CORN, "tefluthrin", 0.2, ActiveLimit.Basis.ACTIVE_INGREDIENT, SOURCE)),
+                shelf.controls());
     }
 
-    private static Pass pass(int number, PassKind kind, String product, Amount rate) {
-        return new Pass(number, kind, null, product, rate, 100, 0, new Law.Fixed(0), 0);
+    private static Course course(String field, String name, boolean baseline, String note, Pass... passes) {
+        return new Course(field, name, baseline, new RefugePlan(null, null), note, List.of(passes));
+    }
+
+    private static Pass seed() {
+        Amount rate = new Amount(34_000, FarmUnit.SEEDS);
+        return new Pass(1, PassKind.SEED, null, "Hollowbrook 108", rate, 100, 0, new Law.Fixed(0), 0);
+    }
+
+    private static Pass granules(double pounds, @Nullable LocalDate day) {
+        Amount rate = new Amount(pounds, FarmUnit.LB);
+        return new Pass(2, PassKind.GRANULE, day, "Stonefly 3G", rate, 100, 1.5, new Law.Fixed(0), 0);
     }
 
     private static Boundary outline() {

@@ -2,8 +2,11 @@ package plumbrow.app.desk.weighing;
 
 import java.util.Comparator;
 import java.util.List;
+import plumbrow.advice.gates.Finding;
+import plumbrow.advice.gates.Standing;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.WeighedCourse;
 import plumbrow.app.book.Choice;
 
 /**
@@ -28,5 +31,19 @@ public record WeighingView(
     /** The advice in one sentence, saying so where the outlook is not the season's. */
     public String sentence() {
         return form.changed() ? "With your changed outlook: " + advice.sentence() : advice.sentence();
+    }
+
+    /** What must be seen to before a course is carried out, worst first. */
+    public List<Finding> open(WeighedCourse course) {
+        return course.findings().stream()
+                .filter(finding -> finding.standing() != Standing.CLEAR)
+                .toList();
+    }
+
+    /** The gates that a course passes. */
+    public List<Finding> clear(WeighedCourse course) {
+        return course.findings().stream()
+                .filter(finding -> finding.standing() == Standing.CLEAR)
+                .toList();
     }
 }
