@@ -27,11 +27,13 @@ import org.springframework.core.env.ConfigurableEnvironment;
 import org.springframework.core.env.MapPropertySource;
 import org.springframework.web.context.support.StandardServletEnvironment;
 import plumbrow.app.book.Book;
+import plumbrow.app.desk.api.ApiPages;
 import plumbrow.app.desk.door.Doors;
 import plumbrow.app.desk.door.Pages;
 import plumbrow.app.desk.door.TroublePages;
 import plumbrow.app.desk.field.FieldPage;
 import plumbrow.app.desk.figures.FiguresPage;
+import plumbrow.app.desk.papers.PapersPage;
 import plumbrow.app.desk.season.SeasonPage;
 import plumbrow.app.desk.weighing.WeighingPage;
 
@@ -55,10 +57,12 @@ import plumbrow.app.desk.weighing.WeighingPage;
     WebMvcAutoConfiguration.class
 })
 @Import({
+    ApiPages.class,
     Doors.class,
     FieldPage.class,
     FiguresPage.class,
     Pages.class,
+    PapersPage.class,
     SeasonPage.class,
     TroublePages.class,
     WeighingPage.class
@@ -80,10 +84,12 @@ public class Desk {
     }
 
     static ConfigurableApplicationContext open(DeskBook book, Weigher weigher, int port) {
+        DeskLog.quiet();
         SpringApplication application = new SpringApplication(Desk.class);
         application.setWebApplicationType(WebApplicationType.SERVLET);
         application.setBannerMode(Banner.Mode.OFF);
         application.setLogStartupInfo(false);
+        application.setRegisterShutdownHook(true);
         application.setAddCommandLineProperties(false);
         application.setEnvironment(pinned(port));
         application.addInitializers(context -> {
@@ -91,7 +97,9 @@ public class Desk {
             beans.registerBean(DeskBook.class, () -> book);
             beans.registerBean(Weighings.class, () -> new Weighings(weigher));
         });
-        return application.run();
+        ConfigurableApplicationContext desk = application.run();
+        desk.getBean(Weighings.class).prepare(book);
+        return desk;
     }
 
     /** Our settings stand first in line, so that nothing in the surroundings can open the desk to the network. */
@@ -110,7 +118,6 @@ public class Desk {
                 "server.servlet.session.persistent", "false",
                 "spring.web.resources.cache.cachecontrol.no-cache", "true",
                 "spring.main.log-startup-info", "false",
-                "spring.jmx.enabled", "false",
-                "logging.level.root", "warn");
+                "spring.jmx.enabled", "false");
     }
 }

@@ -6,10 +6,13 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.WeighingOptions;
+import plumbrow.app.book.BookException;
 
 /**
  * Answers already worked out, kept for as long as the season stays the same.
@@ -17,6 +20,7 @@ import plumbrow.advice.weighing.WeighingOptions;
  * <p>Each answer is worked out once, by the first who asks; whoever asks meanwhile waits for it.
  */
 public final class Weighings {
+    private static final Logger LOG = LoggerFactory.getLogger(Weighings.class);
     private static final int MOST_KEPT = 200;
 
     private record Question(String field, WeighingOptions options) {}
@@ -32,6 +36,21 @@ public final class Weighings {
 
     Weighings(Weigher weigher) {
         this.weigher = weigher;
+    }
+
+    /** Begins with the season at once, so that the first page need not wait; what is wrong then, the page will say. */
+    void prepare(DeskBook book) {
+        Thread thread = new Thread(
+                () -> {
+                    try {
+                        book.season().ifPresent(this::whole);
+                    } catch (BookException fault) {
+                        LOG.debug("The season could not be read ahead", fault);
+                    }
+                },
+                "season reading");
+        thread.setDaemon(true);
+        thread.start();
     }
 
     /** The weighing of all fields as the season says; begun by the first who asks. */

@@ -61,7 +61,8 @@ class FigureCommandTest {
         }
         Example first = figure.examples().get(0);
         String text = plumbrow(typed(figure, first)).good().out();
-        assertThat(text.replaceAll("\\s+", " ")).contains("Source", figure.outputs().get(0).label());
+        assertThat(text.replaceAll("\\s+", " "))
+                .contains("Source", figure.outputs().get(0).label());
     }
 
     private static Object[] typed(Figure figure, Example example, String... more) {

@@ -20,7 +20,7 @@ class BrowserTest {
 
     @BeforeAll
     void open() {
-        desk = OpenDesk.over(DeskSeason.of(2027));
+        desk = OpenDesk.over(DeskSeason.of(2027)).weighed();
     }
 
     @AfterAll

@@ -29,6 +29,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 final class Chromium implements AutoCloseable {
     private static final String WHERE =
             "; name it with -Dplumbrow.%s=PATH, or leave the browser tests out with" + " -Dplumbrow.browser=skip";
+    private static final String AXE = "/META-INF/resources/webjars/axe-core/4.6.3/axe.min.js";
     private static final Duration PATIENCE = Duration.ofSeconds(60);
 
     private final ChromeDriver driver;
@@ -184,8 +185,7 @@ final class Chromium implements AutoCloseable {
     }
 
     private static String axe() {
-        try (InputStream file =
-                Chromium.class.getResourceAsStream("/META-INF/resources/webjars/axe-core/4.6.3/axe.min.js")) {
+        try (InputStream file = Chromium.class.getResourceAsStream(AXE)) {
             return new String(
                     Objects.requireNonNull(file, "axe-core is not on the class path")
                             .readAllBytes(),

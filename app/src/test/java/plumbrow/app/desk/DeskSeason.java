@@ -3,6 +3,7 @@ package plumbrow.app.desk;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
@@ -65,6 +66,14 @@ final class DeskSeason {
                     course(field, "half rate", false, "Half the high rate, in furrow.", seed(), granules(3, planting)));
             courses.add(course(field, "full rate", false, "", seed(), granules(6, planting)));
         }
+        Pass harvest =
+                new Pass(3, PassKind.HARVEST, LocalDate.of(year, 10, 12), null, null, 100, 0, new Law.Fixed(0), 0);
+        courses.replaceAll(course -> course(
+                course.field(),
+                course.name(),
+                course.baseline(),
+                course.note(),
+                Stream.concat(course.passes().stream(), Stream.of(harvest)).toArray(Pass[]::new)));
         courses.add(course(HOME, BARRED, false, "", seed(), granules(12, planting)));
         courses.add(course(HOME, UNKNOWN, false, "", seed(), granules(6, null)));
         courses.add(course(STUCK, "granules where nobody registered them", true, "", seed(), granules(6, planting)));

@@ -41,6 +41,12 @@ final class OpenDesk implements AutoCloseable {
         return context.getBean(DeskBook.class);
     }
 
+    /** Waits until the season is weighed, so that its page has an answer. */
+    OpenDesk weighed() {
+        context.getBean(Weighings.class).whole(book().season().orElseThrow()).advice();
+        return this;
+    }
+
     String address() {
         return "http://127.0.0.1:"
                 + Objects.requireNonNull(context.getEnvironment().getProperty("local.server.port"));

@@ -21,6 +21,23 @@ public record Trouble(int status, String title, String says, String whatToDo) {
                 "Add it to the workbook and import the workbook again.");
     }
 
+    static Trouble book(String sentence) {
+        return new Trouble(
+                HttpStatus.SERVICE_UNAVAILABLE.value(),
+                "The book can't be used just now",
+                sentence,
+                "Nothing was recorded. See that the book's file is where it was and may be read and written, then try"
+                        + " again.");
+    }
+
+    static Trouble file(String sentence) {
+        return new Trouble(
+                HttpStatus.INTERNAL_SERVER_ERROR.value(),
+                "The paper could not be made",
+                sentence,
+                "See that this machine has room left, then try again.");
+    }
+
     static Trouble of(int status) {
         if (status == HttpStatus.FORBIDDEN.value()) {
             return new Trouble(
@@ -44,6 +61,6 @@ public record Trouble(int status, String title, String says, String whatToDo) {
                 HttpStatus.INTERNAL_SERVER_ERROR.value(),
                 "Something went wrong in Plumbrow",
                 "This is a fault of the program, not yours. The book was not changed.",
-                "Try again. If it comes back, tell whoever keeps Plumbrow for you; the window it runs in has the details.");
+                "Try again. If it comes back, tell whoever keeps Plumbrow for you; its log has the details.");
     }
 }

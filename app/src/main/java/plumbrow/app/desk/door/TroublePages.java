@@ -13,6 +13,8 @@ import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RequestMapping;
 import plumbrow.advice.weighing.SeasonGapException;
+import plumbrow.app.book.BookException;
+import plumbrow.documents.FileTrouble;
 
 /** What is said when a page can't be shown. The log has the details once; the person gets a sentence. */
 @Controller
@@ -33,6 +35,16 @@ public class TroublePages implements ErrorController {
     @ExceptionHandler(NoSeasonException.class)
     String noSeason() {
         return "redirect:/";
+    }
+
+    @ExceptionHandler(BookException.class)
+    String book(BookException fault, Model model, HttpServletResponse response) {
+        return page(Trouble.book(sentence(fault)), model, response);
+    }
+
+    @ExceptionHandler(FileTrouble.class)
+    String file(FileTrouble fault, Model model, HttpServletResponse response) {
+        return page(Trouble.file(sentence(fault)), model, response);
     }
 
     @RequestMapping("${server.error.path:${error.path:/error}}")

@@ -7,8 +7,8 @@ import org.springframework.web.bind.annotation.PathVariable;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.WeighingOptions;
+import plumbrow.app.desk.Asked;
 import plumbrow.app.desk.DeskBook;
-import plumbrow.app.desk.OpenSeason;
 import plumbrow.app.desk.Weighings;
 
 /** One field: the answer in short, what is known of it, what presses on it, what was decided. */
@@ -24,8 +24,8 @@ public class FieldPage {
 
     @GetMapping("/fields/{name}")
     String field(@PathVariable String name, Model model) {
-        Season season = OpenSeason.of(book);
-        Field field = OpenSeason.field(season, name);
+        Season season = Asked.season(book);
+        Field field = Asked.field(season, name);
         model.addAttribute(
                 "sheet",
                 FieldSheet.of(

@@ -10,7 +10,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestMethod;
 import org.springframework.web.bind.annotation.RequestParam;
-import plumbrow.app.desk.door.NotHereException;
+import plumbrow.app.desk.Asked;
 import plumbrow.science.Figures;
 import plumbrow.science.figure.Figure;
 
@@ -28,8 +28,7 @@ public class FiguresPage {
             path = "/figures/{id}",
             method = {RequestMethod.GET, RequestMethod.POST})
     String figure(@PathVariable String id, HttpServletRequest request, Model model) {
-        Figure figure = Figures.find(id)
-                .orElseThrow(() -> new NotHereException("There is no figure called “" + shortened(id) + "”."));
+        Figure figure = Asked.figure(id);
         Map<String, String> typed = new LinkedHashMap<>();
         request.getParameterMap().forEach((key, values) -> {
             if (!key.equals("_csrf")) {
@@ -38,9 +37,5 @@ public class FiguresPage {
         });
         model.addAttribute("form", FigureForm.of(figure, typed));
         return "figure";
-    }
-
-    private static String shortened(String id) {
-        return id.length() > 60 ? id.substring(0, 57) + "…" : id;
     }
 }

@@ -15,8 +15,8 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.WeighingOptions;
+import plumbrow.app.desk.Asked;
 import plumbrow.app.desk.DeskBook;
-import plumbrow.app.desk.OpenSeason;
 import plumbrow.app.desk.Weighings;
 import plumbrow.app.desk.shown.Shown;
 
@@ -38,7 +38,7 @@ public class WeighingPage {
 
     @GetMapping("/fields/{name}/weighing")
     String show(@PathVariable String name, Model model) {
-        Season season = OpenSeason.of(book);
+        Season season = Asked.season(book);
         FieldAdvice advice = asTheSeasonSays(season, name);
         OutlookForm form = OutlookForm.of(advice.inputs());
         return page(model, season, advice, form, ChoiceForm.blank(advice, season.adviser()), false);
@@ -52,7 +52,7 @@ public class WeighingPage {
             @RequestHeader(name = "HX-Request", defaultValue = "false") boolean inPlace,
             Model model,
             HttpServletResponse response) {
-        Season season = OpenSeason.of(book);
+        Season season = Asked.season(book);
         FieldAdvice said = asTheSeasonSays(season, name);
         OutlookForm form = OutlookForm.read(said.inputs(), typed);
         if (!form.faults().isEmpty() && !inPlace) {
@@ -69,7 +69,7 @@ public class WeighingPage {
             @RequestParam Map<String, String> typed,
             Model model,
             HttpServletResponse response) {
-        Season season = OpenSeason.of(book);
+        Season season = Asked.season(book);
         FieldAdvice said = asTheSeasonSays(season, name);
         ChoiceForm choice = ChoiceForm.read(said, typed);
         if (choice.faults().isEmpty()) {
@@ -81,7 +81,7 @@ public class WeighingPage {
     }
 
     private FieldAdvice asTheSeasonSays(Season season, String name) {
-        return weighings.field(season, OpenSeason.field(season, name), WeighingOptions.DEFAULT);
+        return weighings.field(season, Asked.field(season, name), WeighingOptions.DEFAULT);
     }
 
     private String page(

@@ -4,12 +4,14 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.app.desk.door.NotHereException;
+import plumbrow.science.Figures;
+import plumbrow.science.figure.Figure;
 
-/** The season a page is about, or why there is none. */
-public final class OpenSeason {
-    private OpenSeason() {}
+/** What a page is about, or why it is not here. */
+public final class Asked {
+    private Asked() {}
 
-    public static Season of(DeskBook book) {
+    public static Season season(DeskBook book) {
         return book.season().orElseThrow(NoSeasonException::new);
     }
 
@@ -17,6 +19,11 @@ public final class OpenSeason {
         return season.field(name)
                 .orElseThrow(() -> new NotHereException(
                         "There is no field called “" + shortened(name) + "” in " + season.year() + "."));
+    }
+
+    public static Figure figure(String id) {
+        return Figures.find(id)
+                .orElseThrow(() -> new NotHereException("There is no figure called “" + shortened(id) + "”."));
     }
 
     private static String shortened(String name) {
