@@ -42,7 +42,8 @@ final class UnitsAgree implements Rule {
             Column<?> unit,
             Objections objections) {
         for (Row row : tables.rows(sheet)) {
-            Row priced = shelf.get(String.valueOf(row.find(product)));
+            boolean own = sheet.name().equals(ShelfSheet.SHEET.name());
+            Row priced = own ? row : shelf.get(String.valueOf(row.find(product)));
             Dimension dimension = dimension(row.find(unit));
             if (priced != null && dimension != null) {
                 check(row, unit, dimension, priced, objections);
