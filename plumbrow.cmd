@@ -22,7 +22,7 @@ if errorlevel 1 (
 )
 echo Building Plumbrow; the first time takes some minutes... 1>&2
 pushd "%HERE%"
-call mvn -q -B -DskipTests -Dspotless.check.skip=true -pl app -am package 1>&2
+call mvn -q -B -Dmaven.test.skip=true -Dspotless.check.skip=true -pl app -am package 1>&2
 if errorlevel 1 (popd & exit /b 2)
 popd
 if exist "%DESK%" rmdir /s /q "%DESK%"

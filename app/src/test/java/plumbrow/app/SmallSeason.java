@@ -18,6 +18,7 @@ import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.ActiveContent;
+import plumbrow.advice.shelf.ActiveLimit;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Control;
 import plumbrow.advice.shelf.LabelUse;
@@ -59,8 +60,8 @@ public final class SmallSeason {
                         List.of()),
                 List.of(
                         course("seed alone", true, List.of(seed())),
-                        course("half rate", false, List.of(seed(), granules(2, 3))),
-                        course("full rate", false, List.of(seed(), granules(2, 6)))),
+                        course("half rate", false, List.of(seed(), granules(2, 3), harvest(3))),
+                        course("full rate", false, List.of(seed(), granules(2, 6), harvest(3)))),
                 List.of(
                         line(OutlookQuantity.PRICE, new Law.Lognormal(4.2, 0.25, 0.6)),
                         line(OutlookQuantity.YIELD, new Law.Weibull(195, 0.14)),
@@ -97,7 +98,8 @@ public final class SmallSeason {
                         1,
                         0,
                         TODAY)),
-                List.of(),
+                List.of(new ActiveLimit(
+                        "Stonefly 3G", Crop.CORN, "tefluthrin", 0.2, ActiveLimit.Basis.ACTIVE_INGREDIENT, TODAY)),
                 List.of(control(3, 0.55), control(6, 0.75)));
     }
 
@@ -127,12 +129,18 @@ public final class SmallSeason {
 
     private static Pass seed() {
         Amount rate = new Amount(34_000, FarmUnit.SEEDS);
-        return new Pass(1, PassKind.SEED, null, "Hollowbrook 108", rate, 100, 0, new Law.Fixed(0), 0);
+        return new Pass(
+                1, PassKind.SEED, LocalDate.of(2027, 5, 2), "Hollowbrook 108", rate, 100, 0, new Law.Fixed(0), 0);
     }
 
     private static Pass granules(int number, double pounds) {
         Amount rate = new Amount(pounds, FarmUnit.LB);
-        return new Pass(number, PassKind.GRANULE, null, "Stonefly 3G", rate, 100, 1.5, new Law.Fixed(0), 0);
+        return new Pass(
+                number, PassKind.GRANULE, LocalDate.of(2027, 5, 2), "Stonefly 3G", rate, 100, 1.5, new Law.Fixed(0), 0);
+    }
+
+    private static Pass harvest(int number) {
+        return new Pass(number, PassKind.HARVEST, LocalDate.of(2027, 10, 9), null, null, 100, 0, new Law.Fixed(0), 0);
     }
 
     private static OutlookLine line(OutlookQuantity quantity, Law law) {

@@ -2,6 +2,7 @@ package plumbrow.advice.weighing;
 
 import java.util.List;
 import plumbrow.advice.course.Course;
+import plumbrow.advice.pests.InsectPressure.Measure;
 
 /**
  * A course boiled down to places of inputs and plain numbers, as the kernel reads it.
@@ -50,13 +51,13 @@ record CourseModel(
     record Mode(String group, int works, int control, double ifFailed) {}
 
     /**
-     * @param pressure place of untreated pressure, in {@code unit}
+     * @param pressure place of untreated pressure, in that measure
      * @param cap the most the scale shows
      * @param loss place of yield lost per unit [%]
      * @param neighbourShare share of an unprotected plant's loss made up by its neighbours
      */
     record Insect(
-            String name, String unit, int pressure, double cap, int loss, double neighbourShare, List<Cut> cuts) {}
+            String name, Measure measure, int pressure, double cap, int loss, double neighbourShare, List<Cut> cuts) {}
 
     record Weed(String name, int density, double firstPlantLossPct, double mostLossPct, List<Cut> cuts) {}
 

@@ -24,7 +24,8 @@ final class SqliteFaults {
     private static String sentence(String file, SQLiteErrorCode code, @Nullable String message) {
         return switch (code.code & 0xFF) {
             case 5, 6 -> "The book " + file + " is in use by another program; let that finish, then try again.";
-            case 8 -> "The book " + file + " can't be changed; the file or its folder is write-protected.";
+            case 8 ->
+                "The book " + file + " or its folder is write-protected; a book must be writable, even to be read.";
             case 10 -> "The disk failed while the book " + file + " was in use; check the disk and its backup.";
             case 11 -> "The book " + file + " is damaged; take the latest backup.";
             case 13 -> "The disk is full; nothing was changed in the book " + file + ".";

@@ -6,6 +6,7 @@ import plumbrow.advice.weighing.SeasonGapException;
 import plumbrow.app.FaultFile;
 import plumbrow.app.book.BookException;
 import plumbrow.documents.FileTrouble;
+import plumbrow.documents.workbook.WorkbookFaults;
 import plumbrow.science.figure.FigureInputException;
 
 /** What went wrong, in one sentence on standard error. */
@@ -16,7 +17,8 @@ final class Faults {
             BookException.class,
             FigureInputException.class,
             FileTrouble.class,
-            SeasonGapException.class);
+            SeasonGapException.class,
+            WorkbookFaults.class);
 
     private Faults() {}
 

@@ -32,6 +32,9 @@ final class ServeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (Warming.asked()) {
+            Warming.up(book);
+        }
         Book.open(book).close();
         return Serving.untilStopped(screen, door, book, port, json);
     }

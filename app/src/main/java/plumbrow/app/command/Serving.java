@@ -16,9 +16,7 @@ final class Serving {
     private record Open(String desk, String book) {}
 
     static int untilStopped(Screen screen, DeskDoor door, Path book, int port, boolean json) {
-        if (port < 0 || port > 65_535) {
-            throw new BadInputException("The port is " + port + "; expected 0 to 65535.");
-        }
+        demandPort(port);
         CountDownLatch closed = new CountDownLatch(1);
         try (ConfigurableApplicationContext desk = open(door, book, port)) {
             desk.addApplicationListener(event -> {
@@ -39,6 +37,12 @@ final class Serving {
             Thread.currentThread().interrupt();
         }
         return Exit.GOOD;
+    }
+
+    static void demandPort(int port) {
+        if (port < 0 || port > 65_535) {
+            throw new BadInputException("The port is " + port + "; expected 0 to 65535.");
+        }
     }
 
     private static ConfigurableApplicationContext open(DeskDoor door, Path book, int port) {

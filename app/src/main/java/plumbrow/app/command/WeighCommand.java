@@ -13,7 +13,7 @@ import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.Adviser;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.WeighingOptions;
-import plumbrow.app.command.said.FieldWords;
+import plumbrow.app.command.said.AdviceWords;
 import plumbrow.app.json.Json;
 
 /** Weighs the courses of each field on the same draws of the outlook and says which to take. */
@@ -54,7 +54,7 @@ final class WeighCommand implements Callable<Integer> {
         Advice advice = fields.size() < season.fields().size()
                 ? some(season, fields, options)
                 : FieldsBar.show(screen, fields.size(), bar -> Adviser.advise(season, options, bar));
-        screen.say(json ? Json.of(advice) : FieldWords.advice(advice));
+        screen.say(json ? Json.of(advice) : AdviceWords.of(advice));
         return code(advice);
     }
 

@@ -168,9 +168,10 @@ class SqliteBookTest extends BookContract {
                 Statement statement = connection.createStatement()) {
             statement.execute("PRAGMA query_only = on");
             assertThatThrownBy(() -> statement.execute("DELETE FROM season"))
-                    .satisfies(fault -> assertThat(SqliteFaults.sentence("f.book", fault))
-                            .hasMessage(
-                                    "The book f.book can't be changed; the file or its folder is write-protected."));
+                    .satisfies(
+                            fault -> assertThat(SqliteFaults.sentence("f.book", fault))
+                                    .hasMessage(
+                                            "The book f.book or its folder is write-protected; a book must be writable, even to be read."));
         }
     }
 

@@ -1,7 +1,8 @@
 package plumbrow.documents.binder;
 
 import java.util.List;
-import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import plumbrow.advice.weighing.BreakEven;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.Knowing;
@@ -27,28 +28,52 @@ record ChangePages(FieldAdvice field) {
             html.element("p", "There are no two courses that may be advised, so there is no order to turn.");
             return;
         }
+        List<BreakEven> turning =
+                field.breakEvens().stream().filter(even -> even.value() != null).toList();
+        if (!turning.isEmpty()) {
+            turning(html, turning);
+        }
+        sentence(
+                html,
+                "Within the range looked at, these never turn the order of the two best courses: ",
+                field.breakEvens().stream().filter(even -> even.value() == null).map(ChangePages::ranged));
+    }
+
+    private static void turning(Html html, List<BreakEven> turning) {
         html.table(
                 "plain",
                 List.of(
-                        Column.words("input", 27),
-                        Column.words("unit", 10),
-                        Column.figure("mean now", 10),
-                        Column.figure("looked at from", 10),
-                        Column.figure("to", 9),
-                        Column.figure("order turns at", 10),
-                        Column.words("in words", 24)));
-        for (BreakEven even : field.breakEvens()) {
+                        Column.words("input", 22),
+                        Column.words("unit", 9),
+                        Column.figure("mean now", 8),
+                        Column.figure("looked at from", 9),
+                        Column.figure("to", 8),
+                        Column.figure("order turns at", 9),
+                        Column.words("in words", 35)));
+        for (BreakEven even : turning) {
             html.open("tr")
                     .cell(even.label())
                     .cell(even.unit())
-                    .figure(Numbers.plain(rounded(even.likely())))
-                    .figure(Numbers.plain(rounded(even.plausibleLow())))
-                    .figure(Numbers.plain(rounded(even.plausibleHigh())))
-                    .figure(even.value() == null ? "never" : Numbers.plain(rounded(even.value())))
+                    .figure(ThreeFigures.of(even.likely()))
+                    .figure(ThreeFigures.of(even.plausibleLow()))
+                    .figure(ThreeFigures.of(even.plausibleHigh()))
+                    .figure(even.value() == null ? "never" : ThreeFigures.of(even.value()))
                     .cell(even.says())
                     .close("tr");
         }
         html.endTable();
+    }
+
+    private static String ranged(BreakEven even) {
+        return even.label() + " (" + ThreeFigures.of(even.plausibleLow()) + " to "
+                + (ThreeFigures.of(even.plausibleHigh()) + " " + even.unit()).strip() + ")";
+    }
+
+    private static void sentence(Html html, String opening, Stream<String> parts) {
+        String list = parts.collect(Collectors.joining("; "));
+        if (!list.isEmpty()) {
+            html.element("p", opening + list + ".");
+        }
     }
 
     private void matters(Html html) {
@@ -61,24 +86,37 @@ record ChangePages(FieldAdvice field) {
                                         * field.field().acres(),
                                 0)
                         + " on this field.");
-        if (field.whatMatters().isEmpty()) {
-            return;
+        List<Knowing> worthwhile =
+                field.whatMatters().stream().filter(ChangePages::worthACent).toList();
+        if (!worthwhile.isEmpty()) {
+            worthwhile(html, worthwhile);
         }
+        sentence(
+                html,
+                "Knowing these would not change the choice: ",
+                field.whatMatters().stream()
+                        .filter(knowing -> !worthACent(knowing))
+                        .map(Knowing::label));
+    }
+
+    private static boolean worthACent(Knowing knowing) {
+        return knowing.usdPerAcre() >= 0.005;
+    }
+
+    private static void worthwhile(Html html, List<Knowing> worthwhile) {
         html.table(
                 "plain",
                 List.of(
-                        Column.words("knowing", 32),
-                        Column.figure("is worth at most, $/ac", 13),
-                        Column.figure("from half the draws, $/ac", 13),
-                        Column.figure("on this field, $", 12),
-                        Column.words("in words", 30)));
-        for (Knowing knowing : field.whatMatters()) {
+                        Column.words("knowing", 55),
+                        Column.figure("is worth at most, $/ac", 15),
+                        Column.figure("from half the draws, $/ac", 15),
+                        Column.figure("on this field, $", 15)));
+        for (Knowing knowing : worthwhile) {
             html.open("tr")
                     .cell(knowing.label())
                     .figure(Numbers.fixed(knowing.usdPerAcre(), 2))
                     .figure(Numbers.fixed(knowing.halfSampleUsdPerAcre(), 2))
                     .figure(Numbers.fixed(knowing.usdField(), 0))
-                    .cell(knowing.says())
                     .close("tr");
         }
         html.endTable();
@@ -119,29 +157,24 @@ record ChangePages(FieldAdvice field) {
         html.table(
                 "plain",
                 List.of(
-                        Column.words("input", 24),
-                        Column.words("unit", 9),
-                        Column.words("how it is spread", 21),
-                        Column.figure("mean", 8),
+                        Column.words("input", 22),
+                        Column.words("unit", 8),
+                        Column.words("how it is spread", 19),
+                        Column.figure("mean", 7),
                         Column.figure("1 in 10 below", 8),
                         Column.figure("1 in 10 above", 8),
-                        Column.words("source", 22)));
+                        Column.words("source", 28)));
         for (UncertainInput input : field.inputs()) {
             html.open("tr")
                     .cell(input.label())
                     .cell(input.unit())
                     .cell(LawWords.of(input.law()))
-                    .figure(Numbers.plain(rounded(input.mean())))
-                    .figure(Numbers.plain(rounded(input.band().low())))
-                    .figure(Numbers.plain(rounded(input.band().high())))
+                    .figure(ThreeFigures.of(input.mean()))
+                    .figure(ThreeFigures.of(input.band().low()))
+                    .figure(ThreeFigures.of(input.band().high()))
                     .cell(input.source())
                     .close("tr");
         }
         html.endTable();
-    }
-
-    /** Three figures: no more than a mean over the draws supports. */
-    private static double rounded(double value) {
-        return value == 0 ? 0 : Double.parseDouble(String.format(Locale.ROOT, "%.2e", value));
     }
 }

@@ -62,17 +62,19 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id) {
     private void courses(Html html) {
         html.element("h2", "The courses");
         html.table(
-                "courses",
+                field.courses().size() <= MOST_IN_A_PICTURE ? "courses whole" : "courses",
                 List.of(
-                        Column.words("course", 27),
-                        Column.words("standing", 14),
-                        Column.figure("cost, $/ac", 8),
-                        Column.figure("mean yield, bu/ac", 8),
-                        Column.figure("mean margin, $/ac", 9),
-                        Column.figure("1 in 10 below, $/ac", 8),
-                        Column.figure("half below, $/ac", 8),
-                        Column.figure("1 in 10 above, $/ac", 8),
-                        Column.figure("worst tenth, $/ac", 10)));
+                        Column.words("course", 20),
+                        Column.words("standing", 12),
+                        Column.figure("cost, $/ac", 7),
+                        Column.figure("mean yield, bu/ac", 7),
+                        Column.figure("mean margin, $/ac", 8),
+                        Column.figure("1 in 10 below, $/ac", 7),
+                        Column.figure("half below, $/ac", 7),
+                        Column.figure("1 in 10 above, $/ac", 7),
+                        Column.figure("worst tenth, $/ac", 7),
+                        Column.figure("beats baseline in", 9),
+                        Column.figure("best of all in", 9)));
         field.courses().forEach(course -> course(html, course));
         html.endTable();
         double widest = field.courses().stream()
@@ -90,9 +92,7 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id) {
     private void course(Html html, WeighedCourse course) {
         html.open("tr").open("td");
         html.markup("<span class=\"swatch\" style=\"background-color:" + palette.colour(course.name()) + "\"></span>");
-        html.element("b", course.name()).markup("<br/>").open("span", "quiet");
-        html.words(course.baseline() ? "the baseline" : "beats baseline " + Odds.words(course.chanceBeatsBaseline()));
-        html.words("; best of all in " + Odds.words(course.chanceBest())).close("span");
+        html.element("b", course.name());
         if (!course.note().isBlank()) {
             html.markup("<br/>").element("span", "quiet", course.note());
         }
@@ -109,6 +109,8 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id) {
                 .figure(Numbers.fixed(course.margin().middle(), 0))
                 .figure(Numbers.fixed(course.margin().high(), 0))
                 .figure(Numbers.fixed(course.shortfallUsdPerAcre(), 0))
+                .figure(course.baseline() ? "the baseline" : Odds.words(course.chanceBeatsBaseline()))
+                .figure(Odds.words(course.chanceBest()))
                 .close("tr");
     }
 

@@ -24,7 +24,7 @@ record WorkingPages(FieldAdvice field) {
 
     private void write(Html html, WeighedCourse course) {
         html.element("h2", "Working: " + course.name() + " (" + Role.of(field, course) + ")");
-        if (!course.costs().isEmpty()) {
+        if (!costsAreInTheWorking(course)) {
             html.table(
                     "plain",
                     List.of(
@@ -58,5 +58,10 @@ record WorkingPages(FieldAdvice field) {
             }
             html.endTable();
         }
+    }
+
+    private static boolean costsAreInTheWorking(WeighedCourse course) {
+        List<String> lines = course.working().stream().map(Step::label).toList();
+        return lines.containsAll(course.costs().stream().map(CostLine::label).toList());
     }
 }

@@ -1,5 +1,6 @@
 package plumbrow.documents.picture;
 
+import java.util.ArrayList;
 import java.util.List;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.weighing.Odds;
@@ -53,12 +54,29 @@ record CourseStrip(WeighedCourse course, String colour, boolean advised) {
         return at + 4;
     }
 
-    /** Standing and odds, on one line where they fit and on two where they do not. */
+    /** Standing, odds and mean gain, on as few lines as hold them. */
     private List<String> standing(double widest) {
-        String standing = (advised ? "advised, " : "") + StandingMark.word(course.standing());
-        String odds = course.baseline() ? "the baseline" : "beats baseline " + Odds.words(course.chanceBeatsBaseline());
-        String both = standing + " · " + odds;
-        return Lettering.width(both, SMALL, advised) <= widest ? List.of(both) : List.of(standing, odds);
+        List<String> lines = new ArrayList<>();
+        lines.add((advised ? "advised, " : "") + StandingMark.word(course.standing()));
+        for (String part : againstBaseline()) {
+            String longer = lines.get(lines.size() - 1) + " · " + part;
+            if (Lettering.width(longer, SMALL, advised) <= widest) {
+                lines.set(lines.size() - 1, longer);
+            } else {
+                lines.add(part);
+            }
+        }
+        return lines;
+    }
+
+    private List<String> againstBaseline() {
+        if (course.baseline()) {
+            return List.of("the baseline");
+        }
+        double gain = course.meanGainUsdPerAcre();
+        String sign = gain > 0 ? "+" : "";
+        String mean = "on average " + sign + Numbers.dollars(gain, Math.abs(gain) < 10 ? 1 : 0) + "/ac";
+        return List.of("beats baseline " + Odds.words(course.chanceBeatsBaseline()), mean);
     }
 
     private double strip(Canvas canvas, MoneyScale scale, double y) {

@@ -14,6 +14,7 @@ import plumbrow.science.figure.Numbers;
  */
 public final class KnowingPicture {
     private static final int MOST_BARS = 8;
+    private static final double LEAST_USD_PER_ACRE = 0.005; // less reads as $0.00
     private static final int WIDE = 620;
     private static final double BAR = 13;
     private static final String COLOUR = "#0072B2"; // blue of Okabe and Ito, as in CoursePalette
@@ -25,7 +26,10 @@ public final class KnowingPicture {
         double width = Math.max(StripPicture.NARROWEST, widthPx);
         Canvas canvas = new Canvas();
         String title = "What knowing each input is worth on " + field.field().name();
-        List<Knowing> shown = field.whatMatters().stream().limit(MOST_BARS).toList();
+        List<Knowing> shown = field.whatMatters().stream()
+                .filter(knowing -> knowing.usdPerAcre() >= LEAST_USD_PER_ACRE)
+                .limit(MOST_BARS)
+                .toList();
         if (shown.isEmpty()) {
             String nothing = "No uncertain input of this field changes which course is best.";
             double end = paragraph(canvas, nothing, 13, Canvas.INK, width, 4);
@@ -48,8 +52,12 @@ public final class KnowingPicture {
         }
         int left = field.whatMatters().size() - shown.size();
         if (left > 0) {
-            String rest = left + (left == 1 ? " more input is" : " more inputs are") + " worth "
-                    + Numbers.dollars(field.whatMatters().get(MOST_BARS).usdPerAcre(), 2) + "/ac or less to know.";
+            double next = field.whatMatters().get(shown.size()).usdPerAcre();
+            String worth = next < LEAST_USD_PER_ACRE
+                    ? "less than a cent an acre"
+                    : "at most " + Numbers.dollars(next, 2) + "/ac";
+            String rest =
+                    left + (left == 1 ? " more input is worth " : " more inputs are each worth ") + worth + " to know.";
             y = paragraph(canvas, rest, 11.5, Canvas.QUIET, width, y);
         }
         return canvas.svg(width, y + 6, title, finding(shown));

@@ -1,9 +1,13 @@
 package plumbrow.documents.workbook;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import plumbrow.documents.workbook.form.Objections;
 
 /** Collects faults up to a number that a person could still work through, each once, and counts the rest. */
@@ -28,9 +32,21 @@ final class FaultList implements Objections {
         }
     }
 
+    /** Sheets in the order in which they were looked at, rows from the top. */
+    private List<Fault> inReadingOrder() {
+        Map<String, List<Fault>> bySheet =
+                faults.stream().collect(Collectors.groupingBy(Fault::sheet, LinkedHashMap::new, Collectors.toList()));
+        List<Fault> ordered = new ArrayList<>();
+        bySheet.values().forEach(sheet -> {
+            sheet.sort(Comparator.comparingInt(Fault::row));
+            ordered.addAll(sheet);
+        });
+        return ordered;
+    }
+
     void throwIfAny() {
         if (!faults.isEmpty()) {
-            List<Fault> all = new ArrayList<>(faults);
+            List<Fault> all = inReadingOrder();
             if (more > 0) {
                 all.add(new Fault(file, 0, "", more + " more faults", "these " + MOST + " to be put right first"));
             }

@@ -14,26 +14,27 @@ final class ReadMe {
     static List<String> lines() {
         List<String> lines = new ArrayList<>(List.of(
                 "Workbook of one season",
-                "This workbook carries a season into Plumbrow and out of it: the fields, the products on the shelf, what "
-                        + "presses on the crop, and the courses to be weighed against each other.",
                 "",
-                "Point at a column name to see what belongs there, in which unit and range, with an example. Dark column "
-                        + "names must be filled in on every row. Light ones may stay blank.",
-                "A blank cell is unknown, never allowed: where a label was not read, leave the cell blank and the check "
-                        + "will say unknown. Do not guess. The current label is the law.",
+                "This workbook carries a season into Plumbrow and out of it: the fields, the products on the shelf,",
+                "what presses on the crop, and the courses to be weighed against each other.",
                 "",
-                "Write decimals with a point (4.5) and no commas in numbers. Write dates as year-month-day (2026-05-04). "
-                        + "Spell a name the same way on every sheet.",
+                "Point at a column name to see what belongs there, in which unit and range, with an example.",
+                "Dark column names must be filled in on every row. Light ones may stay blank.",
+                "A blank cell is unknown, never allowed. Where a label was not read, leave the cell blank.",
+                "Do not guess. The current label is the law.",
+                "",
+                "Write decimals with a point (4.5) and no commas in numbers.",
+                "Write dates as year-month-day (2026-05-04). Spell a name the same way on every sheet.",
                 "Where low, likely and high stand side by side, fill in all three, or only likely if there is no doubt.",
-                "Several entries in one cell are parted by semicolons: IA; IL.",
-                "Formulas are read as the value they show. Macros are refused.",
+                "Part several entries in one cell by semicolons: IA; IL.",
+                "Of a formula, the value it shows is read. A workbook with macros is refused.",
                 "",
-                "If anything is wrong, nothing is taken over, and you get one sentence for each fault with its sheet, row "
-                        + "and column.",
+                "If anything is wrong, nothing is taken over, and you get one sentence for each fault:",
+                "the sheet, the row, the column, what was found and what was expected.",
                 "",
                 "The sheets:"));
         for (Sheet<?> sheet : Sheets.ALL) {
-            lines.add(sheet.name() + ": " + sheet.purpose());
+            lines.add(sheet.name() + "\t" + sheet.purpose());
         }
         return List.copyOf(lines);
     }

@@ -76,12 +76,7 @@ public final class WorkbookReader {
         for (Sheet<?> sheet : Sheets.ALL) {
             Grid grid = byName.get(sheet.name());
             if (grid == null) {
-                faults.at(
-                        sheet.name(),
-                        0,
-                        "",
-                        "no such sheet",
-                        "this sheet, if only with its column names: " + sheet.purpose());
+                faults.at(sheet.name(), 0, "", "no such sheet", "this sheet, if only with its column names");
             } else {
                 rows.put(sheet.name(), new TableReader(sheet, faults).read(grid));
             }

@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.Knowing;
+import plumbrow.advice.weighing.WeighedCourse;
 import plumbrow.documents.SampleAdvice;
 import plumbrow.documents.picture.DotStack.Dot;
 
@@ -49,17 +51,75 @@ class PicturePartsTest {
         assertThat(field.courses())
                 .allSatisfy(course -> assertThat(CoursePalette.of(turned).colour(course.name()))
                         .isEqualTo(palette.colour(course.name())));
-        assertThat(palette.colour(field.baseline())).isEqualTo(CoursePalette.BASELINE);
+        assertThat(palette.colour(field.baseline())).isEqualTo("#000000");
     }
 
     @Test
-    void aCourseHasOneColourOnAllFields() {
+    void onEachFieldEveryCourseHasAColourOfItsOwn() {
         CoursePalette palette = CoursePalette.of(SampleAdvice.advice());
-        assertThat(SampleAdvice.advice().fields().stream()
-                        .flatMap(field -> field.courses().stream())
-                        .map(course -> palette.colour(course.name()))
-                        .distinct())
-                .hasSize(6);
+        for (FieldAdvice field : SampleAdvice.advice().fields()) {
+            assertThat(field.courses().stream().map(course -> palette.colour(course.name())))
+                    .doesNotHaveDuplicates();
+        }
+    }
+
+    @Test
+    void twoBaselinesThatMeetOnAFieldAreToldApart() {
+        WeighedCourse one = SampleAdvice.course("One", Standing.CLEAR, 400, 100, 0.5, 130);
+        WeighedCourse two = SampleAdvice.course("Two", Standing.CLEAR, 390, 100, 0.5, 130);
+        CoursePalette palette = CoursePalette.of(
+                SampleAdvice.with(withBaseline("One", List.of(one, two)), withBaseline("Two", List.of(two, one))));
+        assertThat(palette.colour("One")).isEqualTo("#000000");
+        assertThat(palette.colour("Two")).isNotEqualTo("#000000");
+    }
+
+    private static FieldAdvice withBaseline(String baseline, List<WeighedCourse> courses) {
+        FieldAdvice home = SampleAdvice.home();
+        return new FieldAdvice(
+                home.field(),
+                "",
+                100,
+                1,
+                courses,
+                baseline,
+                null,
+                "",
+                "",
+                "",
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                0,
+                List.of());
+    }
+
+    @Test
+    void whatIsWorthLessThanACentIsCountedAndNotDrawn() throws Exception {
+        FieldAdvice home = SampleAdvice.home();
+        List<Knowing> worth = List.of(new Knowing("a", "A", 1, 80, 1, "A."), new Knowing("b", "B", 0.001, 0, 0, "B."));
+        FieldAdvice field = new FieldAdvice(
+                home.field(),
+                "",
+                100,
+                1,
+                home.courses(),
+                home.baseline(),
+                null,
+                "",
+                "",
+                "",
+                List.of(),
+                List.of(),
+                worth,
+                List.of(),
+                List.of(),
+                0,
+                List.of());
+        Element svg = parse(KnowingPicture.svg(field, 360));
+        assertThat(all(svg, "rect")).hasSize(1);
+        assertThat(svg.getTextContent()).contains("1 more input is worth less than a cent an acre to know.");
     }
 
     @Test

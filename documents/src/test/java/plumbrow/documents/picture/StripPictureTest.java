@@ -60,6 +60,8 @@ class StripPictureTest {
         assertThat(text)
                 .contains("advised, conditional")
                 .contains("beats baseline 7 of 10")
+                .contains("on average +$14/ac")
+                .contains("on average −$12/ac")
                 .contains("barred")
                 .contains("unknown")
                 .contains("baseline median $414/ac")

@@ -96,7 +96,7 @@ final class Fixture {
                 new Field(
                         "5-4",
                         "Home place",
-                        20.12345678901234,
+                        20.1234567890123,
                         twoPieces(),
                         "IA",
                         "O'Brien",

@@ -115,7 +115,7 @@ public final class TrialValue {
             return working.line(label, value, "$/ac", "nothing is left to learn: {}", 0);
         }
         double size = Math.abs(mean);
-        double z = working.line("mean in spreads", size / sd, "", "{} ÷ {}", size, sd);
+        double z = working.line(label + ": mean in spreads", size / sd, "", "{} ÷ {}", size, sd);
         return working.line(label, value, "$/ac", "{} × φ({}) − {} × Φ(−{})", sd, z, size, z);
     }
 }

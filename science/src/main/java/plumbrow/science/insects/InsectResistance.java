@@ -113,6 +113,9 @@ public final class InsectResistance {
         double h = given.number("dominance_h");
         double rr = given.number("survival_rr");
         double ss = given.number("survival_ss");
+        if (given.numberOr("generations", 1) != Math.rint(given.numberOr("generations", 1))) {
+            throw given.refuse("generations", "a whole number from 1 to 2,000");
+        }
         if (refuge == 0 && Math.max(rr, ss) == 0) {
             throw given.refuse("refuge_share", "more than 0 where nothing survives on the trait: no insect is left");
         }

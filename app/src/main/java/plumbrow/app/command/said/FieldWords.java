@@ -1,30 +1,23 @@
 package plumbrow.app.command.said;
 
 import java.util.List;
-import plumbrow.advice.weighing.Advice;
+import java.util.Set;
+import java.util.stream.Collectors;
 import plumbrow.advice.weighing.BreakEven;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.Knowing;
 import plumbrow.advice.weighing.Odds;
-import plumbrow.advice.weighing.SampleWorth;
 import plumbrow.advice.weighing.WeighedCourse;
 import plumbrow.science.figure.Numbers;
 
-/** The advice for fields said in text: what to do, how sure that is, what stands in the way, what would change it. */
-public final class FieldWords {
+/** The advice for one field: what to do, how sure that is, what stands in the way, what would change it. */
+final class FieldWords {
+    /** Less than this is not told apart from nothing [$/ac]. */
+    private static final double WORTH_SAYING = 0.05;
+
     private FieldWords() {}
 
-    public static String advice(Advice advice) {
-        Paper paper = new Paper();
-        advice.fields().forEach(field -> field(paper, field));
-        return paper.gap()
-                .prose(advice.year() + " season as of " + advice.asOf() + ", advised by " + advice.adviser() + ". "
-                        + Numbers.fixed(advice.draws(), 0) + " draws from seed " + advice.seed()
-                        + ". All money is the operator's, in $/ac of the field.")
-                .text();
-    }
-
-    private static void field(Paper paper, FieldAdvice advice) {
+    /** Adds a field to the paper; the cautions said elsewhere are left out. */
+    static void add(Paper paper, FieldAdvice advice, Set<String> saidElsewhere) {
         paper.heading(advice.field().name() + ": " + advice.sentence());
         paper.prose(advice.reason());
         paper.prose(advice.doubt());
@@ -32,7 +25,15 @@ public final class FieldWords {
         FindingWords.across(paper, advice);
         turns(paper, advice.breakEvens());
         matters(paper, advice);
-        advice.cautions().forEach(caution -> paper.gap().prose("Mind: ", caution));
+        paper.gap();
+        advice.cautions().stream()
+                .filter(caution -> !saidElsewhere.contains(caution))
+                .forEach(caution -> paper.prose("Mind  ", caution));
+    }
+
+    /** Money in a table: to the dollar, which is all the draws support. */
+    static String whole(double usdPerAcre) {
+        return Numbers.fixed(usdPerAcre, 0);
     }
 
     private static TextTable courses(FieldAdvice advice) {
@@ -62,27 +63,33 @@ public final class FieldWords {
     }
 
     private static void turns(Paper paper, List<BreakEven> breakEvens) {
-        if (!breakEvens.isEmpty()) {
-            paper.heading("What would turn it");
-            breakEvens.forEach(turn -> paper.prose("  ", turn.says()));
+        if (breakEvens.isEmpty()) {
+            return;
+        }
+        paper.heading("What would turn it");
+        breakEvens.stream().filter(turn -> turn.value() != null).forEach(turn -> paper.prose("  ", turn.says()));
+        String never = breakEvens.stream()
+                .filter(turn -> turn.value() == null)
+                .map(BreakEven::label)
+                .collect(Collectors.joining("; "));
+        if (!never.isEmpty()) {
+            paper.prose("  ", "Nothing within the plausible range of these turns it: " + never + ".");
         }
     }
 
     private static void matters(Paper paper, FieldAdvice advice) {
-        List<Knowing> worth = advice.whatMatters();
-        if (worth.isEmpty() && advice.samples().isEmpty()) {
-            return;
-        }
         paper.heading("What is worth knowing");
-        paper.prose(
-                "  ",
-                "Knowing everything before deciding is worth at most "
-                        + Numbers.dollars(advice.worthOfKnowingAllUsdPerAcre(), 2) + " an acre.");
-        worth.forEach(knowing -> paper.prose("  ", knowing.says()));
-        advice.samples().stream().map(SampleWorth::says).forEach(says -> paper.prose("  ", says));
-    }
-
-    private static String whole(double usdPerAcre) {
-        return Numbers.fixed(usdPerAcre, 0);
+        if (advice.worthOfKnowingAllUsdPerAcre() < WORTH_SAYING) {
+            paper.prose("  ", "Nothing that could be found out beforehand would change the choice.");
+        } else {
+            paper.prose(
+                    "  ",
+                    "Knowing everything before deciding is worth at most "
+                            + Numbers.dollars(advice.worthOfKnowingAllUsdPerAcre(), 2) + "/ac.");
+        }
+        advice.whatMatters().stream()
+                .filter(knowing -> knowing.usdPerAcre() >= WORTH_SAYING)
+                .forEach(knowing -> paper.prose("  ", knowing.says()));
+        advice.samples().forEach(sample -> paper.prose("  ", sample.says()));
     }
 }

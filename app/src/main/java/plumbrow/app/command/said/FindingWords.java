@@ -59,21 +59,12 @@ public final class FindingWords {
         paper.prose(mark, finding.says() + where);
         String indent = " ".repeat(mark.length());
         if (!finding.clears().isEmpty()) {
-            paper.prose(indent, action(finding.standing()) + finding.clears());
+            paper.prose(indent, finding.clears());
         }
         String measured = measured(finding);
         if (!measured.isEmpty() || !finding.source().isEmpty()) {
             paper.prose(indent, measured + (finding.source().isEmpty() ? "" : "Source: " + finding.source()));
         }
-    }
-
-    private static String action(Standing standing) {
-        return switch (standing) {
-            case UNKNOWN -> "Look up: ";
-            case CONDITIONAL -> "Keep to: ";
-            case BARRED -> "To clear it: ";
-            case CLEAR -> "";
-        };
     }
 
     private static String measured(Finding finding) {

@@ -24,8 +24,11 @@ public final class Paper {
         return this;
     }
 
+    /** What is read first, broken like prose. */
     public Paper heading(String words) {
-        return gap().line(strong(words));
+        gap();
+        broken(words, WIDTH).forEach(line -> line(strong(line)));
+        return this;
     }
 
     public Paper prose(String sentences) {

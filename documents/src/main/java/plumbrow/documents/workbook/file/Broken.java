@@ -2,13 +2,18 @@ package plumbrow.documents.workbook.file;
 
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import plumbrow.documents.workbook.form.Objections;
 
 /** Says in a person's words why a spreadsheet file could not be unpacked or parsed. */
 final class Broken {
+    private static final Logger LOG = LoggerFactory.getLogger(Broken.class);
+
     private Broken() {}
 
     static void object(String place, Throwable reason, Objections objections) {
+        LOG.debug("{} could not be read", place, reason);
         if (says(reason, "zip bomb") || says(reason, "too many files") || says(reason, "exceeds the max")) {
             objections.at(
                     place,

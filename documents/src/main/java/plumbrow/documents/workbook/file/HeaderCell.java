@@ -24,6 +24,7 @@ final class HeaderCell {
     private static final int LONGEST_LIST = 255;
     private static final double PROSE_WIDTH = 34;
     private static final double NAME_WIDTH = 22;
+    private static final double WORD_WIDTH = 15;
     private static final double NUMBER_WIDTH = 10;
 
     private HeaderCell() {}
@@ -34,6 +35,7 @@ final class HeaderCell {
                 .bold()
                 .fillColor(column.required() ? REQUIRED_FILL : OPTIONAL_FILL)
                 .fontColor(column.required() ? "FFFFFF" : "1D3B33")
+                .horizontalAlignment(numeric(column) ? "right" : "left")
                 .set();
         sheet.comment(0, index, Note.of(column));
         sheet.width(index, Math.max(width(column), column.key().length() + 2));
@@ -49,7 +51,10 @@ final class HeaderCell {
         if (numeric(column) || column.kind() instanceof DateKind) {
             return NUMBER_WIDTH;
         }
-        return column.kind() instanceof TextKind text && text.lines() ? PROSE_WIDTH : NAME_WIDTH;
+        if (column.kind() instanceof TextKind text) {
+            return text.lines() ? PROSE_WIDTH : NAME_WIDTH;
+        }
+        return column.kind().choices().isEmpty() ? NAME_WIDTH : WORD_WIDTH;
     }
 
     private static void format(Worksheet sheet, int index, Column<?> column) {

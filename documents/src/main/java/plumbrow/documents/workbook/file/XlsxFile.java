@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.function.Predicate;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
-import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
@@ -57,9 +56,8 @@ public final class XlsxFile {
                 return List.of();
             }
             return new XlsxFile(wanted, objections).grids(new XSSFReader(parts));
-        } catch (OpenXML4JException | OpenXML4JRuntimeException | IllegalArgumentException | SAXException broken) {
-            Broken.object(name, broken, objections);
-        } catch (IOException broken) {
+        } catch (OpenXML4JException | SAXException | IOException | RuntimeException broken) {
+            // Beside its own, the library throws whatever comes up when parts of a file are missing or contradict.
             Broken.object(name, broken, objections);
         }
         return List.of();

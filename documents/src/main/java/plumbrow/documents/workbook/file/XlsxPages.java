@@ -14,11 +14,12 @@ import plumbrow.documents.workbook.form.Column;
 public final class XlsxPages {
     private static final String PROGRAM = "Plumbrow";
     private static final String PROGRAM_VERSION = "1.0";
-    private static final double READ_ME_WIDTH = 110;
+    private static final double SHEET_NAME_WIDTH = 16;
+    private static final double SENTENCE_WIDTH = 90;
 
     private XlsxPages() {}
 
-    /** Writes a new file: a first sheet with plain text, one line a row, then the pages. */
+    /** Writes a new file: a first sheet with plain text, then the pages. */
     public static void write(String readMeName, List<String> readMe, List<Page> pages, Path file) throws IOException {
         try (OutputStream out = Files.newOutputStream(file);
                 Workbook workbook = new Workbook(out, PROGRAM, PROGRAM_VERSION)) {
@@ -29,13 +30,20 @@ public final class XlsxPages {
         }
     }
 
+    /** A line with a tab has its first part in the first column; others run over both. */
     private static void readMe(Worksheet sheet, List<String> lines) {
-        sheet.width(0, READ_ME_WIDTH);
+        sheet.width(0, SHEET_NAME_WIDTH);
+        sheet.width(1, SENTENCE_WIDTH);
+        forPrinting(sheet);
         for (int row = 0; row < lines.size(); row++) {
-            sheet.value(row, 0, lines.get(row));
-            sheet.style(row, 0).wrapText(true).verticalAlignment("top").set();
+            String[] parts = lines.get(row).split("\t", 2);
+            for (int column = 0; column < parts.length; column++) {
+                sheet.value(row, column, parts[column]);
+            }
+            if (row == 0 || parts.length > 1) {
+                sheet.style(row, 0).bold().fontSize(row == 0 ? 16 : 11).set();
+            }
         }
-        sheet.style(0, 0).bold().fontSize(16).set();
     }
 
     private static void page(Worksheet sheet, Page page) throws IOException {
@@ -44,6 +52,7 @@ public final class XlsxPages {
             HeaderCell.write(sheet, i, columns.get(i));
         }
         sheet.freezePane(1, 1);
+        forPrinting(sheet);
         for (int row = 0; row < page.rows().size(); row++) {
             List<Cell> cells = page.rows().get(row);
             for (int i = 0; i < cells.size(); i++) {
@@ -51,6 +60,14 @@ public final class XlsxPages {
             }
         }
         sheet.finish();
+    }
+
+    private static void forPrinting(Worksheet sheet) {
+        sheet.pageOrientation("landscape");
+        sheet.setFitToPage(true);
+        sheet.fitToWidth((short) 1);
+        sheet.fitToHeight((short) 0);
+        sheet.repeatRows(0);
     }
 
     private static void cell(Worksheet sheet, int row, int column, Cell cell) {

@@ -4,7 +4,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.Objections;
 import plumbrow.documents.workbook.form.Row;
@@ -22,18 +24,23 @@ final class OnlyOnce implements Rule {
     }
 
     private static void check(List<Row> rows, List<Column<?>> columns, Objections objections) {
-        Map<List<String>, Integer> first = new HashMap<>();
+        Map<List<Object>, Integer> first = new HashMap<>();
         for (Row row : rows) {
             if (columns.stream().allMatch(row::sound)) {
-                List<String> key = columns.stream()
-                        .map(column -> row.found(column).toLowerCase(Locale.ROOT))
-                        .toList();
+                List<Object> key =
+                        columns.stream().map(column -> tidy(row.find(column))).toList();
                 Integer before = first.putIfAbsent(key, row.number());
                 if (before != null) {
                     objections.at(row, columns.get(columns.size() - 1), expected(columns, before));
                 }
             }
         }
+    }
+
+    private static Object tidy(@Nullable Object value) {
+        return value instanceof String text
+                ? text.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ")
+                : Objects.requireNonNullElse(value, "");
     }
 
     private static String expected(List<Column<?>> columns, int before) {

@@ -6,7 +6,17 @@ import plumbrow.documents.workbook.form.Tables;
 
 /** All that must hold between the rows and sheets of a workbook. */
 public final class Rules {
-    private static final List<Rule> ALL = List.of(new OnlyOnce(), new NamesStand());
+    private static final List<Rule> ALL = List.of(
+            new OnlyOnce(),
+            new NamesStand(),
+            new SpelledAlike(),
+            new Dates(),
+            new CoursesOfFields(),
+            new PassOrder(),
+            new PassesFit(),
+            new UnitsAgree(),
+            new LabelRates(),
+            new SeedsComplete());
 
     private Rules() {}
 

@@ -6,7 +6,7 @@ import plumbrow.advice.outlook.Law;
 
 /** The ways in which the outlook sheet states what is uncertain, and what its columns a, b and c then hold. */
 enum LawForm {
-    NUMBER("number", "the number"),
+    NUMBER("number", "number"),
     PERT("pert", "lowest", "most likely", "highest"),
     TRIANGULAR("triangular", "lowest", "most likely", "highest"),
     NORMAL("normal", "mean", "coefficient of variation"),

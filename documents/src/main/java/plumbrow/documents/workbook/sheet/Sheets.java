@@ -1,6 +1,7 @@
 package plumbrow.documents.workbook.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -70,12 +71,14 @@ public final class Sheets {
                 tables.values(OutlookSheet.SHEET));
     }
 
+    /** Courses with their passes in the order of their numbers, in whatever order the rows stand. */
     private static List<Course> courses(Tables tables) {
         Map<List<String>, List<Pass>> passes = new LinkedHashMap<>();
         for (PassSheet.Line line : tables.values(PassSheet.SHEET)) {
             passes.computeIfAbsent(List.of(line.field(), line.course()), course -> new ArrayList<>())
                     .add(line.pass());
         }
+        passes.values().forEach(each -> each.sort(Comparator.comparingInt(Pass::number)));
         return tables.values(CourseSheet.SHEET).stream()
                 .map(course -> new Course(
                         course.field(),
