@@ -73,7 +73,8 @@ class DoorTest {
     }
 
     private String raw(String request) throws IOException {
-        try (Socket socket = new Socket("127.0.0.1", URI.create(desk.address()).getPort())) {
+        try (Socket socket = new Socket(
+                InetAddress.getLoopbackAddress(), URI.create(desk.address()).getPort())) {
             socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
             return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         }
