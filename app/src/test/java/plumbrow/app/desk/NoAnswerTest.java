@@ -92,7 +92,7 @@ class NoAnswerTest {
             weigher.letGo.countDown();
             visitor.post("/weighing/again", java.util.Map.of());
             desk.weighed();
-            assertThat(visitor.get("/").text()).contains("2 of 3 fields have an answer");
+            assertThat(visitor.get("/").text()).contains("Of 3 fields on 130 acres, 2 have an answer");
         }
     }
 

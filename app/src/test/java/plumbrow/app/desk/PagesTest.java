@@ -45,7 +45,7 @@ class PagesTest {
         var page = visitor.get("/");
         assertThat(page.status()).isEqualTo(200);
         assertThat(page.text())
-                .contains("2 of 3 fields have an answer, on 130 acres; together they are expected to earn $");
+                .contains("Of 3 fields on 130 acres, 2 have an answer; together they are expected to earn $");
         assertThat(page.text()).contains("pays in 9 of 10", "not decided", "Nothing can be advised yet");
     }
 

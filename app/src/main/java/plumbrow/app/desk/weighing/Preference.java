@@ -11,10 +11,8 @@ public final class Preference {
     /** Whom these draws settle it for: everybody, whoever shuns risk, or nobody. */
     public static String words(Comparison comparison) {
         if (!comparison.firstDegree().equals(NONE)) {
-            return comparison.firstDegree() + ", and so would anybody: it is ahead at every level of luck";
+            return comparison.firstDegree() + ", and so does anybody: it is ahead at every level of luck";
         }
-        return comparison.secondDegree().equals(NONE)
-                ? "may take either: neither is ahead throughout"
-                : comparison.secondDegree();
+        return comparison.secondDegree().equals(NONE) ? "either, by how far he shuns it" : comparison.secondDegree();
     }
 }
