@@ -84,4 +84,23 @@ class BrowserTest {
         }
         softly.assertAll();
     }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1280, 390})
+    void an_empty_book_and_a_sheet_of_paper_look_right_too(int width) {
+        SoftAssertions softly = new SoftAssertions();
+        try (OpenDesk empty = OpenDesk.over();
+                Chromium browser = Chromium.open(width, 900)) {
+            browser.go(empty.address() + "/");
+            browser.picture("empty");
+            softly.assertThat(browser.cutOff()).isEmpty();
+            softly.assertThat(browser.inaccessible()).isEmpty();
+            browser.go(desk.address() + HOME + "/weighing");
+            browser.paper();
+            browser.picture("printed");
+            softly.assertThat(browser.cutOff()).isEmpty();
+            softly.assertThat(browser.find("#outlook").isDisplayed()).isFalse();
+        }
+        softly.assertAll();
+    }
 }

@@ -78,6 +78,11 @@ final class Chromium implements AutoCloseable {
                 Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
     }
 
+    /** Shows pages as they are printed. */
+    void paper() {
+        driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
+    }
+
     ChromeDriver driver() {
         return driver;
     }
