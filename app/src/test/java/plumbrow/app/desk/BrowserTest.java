@@ -7,6 +7,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.season.Season;
+import plumbrow.app.demo.DemoBook;
 import plumbrow.app.desk.shown.Shown;
 
 /** Every page in a browser, on a screen and on a phone: nothing cut off, nothing complained of, nothing out of reach. */
@@ -55,6 +58,48 @@ class BrowserTest {
                 softly.assertThat(browser.complaints()).as("console of " + page).isEmpty();
                 softly.assertThat(browser.inaccessible()).as("axe on " + page).isEmpty();
             }
+        }
+        softly.assertAll();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1280, 390})
+    void the_demo_stands_in_its_window_field_by_field(int width) {
+        SoftAssertions softly = new SoftAssertions();
+        Season season = DemoBook.season();
+        try (OpenDesk demo = OpenDesk.over(season).weighed();
+                Chromium browser = Chromium.open(width, 900)) {
+            browser.go(demo.address() + "/");
+            browser.picture("demo-season");
+            softly.assertThat(browser.cutOff()).as("the demo's season").isEmpty();
+            for (Field field : season.fields()) {
+                String address = demo.address() + "/fields/" + Shown.part(field.name());
+                for (String page : List.of(address, address + "/weighing")) {
+                    browser.go(page);
+                    softly.assertThat(browser.cutOff()).as(page).isEmpty();
+                    softly.assertThat(browser.complaints()).as(page).isEmpty();
+                }
+            }
+            browser.picture("demo-weighing");
+        }
+        softly.assertAll();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1280, 390})
+    void an_empty_book_and_a_sheet_of_paper_look_right_too(int width) {
+        SoftAssertions softly = new SoftAssertions();
+        try (OpenDesk empty = OpenDesk.over();
+                Chromium browser = Chromium.open(width, 900)) {
+            browser.go(empty.address() + "/");
+            browser.picture("empty");
+            softly.assertThat(browser.cutOff()).isEmpty();
+            softly.assertThat(browser.inaccessible()).isEmpty();
+            browser.go(desk.address() + HOME + "/weighing");
+            browser.paper();
+            browser.picture("printed");
+            softly.assertThat(browser.cutOff()).isEmpty();
+            softly.assertThat(browser.find("#outlook").isDisplayed()).isFalse();
         }
         softly.assertAll();
     }

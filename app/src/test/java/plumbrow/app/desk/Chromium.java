@@ -78,6 +78,11 @@ final class Chromium implements AutoCloseable {
                 Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
     }
 
+    /** Shows pages as they are printed. */
+    void paper() {
+        driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
+    }
+
     ChromeDriver driver() {
         return driver;
     }
@@ -107,7 +112,7 @@ final class Chromium implements AutoCloseable {
                 .toList();
     }
 
-    /** Elements that stick out of the window, or whose text is cut off. */
+    /** Elements that stick out of the window or run over what stands beside them, or whose text is cut off. */
     List<?> cutOff() {
         return list("""
                 const out = [];
@@ -120,6 +125,8 @@ final class Chromium implements AutoCloseable {
                   const box = e.getBoundingClientRect();
                   if (e.closest('svg') !== e && e.closest('svg')) continue;
                   const name = e.tagName + '.' + e.className + ' ' + e.textContent.trim().slice(0, 40);
+                  const room = e.closest('#answer, .decide, .boxes');
+                  if (room && box.width > 0 && box.right > room.getBoundingClientRect().right + 1) out.push('runs over: ' + name);
                   if (box.width > 0 && (box.right > innerWidth + 1 || box.left < -1)) out.push('sticks out: ' + name);
                   if (style.overflowX !== 'visible' && e.scrollWidth > e.clientWidth + 1 && e.tagName !== 'INPUT' && e.tagName !== 'SELECT') out.push('cut off: ' + name);
                 }

@@ -11,6 +11,8 @@ import plumbrow.app.book.Book;
 
 /** A desk over a book of its own, on a free port. */
 final class OpenDesk implements AutoCloseable {
+    private static final String FILE = "season.book";
+
     private final ConfigurableApplicationContext context;
     private final Path folder;
 
@@ -41,6 +43,13 @@ final class OpenDesk implements AutoCloseable {
         return context.getBean(DeskBook.class);
     }
 
+    /** Puts a season into the book as another program would, while the desk is open. */
+    void put(Season season) {
+        try (Book other = Book.open(folder.resolve(FILE))) {
+            other.put(season);
+        }
+    }
+
     /** Waits until the season is weighed, so that its page has an answer. */
     OpenDesk weighed() {
         context.getBean(Weighings.class).whole(book().season().orElseThrow()).advice();
@@ -66,7 +75,7 @@ final class OpenDesk implements AutoCloseable {
     }
 
     private static Path book(Path folder, Season... seasons) {
-        Path file = folder.resolve("season.book");
+        Path file = folder.resolve(FILE);
         try (Book book = Book.create(file)) {
             for (Season season : seasons) {
                 book.put(season);

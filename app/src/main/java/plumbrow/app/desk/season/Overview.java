@@ -42,14 +42,15 @@ public record Overview(Season season, Advice advice, List<FarmFields> farms, Map
     public String sentence() {
         long answered = advice.fieldsAnswered();
         int fields = advice.fields().size();
+        String where = Shown.count(fields, "field") + " on " + Shown.acres(advice.acres()) + " acres";
         String count = answered == fields
-                ? (fields == 1 ? "the field has" : "all " + fields + " fields have") + " an answer"
-                : answered + " of " + Shown.count(fields, "field") + (answered == 1 ? " has" : " have") + " an answer";
+                ? (fields == 1 ? where + " has an answer" : "all " + where + " have an answer")
+                : "of " + where + ", " + answered + (answered == 1 ? " has" : " have") + " an answer";
         double gain = advice.advisedGainUsd();
         String worth = Shown.dollars(gain).equals("$0")
                 ? "they are expected to earn what the baselines earn."
                 : "together they are expected to earn " + Shown.dollars(Math.abs(gain)) + (gain > 0 ? " more" : " less")
                         + " than the baselines.";
-        return count + ", on " + Shown.acres(advice.acres()) + " acres; " + worth;
+        return count + "; " + worth;
     }
 }

@@ -68,7 +68,12 @@ public final class Shown {
 
     /** A count with its noun: "1 field", "12 fields". */
     public static String count(int number, String noun) {
-        return Numbers.fixed(number, 0) + " " + noun + (number == 1 ? "" : "s");
+        return count(number, noun, noun + "s");
+    }
+
+    /** A count with the words for one and for more: "1 box", "2 boxes". */
+    public static String count(int number, String one, String more) {
+        return Numbers.fixed(number, 0) + " " + (number == 1 ? one : more);
     }
 
     /** A name as one part of an address. */
@@ -79,6 +84,11 @@ public final class Shown {
     /** A name as an id within a page. */
     public static String id(String name) {
         return part(name).replace('%', '-').replace('*', '-');
+    }
+
+    /** A sentence whose minus signs are kept on the line of their dollars. */
+    public static String said(String sentence) {
+        return sentence.replace("−$", "−\u2060$");
     }
 
     /** The sentence with a capital first letter. */

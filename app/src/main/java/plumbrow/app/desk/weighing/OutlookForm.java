@@ -37,6 +37,11 @@ public record OutlookForm(List<Line> lines) {
             return law != null;
         }
 
+        /** The unit beside the label; a chance is asked for in per cent and needs none. */
+        public String unit() {
+            return input.law() instanceof Law.Chance ? "" : input.unit();
+        }
+
         public boolean faulty() {
             return boxes.stream().anyMatch(box -> !box.fault().isEmpty());
         }
@@ -54,6 +59,20 @@ public record OutlookForm(List<Line> lines) {
             lines.add(line(lines.size(), input, typed));
         }
         return new OutlookForm(List.copyOf(lines));
+    }
+
+    /** What the season leaves open. */
+    public List<Line> open() {
+        return lines.stream()
+                .filter(line -> !Chances.settled(line.input().law()))
+                .toList();
+    }
+
+    /** What the season takes as certain; it can be doubted all the same. */
+    public List<Line> settled() {
+        return lines.stream()
+                .filter(line -> Chances.settled(line.input().law()))
+                .toList();
     }
 
     /** The laws that differ from the season's, by input. */

@@ -5,7 +5,9 @@ import java.util.List;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.weighing.BreakEven;
 import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.Quantities;
 import plumbrow.advice.weighing.WeighedCourse;
 import plumbrow.app.book.Choice;
 
@@ -45,5 +47,21 @@ public record WeighingView(
         return course.findings().stream()
                 .filter(finding -> finding.standing() == Standing.CLEAR)
                 .toList();
+    }
+
+    /** The inputs that turn the order of the two best courses somewhere in their plausible range. */
+    public List<BreakEven> turning() {
+        return advice.breakEvens().stream().filter(turn -> turn.value() != null).toList();
+    }
+
+    /** The inputs that never do. */
+    public List<BreakEven> steady() {
+        return advice.breakEvens().stream().filter(turn -> turn.value() == null).toList();
+    }
+
+    /** Where the order turns, with its unit. */
+    public String turnsAt(BreakEven turn) {
+        Double value = turn.value();
+        return value == null ? "never in the plausible range" : Quantities.text(value, turn.unit());
     }
 }
