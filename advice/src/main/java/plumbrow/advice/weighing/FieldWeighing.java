@@ -52,7 +52,7 @@ final class FieldWeighing {
     }
 
     /** The draws of every input, by its place; yield tied to price. */
-    private static double[][] columns(FieldModel model, DrawSource source) {
+    static double[][] columns(FieldModel model, DrawSource source) {
         List<Variable> variables = model.variables();
         double[][] columns = new double[variables.size()][];
         Column price = column(variables.get(model.price()), source);
