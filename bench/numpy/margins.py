@@ -1,4 +1,4 @@
-"""Yield and margin of every course of a field, draw by draw: the formula of the weighing kernel, in NumPy.
+"""Margin of every course of a field, draw by draw: the formula of the weighing kernel, in NumPy.
 
     margin = (price·share − handling)·yield − cost·costShare
     yield  = Σ lots w·{ attainable·stand·Π insects(1 − loss)·(1 − Lweed)·Π(1 − Linjury)·(1 − Ldelay) + gain − lag·years }
@@ -37,7 +37,7 @@ def keep_from_weeds(weeds, columns, common):
     lost = most * load
     load += most
     lost /= load
-    lost /= 100
+    lost *= 0.01
     np.subtract(1, lost, out=lost)
     common *= lost
 
@@ -46,7 +46,7 @@ def hit(insect, columns):
     """What an insect would cost plants without a trait, as a share of yield."""
     lost = np.minimum(columns[insect["pressure"]], float(insect["cap"]))
     lost *= columns[insect["loss"]]
-    lost /= 100
+    lost *= 0.01
     rest = left(insect["cuts"], columns)
     if rest is not None:
         lost *= rest
@@ -71,7 +71,7 @@ def through_traits(modes, columns):
 
 def lot_yield(lot, insects, hits, lag, columns, common):
     """Yield of one seed lot [bu/ac], times its share of the acres."""
-    grown = columns[lot["stand"]] / 100
+    grown = columns[lot["stand"]] * 0.01
     grown *= common
     for insect, bare_hit, modes in zip(insects, hits, lot["modes"]):
         if modes:
@@ -93,8 +93,8 @@ def lot_yield(lot, insects, hits, lag, columns, common):
     return grown
 
 
-def course(model, course_model, columns, yields, margins):
-    """Fills in yield [bu/ac] and margin [$/ac] of one course."""
+def course(model, course_model, columns, margins):
+    """Fills in the margin [$/ac] of one course."""
     common = columns[model["yield"]].copy()
     if course_model["weeds"]:
         keep_from_weeds(course_model["weeds"], columns, common)
@@ -114,24 +114,18 @@ def course(model, course_model, columns, yields, margins):
     total = lot_yield(lots[0], insects, hits, lag, columns, common)
     for lot in lots[1:]:
         total += lot_yield(lot, insects, hits, lag, columns, common)
-    np.maximum(total, 0, out=yields)
+    np.maximum(total, 0, out=total)
     farm = model["farm"]
     np.multiply(columns[model["price"]], farm["cropShare"], out=margins)
     margins -= columns[model["handling"]]
-    margins *= yields
+    margins *= total
     margins -= course_model["costUsdPerAcre"] * farm["costShare"]
 
 
-def field(model, columns, yields, margins, block):
+def field(model, columns, margins, block):
     """Every course, in blocks of so many draws: whole columns where the block is as long as they are."""
     draws = columns.shape[1]
     for start in range(0, draws, block):
         part = columns[:, start : start + block]
         for place, course_model in enumerate(model["courses"]):
-            course(
-                model,
-                course_model,
-                part,
-                yields[place, start : start + block],
-                margins[place, start : start + block],
-            )
+            course(model, course_model, part, margins[place, start : start + block])

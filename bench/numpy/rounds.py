@@ -21,7 +21,6 @@ def main(folder, draws, repeats):
     model = json.loads((folder / "model.json").read_text(encoding="utf-8"))
     columns = np.fromfile(folder / "columns.f8", "<f8").reshape(-1, draws)
     expected = np.fromfile(folder / "margins.f8", "<f8").reshape(-1, draws)
-    yields = np.empty_like(expected)
     found = np.empty_like(expected)
     blocks = sorted({min(block, draws) for block in (*BLOCKS, draws)})
 
@@ -29,13 +28,13 @@ def main(folder, draws, repeats):
         wall = time.perf_counter_ns()
         processor = time.thread_time_ns()
         for _ in range(repeats):
-            margins.field(model, columns, yields, found, block)
+            margins.field(model, columns, found, block)
         return time.perf_counter_ns() - wall, time.thread_time_ns() - processor
 
     difference = 0.0
     for block in blocks:
         found.fill(np.nan)
-        margins.field(model, columns, yields, found, block)
+        margins.field(model, columns, found, block)
         difference = np.maximum(difference, np.max(np.abs(found - expected)))
     # The block that suits NumPy best, by its own processor time.
     best = min(blocks, key=lambda block: min(round_ns(block)[1] for _ in range(5)))

@@ -16,9 +16,9 @@ import plumbrow.bench.BenchSeason;
 public final class KernelDuel {
     private static final double SAME_USD = 1e-9;
     private static final double TARGET = 3;
-    private static final int WARM_UP_ROUNDS = 30;
-    private static final int ROUNDS = 41;
-    private static final int DRAWS_PER_ROUND = 400_000;
+    private static final int WARM_UP_ROUNDS = 15;
+    private static final int ROUNDS = 31;
+    private static final int DRAWS_PER_ROUND = 1_000_000;
 
     private final String python;
     private final Path script;

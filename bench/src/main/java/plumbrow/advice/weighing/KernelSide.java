@@ -27,15 +27,13 @@ final class KernelSide {
         model = FieldModels.of(season, season.fields().get(0), Map.of());
         kernel = new Kernel(model);
         columns = FieldWeighing.columns(model, new DrawSource(draws, WeighingOptions.DEFAULT.seed()));
-        yields = new double[model.courses().size()][draws];
+        yields = new double[model.courses().size()][0];
         margins = new double[model.courses().size()][draws];
         run();
     }
 
     private void run() {
-        for (int c = 0; c < margins.length; c++) {
-            kernel.run(model.courses().get(c), columns, yields[c], margins[c]);
-        }
+        kernel.run(model.courses(), columns, yields, margins);
     }
 
     /** So many weighings of the field on the clock. */

@@ -37,9 +37,9 @@ public final class HyperbolicLoss {
     /** YL [%] of a competitive load [%]. */
     public static double ofLoad(double loadPct, double highestLossPct) {
         // Divided through by the larger term, so that a load of any size stays finite.
-        return loadPct <= highestLossPct
-                ? loadPct / (1 + loadPct / highestLossPct)
-                : highestLossPct / (1 + highestLossPct / loadPct);
+        double larger = Math.max(loadPct, highestLossPct);
+        double smaller = Math.min(loadPct, highestLossPct);
+        return smaller / (1 + smaller / larger);
     }
 
     /** YL [%] of several species that came with the crop; both arrays are of one length. */
