@@ -42,15 +42,18 @@ def keep_from_weeds(weeds, columns, common):
     common *= lost
 
 
-def hit(insect, columns):
-    """What an insect would cost plants without a trait, as a share of yield."""
+def untreated(insect, columns):
+    """What an insect would cost bare plants if nothing were done, as a share of yield: the same for every course."""
     lost = np.minimum(columns[insect["pressure"]], float(insect["cap"]))
     lost *= columns[insect["loss"]]
     lost *= 0.01
-    rest = left(insect["cuts"], columns)
-    if rest is not None:
-        lost *= rest
     return lost
+
+
+def hit(insect, press, columns):
+    """What an insect would cost plants without a trait, as a share of yield."""
+    rest = left(insect["cuts"], columns)
+    return press if rest is None else np.multiply(rest, press, out=rest)
 
 
 def through_traits(modes, columns):
@@ -93,7 +96,7 @@ def lot_yield(lot, insects, hits, lag, columns, common):
     return grown
 
 
-def course(model, course_model, columns, margins):
+def course(model, course_model, columns, presses, margins):
     """Fills in the margin [$/ac] of one course."""
     common = columns[model["yield"]].copy()
     if course_model["weeds"]:
@@ -108,7 +111,7 @@ def course(model, course_model, columns, margins):
         np.subtract(1, lost, out=lost)
         common *= lost
     insects = course_model["insects"]
-    hits = [hit(insect, columns) for insect in insects]
+    hits = [hit(insect, press, columns) for insect, press in zip(insects, presses)]
     lag = columns[model["geneticLag"]]
     lots = course_model["lots"]
     total = lot_yield(lots[0], insects, hits, lag, columns, common)
@@ -127,5 +130,6 @@ def field(model, columns, margins, block):
     draws = columns.shape[1]
     for start in range(0, draws, block):
         part = columns[:, start : start + block]
+        presses = [untreated(insect, part) for insect in model["courses"][0]["insects"]]
         for place, course_model in enumerate(model["courses"]):
-            course(model, course_model, part, margins[place, start : start + block])
+            course(model, course_model, part, presses, margins[place, start : start + block])

@@ -37,10 +37,12 @@ final class Kernel {
 
     private final FieldModel model;
     private double[] common = NOT_ASKED;
-    private double[] left = NOT_ASKED;
     private double[] through = NOT_ASKED;
+    private double[] further = NOT_ASKED;
     private double[] lotYield = NOT_ASKED;
     private double[] yield = NOT_ASKED;
+    private double[][] untreated = {};
+    private double[][] treated = {};
     private double[][] hits = {};
 
     Kernel(FieldModel model) {
@@ -63,6 +65,7 @@ final class Kernel {
         makeRoom(draws);
         for (int from = 0; from < draws; from += BLOCK) {
             int to = Math.min(from + BLOCK, draws);
+            pressures(courses.get(0).insects(), columns, from, to);
             for (int c = 0; c < courses.size(); c++) {
                 double[] sum = yields[c].length == 0 ? yield : yields[c];
                 block(courses.get(c), columns, from, to, sum);
@@ -74,11 +77,14 @@ final class Kernel {
     private void makeRoom(int draws) {
         if (common.length != draws) {
             common = new double[draws];
-            left = new double[draws];
             through = new double[draws];
+            further = new double[draws];
             lotYield = new double[draws];
             yield = new double[draws];
-            hits = new double[model.courses().get(0).insects().size()][draws];
+            int insects = model.courses().get(0).insects().size();
+            untreated = new double[insects][draws];
+            treated = new double[insects][draws];
+            hits = new double[insects][];
         }
     }
 
@@ -111,7 +117,7 @@ final class Kernel {
             }
         }
         for (int j = 0; j < course.insects().size(); j++) {
-            hit(course.insects().get(j), columns, from, to, hits[j]);
+            hits[j] = hit(j, course.insects().get(j).cuts(), columns, from, to);
         }
         Arrays.fill(sum, from, to, 0);
         for (Lot lot : course.lots()) {
@@ -119,30 +125,44 @@ final class Kernel {
         }
     }
 
-    /** What an insect would cost plants without a trait: b·P·left, as a share of yield. */
-    private void hit(Insect insect, double[][] columns, int from, int to, double[] hit) {
-        left(insect.cuts(), columns, from, to);
-        double[] pressure = columns[insect.pressure()];
-        double[] loss = columns[insect.loss()];
-        double cap = insect.cap();
-        for (int i = from; i < to; i++) {
-            hit[i] = SHARE_PER_PCT * loss[i] * Math.min(cap, pressure[i]) * left[i];
-        }
-    }
-
-    /** The share that all passes together leave: Π(1 − cut). */
-    private void left(List<Cut> cuts, double[][] columns, int from, int to) {
-        Arrays.fill(left, from, to, 1);
-        for (Cut cut : cuts) {
-            if (cut.terms().size() == 1) {
-                cut(cut.terms().get(0), columns, from, to);
-            } else {
-                cut(cut.terms(), columns, from, to);
+    /** b·P of every insect, as a share of yield: the same for every course of a field. */
+    private void pressures(List<Insect> insects, double[][] columns, int from, int to) {
+        for (int j = 0; j < insects.size(); j++) {
+            Insect insect = insects.get(j);
+            double[] pressure = columns[insect.pressure()];
+            double[] loss = columns[insect.loss()];
+            double cap = insect.cap();
+            double[] press = untreated[j];
+            for (int i = from; i < to; i++) {
+                press[i] = SHARE_PER_PCT * loss[i] * Math.min(cap, pressure[i]);
             }
         }
     }
 
-    private void cut(Term term, double[][] columns, int from, int to) {
+    /** What an insect would cost plants without a trait: b·P·left, as a share of yield. */
+    private double[] hit(int insect, List<Cut> cuts, double[][] columns, int from, int to) {
+        if (cuts.isEmpty()) {
+            return untreated[insect];
+        }
+        double[] hit = treated[insect];
+        System.arraycopy(untreated[insect], from, hit, from, to - from);
+        cut(cuts, columns, from, to, hit);
+        return hit;
+    }
+
+    /** Takes from what there is the share that the passes remove: times Π(1 − cut). */
+    private void cut(List<Cut> cuts, double[][] columns, int from, int to, double[] left) {
+        for (Cut cut : cuts) {
+            List<Term> terms = cut.terms();
+            if (terms.size() == 1) {
+                cut(terms.get(0), columns, from, to, left);
+            } else {
+                blend(terms, columns, from, to, left);
+            }
+        }
+    }
+
+    private void cut(Term term, double[][] columns, int from, int to, double[] left) {
         double[] control = columns[term.control()];
         double weight = term.weight();
         for (int i = from; i < to; i++) {
@@ -150,7 +170,7 @@ final class Kernel {
         }
     }
 
-    private void cut(List<Term> terms, double[][] columns, int from, int to) {
+    private void blend(List<Term> terms, double[][] columns, int from, int to, double[] left) {
         Arrays.fill(through, from, to, 1);
         for (Term term : terms) {
             double[] control = columns[term.control()];
@@ -169,14 +189,20 @@ final class Kernel {
             return;
         }
         double most = 0;
-        Arrays.fill(load, from, to, 0);
+        double[] one = load; // the first weed's load is the load so far; each further one is worked beside it
         for (Weed weed : weeds) {
-            left(weed.cuts(), columns, from, to);
             double[] density = columns[weed.density()];
             double first = weed.firstPlantLossPct();
             for (int i = from; i < to; i++) {
-                load[i] += first * density[i] * left[i];
+                one[i] = first * density[i];
             }
+            cut(weed.cuts(), columns, from, to, one);
+            if (one != load) {
+                for (int i = from; i < to; i++) {
+                    load[i] += one[i];
+                }
+            }
+            one = lotYield;
             most = Math.max(most, weed.mostLossPct());
         }
         for (int i = from; i < to; i++) {
@@ -218,21 +244,31 @@ final class Kernel {
 
     /** The share of injury that the trait groups let through: Π(1 − mode). */
     private void through(List<Mode> modes, double[][] columns, int from, int to) {
-        Arrays.fill(through, from, to, 1);
+        double[] one = through;
         for (Mode mode : modes) {
-            double[] control = columns[mode.control()];
-            if (mode.works() < 0) {
+            through(mode, columns, from, to, one);
+            if (one != through) {
                 for (int i = from; i < to; i++) {
-                    through[i] *= 1 - control[i];
-                }
-            } else {
-                double[] works = columns[mode.works()];
-                double failed = mode.ifFailed();
-                for (int i = from; i < to; i++) {
-                    double w = works[i];
-                    through[i] *= 1 - (w * control[i] + (1 - w) * failed);
+                    through[i] *= one[i];
                 }
             }
+            one = further;
+        }
+    }
+
+    private static void through(Mode mode, double[][] columns, int from, int to, double[] one) {
+        double[] control = columns[mode.control()];
+        if (mode.works() < 0) {
+            for (int i = from; i < to; i++) {
+                one[i] = 1 - control[i];
+            }
+            return;
+        }
+        double[] works = columns[mode.works()];
+        double failed = mode.ifFailed();
+        for (int i = from; i < to; i++) {
+            double w = works[i];
+            one[i] = 1 - (w * control[i] + (1 - w) * failed);
         }
     }
 }
