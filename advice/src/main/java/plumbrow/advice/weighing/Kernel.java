@@ -38,7 +38,6 @@ final class Kernel {
     private final FieldModel model;
     private double[] common = NOT_ASKED;
     private double[] through = NOT_ASKED;
-    private double[] further = NOT_ASKED;
     private double[] lotYield = NOT_ASKED;
     private double[] yield = NOT_ASKED;
     private double[][] untreated = {};
@@ -68,6 +67,7 @@ final class Kernel {
             pressures(courses.get(0).insects(), columns, from, to);
             for (int c = 0; c < courses.size(); c++) {
                 double[] sum = yields[c].length == 0 ? yield : yields[c];
+                through = margins[c]; // room that is free until the money is counted
                 block(courses.get(c), columns, from, to, sum);
                 money(courses.get(c), columns, from, to, sum, margins[c]);
             }
@@ -77,8 +77,6 @@ final class Kernel {
     private void makeRoom(int draws) {
         if (common.length != draws) {
             common = new double[draws];
-            through = new double[draws];
-            further = new double[draws];
             lotYield = new double[draws];
             yield = new double[draws];
             int insects = model.courses().get(0).insects().size();
@@ -244,31 +242,21 @@ final class Kernel {
 
     /** The share of injury that the trait groups let through: Π(1 − mode). */
     private void through(List<Mode> modes, double[][] columns, int from, int to) {
-        double[] one = through;
+        Arrays.fill(through, from, to, 1);
         for (Mode mode : modes) {
-            through(mode, columns, from, to, one);
-            if (one != through) {
+            double[] control = columns[mode.control()];
+            if (mode.works() < 0) {
                 for (int i = from; i < to; i++) {
-                    through[i] *= one[i];
+                    through[i] *= 1 - control[i];
+                }
+            } else {
+                double[] works = columns[mode.works()];
+                double failed = mode.ifFailed();
+                for (int i = from; i < to; i++) {
+                    double w = works[i];
+                    through[i] *= 1 - (w * control[i] + (1 - w) * failed);
                 }
             }
-            one = further;
-        }
-    }
-
-    private static void through(Mode mode, double[][] columns, int from, int to, double[] one) {
-        double[] control = columns[mode.control()];
-        if (mode.works() < 0) {
-            for (int i = from; i < to; i++) {
-                one[i] = 1 - control[i];
-            }
-            return;
-        }
-        double[] works = columns[mode.works()];
-        double failed = mode.ifFailed();
-        for (int i = from; i < to; i++) {
-            double w = works[i];
-            one[i] = 1 - (w * control[i] + (1 - w) * failed);
         }
     }
 }
