@@ -8,7 +8,9 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Map;
+import plumbrow.advice.outlook.Column;
 import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.season.Season;
 import tools.jackson.databind.json.JsonMapper;
@@ -26,7 +28,9 @@ final class KernelSide {
     KernelSide(Season season, int draws) {
         model = FieldModels.of(season, season.fields().get(0), Map.of());
         kernel = new Kernel(model);
-        columns = FieldWeighing.columns(model, new DrawSource(draws, WeighingOptions.DEFAULT.seed()));
+        columns = Arrays.stream(FieldWeighing.drawn(model, new DrawSource(draws, WeighingOptions.DEFAULT.seed())))
+                .map(Column::values)
+                .toArray(double[][]::new);
         yields = new double[model.courses().size()][0];
         margins = new double[model.courses().size()][draws];
         run();
