@@ -29,10 +29,7 @@ public final class DrawSource {
     public DrawSource(int draws, long seed) {
         this.draws = draws;
         this.seed = seed;
-        this.normalStrata = new double[draws];
-        for (int i = 0; i < draws; i++) {
-            normalStrata[i] = StandardNormal.quantile((i + 0.5) / draws);
-        }
+        this.normalStrata = StandardNormal.strata(draws);
     }
 
     public int draws() {
