@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import plumbrow.advice.course.Course;
+import plumbrow.advice.pests.InsectPressure.Measure;
 
 /**
  * A course boiled down to places of inputs and plain numbers, as the kernel reads it.
@@ -72,12 +73,13 @@ record CourseModel(
     }
 
     /**
-     * @param pressure place of untreated pressure, in {@code unit}
+     * @param pressure place of untreated pressure, in that measure
      * @param cap the most the scale shows
      * @param loss place of yield lost per unit [%]
      * @param neighbourShare share of an unprotected plant's loss made up by its neighbours
      */
-    record Insect(String name, String unit, int pressure, double cap, int loss, double neighbourShare, List<Cut> cuts) {
+    record Insect(
+            String name, Measure measure, int pressure, double cap, int loss, double neighbourShare, List<Cut> cuts) {
         IntStream places() {
             return IntStream.concat(IntStream.of(pressure, loss), cuts.stream().flatMapToInt(Cut::places));
         }

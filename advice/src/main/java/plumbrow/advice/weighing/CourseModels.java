@@ -12,6 +12,7 @@ import plumbrow.advice.pests.TraitDoubt;
 import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Control;
+import plumbrow.advice.shelf.ProductKind;
 import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.Trait;
 import plumbrow.advice.weighing.CourseModel.Cut;
@@ -56,14 +57,23 @@ final class CourseModels {
     }
 
     private List<Lot> lots(Course course, List<Pass> passes) {
-        List<Pass> seeding =
-                passes.stream().filter(pass -> pass.kind() == PassKind.SEED).toList();
+        List<Pass> seeding = passes.stream().filter(this::plants).toList();
         double planted = seeding.stream().mapToDouble(Pass::sharePct).sum();
         if (seeding.isEmpty() || Math.abs(planted - 100) > 0.01) {
             throw new SeasonGapException(field.name() + ", course '" + course.name()
                     + "' can't be weighed: its seed passes cover " + planted + " % of the field; expected 100 %.");
         }
         return seeding.stream().map(this::lot).toList();
+    }
+
+    /** Whether a pass puts seed in the ground; a treatment that rides on the seed does not. */
+    private boolean plants(Pass pass) {
+        return pass.kind() == PassKind.SEED
+                && (pass.product() == null
+                        || season.shelf()
+                                .product(pass.product())
+                                .map(product -> product.kind() != ProductKind.SEED_TREATMENT)
+                                .orElse(true));
     }
 
     private Lot lot(Pass pass) {
@@ -135,7 +145,7 @@ final class CourseModels {
     private Insect against(Insect insect, List<Pass> passes) {
         return new Insect(
                 insect.name(),
-                insect.unit(),
+                insect.measure(),
                 insect.pressure(),
                 insect.cap(),
                 insect.loss(),

@@ -83,12 +83,18 @@ final class FieldModels {
             int loss = variables.place(
                     "loss: " + insect,
                     "yield lost to " + insect,
-                    "% per " + unit,
+                    "% per " + pressure.measure().one(),
                     pressure.lossPerUnitPct(),
                     pressure.source(),
                     "loss to " + insect);
             insects.add(new CourseModel.Insect(
-                    insect, unit, count, pressure.measure().cap(), loss, pressure.neighbourShare(), List.of()));
+                    insect,
+                    pressure.measure(),
+                    count,
+                    pressure.measure().cap(),
+                    loss,
+                    pressure.neighbourShare(),
+                    List.of()));
         }
         return insects;
     }

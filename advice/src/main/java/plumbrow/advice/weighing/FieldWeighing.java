@@ -38,7 +38,7 @@ final class FieldWeighing {
         this.source = source;
         this.drawn = drawn(model, source);
         this.columns = Arrays.stream(drawn).map(Column::values).toArray(double[][]::new);
-        this.means = Arrays.stream(columns).mapToDouble(SortedDraws::mean).toArray();
+        this.means = Arrays.stream(columns).mapToDouble(FieldWeighing::meanOf).toArray();
         int courses = model.courses().size();
         this.yields = new double[courses][source.draws()];
         this.margins = new double[courses][source.draws()];
@@ -54,6 +54,13 @@ final class FieldWeighing {
             findings.add(found);
             standings.add(Gates.standing(found));
         }
+    }
+
+    /** Mean of draws; what rounding leaves of a mean of nought is nought. */
+    private static double meanOf(double[] draws) {
+        double mean = SortedDraws.mean(draws);
+        double widest = Arrays.stream(draws).map(Math::abs).max().orElse(0);
+        return Math.abs(mean) < 1e-12 * widest ? 0 : mean;
     }
 
     /** The draws of every input, by its place; yield tied to price. */

@@ -139,8 +139,9 @@ final class LikelyWorking {
         double pressure = Math.min(insect.cap(), at[insect.pressure()]);
         double bare = working.step(
                 insect.name() + " on plants of " + lot.seed() + " without a trait",
-                plain(pressure) + " " + insect.unit() + " × " + plain(left) + " left × " + plain(at[insect.loss()])
-                        + " % per " + insect.unit(),
+                plain(pressure) + " " + insect.measure().unit() + " × " + plain(left) + " left × "
+                        + plain(at[insect.loss()]) + " % per "
+                        + insect.measure().one(),
                 pressure * left * at[insect.loss()],
                 "% of yield");
         if (modes.isEmpty()) {

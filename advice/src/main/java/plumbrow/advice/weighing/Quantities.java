@@ -5,10 +5,11 @@ import java.math.MathContext;
 import plumbrow.science.figure.Numbers;
 
 /** Values of uncertain inputs as a sentence says them: three digits, dollars in front, chances as odds. */
-final class Quantities {
+public final class Quantities {
     private Quantities() {}
 
-    static String text(double value, String unit) {
+    /** A value with its unit: "$4.20/bu", "45 %", "1.3 nodes", "7 of 10". */
+    public static String text(double value, String unit) {
         if (unit.equals("chance")) {
             return Odds.words(value);
         }
@@ -24,7 +25,7 @@ final class Quantities {
     }
 
     /** Dollars per acre, to the dollar where it is ten or more, else to ten cents. */
-    static String dollarsPerAcre(double value) {
+    public static String dollarsPerAcre(double value) {
         return Numbers.dollars(value, Math.abs(value) >= 9.95 ? 0 : 1) + "/ac";
     }
 }

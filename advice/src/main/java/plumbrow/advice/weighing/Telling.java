@@ -125,7 +125,7 @@ final class Telling {
                 .findFirst()
                 .map(course -> course.name() + " would bring "
                         + Quantities.dollarsPerAcre(course.meanMarginUsdPerAcre() - advised.meanMarginUsdPerAcre())
-                        + " more, but may not be advised until this is known. " + toLookUp(course));
+                        + " more, but may not be advised until this is known. " + toLookUp(course) + ".");
     }
 
     private static String toLookUp(WeighedCourse course) {
@@ -166,7 +166,8 @@ final class Telling {
         cautions.add("The current label is the law. Local code and licensed practice decide; this is arithmetic, not a"
                 + " permit.");
         comparisons.stream()
-                .filter(comparison -> Math.abs(comparison.meanDifferenceUsdPerAcre()) < 1)
+                .filter(comparison ->
+                        Math.abs(comparison.meanDifferenceUsdPerAcre()) < 1 && advisable(comparison.other()))
                 .findFirst()
                 .ifPresent(comparison -> cautions.add("The mean margins of " + comparison.course() + " and "
                         + comparison.other() + " lie within $1/ac: choose between them on other grounds."));
@@ -176,6 +177,11 @@ final class Telling {
         }
         cautions.addAll(model.cautions());
         return cautions;
+    }
+
+    private boolean advisable(String course) {
+        return weighed.stream()
+                .anyMatch(each -> each.name().equals(course) && each.standing().advisable());
     }
 
     private WeighedCourse baseline() {

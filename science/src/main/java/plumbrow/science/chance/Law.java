@@ -3,8 +3,8 @@ package plumbrow.science.chance;
 /**
  * The law of one uncertain number: a price, a yield, a pest count.
  *
- * <p>Implementations are immutable and safe to share between threads; {@link #quantile} allocates nothing and is called
- * once per draw.
+ * <p>Implementations are immutable and safe to share between threads. {@link #quantile} allocates nothing except in the
+ * beta family, where the distribution's own series does: draw many values of those by {@link #strata}.
  */
 public sealed interface Law
         permits BetaLaw, EmpiricalLaw, FixedLaw, LognormalLaw, NormalLaw, PertLaw, TriangularLaw, WeibullLaw {

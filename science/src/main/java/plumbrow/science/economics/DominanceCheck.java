@@ -10,6 +10,7 @@ import plumbrow.science.chance.Dominance;
 import plumbrow.science.chance.SortedDraws;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
+import plumbrow.science.figure.Numbers;
 import plumbrow.science.figure.Outputs;
 import plumbrow.science.figure.Range;
 import plumbrow.science.figure.Subject;
@@ -47,13 +48,17 @@ public final class DominanceCheck {
         double[] b = given.list("b");
         Arrays.sort(a);
         Arrays.sort(b);
-        working.line("mean of a", SortedDraws.mean(a), "$/ac", "mean of {} outcomes", a.length);
-        working.line("mean of b", SortedDraws.mean(b), "$/ac", "mean of {} outcomes", b.length);
+        working.step("mean of a", mean(a), SortedDraws.mean(a), "$/ac");
+        working.step("mean of b", mean(b), SortedDraws.mean(b), "$/ac");
         working.line("worst of a", a[0], "$/ac", "lowest of the sorted outcomes");
         working.line("worst of b", b[0], "$/ac", "lowest of the sorted outcomes");
         return new Outputs()
                 .put("first", inWords(Dominance.first(a, b)))
                 .put("second", inWords(Dominance.second(a, b)));
+    }
+
+    private static String mean(double[] outcomes) {
+        return "(" + Numbers.terms(outcomes) + ") ÷ " + outcomes.length;
     }
 
     private static String inWords(Dominance dominance) {

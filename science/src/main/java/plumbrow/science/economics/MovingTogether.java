@@ -133,7 +133,11 @@ public final class MovingTogether {
         double yieldSpread = working.line(
                 "spread of log yield", LognormalLaw.ofMeanAndCv(yield, cv).logSd(), "", "√ln(1 + {}²)", cv);
         double r = working.line(
-                "correlation of the normals", RankCorrelation.normalFromSpearman(rank), "", "2 sin(π × {} ÷ 6)", rank);
+                "correlation of the normals",
+                RankCorrelation.normalFromSpearman(rank),
+                "",
+                "2 × sin(π × {} ÷ 6)",
+                rank);
         double apart = working.line("if independent", price * yield, "$/ac", "{} $/bu × {} bu/ac", price, yield);
         double together = working.line(
                 "mean revenue",

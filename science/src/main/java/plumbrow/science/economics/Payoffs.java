@@ -48,7 +48,7 @@ final class Payoffs {
                 sum.append(state == 0 ? "" : " + ")
                         .append(Numbers.plain(chances[state]))
                         .append(" × ")
-                        .append(Numbers.plain(payoffs[action][state]));
+                        .append(Numbers.inBrackets(payoffs[action][state]));
             }
             double expected = working.step(
                     "expected payoff of action " + (action + 1),

@@ -6,6 +6,7 @@ import static plumbrow.science.figure.Status.MEMORY;
 import plumbrow.science.chance.StandardNormal;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
+import plumbrow.science.figure.Numbers;
 import plumbrow.science.figure.Outputs;
 import plumbrow.science.figure.Subject;
 import plumbrow.science.figure.Working;
@@ -112,11 +113,12 @@ public final class PerfectInformation {
         double[] chances = Payoffs.chances(given);
         double[][] payoffs = Payoffs.table(given, "payoffs", chances.length);
         double without = Payoffs.showBest(working, chances, payoffs);
+        double[] shares = new double[chances.length];
         double with = 0;
         for (int state = 0; state < chances.length; state++) {
             double best = best(payoffs, state);
             with += chances[state] * best;
-            working.line(
+            shares[state] = working.line(
                     "share of state " + (state + 1) + " with its best action",
                     chances[state] * best,
                     "$/ac",
@@ -124,7 +126,7 @@ public final class PerfectInformation {
                     chances[state],
                     best);
         }
-        working.step("expected payoff when the state is known", "sum of these shares", with, "$/ac");
+        working.step("expected payoff when the state is known", Numbers.terms(shares), with, "$/ac");
         double value = working.line(
                 "value of knowing", Math.max(with - without, 0), "$/ac", "{} $/ac − {} $/ac", with, without);
         return new Outputs()

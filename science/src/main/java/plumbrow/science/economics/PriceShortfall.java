@@ -57,7 +57,7 @@ public final class PriceShortfall {
         if (spread > 0) {
             double d2 = working.line(
                     "d₂", law.d2(strike), "", "[ln({} ÷ {}) − {}²/2] ÷ {}", futures, strike, spread, spread);
-            working.line("chance below", below, "", "Φ(−{})", d2);
+            working.line("chance below", below, "", "1 − Φ({})", d2);
             working.line(
                     "shortfall",
                     law.shortfallBelow(strike),

@@ -66,15 +66,25 @@ public final class SampleInformation {
     }
 
     private static double bestShare(double[] chances, double[][] payoffs, double[] signal) {
-        double best = Double.NEGATIVE_INFINITY;
-        for (double[] action : payoffs) {
-            double share = 0;
-            for (int state = 0; state < chances.length; state++) {
-                share += chances[state] * signal[state] * action[state];
+        return share(chances, payoffs[bestAction(chances, payoffs, signal)], signal);
+    }
+
+    private static int bestAction(double[] chances, double[][] payoffs, double[] signal) {
+        int best = 0;
+        for (int action = 1; action < payoffs.length; action++) {
+            if (share(chances, payoffs[action], signal) > share(chances, payoffs[best], signal)) {
+                best = action;
             }
-            best = Math.max(best, share);
         }
         return best;
+    }
+
+    private static double share(double[] chances, double[] action, double[] signal) {
+        double share = 0;
+        for (int state = 0; state < chances.length; state++) {
+            share += chances[state] * signal[state] * action[state];
+        }
+        return share;
     }
 
     private static Outputs solve(Given given, Working working) {
@@ -83,6 +93,7 @@ public final class SampleInformation {
         double[][] likelihoods = Payoffs.table(given, "likelihoods", chances.length);
         checkColumns(given, likelihoods, chances.length);
         double without = Payoffs.showBest(working, chances, payoffs);
+        double[] shares = new double[likelihoods.length];
         double with = 0;
         for (int z = 0; z < likelihoods.length; z++) {
             double seen = working.step(
@@ -102,13 +113,16 @@ public final class SampleInformation {
                             seen);
                 }
             }
-            with += working.step(
-                    "signal " + (z + 1) + ", share of the payoff with the action that is best after it",
-                    "",
-                    bestShare(chances, payoffs, likelihoods[z]),
+            int action = bestAction(chances, payoffs, likelihoods[z]);
+            shares[z] = working.step(
+                    "signal " + (z + 1) + ", share of the payoff, with action " + (action + 1)
+                            + " as the best after it",
+                    sumOfProducts(chances, likelihoods[z], payoffs[action]),
+                    share(chances, payoffs[action], likelihoods[z]),
                     "$/ac");
+            with += shares[z];
         }
-        working.step("expected payoff with the test", "sum of these shares", with, "$/ac");
+        working.step("expected payoff with the test", Numbers.terms(shares), with, "$/ac");
         double value = working.line(
                 "value of the test", Math.max(with - without, 0), "$/ac", "{} $/ac − {} $/ac", with, without);
         return new Outputs()
@@ -131,13 +145,13 @@ public final class SampleInformation {
         }
     }
 
-    private static String sumOfProducts(double[] x, double[] y) {
+    private static String sumOfProducts(double[]... factors) {
         StringBuilder text = new StringBuilder();
-        for (int i = 0; i < x.length; i++) {
-            text.append(i == 0 ? "" : " + ")
-                    .append(Numbers.plain(x[i]))
-                    .append(" × ")
-                    .append(Numbers.plain(y[i]));
+        for (int i = 0; i < factors[0].length; i++) {
+            text.append(i == 0 ? "" : " + ");
+            for (int j = 0; j < factors.length; j++) {
+                text.append(j == 0 ? "" : " × ").append(Numbers.inBrackets(factors[j][i]));
+            }
         }
         return text.toString();
     }

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import plumbrow.science.chance.SortedDraws;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
+import plumbrow.science.figure.Numbers;
 import plumbrow.science.figure.Outputs;
 import plumbrow.science.figure.Range;
 import plumbrow.science.figure.Subject;
@@ -65,16 +66,26 @@ public final class TailShortfall {
                 place);
         double count =
                 working.line("outcomes in the worst share", values.length * share, "", "{} × {}", values.length, share);
-        double shortfall = working.line(
-                "shortfall",
-                SortedDraws.worstShareMean(values, share),
-                "$/ac",
-                "mean of the worst {} outcomes, the last counted in part",
-                Math.max(count, 1));
+        double shortfall =
+                working.step("shortfall", worst(values, count), SortedDraws.worstShareMean(values, share), "$/ac");
         if (count < 1) {
             working.caution(
                     "The share is less than one outcome: the worst outcome answers, and the tail is not known.");
         }
         return new Outputs().put("quantile", quantile).put("shortfall", shortfall);
+    }
+
+    /** The mean of the worst outcomes written out, the last of them counted in part. */
+    private static String worst(double[] sorted, double count) {
+        if (count <= 1) {
+            return Numbers.plain(sorted[0]);
+        }
+        int whole = (int) (count + 1e-9);
+        double part = count - whole;
+        String terms = Numbers.terms(Arrays.copyOf(sorted, whole));
+        if (part > 1e-9) {
+            terms += " + " + Numbers.plain(part) + " × " + Numbers.inBrackets(sorted[whole]);
+        }
+        return "(" + terms + ") ÷ " + Numbers.plain(count);
     }
 }

@@ -88,28 +88,8 @@ public final class TrialValue {
                 sd,
                 pairSd,
                 pairs);
-        double value = working.line(
-                "value of the trial",
-                PerfectInformation.ofNormalGain(mean, answer),
-                "$/ac",
-                "{} × φ({} ÷ {}) − |{}| × Φ(−|{}| ÷ {})",
-                answer,
-                mean,
-                answer,
-                mean,
-                mean,
-                answer);
-        double certain = working.line(
-                "value of certainty",
-                PerfectInformation.ofNormalGain(mean, sd),
-                "$/ac",
-                "{} × φ({} ÷ {}) − |{}| × Φ(−|{}| ÷ {})",
-                sd,
-                mean,
-                sd,
-                mean,
-                mean,
-                sd);
+        double value = showValue(working, "value of the trial", mean, answer);
+        double certain = showValue(working, "value of certainty", mean, sd);
         double acres = given.number("acres");
         double years = given.number("years");
         double cost = given.number("trial_usd");
@@ -127,5 +107,15 @@ public final class TrialValue {
                 .put("value_usd_ac", value)
                 .put("certainty_usd_ac", certain)
                 .put("net_usd", net);
+    }
+
+    private static double showValue(Working working, String label, double mean, double sd) {
+        double value = PerfectInformation.ofNormalGain(mean, sd);
+        if (sd == 0) {
+            return working.line(label, value, "$/ac", "nothing is left to learn: {}", 0);
+        }
+        double size = Math.abs(mean);
+        double z = working.line(label + ": mean in spreads", size / sd, "", "{} ÷ {}", size, sd);
+        return working.line(label, value, "$/ac", "{} × φ({}) − {} × Φ(−{})", sd, z, size, z);
     }
 }

@@ -49,8 +49,7 @@ public final class Working {
             if (blank < 0) {
                 throw new IllegalArgumentException("more numbers than blanks in: " + arithmetic);
             }
-            String shown = Numbers.plain(number);
-            text.append(arithmetic, from, blank).append(number < 0 ? "(" + shown + ")" : shown);
+            text.append(arithmetic, from, blank).append(Numbers.inBrackets(number));
             from = blank + 2;
         }
         if (arithmetic.indexOf("{}", from) >= 0) {

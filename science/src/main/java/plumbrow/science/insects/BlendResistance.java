@@ -107,11 +107,15 @@ public final class BlendResistance {
         Outputs outputs = new Outputs();
         Generations.put(
                 outputs,
+                working,
                 "generations_to_half",
+                "generations",
                 InsectResistance.generationsToHalf(initial, moving[0], moving[1], moving[2], HORIZON));
         Generations.put(
                 outputs,
+                working,
                 "generations_if_block",
+                "generations in a block",
                 InsectResistance.generationsToHalf(initial, block[0], block[1], block[2], HORIZON));
         return outputs.put("fitness_ss", moving[2]);
     }

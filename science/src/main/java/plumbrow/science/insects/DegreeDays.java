@@ -153,12 +153,17 @@ public final class DegreeDays {
     }
 
     private static double showModified(Working working, double min, double max, double lower, double upper) {
-        double low =
-                working.line("lowest, held to the limits", Math.min(Math.max(min, lower), upper), "°F", "{} °F", min);
-        double high =
-                working.line("highest, held to the limits", Math.min(Math.max(max, lower), upper), "°F", "{} °F", max);
+        double low = showHeld(working, "lowest", min, lower, upper);
+        double high = showHeld(working, "highest", max, lower, upper);
         return working.line(
                 "degree days", modified(min, max, lower, upper), "DD °F", "({} + {}) ÷ 2 − {} °F", low, high, lower);
+    }
+
+    private static double showHeld(Working working, String label, double found, double lower, double upper) {
+        double held = Math.min(Math.max(found, lower), upper);
+        return held == found
+                ? working.line(label, held, "°F", "{}", found)
+                : working.line(label + ", held to the limit", held, "°F", "{} in place of {}", held, found);
     }
 
     private static double showCutOff(

@@ -113,6 +113,9 @@ public final class InsectResistance {
         double h = given.number("dominance_h");
         double rr = given.number("survival_rr");
         double ss = given.number("survival_ss");
+        if (given.numberOr("generations", 1) != Math.rint(given.numberOr("generations", 1))) {
+            throw given.refuse("generations", "a whole number from 1 to 2,000");
+        }
         if (refuge == 0 && Math.max(rr, ss) == 0) {
             throw given.refuse("refuge_share", "more than 0 where nothing survives on the trait: no insect is left");
         }
@@ -135,13 +138,19 @@ public final class InsectResistance {
                 "frequency after one generation",
                 frequencies[1],
                 "",
-                "(p² × {} + pq × {}) ÷ (p² × {} + 2pq × {} + q² × {}) at p = {}",
+                "({}² × {} + {} × {} × {}) ÷ ({}² × {} + 2 × {} × {} × {} + {}² × {})",
+                initial,
                 fitnessRr,
+                initial,
+                1 - initial,
                 fitnessRs,
+                initial,
                 fitnessRr,
+                initial,
+                1 - initial,
                 fitnessRs,
-                fitnessSs,
-                initial);
+                1 - initial,
+                fitnessSs);
         Outputs outputs = new Outputs();
         if (toHalf < 0) {
             outputs.put(

@@ -148,11 +148,35 @@ public final class PyramidResistance {
                 r,
                 ss,
                 second[0]);
+        working.line(
+                "fitness of insects mixed at the first gene",
+                InsectResistance.fitness(r, 1, rs * second[0]),
+                "",
+                "{} + (1 − {}) × {} × {}",
+                r,
+                r,
+                rs,
+                second[0]);
+        working.line(
+                "fitness of insects resistant at the first gene",
+                InsectResistance.fitness(r, 1, second[0]),
+                "",
+                "{} + (1 − {}) × 1 × {}",
+                r,
+                r,
+                second[0]);
         Outputs outputs = new Outputs();
-        Generations.put(outputs, "generations_to_half", generationsToHalf(r, initial, kills, second, HORIZON));
         Generations.put(
                 outputs,
+                working,
+                "generations_to_half",
+                "generations",
+                generationsToHalf(r, initial, kills, second, HORIZON));
+        Generations.put(
+                outputs,
+                working,
                 "single_generations",
+                "generations with one toxin",
                 InsectResistance.generationsToHalf(
                         initial, 1, InsectResistance.fitness(r, 1, rs), InsectResistance.fitness(r, 1, ss), HORIZON));
         return outputs;

@@ -87,7 +87,7 @@ public final class ResistanceCost {
         if (generations < 0 && fitnessRr < refuge) {
             return outputs.put("generations_to_half", "never: resistance declines");
         }
-        Generations.put(outputs, "generations_to_half", generations);
+        Generations.put(outputs, working, "generations_to_half", "generations", generations);
         return outputs;
     }
 }

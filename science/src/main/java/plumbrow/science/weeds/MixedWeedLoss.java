@@ -6,6 +6,7 @@ import static plumbrow.science.figure.Status.MEMORY;
 
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
+import plumbrow.science.figure.Numbers;
 import plumbrow.science.figure.Outputs;
 import plumbrow.science.figure.Range;
 import plumbrow.science.figure.Subject;
@@ -57,7 +58,7 @@ public final class MixedWeedLoss {
                     plants[i]);
             load += shares[i];
         }
-        working.step("competitive load", "sum of these", load, "%");
+        working.step("competitive load", Numbers.terms(shares), load, "%");
         for (int i = 0; i < shares.length; i++) {
             shares[i] = load == 0 ? 0 : shares[i] / load * 100;
         }

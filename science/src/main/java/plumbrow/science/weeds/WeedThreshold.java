@@ -143,7 +143,17 @@ public final class WeedThreshold {
         outputs.put("density_m2", density).put("loss_that_pays_pct", pays);
         double exact = exactDensity(pays * control, perPlant, highest, control);
         if (Double.isFinite(exact)) {
-            outputs.put("exact_m2", exact);
+            outputs.put(
+                    "exact_m2",
+                    working.line(
+                            "threshold with the survivors' loss",
+                            exact,
+                            "plants/m²",
+                            "density at which {} bu/ac × {} $/bu × (its loss less that of {} survivors of 100) is {} $/ac",
+                            yield,
+                            price,
+                            100 * (1 - control),
+                            cost));
         } else {
             working.caution("With the survivors' loss counted, control never quite pays within the season.");
         }

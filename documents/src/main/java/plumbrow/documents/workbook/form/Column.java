@@ -1,0 +1,65 @@
+package plumbrow.documents.workbook.form;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The one description of a column: template, notes, reader, writer and manual are all made from it.
+ *
+ * @param key its name in the header row
+ * @param kind what it holds, within which range
+ * @param meaning what it says, in a few plain words
+ * @param example a cell as it could be filled in
+ * @param unit unit of its numbers; empty where there is none
+ * @param required whether every row needs it
+ * @param fallback the value of a blank cell; null where blank means unknown or none
+ * @param blank what a blank cell means, in words; empty where that goes without saying
+ * @param reference the column of another sheet where this value must stand; null where there is none
+ */
+public record Column<T>(
+        String key,
+        Kind<T> kind,
+        String meaning,
+        String example,
+        String unit,
+        boolean required,
+        @Nullable T fallback,
+        String blank,
+        @Nullable Reference reference) {
+
+    /** A column of another sheet. */
+    public record Reference(Sheet<?> sheet, Column<?> column) {}
+
+    public static <T> Column<T> of(String key, Kind<T> kind, String meaning, String example) {
+        return new Column<>(key, kind, meaning, example, "", false, null, "", null);
+    }
+
+    public Column<T> in(String unit) {
+        return new Column<>(key, kind, meaning, example, unit, required, fallback, blank, reference);
+    }
+
+    public Column<T> need() {
+        return new Column<>(key, kind, meaning, example, unit, true, fallback, blank, reference);
+    }
+
+    public Column<T> otherwise(T value) {
+        String shown = kind.show(value).found();
+        return new Column<>(
+                key,
+                kind,
+                meaning,
+                example,
+                unit,
+                false,
+                value,
+                shown.isEmpty() ? blank : "blank means " + shown,
+                reference);
+    }
+
+    public Column<T> blankMeans(String words) {
+        return new Column<>(key, kind, meaning, example, unit, required, fallback, "blank means " + words, reference);
+    }
+
+    public Column<T> from(Sheet<?> sheet, Column<?> column) {
+        return new Column<>(key, kind, meaning, example, unit, required, fallback, blank, new Reference(sheet, column));
+    }
+}

@@ -1,0 +1,95 @@
+package plumbrow.documents.workbook.form;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.outlook.Law;
+
+/**
+ * An uncertain quantity in three columns. Only the middle one filled is a number without doubt; all three are its
+ * lowest, most likely and highest value.
+ */
+public record LawColumns(Column<Double> low, Column<Double> likely, Column<Double> high) implements RowCheck {
+    /**
+     * The three columns of one quantity.
+     *
+     * @param pattern the columns' names with * for low, likely and high: "loss_*_pct"
+     * @param example low, likely and high as an example
+     */
+    public static LawColumns of(String pattern, NumberKind kind, String unit, String meaning, double... example) {
+        return new LawColumns(
+                one(pattern, "low", kind, unit, meaning + ", lowest believable", example[0]),
+                one(pattern, "likely", kind, unit, meaning + ", most likely", example[1]),
+                one(pattern, "high", kind, unit, meaning + ", highest believable", example[2]));
+    }
+
+    private static Column<Double> one(
+            String pattern, String part, NumberKind kind, String unit, String meaning, double example) {
+        Column<Double> column = Column.of(pattern.replace("*", part), kind, meaning, NumberKind.plain(example))
+                .in(unit);
+        return part.equals("likely") ? column : column.blankMeans("no doubt about the likely value");
+    }
+
+    public LawColumns need() {
+        return new LawColumns(low, likely.need(), high);
+    }
+
+    public LawColumns otherwise(double value) {
+        return new LawColumns(low, likely.otherwise(value), high);
+    }
+
+    public List<Column<?>> columns() {
+        return List.of(low, likely, high);
+    }
+
+    @Override
+    public void check(Row row, Objections objections) {
+        if (!row.sound(low) || !row.sound(likely) || !row.sound(high) || (row.blank(low) && row.blank(high))) {
+            return;
+        }
+        for (Column<Double> each : List.of(low, likely, high)) {
+            if (row.blank(each)) {
+                objections.at(row, each, "a number: " + names() + " go together, or only " + likely.key());
+                return;
+            }
+        }
+        if (row.get(low) > row.get(likely)) {
+            objections.at(row, low, "no more than " + likely.key() + ", which is " + row.found(likely));
+        } else if (row.get(likely) > row.get(high)) {
+            objections.at(row, high, "no less than " + likely.key() + ", which is " + row.found(likely));
+        } else if (row.get(low).equals(row.get(high))) {
+            objections.at(
+                    row, low, "less than " + high.key() + "; where there is no doubt fill in only " + likely.key());
+        }
+    }
+
+    private String names() {
+        return low.key() + ", " + likely.key() + " and " + high.key();
+    }
+
+    /** The law of a row, each number times {@code factor}. */
+    public Law read(Row row, double factor) {
+        Double least = row.find(low);
+        Double most = row.find(high);
+        double middle = row.get(likely) * factor;
+        return least == null || most == null
+                ? new Law.Fixed(middle)
+                : new Law.Pert(least * factor, middle, most * factor);
+    }
+
+    public Law read(Row row) {
+        return read(row, 1);
+    }
+
+    /** Fills the three cells. Only a fixed number and a low-likely-high law fit into them. */
+    public void show(@Nullable Law law, Entry entry) {
+        if (law instanceof Law.Fixed fixed) {
+            entry.put(likely, fixed.value());
+        } else if (law instanceof Law.Pert pert) {
+            entry.put(low, pert.low());
+            entry.put(likely, pert.likely());
+            entry.put(high, pert.high());
+        } else {
+            throw new IllegalArgumentException(names() + " hold a number or low, likely and high, not " + law);
+        }
+    }
+}

@@ -1,0 +1,26 @@
+package plumbrow.documents.workbook.rule;
+
+import java.util.List;
+import plumbrow.documents.workbook.form.Objections;
+import plumbrow.documents.workbook.form.Tables;
+
+/** All that must hold between the rows and sheets of a workbook. */
+public final class Rules {
+    private static final List<Rule> ALL = List.of(
+            new OnlyOnce(),
+            new NamesStand(),
+            new SpelledAlike(),
+            new Dates(),
+            new CoursesOfFields(),
+            new PassOrder(),
+            new PassesFit(),
+            new UnitsAgree(),
+            new LabelRates(),
+            new SeedsComplete());
+
+    private Rules() {}
+
+    public static void check(Tables tables, Objections objections) {
+        ALL.forEach(rule -> rule.check(tables, objections));
+    }
+}

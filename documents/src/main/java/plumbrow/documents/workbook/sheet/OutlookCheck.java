@@ -1,0 +1,116 @@
+package plumbrow.documents.workbook.sheet;
+
+import java.util.List;
+import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.documents.workbook.form.Column;
+import plumbrow.documents.workbook.form.NumberKind;
+import plumbrow.documents.workbook.form.Objections;
+import plumbrow.documents.workbook.form.Row;
+
+/** What must hold within a row of the outlook: the numbers its form asks for, in the range of its quantity. */
+final class OutlookCheck {
+    private static final List<Column<Double>> ABC = List.of(OutlookSheet.A, OutlookSheet.B, OutlookSheet.C);
+
+    private OutlookCheck() {}
+
+    static void whose(Row row, Objections objections) {
+        boolean crop = !row.blank(OutlookSheet.CROP);
+        boolean field = !row.blank(OutlookSheet.FIELD);
+        if (crop == field) {
+            objections.at(
+                    row,
+                    crop ? OutlookSheet.FIELD : OutlookSheet.CROP,
+                    crop ? "nothing, since the line is for a crop" : "a crop, or a field in the next column");
+        }
+    }
+
+    static void numbers(Row row, Objections objections) {
+        LawForm form = row.find(OutlookSheet.FORM);
+        OutlookQuantity quantity = row.find(OutlookSheet.QUANTITY);
+        if (form == null || quantity == null) {
+            return;
+        }
+        if (quantity == OutlookQuantity.PRICE_YIELD_TIE && form != LawForm.NUMBER) {
+            objections.at(row, OutlookSheet.FORM, "number, the only form of a price-yield tie");
+            return;
+        }
+        if (form == LawForm.PRICE && quantity != OutlookQuantity.PRICE) {
+            objections.at(row, OutlookSheet.FORM, "another form; price is for the quantity price");
+            return;
+        }
+        for (int i = 0; i < ABC.size(); i++) {
+            part(row, form, quantity, i, objections);
+        }
+        order(row, form, objections);
+        past(row, form, quantity, objections);
+    }
+
+    private static void part(Row row, LawForm form, OutlookQuantity quantity, int index, Objections objections) {
+        Column<Double> column = ABC.get(index);
+        boolean wanted = index < form.parts().size();
+        Double value = row.find(column);
+        if (wanted && row.blank(column)) {
+            objections.at(row, column, "a number: the " + form.parts().get(index) + " of the form " + form.word());
+        } else if (!wanted && !row.blank(column)) {
+            objections.at(row, column, "nothing, since the form " + form.word() + " has no use for it");
+        } else if (value != null) {
+            NumberKind range = form.inUnit(index) ? range(quantity, form) : spread(form);
+            if (!range.holds(value)) {
+                objections.at(
+                        row, column, range.words() + " for the " + form.parts().get(index) + " of " + quantity.word());
+            }
+        }
+    }
+
+    private static void order(Row row, LawForm form, Objections objections) {
+        Double low = row.find(OutlookSheet.A);
+        Double likely = row.find(OutlookSheet.B);
+        Double high = row.find(OutlookSheet.C);
+        if (!form.ordered() || low == null || likely == null || high == null) {
+            return;
+        }
+        if (low > likely) {
+            objections.at(
+                    row, OutlookSheet.A, "no more than b, the most likely, which is " + row.found(OutlookSheet.B));
+        } else if (likely > high) {
+            objections.at(
+                    row, OutlookSheet.C, "no less than b, the most likely, which is " + row.found(OutlookSheet.B));
+        } else if (low.equals(high)) {
+            objections.at(row, OutlookSheet.A, "less than c; where there is no doubt use the form number");
+        }
+    }
+
+    private static void past(Row row, LawForm form, OutlookQuantity quantity, Objections objections) {
+        List<Double> values = row.find(OutlookSheet.VALUES);
+        if (form != LawForm.PAST) {
+            if (!row.blank(OutlookSheet.VALUES)) {
+                objections.at(row, OutlookSheet.VALUES, "nothing, since the form is " + form.word());
+            }
+        } else if (row.blank(OutlookSheet.VALUES) || (values != null && values.size() < 2)) {
+            objections.at(row, OutlookSheet.VALUES, "at least two past values parted by semicolons");
+        } else if (values != null && !values.stream().allMatch(range(quantity, form)::holds)) {
+            objections.at(row, OutlookSheet.VALUES, range(quantity, form).words() + " for each " + quantity.word());
+        }
+    }
+
+    private static NumberKind range(OutlookQuantity quantity, LawForm form) {
+        return switch (quantity) {
+            case PRICE -> NumberKind.above(0).upTo(1000);
+            case YIELD ->
+                form == LawForm.NORMAL || form == LawForm.WEIBULL
+                        ? NumberKind.above(0).upTo(1000)
+                        : NumberKind.between(0, 1000);
+            case HANDLING -> form == LawForm.WEIBULL ? NumberKind.above(0).upTo(100) : NumberKind.between(0, 100);
+            case GENETIC_LAG, DELAY_LOSS ->
+                form == LawForm.WEIBULL ? NumberKind.above(0).upTo(100) : NumberKind.between(0, 100);
+            case PRICE_YIELD_TIE -> NumberKind.between(-0.95, 0.95);
+        };
+    }
+
+    /** Coefficient of variation above 0; volatility and years of a price 0 or more. */
+    private static NumberKind spread(LawForm form) {
+        return form == LawForm.PRICE
+                ? NumberKind.between(0, 10)
+                : NumberKind.above(0).upTo(5);
+    }
+}

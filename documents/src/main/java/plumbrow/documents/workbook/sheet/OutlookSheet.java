@@ -1,0 +1,87 @@
+package plumbrow.documents.workbook.sheet;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.outlook.Law;
+import plumbrow.advice.outlook.OutlookLine;
+import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.season.Season;
+import plumbrow.documents.workbook.form.Column;
+import plumbrow.documents.workbook.form.ListKind;
+import plumbrow.documents.workbook.form.NumberKind;
+import plumbrow.documents.workbook.form.Row;
+import plumbrow.documents.workbook.form.Sheet;
+import plumbrow.documents.workbook.form.TextKind;
+import plumbrow.documents.workbook.form.WordKind;
+
+/** Prices, yields and the other quantities that hold for a crop or a field as a whole. */
+public final class OutlookSheet {
+    static final Column<Crop> CROP = Column.of(
+                    "crop", Words.CROP, "the crop this line holds for; fill in crop or field, not both", "corn")
+            .blankMeans("a line for one field");
+    static final Column<String> FIELD = Column.of(
+                    "field", TextKind.NAME, "the field this line holds for; it comes before its crop's line", "East 80")
+            .from(FieldSheet.SHEET, FieldSheet.FIELD)
+            .blankMeans("a line for a crop");
+    static final Column<OutlookQuantity> QUANTITY = Column.of(
+                    "quantity",
+                    WordKind.of(OutlookQuantity.class, OutlookQuantity::word),
+                    "price [$/bu], attainable yield [bu/ac], handling [$/bu], genetic lag [bu/ac per year], "
+                            + "delay loss [% per day], price-yield tie [rank correlation]",
+                    "price")
+            .need();
+    static final Column<LawForm> FORM = Column.of(
+                    "form",
+                    WordKind.of(LawForm.class, LawForm::word),
+                    "how it is uncertain: number: a; pert, triangular: a low, b likely, c high; normal, weibull: a mean, "
+                            + "b coefficient of variation; price: a price today, b volatility in a year, c years; "
+                            + "past: values",
+                    "pert")
+            .need();
+    static final Column<Double> A = Column.of("a", NumberKind.any(), "first number of the form", "3.6");
+    static final Column<Double> B = Column.of("b", NumberKind.any(), "second number of the form", "4.3");
+    static final Column<Double> C = Column.of("c", NumberKind.any(), "third number of the form", "5.4");
+    static final Column<List<Double>> VALUES = Column.of(
+            "values",
+            new ListKind<>(NumberKind.any(), "numbers parted by semicolons, such as 170; 182; 195"),
+            "past values for the form past, each as likely as the next",
+            "170; 182; 195");
+    static final Column<String> SOURCE = Words.source();
+
+    public static final Sheet<OutlookLine> SHEET = Sheet.<OutlookLine>named(
+                    "outlook", "What is uncertain about price and yield: one row for a quantity.", Season::outlook)
+            .column(CROP, OutlookLine::crop)
+            .column(FIELD, OutlookLine::field)
+            .column(QUANTITY, OutlookLine::quantity)
+            .column(FORM, line -> LawForm.of(line.law()))
+            .column(A, line -> part(line.law(), 0))
+            .column(B, line -> part(line.law(), 1))
+            .column(C, line -> part(line.law(), 2))
+            .column(VALUES, line -> line.law() instanceof Law.Past past ? past.values() : null)
+            .column(SOURCE, OutlookLine::source)
+            .once(CROP, FIELD, QUANTITY)
+            .check(OutlookCheck::whose)
+            .check(OutlookCheck::numbers)
+            .build(OutlookSheet::line);
+
+    private OutlookSheet() {}
+
+    private static @Nullable Double part(Law law, int index) {
+        List<Double> abc = LawForm.abc(law);
+        return index < abc.size() ? abc.get(index) : null;
+    }
+
+    private static OutlookLine line(Row row) {
+        LawForm form = row.get(FORM);
+        List<Double> abc = List.of(A, B, C).subList(0, form.parts().size()).stream()
+                .map(row::get)
+                .toList();
+        return new OutlookLine(
+                row.find(CROP),
+                row.find(FIELD),
+                row.get(QUANTITY),
+                form.law(abc, form == LawForm.PAST ? row.get(VALUES) : List.of()),
+                row.get(SOURCE));
+    }
+}

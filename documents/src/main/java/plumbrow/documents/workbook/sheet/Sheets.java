@@ -1,0 +1,92 @@
+package plumbrow.documents.workbook.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.course.Pass;
+import plumbrow.advice.pests.Pests;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.Shelf;
+import plumbrow.documents.workbook.form.Sheet;
+import plumbrow.documents.workbook.form.Tables;
+
+/** All sheets of the workbook in order, and the season their rows make. */
+public final class Sheets {
+    /** The sheets in the order in which they stand in the workbook. */
+    public static final List<Sheet<?>> ALL = List.of(
+            SeasonSheet.SHEET,
+            FarmSheet.SHEET,
+            FieldSheet.SHEET,
+            HistorySheet.SHEET,
+            InsectSheet.SHEET,
+            TraitDoubtSheet.SHEET,
+            WeedSheet.SHEET,
+            ShelfSheet.SHEET,
+            SeedSheet.SHEET,
+            TraitSheet.SHEET,
+            ActiveSheet.SHEET,
+            LabelUseSheet.SHEET,
+            ActiveLimitSheet.SHEET,
+            ControlSheet.SHEET,
+            CourseSheet.SHEET,
+            PassSheet.SHEET,
+            OutlookSheet.SHEET);
+
+    private Sheets() {}
+
+    /** The sheet of a name, whatever its case. */
+    public static Optional<Sheet<?>> named(String name) {
+        String tidy = name.strip().toLowerCase(Locale.ROOT);
+        return ALL.stream().filter(sheet -> sheet.name().equals(tidy)).findFirst();
+    }
+
+    /** The season of a workbook in which nothing is wrong. */
+    public static Season season(Tables tables) {
+        SeasonSheet.Line line = tables.values(SeasonSheet.SHEET).get(0);
+        return new Season(
+                line.year(),
+                line.asOf(),
+                line.adviser(),
+                tables.values(FarmSheet.SHEET),
+                tables.values(FieldSheet.SHEET),
+                tables.values(HistorySheet.SHEET),
+                new Shelf(
+                        tables.values(ShelfSheet.SHEET),
+                        tables.values(SeedSheet.SHEET),
+                        tables.values(TraitSheet.SHEET),
+                        tables.values(ActiveSheet.SHEET),
+                        tables.values(LabelUseSheet.SHEET),
+                        tables.values(ActiveLimitSheet.SHEET),
+                        tables.values(ControlSheet.SHEET)),
+                new Pests(
+                        tables.values(InsectSheet.SHEET),
+                        tables.values(TraitDoubtSheet.SHEET),
+                        tables.values(WeedSheet.SHEET)),
+                courses(tables),
+                tables.values(OutlookSheet.SHEET));
+    }
+
+    /** Courses with their passes in the order of their numbers, in whatever order the rows stand. */
+    private static List<Course> courses(Tables tables) {
+        Map<List<String>, List<Pass>> passes = new LinkedHashMap<>();
+        for (PassSheet.Line line : tables.values(PassSheet.SHEET)) {
+            passes.computeIfAbsent(List.of(line.field(), line.course()), course -> new ArrayList<>())
+                    .add(line.pass());
+        }
+        passes.values().forEach(each -> each.sort(Comparator.comparingInt(Pass::number)));
+        return tables.values(CourseSheet.SHEET).stream()
+                .map(course -> new Course(
+                        course.field(),
+                        course.name(),
+                        course.baseline(),
+                        course.refuge(),
+                        course.note(),
+                        passes.getOrDefault(List.of(course.field(), course.name()), List.of())))
+                .toList();
+    }
+}

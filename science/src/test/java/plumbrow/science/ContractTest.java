@@ -1,0 +1,71 @@
+package plumbrow.science;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import plumbrow.science.figure.Figure;
+import plumbrow.science.figure.Input;
+import plumbrow.science.figure.Output;
+
+@DisplayName("The names by which scripts and outside checks call a figure don't change")
+class ContractTest {
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "break-even-gain | extra_cost_usd_ac price_usd_bu | gain_bu_ac",
+                "break-even-price | extra_cost_usd_ac gain_bu_ac | price_usd_bu",
+                "break-even-chance | cost_usd_ac loss_bu_ac price_usd_bu control_share? | chance",
+                "partial-budget | added_return reduced_cost reduced_return added_cost | net",
+                "seed-cost | price_usd_unit seeds_per_unit seeds_ac | cost_usd_ac acres_per_unit",
+                "saved-seed-cost | bin_price_usd_bu cleaning_usd_bu treatment_usd_bu cleanout_pct seeds_lb lb_bu germination_pct live_seeds_ac tests_usd? acres? | seeds_ac bushels_ac cost_usd_ac",
+                "refuge-loss | refuge_pct unprotected_loss_bu_ac price_usd_bu | loss_bu_ac loss_usd_ac",
+                "price-quantile | futures_usd volatility years probability | price_usd mean_usd",
+                "price-chance-above | futures_usd volatility years strike_usd | chance",
+                "pert | low likely high probability? | mean sd quantile?",
+                "triangular | low likely high probability? | mean sd quantile?",
+                "perfect-information | chances payoffs | best_expected with_information value",
+                "sample-information | chances payoffs likelihoods | best_expected with_information value",
+                "tail-shortfall | values share | quantile shortfall",
+                "dominance | a b | first second",
+                "weed-loss | density_m2 i_pct a_pct | loss_pct",
+                "weed-loss-late | density_m2 i_pct a_pct c_per_day days_after_crop | loss_pct",
+                "mixed-weed-loss | densities_m2 i_pcts a_pct | loss_pct",
+                "weed-threshold | cost_usd_ac price_usd_bu yield_bu_ac i_pct a_pct control_share | density_m2",
+                "passes-control | controls_pct | control_pct survivors_pct",
+                "economic-injury-level | cost value injury damage control_share | density",
+                "rootworm-loss | node_injury loss_per_node_pct | loss_pct",
+                "borer-loss | larvae_per_plant loss_per_larva_pct survival_share? | loss_pct",
+                "days-to-threshold | count threshold doubling_days | days",
+                "degree-days | method tmin_f tmax_f lower_f upper_f? | degree_days",
+                "refuge-acres | field_acres refuge_pct | refuge_acres trait_acres",
+                "insect-resistance | refuge_share initial_frequency dominance_h survival_rr? survival_ss? generations? | generations_to_half frequencies"
+            })
+    void namesStay(String id, String inputs, String outputs) {
+        Figure figure = Figures.find(id).orElseThrow(() -> new AssertionError("no figure " + id));
+        Set<String> required =
+                figure.inputs().stream().filter(Input::required).map(Input::key).collect(Collectors.toSet());
+        assertThat(required).containsExactlyInAnyOrderElementsOf(keys(inputs, false));
+        assertThat(figure.inputs().stream().map(Input::key).toList()).containsAll(keys(inputs, true));
+        assertThat(figure.outputs().stream()
+                        .filter(Output::always)
+                        .map(Output::key)
+                        .toList())
+                .containsAll(keys(outputs, false));
+        assertThat(figure.outputs().stream().map(Output::key).toList()).containsAll(keys(outputs, true));
+    }
+
+    private static List<String> keys(String line, boolean optional) {
+        return Arrays.stream(line.strip().split(" ", -1))
+                .filter(key -> key.endsWith("?") == optional)
+                .map(key -> key.replace("?", ""))
+                .toList();
+    }
+}
