@@ -87,13 +87,14 @@ public final class KernelDuel {
     private void note(KernelSide kernel, NumpySide numpy, int draws) {
         notes.append(String.format(
                 Locale.ROOT,
-                "- %,d draws: %d inputs, %d courses; largest difference of a margin %.1e $/ac; NumPy %s in blocks of %,d.%n",
+                "- %,d draws: %d inputs, %d courses; largest difference of a margin %.1e $/ac; NumPy %s in blocks of %,d (whole columns: %.2f times as long).%n",
                 draws,
                 kernel.inputs(),
                 kernel.courses(),
                 numpy.differenceUsd(),
                 numpy.version(),
-                numpy.block()));
+                numpy.block(),
+                numpy.wholeColumns()));
     }
 
     private String section() {

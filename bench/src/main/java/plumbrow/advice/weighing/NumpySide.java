@@ -13,6 +13,7 @@ final class NumpySide implements AutoCloseable {
     private final BufferedWriter questions;
     private final double differenceUsd;
     private final int block;
+    private final double wholeColumns;
     private final String version;
 
     /** Starts it on what {@link KernelSide#export} wrote. */
@@ -29,7 +30,8 @@ final class NumpySide implements AutoCloseable {
         String[] hello = answer();
         differenceUsd = Double.parseDouble(hello[0]);
         block = Integer.parseInt(hello[1]);
-        version = hello[2];
+        wholeColumns = Double.parseDouble(hello[2]);
+        version = hello[3];
     }
 
     /** Largest difference between the margins of the two sides [$/ac]. */
@@ -40,6 +42,11 @@ final class NumpySide implements AutoCloseable {
     /** Draws that it works on at a time, chosen by itself as the quickest. */
     int block() {
         return block;
+    }
+
+    /** How many times as long it takes with whole columns at a time. */
+    double wholeColumns() {
+        return wholeColumns;
     }
 
     String version() {
