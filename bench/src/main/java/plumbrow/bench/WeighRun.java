@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Objects;
 import org.openjdk.jmh.results.Result;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
@@ -74,7 +75,8 @@ public final class WeighRun {
                         .addProfiler(ProcessorTime.class)
                         .build())
                 .runSingle();
-        Result<?> processor = result.getSecondaryResults().get(ProcessorTime.LABEL);
+        Result<?> processor =
+                Objects.requireNonNull(result.getSecondaryResults().get(ProcessorTime.LABEL));
         Statistics wall = result.getPrimaryResult().getStatistics();
         Weighings weighings = new Weighings(
                 new Times(wall.getPercentile(50), wall.getMin(), wall.getMax()),
