@@ -22,12 +22,14 @@ public final class DrawSource {
 
     private final int draws;
     private final long seed;
+    private final double[] normalStrata;
     private final ConcurrentMap<String, Column> columns = new ConcurrentHashMap<>();
 
     /** A source of so many draws from a seed. */
     public DrawSource(int draws, long seed) {
         this.draws = draws;
         this.seed = seed;
+        this.normalStrata = StandardNormal.strata(draws);
     }
 
     public int draws() {
@@ -43,7 +45,8 @@ public final class DrawSource {
     public Column tied(String name, Law law, Column leader, double rankCorrelation) {
         Column own = column(name, law);
         return columns.computeIfAbsent(
-                name + '\u0000' + law + '\u0000' + rankCorrelation, key -> RankTie.tie(own, leader, rankCorrelation));
+                name + '\u0000' + law + '\u0000' + rankCorrelation,
+                key -> RankTie.tie(own, leader, rankCorrelation, normalStrata));
     }
 
     /** Standard normal draws of their own, for what is not in the outlook: the error of a sample, say. */
@@ -52,7 +55,7 @@ public final class DrawSource {
         int[] order = shuffled(random);
         double[] values = new double[draws];
         for (int i = 0; i < draws; i++) {
-            values[i] = StandardNormal.quantile((order[i] + 0.5) / draws);
+            values[i] = normalStrata[order[i]];
         }
         return values;
     }

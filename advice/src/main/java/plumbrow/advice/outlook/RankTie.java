@@ -1,7 +1,6 @@
 package plumbrow.advice.outlook;
 
 import java.util.Arrays;
-import plumbrow.science.chance.StandardNormal;
 
 /**
  * Ties one column of draws to another by a rank correlation, its own values kept to the last bit.
@@ -16,19 +15,15 @@ import plumbrow.science.chance.StandardNormal;
 final class RankTie {
     private RankTie() {}
 
-    static Column tie(Column own, Column leader, double rankCorrelation) {
+    /** @param normal standard normal quantiles at (i + ½)/N, low to high */
+    static Column tie(Column own, Column leader, double rankCorrelation, double[] normal) {
         if (rankCorrelation == 0) {
             return own;
         }
         int draws = own.values().length;
         double pull = 2 * Math.sin(Math.PI * rankCorrelation / 6);
         double rest = Math.sqrt(1 - pull * pull);
-        double[] normal = new double[draws];
-        double[] sorted = new double[draws];
-        for (int i = 0; i < draws; i++) {
-            normal[i] = StandardNormal.quantile((i + 0.5) / draws);
-            sorted[own.ranks()[i]] = own.values()[i];
-        }
+        double[] sorted = own.sorted();
         double[] score = new double[draws];
         for (int i = 0; i < draws; i++) {
             score[i] = pull * normal[leader.ranks()[i]] + rest * normal[own.ranks()[i]];

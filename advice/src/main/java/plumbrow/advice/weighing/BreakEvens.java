@@ -3,10 +3,14 @@ package plumbrow.advice.weighing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BrentSolver;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.outlook.Chances;
+import plumbrow.advice.outlook.Column;
 import plumbrow.advice.outlook.Law;
 import plumbrow.science.chance.SortedDraws;
 
@@ -19,21 +23,23 @@ final class BreakEvens {
     private static final int MOST_ROUNDS = 60;
 
     private final FieldModel model;
+    private final Column[] drawn;
     private final double[][] columns;
+    private final Set<Integer> read;
     private final CourseModel first;
     private final CourseModel second;
     private final Kernel kernel;
-    private final double[] firstMargins;
-    private final double[] secondMargins;
+    private final double[][] margins;
 
-    BreakEvens(FieldModel model, double[][] columns, CourseModel first, CourseModel second) {
+    BreakEvens(FieldModel model, Column[] drawn, CourseModel first, CourseModel second) {
         this.model = model;
-        this.columns = columns;
+        this.drawn = drawn;
+        this.columns = Arrays.stream(drawn).map(Column::values).toArray(double[][]::new);
+        this.read = Stream.of(first, second).flatMapToInt(model::inputs).boxed().collect(Collectors.toSet());
         this.first = first;
         this.second = second;
         this.kernel = new Kernel(model);
-        this.firstMargins = new double[columns[0].length];
-        this.secondMargins = new double[columns[0].length];
+        this.margins = new double[2][columns[0].length];
     }
 
     List<BreakEven> all() {
@@ -48,8 +54,7 @@ final class BreakEvens {
 
     private BreakEven of(int place) {
         Variable input = model.variables().get(place);
-        double[] sorted = columns[place].clone();
-        Arrays.sort(sorted);
+        double[] sorted = drawn[place].sorted();
         boolean chance = input.law() instanceof Law.Chance;
         double low = chance ? 0 : SortedDraws.quantile(sorted, 0.01);
         double high = chance ? 1 : SortedDraws.quantile(sorted, 0.99);
@@ -63,7 +68,8 @@ final class BreakEvens {
             columns[place] = own;
             return answer;
         };
-        Double root = low < high ? nearestRoot(difference, low, high, mean) : null;
+        // What neither course reads turns nothing.
+        Double root = low < high && read.contains(place) ? nearestRoot(difference, low, high, mean) : null;
         return new BreakEven(
                 input.id(),
                 input.label(),
@@ -76,13 +82,12 @@ final class BreakEvens {
     }
 
     private double meanDifference() {
-        kernel.run(first, columns, new double[0], firstMargins);
-        kernel.run(second, columns, new double[0], secondMargins);
+        kernel.run(List.of(first, second), columns, new double[2][0], margins);
         double sum = 0;
-        for (int i = 0; i < firstMargins.length; i++) {
-            sum += firstMargins[i] - secondMargins[i];
+        for (int i = 0; i < margins[0].length; i++) {
+            sum += margins[0][i] - margins[1][i];
         }
-        return sum / firstMargins.length;
+        return sum / margins[0].length;
     }
 
     private static @Nullable Double nearestRoot(UnivariateFunction difference, double low, double high, double mean) {

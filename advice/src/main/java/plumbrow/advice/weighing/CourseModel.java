@@ -1,6 +1,8 @@
 package plumbrow.advice.weighing;
 
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.pests.InsectPressure.Measure;
 
@@ -24,6 +26,16 @@ record CourseModel(
         List<Injury> injuries,
         double delayDays) {
 
+    /** Places of the inputs that stand in its own terms, some of them more than once. */
+    IntStream places() {
+        return Stream.of(
+                        lots.stream().flatMapToInt(Lot::places),
+                        insects.stream().flatMapToInt(Insect::places),
+                        weeds.stream().flatMapToInt(Weed::places),
+                        injuries.stream().mapToInt(Injury::loss))
+                .flatMapToInt(places -> places);
+    }
+
     /**
      * @param share share of the field's acres
      * @param stand place of the share of yield its stand keeps [%]
@@ -39,7 +51,13 @@ record CourseModel(
             int gain,
             double yearsBehind,
             double unprotected,
-            List<List<Mode>> modes) {}
+            List<List<Mode>> modes) {
+        IntStream places() {
+            return IntStream.concat(
+                    IntStream.of(stand, gain),
+                    modes.stream().flatMap(List::stream).flatMapToInt(Mode::places));
+        }
+    }
 
     /**
      * One trait group against one insect.
@@ -48,7 +66,11 @@ record CourseModel(
      * @param control place of the share it prevents while it works
      * @param ifFailed share it prevents if it fails
      */
-    record Mode(String group, int works, int control, double ifFailed) {}
+    record Mode(String group, int works, int control, double ifFailed) {
+        IntStream places() {
+            return works < 0 ? IntStream.of(control) : IntStream.of(works, control);
+        }
+    }
 
     /**
      * @param pressure place of untreated pressure, in that measure
@@ -57,12 +79,24 @@ record CourseModel(
      * @param neighbourShare share of an unprotected plant's loss made up by its neighbours
      */
     record Insect(
-            String name, Measure measure, int pressure, double cap, int loss, double neighbourShare, List<Cut> cuts) {}
+            String name, Measure measure, int pressure, double cap, int loss, double neighbourShare, List<Cut> cuts) {
+        IntStream places() {
+            return IntStream.concat(IntStream.of(pressure, loss), cuts.stream().flatMapToInt(Cut::places));
+        }
+    }
 
-    record Weed(String name, int density, double firstPlantLossPct, double mostLossPct, List<Cut> cuts) {}
+    record Weed(String name, int density, double firstPlantLossPct, double mostLossPct, List<Cut> cuts) {
+        IntStream places() {
+            return IntStream.concat(IntStream.of(density), cuts.stream().flatMapToInt(Cut::places));
+        }
+    }
 
     /** What one pass removes: Σ weight × control, over the places named. Weights carry rate and share of acres. */
-    record Cut(String label, List<Term> terms) {}
+    record Cut(String label, List<Term> terms) {
+        IntStream places() {
+            return terms.stream().mapToInt(Term::control);
+        }
+    }
 
     record Term(int control, double weight) {}
 

@@ -1,6 +1,7 @@
 package plumbrow.advice.weighing;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 
@@ -20,4 +21,10 @@ record FieldModel(
         int delayLoss,
         double tie,
         List<CourseModel> courses,
-        List<String> cautions) {}
+        List<String> cautions) {
+
+    /** Places of the inputs that the margin of a course is made of, some of them more than once. */
+    IntStream inputs(CourseModel course) {
+        return IntStream.concat(IntStream.of(price, yield, handling, geneticLag, delayLoss), course.places());
+    }
+}

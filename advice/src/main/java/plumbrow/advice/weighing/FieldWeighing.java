@@ -21,11 +21,13 @@ final class FieldWeighing {
     private final FieldModel model;
     private final long seed;
     private final DrawSource source;
+    private final Column[] drawn;
     private final double[][] columns;
     private final double[] means;
     private final double[][] yields;
     private final double[][] margins;
     private final double[] meanMargins;
+    private final double[][] sortedMargins;
     private final List<List<Finding>> findings = new ArrayList<>();
     private final List<Standing> standings = new ArrayList<>();
 
@@ -34,17 +36,20 @@ final class FieldWeighing {
         this.model = model;
         this.seed = seed;
         this.source = source;
-        this.columns = columns(model, source);
+        this.drawn = drawn(model, source);
+        this.columns = Arrays.stream(drawn).map(Column::values).toArray(double[][]::new);
         this.means = Arrays.stream(columns).mapToDouble(FieldWeighing::meanOf).toArray();
         int courses = model.courses().size();
         this.yields = new double[courses][source.draws()];
         this.margins = new double[courses][source.draws()];
         this.meanMargins = new double[courses];
-        Kernel kernel = new Kernel(model);
+        this.sortedMargins = new double[courses][];
+        new Kernel(model).run(model.courses(), columns, yields, margins);
         for (int c = 0; c < courses; c++) {
             CourseModel course = model.courses().get(c);
-            kernel.run(course, columns, yields[c], margins[c]);
             meanMargins[c] = SortedDraws.mean(margins[c]);
+            sortedMargins[c] = margins[c].clone();
+            Arrays.sort(sortedMargins[c]);
             List<Finding> found = Gates.check(season, model.field(), course.course());
             findings.add(found);
             standings.add(Gates.standing(found));
@@ -59,16 +64,15 @@ final class FieldWeighing {
     }
 
     /** The draws of every input, by its place; yield tied to price. */
-    private static double[][] columns(FieldModel model, DrawSource source) {
+    static Column[] drawn(FieldModel model, DrawSource source) {
         List<Variable> variables = model.variables();
-        double[][] columns = new double[variables.size()][];
+        Column[] columns = new Column[variables.size()];
         Column price = column(variables.get(model.price()), source);
         for (int place = 0; place < columns.length; place++) {
             Variable variable = variables.get(place);
             columns[place] = place == model.yield()
                     ? source.tied(variable.stream(), variable.law(), price, model.tie())
-                            .values()
-                    : column(variable, source).values();
+                    : column(variable, source);
         }
         return columns;
     }
@@ -86,7 +90,7 @@ final class FieldWeighing {
                 ? List.of()
                 : new BreakEvens(
                                 model,
-                                columns.clone(),
+                                drawn,
                                 model.courses().get(choice.advised()),
                                 model.courses().get(choice.rival()))
                         .all();
@@ -129,8 +133,7 @@ final class FieldWeighing {
 
     private WeighedCourse weighed(int c, int baseline, double chanceBest) {
         CourseModel course = model.courses().get(c);
-        double[] sorted = margins[c].clone();
-        Arrays.sort(sorted);
+        double[] sorted = sortedMargins[c];
         double[] gain = difference(margins[c], margins[baseline]);
         double beats = chanceAbove(gain);
         Arrays.sort(gain);
@@ -176,10 +179,8 @@ final class FieldWeighing {
         double[] difference = difference(margins[one], margins[other]);
         double better = chanceAbove(difference);
         Arrays.sort(difference);
-        double[] a = margins[one].clone();
-        double[] b = margins[other].clone();
-        Arrays.sort(a);
-        Arrays.sort(b);
+        double[] a = sortedMargins[one];
+        double[] b = sortedMargins[other];
         return new Comparison(
                 name(one),
                 name(other),
@@ -232,8 +233,7 @@ final class FieldWeighing {
         List<UncertainInput> inputs = new ArrayList<>();
         for (int place = 0; place < columns.length; place++) {
             Variable variable = model.variables().get(place);
-            double[] sorted = columns[place].clone();
-            Arrays.sort(sorted);
+            double[] sorted = drawn[place].sorted();
             inputs.add(new UncertainInput(
                     variable.id(),
                     variable.label(),

@@ -24,25 +24,28 @@ import plumbrow.science.weeds.HyperbolicLoss;
  *   weed loss    hyperbola of Σ I·D·left, with the largest A of the weeds that stand
  *   delay loss   per day × days, at most 1
  *
- * <p>Plain arrays in blocks that stay in the cache, nothing made per draw. A yield never falls below 0. Which control is
- * independent of which is an upper bound on what they do together (reference: combined tactics).
+ * <p>Plain arrays, nothing made per draw. All courses are worked over one block of draws before the next, so that the
+ * block stays in the cache. Arrays of the kernel's own are as long as the draws and counted by the same index: only then
+ * does the compiler of Java 17 turn a loop into vector instructions, for it can't tell an array at another index from
+ * the same array. A yield never falls below 0. Which control is independent of which is an upper bound on what they do
+ * together (reference: combined tactics).
  */
 final class Kernel {
     private static final int BLOCK = 512;
+    private static final double SHARE_PER_PCT = 0.01;
+    private static final double[] NOT_ASKED = {};
 
     private final FieldModel model;
-    private final double[] common = new double[BLOCK];
-    private final double[] left = new double[BLOCK];
-    private final double[] through = new double[BLOCK];
-    private final double[] lotYield = new double[BLOCK];
-    private final double[] sum = new double[BLOCK];
-    private final double[][] hits;
+    private double[] common = NOT_ASKED;
+    private double[] through = NOT_ASKED;
+    private double[] lotYield = NOT_ASKED;
+    private double[] yield = NOT_ASKED;
+    private double[][] untreated = {};
+    private double[][] treated = {};
+    private double[][] hits = {};
 
     Kernel(FieldModel model) {
         this.model = model;
-        int insects =
-                model.courses().isEmpty() ? 0 : model.courses().get(0).insects().size();
-        this.hits = new double[insects][BLOCK];
     }
 
     /**
@@ -52,138 +55,206 @@ final class Kernel {
      * @param yields as long as the columns, or empty where the yield is not asked for
      */
     void run(CourseModel course, double[][] columns, double[] yields, double[] margins) {
-        for (int from = 0; from < margins.length; from += BLOCK) {
-            int size = Math.min(BLOCK, margins.length - from);
-            block(course, columns, from, size);
-            double cost = course.costUsdPerAcre() * model.farm().costShare();
-            double share = model.farm().cropShare();
-            double[] price = columns[model.price()];
-            double[] handling = columns[model.handling()];
-            for (int i = 0; i < size; i++) {
-                double yield = Math.max(0, sum[i]);
-                sum[i] = yield;
-                margins[from + i] = (price[from + i] * share - handling[from + i]) * yield - cost;
-            }
-            if (yields.length > 0) {
-                System.arraycopy(sum, 0, yields, from, size);
+        run(List.of(course), columns, new double[][] {yields}, new double[][] {margins});
+    }
+
+    /** The same for several courses; yields and margins have a row for each. */
+    void run(List<CourseModel> courses, double[][] columns, double[][] yields, double[][] margins) {
+        int draws = columns[model.yield()].length;
+        makeRoom(draws);
+        for (int from = 0; from < draws; from += BLOCK) {
+            int to = Math.min(from + BLOCK, draws);
+            pressures(courses.get(0).insects(), columns, from, to);
+            for (int c = 0; c < courses.size(); c++) {
+                double[] sum = yields[c].length == 0 ? yield : yields[c];
+                through = margins[c]; // room that is free until the money is counted
+                block(courses.get(c), columns, from, to, sum);
+                money(courses.get(c), columns, from, to, sum, margins[c]);
             }
         }
     }
 
-    private void block(CourseModel course, double[][] columns, int from, int size) {
-        System.arraycopy(columns[model.yield()], from, common, 0, size);
-        weeds(course.weeds(), columns, from, size);
+    private void makeRoom(int draws) {
+        if (common.length != draws) {
+            common = new double[draws];
+            lotYield = new double[draws];
+            yield = new double[draws];
+            int insects = model.courses().get(0).insects().size();
+            untreated = new double[insects][draws];
+            treated = new double[insects][draws];
+            hits = new double[insects][];
+        }
+    }
+
+    private void money(CourseModel course, double[][] columns, int from, int to, double[] sum, double[] margin) {
+        double cost = course.costUsdPerAcre() * model.farm().costShare();
+        double share = model.farm().cropShare();
+        double[] price = columns[model.price()];
+        double[] handling = columns[model.handling()];
+        for (int i = from; i < to; i++) {
+            sum[i] = Math.max(0, sum[i]);
+            margin[i] = (price[i] * share - handling[i]) * sum[i] - cost;
+        }
+    }
+
+    private void block(CourseModel course, double[][] columns, int from, int to, double[] sum) {
+        System.arraycopy(columns[model.yield()], from, common, from, to - from);
+        weeds(course.weeds(), columns, from, to, sum);
         for (Injury injury : course.injuries()) {
             double[] loss = columns[injury.loss()];
             double share = injury.share() / 100;
-            for (int i = 0; i < size; i++) {
-                common[i] *= 1 - share * loss[from + i];
+            for (int i = from; i < to; i++) {
+                common[i] *= 1 - share * loss[i];
             }
         }
         if (course.delayDays() > 0) {
             double[] perDay = columns[model.delayLoss()];
             double days = course.delayDays() / 100;
-            for (int i = 0; i < size; i++) {
-                common[i] *= 1 - Math.min(1, perDay[from + i] * days);
+            for (int i = from; i < to; i++) {
+                common[i] *= 1 - Math.min(1, perDay[i] * days);
             }
         }
         for (int j = 0; j < course.insects().size(); j++) {
-            hit(course.insects().get(j), columns, from, size, hits[j]);
+            hits[j] = hit(j, course.insects().get(j).cuts(), columns, from, to);
         }
-        Arrays.fill(sum, 0, size, 0);
+        Arrays.fill(sum, from, to, 0);
         for (Lot lot : course.lots()) {
-            lot(lot, course.insects(), columns, from, size);
+            lot(lot, course.insects(), columns, from, to, sum);
+        }
+    }
+
+    /** b·P of every insect, as a share of yield: the same for every course of a field. */
+    private void pressures(List<Insect> insects, double[][] columns, int from, int to) {
+        for (int j = 0; j < insects.size(); j++) {
+            Insect insect = insects.get(j);
+            double[] pressure = columns[insect.pressure()];
+            double[] loss = columns[insect.loss()];
+            double cap = insect.cap();
+            double[] press = untreated[j];
+            for (int i = from; i < to; i++) {
+                press[i] = SHARE_PER_PCT * loss[i] * Math.min(cap, pressure[i]);
+            }
         }
     }
 
     /** What an insect would cost plants without a trait: b·P·left, as a share of yield. */
-    private void hit(Insect insect, double[][] columns, int from, int size, double[] hit) {
-        left(insect.cuts(), columns, from, size);
-        double[] pressure = columns[insect.pressure()];
-        double[] loss = columns[insect.loss()];
-        double cap = insect.cap();
-        for (int i = 0; i < size; i++) {
-            hit[i] = loss[from + i] / 100 * Math.min(cap, pressure[from + i]) * left[i];
+    private double[] hit(int insect, List<Cut> cuts, double[][] columns, int from, int to) {
+        if (cuts.isEmpty()) {
+            return untreated[insect];
         }
+        double[] hit = treated[insect];
+        System.arraycopy(untreated[insect], from, hit, from, to - from);
+        cut(cuts, columns, from, to, hit);
+        return hit;
     }
 
-    /** The share that all passes together leave: Π(1 − cut). */
-    private void left(List<Cut> cuts, double[][] columns, int from, int size) {
-        Arrays.fill(left, 0, size, 1);
+    /** Takes from what there is the share that the passes remove: times Π(1 − cut). */
+    private void cut(List<Cut> cuts, double[][] columns, int from, int to, double[] left) {
         for (Cut cut : cuts) {
-            Arrays.fill(through, 0, size, 1);
-            for (Term term : cut.terms()) {
-                double[] control = columns[term.control()];
-                double weight = term.weight();
-                for (int i = 0; i < size; i++) {
-                    through[i] -= weight * control[from + i];
-                }
-            }
-            for (int i = 0; i < size; i++) {
-                left[i] *= Math.max(0, through[i]);
+            List<Term> terms = cut.terms();
+            if (terms.size() == 1) {
+                cut(terms.get(0), columns, from, to, left);
+            } else {
+                blend(terms, columns, from, to, left);
             }
         }
     }
 
-    private void weeds(List<Weed> weeds, double[][] columns, int from, int size) {
+    private void cut(Term term, double[][] columns, int from, int to, double[] left) {
+        double[] control = columns[term.control()];
+        double weight = term.weight();
+        for (int i = from; i < to; i++) {
+            left[i] *= Math.max(0, 1 - weight * control[i]);
+        }
+    }
+
+    private void blend(List<Term> terms, double[][] columns, int from, int to, double[] left) {
+        Arrays.fill(through, from, to, 1);
+        for (Term term : terms) {
+            double[] control = columns[term.control()];
+            double weight = term.weight();
+            for (int i = from; i < to; i++) {
+                through[i] -= weight * control[i];
+            }
+        }
+        for (int i = from; i < to; i++) {
+            left[i] *= Math.max(0, through[i]);
+        }
+    }
+
+    private void weeds(List<Weed> weeds, double[][] columns, int from, int to, double[] load) {
         if (weeds.isEmpty()) {
             return;
         }
         double most = 0;
-        Arrays.fill(sum, 0, size, 0);
+        double[] one = load; // the first weed's load is the load so far; each further one is worked beside it
         for (Weed weed : weeds) {
-            left(weed.cuts(), columns, from, size);
             double[] density = columns[weed.density()];
             double first = weed.firstPlantLossPct();
-            for (int i = 0; i < size; i++) {
-                sum[i] += first * density[from + i] * left[i];
+            for (int i = from; i < to; i++) {
+                one[i] = first * density[i];
             }
+            cut(weed.cuts(), columns, from, to, one);
+            if (one != load) {
+                for (int i = from; i < to; i++) {
+                    load[i] += one[i];
+                }
+            }
+            one = lotYield;
             most = Math.max(most, weed.mostLossPct());
         }
-        for (int i = 0; i < size; i++) {
-            common[i] *= 1 - HyperbolicLoss.ofLoad(sum[i], most) / 100;
+        for (int i = from; i < to; i++) {
+            common[i] *= 1 - HyperbolicLoss.ofLoad(load[i], most) * SHARE_PER_PCT;
         }
     }
 
-    private void lot(Lot lot, List<Insect> insects, double[][] columns, int from, int size) {
+    private void lot(Lot lot, List<Insect> insects, double[][] columns, int from, int to, double[] sum) {
         double[] stand = columns[lot.stand()];
-        for (int i = 0; i < size; i++) {
-            lotYield[i] = common[i] * stand[from + i] / 100;
+        for (int i = from; i < to; i++) {
+            lotYield[i] = common[i] * stand[i] * SHARE_PER_PCT;
         }
         for (int j = 0; j < insects.size(); j++) {
-            List<Mode> modes = lot.modes().get(j);
-            double bare = modes.isEmpty() ? 1 : lot.unprotected();
-            double refuge = bare * (1 - (modes.isEmpty() ? 0 : insects.get(j).neighbourShare()));
-            through(modes, columns, from, size);
-            double[] hit = hits[j];
-            for (int i = 0; i < size; i++) {
-                lotYield[i] *= 1 - Math.min(1, hit[i] * (refuge + (1 - bare) * through[i]));
-            }
+            insect(insects.get(j), lot.modes().get(j), lot.unprotected(), columns, from, to, hits[j]);
         }
         double[] gain = columns[lot.gain()];
         double[] lag = columns[model.geneticLag()];
         double years = lot.yearsBehind();
         double share = lot.share();
-        for (int i = 0; i < size; i++) {
-            sum[i] += share * (lotYield[i] + gain[from + i] - years * lag[from + i]);
+        for (int i = from; i < to; i++) {
+            sum[i] += share * (lotYield[i] + gain[i] - years * lag[i]);
+        }
+    }
+
+    private void insect(
+            Insect insect, List<Mode> modes, double bare, double[][] columns, int from, int to, double[] hit) {
+        if (modes.isEmpty()) {
+            for (int i = from; i < to; i++) {
+                lotYield[i] *= 1 - Math.min(1, hit[i]);
+            }
+            return;
+        }
+        through(modes, columns, from, to);
+        double refuge = bare * (1 - insect.neighbourShare());
+        for (int i = from; i < to; i++) {
+            lotYield[i] *= 1 - Math.min(1, hit[i] * (refuge + (1 - bare) * through[i]));
         }
     }
 
     /** The share of injury that the trait groups let through: Π(1 − mode). */
-    private void through(List<Mode> modes, double[][] columns, int from, int size) {
-        Arrays.fill(through, 0, size, 1);
+    private void through(List<Mode> modes, double[][] columns, int from, int to) {
+        Arrays.fill(through, from, to, 1);
         for (Mode mode : modes) {
             double[] control = columns[mode.control()];
             if (mode.works() < 0) {
-                for (int i = 0; i < size; i++) {
-                    through[i] *= 1 - control[from + i];
+                for (int i = from; i < to; i++) {
+                    through[i] *= 1 - control[i];
                 }
             } else {
                 double[] works = columns[mode.works()];
                 double failed = mode.ifFailed();
-                for (int i = 0; i < size; i++) {
-                    double w = works[from + i];
-                    through[i] *= 1 - (w * control[from + i] + (1 - w) * failed);
+                for (int i = from; i < to; i++) {
+                    double w = works[i];
+                    through[i] *= 1 - (w * control[i] + (1 - w) * failed);
                 }
             }
         }

@@ -12,15 +12,17 @@ package plumbrow.advice.weighing;
  */
 final class Knowledge {
     private final double[][] margins;
+    private final double everything;
 
     /** @param margins one row per course that may be chosen, all on the same draws */
     Knowledge(double[][] margins) {
         this.margins = margins;
+        this.everything = margins.length < 2 ? 0 : valueOf(margins, margins[0].length);
     }
 
     /** Expected value of knowing everything [$/ac]. */
     double ofEverything() {
-        return margins.length < 2 ? 0 : valueOf(margins, margins[0].length);
+        return everything;
     }
 
     /** Expected value of knowing x [$/ac], from the first {@code size} draws: 0 up to that of knowing everything. */
@@ -33,7 +35,7 @@ final class Knowledge {
         for (int c = 0; c < margins.length; c++) {
             fitted[c] = regression.fitted(margins[c]);
         }
-        return Math.min(valueOf(fitted, size), ofEverything());
+        return Math.min(valueOf(fitted, size), everything);
     }
 
     private static double valueOf(double[][] payoffs, int size) {

@@ -32,10 +32,11 @@ final class BetaStrata {
                 used++;
             }
         }
+        double[] scores = StandardNormal.strata(count);
         double[] strata = new double[count];
         int cell = 0;
         for (int i = 0; i < count; i++) {
-            double score = StandardNormal.quantile((i + 0.5) / count);
+            double score = scores[i];
             if (used < 2 || score < z[0] || score > z[used - 1]) {
                 strata[i] = law.inverseCumulativeProbability((i + 0.5) / count);
                 continue;

@@ -36,10 +36,8 @@ public final class HyperbolicLoss {
 
     /** YL [%] of a competitive load [%]. */
     public static double ofLoad(double loadPct, double highestLossPct) {
-        // Divided through by the larger term, so that a load of any size stays finite.
-        return loadPct <= highestLossPct
-                ? loadPct / (1 + loadPct / highestLossPct)
-                : highestLossPct / (1 + highestLossPct / loadPct);
+        // A·CL/(CL + A), and not the form above: no product of two loads, so that one of any finite size stays finite.
+        return highestLossPct * (loadPct / (loadPct + highestLossPct));
     }
 
     /** YL [%] of several species that came with the crop; both arrays are of one length. */
