@@ -36,7 +36,9 @@ public final class EconomicsFigures {
             PerfectInformation.FIGURE,
             SampleInformation.FIGURE,
             ScoutingValue.FIGURE,
-            TrialValue.FIGURE);
+            TrialValue.FIGURE,
+            DoseResponse.FIGURE,
+            BestRateQuadratic.FIGURE);
 
     private EconomicsFigures() {}
 }
