@@ -18,8 +18,23 @@ public final class SafetyFigures {
             Spill.FIGURE,
             Spill.MIXTURE,
             Spill.TANK_LEAK,
+            Strength.UNITS,
+            Strength.DOSE,
+            Strength.DRY,
+            Strength.VOLUME,
+            Strength.CAP,
             VapourPressure.FIGURE,
-            CasCheck.FIGURE);
+            Rinsing.AIR,
+            CasCheck.FIGURE,
+            Haul.STORED,
+            Haul.FARM,
+            Haul.PLACARD,
+            Haul.MARK,
+            PeopleNearby.REENTRY,
+            PeopleNearby.DEFAULT_INTERVAL,
+            PeopleNearby.ZONE,
+            Rinsing.RINSE,
+            Rinsing.WASH);
 
     private SafetyFigures() {}
 }

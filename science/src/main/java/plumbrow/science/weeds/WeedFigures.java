@@ -9,19 +9,28 @@ public final class WeedFigures {
             WeedLoss.FIGURE,
             WeedLossLate.FIGURE,
             MixedWeedLoss.FIGURE,
+            RelativeLeafArea.FIGURE,
             WeedThreshold.FIGURE,
+            RateMargin.FIGURE,
             CriticalPeriod.FIGURE,
             CriticalWindow.FIGURE,
+            PostDelay.FIGURE,
             WeedEmergence.FIGURE,
             ResidualLeft.FIGURE,
             ResidualControl.FIGURE,
             ResidualControl.RECORD,
+            HerbicideDose.FIGURE,
+            HerbicideDose.HALF_DOSE,
             PassesControl.FIGURE,
+            WeedCohorts.FIGURE,
             SeedbankNext.FIGURE,
             SeedbankNext.CONTROL_NEEDED,
             SeedbankNext.ROTATION,
             ResistanceYears.FIGURE,
-            ResistanceYears.SELECTION);
+            ResistanceYears.SELECTION,
+            ResistanceGenes.ALLELES,
+            ResistanceGenes.DOUBLE,
+            ResistanceGenes.GROUPS);
 
     private WeedFigures() {}
 }

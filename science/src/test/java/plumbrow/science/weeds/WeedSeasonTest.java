@@ -239,4 +239,26 @@ class WeedSeasonTest {
         assertPrinted(100 * HerbicideSelection.chancePresent(expected), ".0400");
         assertThat(HerbicideSelection.chancePresent(1e8 * 2e-6)).isCloseTo(1, within(1e-12));
     }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({
+        "corn-many, 2.0, 5:1 7:2.5 11:5 17:10 25:25 59:50", "corn-few, 0.5, 14:1 20:2.5 27:5 44:10",
+        "soybean-many, 0.4, 8:2.5 10:5 14:10 23:25", "soybean-few, 0.2, 24:2.5 30:5 37:10 53:25"
+    })
+    @DisplayName("2 the smooth curves stay near the published table of Soltani et al. 2022")
+    void postDelayTable(String field, double slack, String table) {
+        for (String cell : table.split(" ", -1)) {
+            String[] pair = cell.split(":", -1);
+            assertThat(PostDelay.lossPct(field, Double.parseDouble(pair[0])))
+                    .as(cell)
+                    .isCloseTo(Double.parseDouble(pair[1]), within(slack + .05));
+        }
+    }
+
+    @ParameterizedTest(name = "{0} g/ha: {1} %")
+    @CsvSource({"12.7, 15.00", "25.5, 55.89", "51, 90.00", "102, 98.46"})
+    @DisplayName("8 clethodim on volunteer corn, from 12.7 g/ha 15 % and 51 g/ha 90 % (Alms 2016)")
+    void clethodim(double rate, String control) {
+        assertPrinted(ResidualHerbicide.controlPct(rate, 23.4513, 2.8282), control);
+    }
 }
