@@ -38,7 +38,8 @@ public final class EconomicsFigures {
             ScoutingValue.FIGURE,
             TrialValue.FIGURE,
             DoseResponse.FIGURE,
-            BestRateQuadratic.FIGURE);
+            BestRateQuadratic.FIGURE,
+            BestRatePlateau.FIGURE);
 
     private EconomicsFigures() {}
 }

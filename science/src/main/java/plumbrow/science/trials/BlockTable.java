@@ -38,6 +38,10 @@ final class BlockTable {
         return mean;
     }
 
+    double[] blockMeans() {
+        return blockMeans.clone();
+    }
+
     double[] treatmentMeans() {
         return treatmentMeans.clone();
     }

@@ -3,6 +3,7 @@ package plumbrow.science.trials;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
 import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
+import org.hipparchus.analysis.solvers.BrentSolver;
 import plumbrow.science.chance.StandardNormal;
 
 /**
@@ -21,6 +22,7 @@ public final class ManyMeans {
     private static final double WIDTH = 8;
     private static final double HIGHEST = 1e4;
     private static final double CLOSE = 1e-9;
+    private static final int MOST_STEPS = 500;
 
     private ManyMeans() {}
 
@@ -61,15 +63,7 @@ public final class ManyMeans {
                 return Double.POSITIVE_INFINITY;
             }
         }
-        while (high - low > CLOSE * high) {
-            double middle = (low + high) / 2;
-            if (below.applyAsDouble(middle) < chance) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return high;
+        return new BrentSolver(CLOSE).solve(MOST_STEPS, q -> below.applyAsDouble(q) - chance, low, high);
     }
 
     private static double overNormal(DoubleUnaryOperator of) {
