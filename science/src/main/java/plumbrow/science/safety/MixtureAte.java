@@ -31,8 +31,7 @@ public final class MixtureAte {
 
     public static final Figure FIGURE = Figure.declare("mixture-ate", Subject.SAFETY)
             .question("How poisonous is a mixture, reckoned from its ingredients?")
-            .input(list(
-                    "shares_pct", "Share by weight of each poisonous ingredient", "%", Range.above(0, 100), "25,15"))
+            .input(list("shares_pct", "Share by weight of each poisonous ingredient", "%", Range.PERCENT, "25,15"))
             .input(list(
                     "ates",
                     "Half-lethal dose of each, or the estimate for its class, one route",

@@ -129,13 +129,13 @@ public final class ResistanceYears {
         if (given.numberOr("years", USUAL) != horizon) {
             throw given.refuse("years", "a whole number from 1 to 2,000");
         }
-        if (given.has("dormant_share") && given.has("germination")) {
-            throw given.refuse("germination", "nothing beside dormant_share: one of the two is enough");
+        double dormant = given.numberOr("dormant_share", 0);
+        if (given.has("germination") && given.has("dormant_share")) {
+            working.caution("The dormant share is given, so germination is not used.");
+        } else if (given.has("germination")) {
+            dormant = working.line(
+                    "dormant share", 1 - given.number("germination"), "", "1 − {}", given.number("germination"));
         }
-        double dormant = given.has("germination")
-                ? working.line(
-                        "dormant share", 1 - given.number("germination"), "", "1 − {}", given.number("germination"))
-                : given.numberOr("dormant_share", 0);
         double[] shares = new double[horizon];
         double share = start;
         int first = 0;

@@ -25,7 +25,7 @@ public final class WeedFigures {
             WeedCohorts.FIGURE,
             SeedbankNext.FIGURE,
             SeedbankNext.CONTROL_NEEDED,
-            SeedbankNext.ROTATION,
+            SeedbankRotation.FIGURE,
             ResistanceYears.FIGURE,
             ResistanceYears.SELECTION,
             ResistanceGenes.ALLELES,
