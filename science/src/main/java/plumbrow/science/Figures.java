@@ -9,11 +9,14 @@ import java.util.stream.Stream;
 import plumbrow.science.economics.EconomicsFigures;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.insects.InsectFigures;
+import plumbrow.science.safety.SafetyFigures;
+import plumbrow.science.trials.TrialFigures;
 import plumbrow.science.weeds.WeedFigures;
 
 /** Every figure there is, in the order of their subjects. */
 public final class Figures {
-    private static final List<Figure> ALL = Stream.of(EconomicsFigures.ALL, WeedFigures.ALL, InsectFigures.ALL)
+    private static final List<Figure> ALL = Stream.of(
+                    EconomicsFigures.ALL, TrialFigures.ALL, WeedFigures.ALL, InsectFigures.ALL, SafetyFigures.ALL)
             .flatMap(List::stream)
             .toList();
     private static final Map<String, Figure> BY_ID =

@@ -2,6 +2,8 @@ package plumbrow.science;
 
 import java.util.OptionalDouble;
 import plumbrow.science.chance.StandardNormal;
+import plumbrow.science.trials.FisherF;
+import plumbrow.science.trials.StudentT;
 
 /**
  * Redoes a line of working as a person with a pocket calculator would: numbers, + − × ÷, powers, roots, brackets and the
@@ -110,6 +112,18 @@ final class Arithmetic {
         if (take("π")) {
             return Math.PI;
         }
+        if (take("T⁻¹")) {
+            double[] of = arguments(2);
+            return StudentT.quantile(of[0], of[1]);
+        }
+        if (take("T")) {
+            double[] of = arguments(2);
+            return StudentT.below(of[0], of[1]);
+        }
+        if (take("F")) {
+            double[] of = arguments(3);
+            return 1 - FisherF.above(of[0], of[1], of[2]);
+        }
         if (take("Φ⁻¹")) {
             return StandardNormal.quantile(atom());
         }
@@ -124,6 +138,21 @@ final class Arithmetic {
             at++;
         }
         return Double.parseDouble(text.substring(from, at));
+    }
+
+    /** Arguments in brackets, semicolons between. */
+    private double[] arguments(int count) {
+        double[] of = new double[count];
+        for (int i = 0; i < count; i++) {
+            if (!take(i == 0 ? "(" : ";")) {
+                throw new NumberFormatException("no argument " + (i + 1));
+            }
+            of[i] = sum();
+        }
+        if (!take(")")) {
+            throw new NumberFormatException("no closing bracket");
+        }
+        return of;
     }
 
     private boolean take(String sign) {

@@ -36,7 +36,10 @@ public final class EconomicsFigures {
             PerfectInformation.FIGURE,
             SampleInformation.FIGURE,
             ScoutingValue.FIGURE,
-            TrialValue.FIGURE);
+            TrialValue.FIGURE,
+            DoseResponse.FIGURE,
+            BestRateQuadratic.FIGURE,
+            BestRatePlateau.FIGURE);
 
     private EconomicsFigures() {}
 }

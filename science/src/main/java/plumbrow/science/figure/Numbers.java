@@ -15,6 +15,9 @@ public final class Numbers {
 
     /** At most six significant digits, trailing zeros dropped: for workings. */
     public static String plain(double value) {
+        if (!Double.isFinite(value)) {
+            return "no number";
+        }
         if (value == 0) {
             return "0";
         }

@@ -2,6 +2,9 @@ package plumbrow.science.weeds;
 
 import static plumbrow.science.figure.Input.number;
 
+import java.util.List;
+import plumbrow.science.figure.FigureInputException;
+import plumbrow.science.figure.Given;
 import plumbrow.science.figure.Input;
 import plumbrow.science.figure.Range;
 import plumbrow.science.figure.Working;
@@ -17,6 +20,23 @@ final class Asked {
             "Weed-loss parameters differ between sites by a factor of several: show a band, not one number.";
 
     private Asked() {}
+
+    /** Refuses a call that lacks an input its kind needs, or has one that belongs to another kind. */
+    static void onlyFor(Given given, String kindKey, List<String> needed, List<String> foreign) {
+        for (String key : needed) {
+            if (!given.has(key)) {
+                throw new FigureInputException(
+                        kindKey,
+                        kindKey + " is '" + given.word(kindKey) + "', which needs " + String.join(", ", needed) + "; "
+                                + key + " is missing");
+            }
+        }
+        for (String key : foreign) {
+            if (given.has(key)) {
+                throw given.refuse(key, "nothing: it has no part in " + kindKey + "=" + given.word(kindKey));
+            }
+        }
+    }
 
     static double showLoss(Working working, double load, double highest) {
         return working.line(
