@@ -7,13 +7,15 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plumbrow.science.economics.EconomicsFigures;
+import plumbrow.science.fate.FateFigures;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.insects.InsectFigures;
 import plumbrow.science.weeds.WeedFigures;
 
 /** Every figure there is, in the order of their subjects. */
 public final class Figures {
-    private static final List<Figure> ALL = Stream.of(EconomicsFigures.ALL, WeedFigures.ALL, InsectFigures.ALL)
+    private static final List<Figure> ALL = Stream.of(
+                    EconomicsFigures.ALL, WeedFigures.ALL, InsectFigures.ALL, FateFigures.ALL)
             .flatMap(List::stream)
             .toList();
     private static final Map<String, Figure> BY_ID =

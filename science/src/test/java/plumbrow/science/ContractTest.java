@@ -46,7 +46,20 @@ class ContractTest {
                 "days-to-threshold | count threshold doubling_days | days",
                 "degree-days | method tmin_f tmax_f lower_f upper_f? | degree_days",
                 "refuge-acres | field_acres refuge_pct | refuge_acres trait_acres",
-                "insect-resistance | refuge_share initial_frequency dominance_h survival_rr? survival_ss? generations? | generations_to_half frequencies"
+                "insect-resistance | refuge_share initial_frequency dominance_h survival_rr? survival_ss? generations? | generations_to_half frequencies",
+                "leaching-score | half_life_d koc_ml_g | score class movement_rating type",
+                "retardation | koc_ml_g organic_carbon bulk_density_g_cm3 field_capacity air_porosity? henry? | factor",
+                "attenuation | half_life_d retardation depth_m field_capacity recharge_m_d | factor",
+                "henry | vapour_pressure_pa molecular_weight solubility_mg_l | pa_m3_mol dimensionless",
+                "dissipation | days dt50_d temperature_c? reference_c? q10? | left_share",
+                "vapour-flux | form vapour_pressure_pa koc_ml_g? solubility_mg_l? rate_kg_ha? depth_cm? | flux",
+                "drift-deposit | distance_m | deposit_pct",
+                "drift-into-water | rate_lb_ac distance_m width_m depth_m reduction_pct? | concentration_ug_l edge_ug_l",
+                "standing-water | rate_lb_ac depth_in fraction? | concentration_ug_l",
+                "food-residue | rate_lb_ac applications? interval_d? half_life_d? | short_grass_ppm tall_grass_ppm broadleaf_ppm seeds_ppm",
+                "bee-exposure | rate_lb_ac contact_ld50_ug? oral_ld50_ug? | contact_ug dietary_ug contact_rq? dietary_rq?",
+                "risk-quotient | exposure toxicity group kind? | rq concern",
+                "bee-toxicity-class | ld50_ug | class"
             })
     void namesStay(String id, String inputs, String outputs) {
         Figure figure = Figures.find(id).orElseThrow(() -> new AssertionError("no figure " + id));
