@@ -10,12 +10,19 @@ import plumbrow.science.economics.EconomicsFigures;
 import plumbrow.science.fate.FateFigures;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.insects.InsectFigures;
+import plumbrow.science.spraying.SprayingFigures;
+import plumbrow.science.weather.WeatherFigures;
 import plumbrow.science.weeds.WeedFigures;
 
 /** Every figure there is, in the order of their subjects. */
 public final class Figures {
     private static final List<Figure> ALL = Stream.of(
-                    EconomicsFigures.ALL, WeedFigures.ALL, InsectFigures.ALL, FateFigures.ALL)
+                    EconomicsFigures.ALL,
+                    WeedFigures.ALL,
+                    InsectFigures.ALL,
+                    FateFigures.ALL,
+                    SprayingFigures.ALL,
+                    WeatherFigures.ALL)
             .flatMap(List::stream)
             .toList();
     private static final Map<String, Figure> BY_ID =

@@ -12,7 +12,7 @@ final class Arithmetic {
             "\\$/ac/yr|\\$/ac per node|\\$/ac|\\$/bu|\\$/bag|\\$/unit|\\$|bu/ac/yr|bu/ac|lb/ac|lb/bu|seeds/ac|seeds/lb|seeds/unit"
                     + "|seeds/bag|live seeds/ac|% per plant/m²|% per node|% per larva|plants/m²|larvae/plant|masses/plant|ac/bag|ac|yr|nodes"
                     + "|per day|per mass|larvae|masses|eggs|aphid days|cards|units|ft|in|°F| d\\b"
-                    + "|µg/m²|µg/bee|µg/L|mg/kg|mg/L|m/d|m\\b|gal/ac|gal/min|gal\\b|psi|mph|oz|°C|hPa|kPa|g\\b|h\\b|min";
+                    + "|ft/ac|µg/m²|µg/bee|µg/L|mg/kg|mg/L|m/d|m\\b|gal/ac|gal/min|gal\\b|psi|mph|oz|°C|hPa|kPa|g\\b|h\\b|min";
 
     private final String text;
     private final double percent;

@@ -59,7 +59,23 @@ class ContractTest {
                 "food-residue | rate_lb_ac applications? interval_d? half_life_d? | short_grass_ppm tall_grass_ppm broadleaf_ppm seeds_ppm",
                 "bee-exposure | rate_lb_ac contact_ld50_ug? oral_ld50_ug? | contact_ug dietary_ug contact_rq? dietary_rq?",
                 "risk-quotient | exposure toxicity group kind? | rq concern",
-                "bee-toxicity-class | ld50_ug | class"
+                "bee-toxicity-class | ld50_ug | class",
+                "spray-volume | gpm mph spacing_in | gpa",
+                "nozzle-flow | gpa mph spacing_in | gpm",
+                "nozzle-pressure | gpm rated_gpm rated_psi? density_lb_gal? | psi",
+                "speed-range | gpa spacing_in rated_gpm low_psi high_psi rated_psi? | low_mph high_mph",
+                "loads | acres gpa tank_gal | acres_per_load full_loads last_load_acres total_gal",
+                "product-per-load | rate acres_per_load tank_gal? | amount",
+                "water-conditioner | ca_ppm mg_ppm na_ppm k_ppm | ams_lb_100gal",
+                "row-granules | oz_per_1000_row_ft row_spacing_in | lb_ac",
+                "row-length | row_spacing_in | ft_per_thousandth_acre",
+                "field-capacity | mph width_ft efficiency_pct | ac_h",
+                "wet-bulb | temperature_c humidity_pct | wet_bulb_c",
+                "delta-t | temperature_c humidity_pct | delta_c",
+                "dew-point | temperature_c humidity_pct | dew_point_c",
+                "vapour-deficit | temperature_c humidity_pct | kpa",
+                "sun-times | latitude longitude date utc_offset_h | sunrise sunset day_length_h",
+                "wind-at-height | speed height to_height roughness? | speed"
             })
     void namesStay(String id, String inputs, String outputs) {
         Figure figure = Figures.find(id).orElseThrow(() -> new AssertionError("no figure " + id));
