@@ -10,6 +10,7 @@ import plumbrow.science.economics.EconomicsFigures;
 import plumbrow.science.fate.FateFigures;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.insects.InsectFigures;
+import plumbrow.science.soil.SoilFigures;
 import plumbrow.science.spraying.SprayingFigures;
 import plumbrow.science.weather.WeatherFigures;
 import plumbrow.science.weeds.WeedFigures;
@@ -22,7 +23,8 @@ public final class Figures {
                     InsectFigures.ALL,
                     FateFigures.ALL,
                     SprayingFigures.ALL,
-                    WeatherFigures.ALL)
+                    WeatherFigures.ALL,
+                    SoilFigures.ALL)
             .flatMap(List::stream)
             .toList();
     private static final Map<String, Figure> BY_ID =

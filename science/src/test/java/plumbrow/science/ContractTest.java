@@ -75,7 +75,11 @@ class ContractTest {
                 "dew-point | temperature_c humidity_pct | dew_point_c",
                 "vapour-deficit | temperature_c humidity_pct | kpa",
                 "sun-times | latitude longitude date utc_offset_h | sunrise sunset day_length_h",
-                "wind-at-height | speed height to_height roughness? | speed"
+                "wind-at-height | speed height to_height roughness? | speed",
+                "texture-class | sand_pct clay_pct | class",
+                "tillage-floor | depths_in | mean_in sd_in cv_pct deepest_in shallowest_in",
+                "residue-cover | start_pct kept | cover_pct",
+                "polygon-acres | points | acres"
             })
     void namesStay(String id, String inputs, String outputs) {
         Figure figure = Figures.find(id).orElseThrow(() -> new AssertionError("no figure " + id));

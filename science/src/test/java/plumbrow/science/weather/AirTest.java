@@ -34,7 +34,8 @@ class AirTest {
     }
 
     @Test
-    @DisplayName("4.1 at 20 °C saturated air holds 23.334 hPa (computed); the two forms differ by less than 0.3 % above freezing")
+    @DisplayName(
+            "4.1 at 20 °C saturated air holds 23.334 hPa (computed); the two forms differ by less than 0.3 % above freezing")
     void saturation() {
         assertPrinted(AirMoisture.saturationHpa(20), "23.334");
         for (double celsius = 0; celsius <= 50; celsius++) {
