@@ -23,7 +23,23 @@ public final class SprayingFigures {
             RowGranules.FIGURE,
             RowGranules.PER_ROW,
             RowGranules.CATCH,
-            FieldCapacity.FIGURE);
+            CatchCourse.FIGURE,
+            CatchCourse.NOZZLES,
+            BandRate.FIGURE,
+            BandRate.FURROW,
+            NozzleSize.FIGURE,
+            DropletClass.FIGURE,
+            MixingOrder.FIGURE,
+            JarTest.FIGURE,
+            JarTest.RINSE,
+            Stand.SPACING,
+            Stand.SEEDING,
+            Stand.COUNT,
+            CornStand.FIGURE,
+            CornStand.REPLANT,
+            FieldCapacity.FIGURE,
+            FieldTime.FIGURE,
+            FieldTime.DAYS);
 
     private SprayingFigures() {}
 }

@@ -14,6 +14,8 @@ public final class WeatherFigures {
             VapourDeficit.FIGURE,
             WindAtHeight.FIGURE,
             WindAtHeight.GRASS,
+            Downwind.FIGURE,
+            Inversion.FIGURE,
             SunTimes.FIGURE,
             SunElevation.FIGURE);
 
