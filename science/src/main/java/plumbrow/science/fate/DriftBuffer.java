@@ -21,7 +21,6 @@ import plumbrow.science.figure.Working;
  * Beyond 100 m the answer is in words: no buffer in the valid range. Curve: {@link DriftCurve}.
  */
 public final class DriftBuffer {
-
     private static final String NONE = "no buffer in the valid range";
     private static final String LABEL = "The label's buffer is the law; this may only ask for more.";
 

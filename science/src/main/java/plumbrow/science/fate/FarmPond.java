@@ -19,7 +19,6 @@ import plumbrow.science.figure.Working;
  * Source: 10 ha and 1 ha: Winchell et al. 2014 (verified); depth: value from memory; drift defaults 1 % ground, 5 % air.
  */
 public final class FarmPond {
-
     private static final double POND_M2 = 10_000;
     private static final double FIELD_M2 = 100_000;
     private static final double POND_LITRES = POND_M2 * 2 * 1000;

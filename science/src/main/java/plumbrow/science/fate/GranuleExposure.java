@@ -21,7 +21,6 @@ import plumbrow.science.figure.Working;
  * Source: EPA terrestrial screening guidance (value from memory).
  */
 public final class GranuleExposure {
-
     private static final double GRAMS_PER_KG = 1000;
 
     public static final Figure FIGURE = Figure.declare("granule-exposure", Subject.FATE)

@@ -24,7 +24,6 @@ import plumbrow.science.figure.Working;
  * Source: Barrett 1997, EPA/OPP (equation from memory; purpose and limits: archive.epa.gov).
  */
 public final class GroundwaterScreen {
-
     private static final double FLOOR = 0.006;
 
     public static final Figure FIGURE = Figure.declare("groundwater-screen", Subject.FATE)

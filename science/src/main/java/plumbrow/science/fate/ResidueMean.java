@@ -19,7 +19,6 @@ import plumbrow.science.figure.Working;
  * Source: USDA Forest Service/SERA worksheets (genderi.org, sethoxydim risk assessment pp. 61 and 63).
  */
 public final class ResidueMean {
-
     public static final Figure FIGURE = Figure.declare("residue-mean", Subject.FATE)
             .question("What is the mean residue over days while it fades?")
             .input(number("residue_ppm", "Residue to begin with", "ppm", Range.NOT_NEGATIVE, "25.5"))

@@ -25,7 +25,6 @@ import plumbrow.science.figure.Working;
  * Illinois 60 Ways nos. 52 and 53, verified).
  */
 public final class RunoffRating {
-
     private static final List<String> RATINGS = List.of("high", "intermediate", "low", "very low");
 
     public static final Figure FIGURE = Figure.declare("runoff-ratings", Subject.FATE)

@@ -23,7 +23,6 @@ import plumbrow.science.figure.Working;
  * Soil temperature, not air. The label's rotation interval rules: it also counts breakdown products, pH and rain.
  */
 public final class SeasonDissipation {
-
     private static final double DAYS_PER_YEAR = 365;
     private static final String LABEL = "The label's rotation interval is the law; this may only ask for more.";
 

@@ -26,7 +26,6 @@ import plumbrow.science.figure.Working;
  * Source: Gray & Weierich 1965, Weeds 13:141 (discovery.researcher.life).
  */
 public final class ThiocarbamateLoss {
-
     private static final double[] HOURS = {0.25, 24, 144};
     private static final List<String> MOISTURE = List.of("dry", "moist", "wet");
     private static final double[][] LOST_PCT = {{20, 23, 44}, {27, 49, 68}, {44, 69, 90}};

@@ -21,7 +21,6 @@ import plumbrow.science.figure.Working;
  * nygcf.com (verified).
  */
 public final class VolatilityClass {
-
     private static final double PASCAL_PER_MMHG = 133.322368;
     private static final double INDEX = 1e7;
 

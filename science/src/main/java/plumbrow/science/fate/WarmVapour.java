@@ -23,7 +23,6 @@ import plumbrow.science.figure.Working;
  * Source: Clausius and Clapeyron; 95 kJ/mol: FOCUS default (value from memory).
  */
 public final class WarmVapour {
-
     private static final double KELVIN = 273.15;
     private static final Range SUMMER_C = Range.closed(5, 45);
 

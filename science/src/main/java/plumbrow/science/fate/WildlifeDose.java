@@ -29,7 +29,6 @@ import plumbrow.science.figure.Working;
  * 1996 (abstract verified).
  */
 public final class WildlifeDose {
-
     private static final double BOBWHITE_G = 178;
     private static final double RAT_G = 350;
     private static final List<String> ANIMALS = List.of("bird", "mammal");

@@ -25,7 +25,6 @@ import plumbrow.science.figure.Working;
  * Agriculture (verified); mammals and water: values from memory.
  */
 public final class WildlifeToxicity {
-
     private static final List<String> ROUTES = List.of("oral", "dietary", "water");
     private static final double[][] BANDS = {{10, 50, 500, 2000}, {50, 500, 1000, 5000}, {0.1, 1, 10, 100}};
 

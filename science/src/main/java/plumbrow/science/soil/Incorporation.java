@@ -28,7 +28,6 @@ import plumbrow.science.figure.Working;
  * Source: Walker, Farrant, Bryant & Brown 1976, Weed Research, doi 10.1111/j.1365-3180.1976.tb00432.x.
  */
 public final class Incorporation {
-
     private static final double LB_FT3_PER_G_CM3 = 62.428;
     private static final double FT2_PER_ACRE = 43_560;
     private static final double TINES = 0.5;

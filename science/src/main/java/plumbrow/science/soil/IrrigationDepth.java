@@ -21,7 +21,6 @@ import plumbrow.science.figure.Working;
  * Source: arithmetic; want: Purdue Pest & Crop, Residual Herbicides: Precipitation Requirements.
  */
 public final class IrrigationDepth {
-
     private static final double GALLONS_PER_ACRE_INCH = 43_560.0 * 144 / 231;
 
     public static final Figure FIGURE = Figure.declare("irrigation-depth", Subject.SOIL)

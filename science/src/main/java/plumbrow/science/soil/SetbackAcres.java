@@ -24,7 +24,6 @@ import plumbrow.science.figure.Working;
  * Source: geometry.
  */
 public final class SetbackAcres {
-
     private static final double FT2_PER_ACRE = 43_560;
 
     public static final Figure FIGURE = Figure.declare("setback-acres", Subject.SOIL)

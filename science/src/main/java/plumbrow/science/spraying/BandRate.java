@@ -23,7 +23,6 @@ import plumbrow.science.figure.Working;
  * Source: Hofman, NDSU AE-1042.
  */
 public final class BandRate {
-
     public static final Figure FIGURE = Figure.declare("band-rate", Subject.SPRAYING)
             .question("How much does a band take on an acre of field?")
             .input(number("rate", "Rate on the treated acre, in any unit", "", Range.NOT_NEGATIVE, "20"))

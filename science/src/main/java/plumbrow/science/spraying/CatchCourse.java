@@ -27,7 +27,6 @@ import plumbrow.science.figure.Working;
  * Source: LSU AgCenter, Ounces Equal Gallons; Ozkan, Ohio State (farmanddairy.com).
  */
 public final class CatchCourse {
-
     private static final double OUNCE_COURSE = 43_560.0 * 12 / 128;
 
     public static final Figure FIGURE = Figure.declare("catch-course", Subject.SPRAYING)

@@ -28,7 +28,6 @@ import plumbrow.science.figure.Working;
  * Source: Purdue Pest & Crop 2012 no. 15, Table 1, after Nafziger 1994, J. Prod. Agric. 7:59.
  */
 public final class CornStand {
-
     private static final MonthDay FIRST_DATE = MonthDay.of(4, 10);
     private static final double DAYS_PER_ROW = 5;
     private static final double FEWEST = 10_000;

@@ -22,7 +22,6 @@ import plumbrow.science.figure.Working;
  * Source: ASABE S572.3, ISO 25358.
  */
 public final class DropletClass {
-
     private static final List<String> CLASSES = List.of("XF", "VF", "F", "M", "C", "VC", "XC", "UC");
 
     public static final Figure FIGURE = Figure.declare("droplet-class", Subject.SPRAYING)

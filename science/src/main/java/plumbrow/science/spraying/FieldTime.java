@@ -21,7 +21,6 @@ import plumbrow.science.figure.Working;
  * Source: time elements of ASABE EP496; Iowa State A3-25 for days.
  */
 public final class FieldTime {
-
     private static final double MINUTES_PER_HOUR = 60;
 
     public static final Figure FIGURE = Figure.declare("field-hours", Subject.SPRAYING)

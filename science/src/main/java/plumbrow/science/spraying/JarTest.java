@@ -23,7 +23,6 @@ import plumbrow.science.figure.Working;
  * Source: arithmetic; order and standing times: turf.arizona.edu/ccps599.htm.
  */
 public final class JarTest {
-
     private static final double ML_PER_GALLON = 3785.411784;
     /** Millilitres of a fluid ounce, or grams of an ounce of weight: the answer's unit for a rate of one. */
     private static final List<String> UNITS = List.of("fl-oz", "pt", "qt", "gal", "oz", "lb", "percent", "lb-100gal");

@@ -23,7 +23,6 @@ import plumbrow.science.figure.Working;
  * solutions after them. A label's own order goes before all of them. Codes not in the Oklahoma list: values from memory.
  */
 public final class MixingOrder {
-
     private static final List<Step> STEPS = List.of(
             new Step("water conditioner, compatibility agent, defoamer", List.of("AMS", "COMPAT", "DEFOAMER")),
             new Step("dry products, slurried", List.of("WSP", "WP", "WDG", "WG", "DF", "SG", "SP", "DG")),

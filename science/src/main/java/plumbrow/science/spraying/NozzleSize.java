@@ -24,7 +24,6 @@ import plumbrow.science.figure.Working;
  * Source: ISO 10625; colours 01 to 08: royalbrinkman.com nozzle coding (verified); light blue of 10: value from memory.
  */
 public final class NozzleSize {
-
     private static final List<String> SIZES = List.of("01", "015", "02", "025", "03", "04", "05", "06", "08", "10");
     private static final List<String> COLOURS =
             List.of("orange", "green", "yellow", "lilac", "blue", "red", "brown", "grey", "white", "light blue");

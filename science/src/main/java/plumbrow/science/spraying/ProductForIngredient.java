@@ -38,6 +38,11 @@ public final class ProductForIngredient {
             .source("University of Missouri G1272", VERIFIED)
             .validity(EQUIVALENT)
             .example("ingredient_lb_ac=1.5 ingredient_lb_gal=4", "gal_ac=0.375 pints_ac=3.0", "reference 3.1", COMPUTED)
+            .example(
+                    "ingredient_lb_ac=75 ingredient_lb_gal=2.982",
+                    "gal_ac=25.151",
+                    "75 lb of nitrogen from 28 % at 10.65 lb/gal, University of Nebraska 2016",
+                    VERIFIED)
             .model(ProductForIngredient::solveLiquid);
 
     public static final Figure DRY = Figure.declare("dry-for-ingredient", Subject.SPRAYING)

@@ -26,7 +26,6 @@ import plumbrow.science.figure.Working;
  * Source: arithmetic, on {@link RowLength}.
  */
 public final class Stand {
-
     private static final double COUNTS_PER_ACRE = 1000;
 
     public static final Figure SPACING = Figure.declare("seed-spacing", Subject.SPRAYING)

@@ -19,7 +19,6 @@ import plumbrow.science.figure.Working;
  * Bearings in degrees from north, clockwise; the bearing goes from the field to the place.
  */
 public final class Downwind {
-
     public static final Figure FIGURE = Figure.declare("downwind", Subject.WEATHER)
             .question("Does the wind blow from the field to that place?")
             .input(number("wind_from_deg", "Wind comes from", "°", Range.closed(0, 360), "190"))

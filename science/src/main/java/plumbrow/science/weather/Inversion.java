@@ -23,7 +23,6 @@ import plumbrow.science.figure.Working;
  * Source: time: GRDC Spray Application Manual, module 10.8; break-up above 3 mph: agprofessional.com; the scoring is ours.
  */
 public final class Inversion {
-
     private static final double CALM_MPH = 3;
     private static final double CLEAR_PCT = 25;
 

@@ -61,6 +61,14 @@ class GroundTest {
     }
 
     @Test
+    @DisplayName(
+            "6.1 a furrow slice of 6.67 in at 1.33 weighs 2.01 million lb/ac; 1 kg/ha in 5 cm at 1.5 is 1.3333 mg/kg")
+    void furrowSlice() {
+        assertPrinted(1 / Incorporation.ppm(1, 6.67, 1.33), "2.01");
+        assertPrinted(Incorporation.ppm(1 / 1.12085116, 5 / 2.54, 1.5), "1.3333");
+    }
+
+    @Test
     @DisplayName("6.2 one depth has no spread and is refused")
     void oneDepth() {
         assertThatThrownBy(() -> TillageFloor.FIGURE.answer(Map.of("depths_in", "2")))

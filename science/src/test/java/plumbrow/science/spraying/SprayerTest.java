@@ -130,6 +130,18 @@ class SprayerTest {
     }
 
     @Test
+    @DisplayName(
+            "1.2 ounces caught over the course are gallons an acre, at any speed (LSU: 40 in, 14 oz, 14 gal/ac; verified)")
+    void ouncesAreGallons() {
+        for (double speed : new double[] {3, 6, 12}) {
+            double minutes = CatchCourse.courseFeet(40) / (speed * 88);
+            assertThat(BoomFlow.gpa(14 / NozzleFlow.OUNCES_PER_GALLON / minutes, speed, 40))
+                    .isCloseTo(14, within(1e-9));
+        }
+        assertThat(16 / NozzleFlow.OUNCES_PER_GALLON).isEqualTo(.125);
+    }
+
+    @Test
     @DisplayName("1.6 granules per row and per acre undo each other")
     void granules() {
         for (double spacing : new double[] {15, 20, 22, 30, 36, 38, 40}) {
