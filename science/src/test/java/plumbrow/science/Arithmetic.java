@@ -13,7 +13,8 @@ final class Arithmetic {
     private static final String SKIPPED_UNITS =
             "\\$/ac/yr|\\$/ac per node|\\$/ac|\\$/bu|\\$/bag|\\$/unit|\\$|bu/ac/yr|bu/ac|lb/ac|lb/bu|seeds/ac|seeds/lb|seeds/unit"
                     + "|seeds/bag|live seeds/ac|% per plant/m²|% per node|% per larva|plants/m²|larvae/plant|masses/plant|ac/bag|ac|yr|nodes"
-                    + "|per day|per mass|larvae|masses|eggs|aphid days|cards|units|ft|in|°F| d\\b";
+                    + "|per day|per mass|larvae|masses|eggs|aphid days|cards|units|ft|in|°F| d\\b"
+                    + "|ft/ac|µg/m²|µg/bee|µg/L|mg/kg|mg/L|m/d|m\\b|gal/ac|gal/min|gal\\b|psi|mph|oz|°C|hPa|kPa|g\\b|h\\b|min";
 
     private final String text;
     private final double percent;
@@ -102,6 +103,15 @@ final class Arithmetic {
         }
         if (take("exp")) {
             return Math.exp(atom());
+        }
+        if (take("log10")) {
+            return Math.log10(atom());
+        }
+        if (take("log2")) {
+            return Math.log(atom()) / Math.log(2);
+        }
+        if (take("atan")) {
+            return Math.atan(atom());
         }
         if (take("ln")) {
             return Math.log(atom());

@@ -1,0 +1,18 @@
+package plumbrow.science.soil;
+
+import java.util.List;
+import plumbrow.science.figure.Figure;
+
+/** The figures of this subject, in the order of the docs page. */
+public final class SoilFigures {
+    public static final List<Figure> ALL = List.of(
+            TextureClass.FIGURE,
+            TillageFloor.FIGURE,
+            ResidueCover.FIGURE,
+            ResidueCover.COUNTED,
+            PolygonAcres.FIGURE,
+            SetbackAcres.FIGURE,
+            IrrigationDepth.FIGURE);
+
+    private SoilFigures() {}
+}
