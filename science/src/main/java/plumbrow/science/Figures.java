@@ -1,12 +1,26 @@
 package plumbrow.science;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import plumbrow.science.economics.EconomicsFigures;
 import plumbrow.science.figure.Figure;
+import plumbrow.science.insects.InsectFigures;
+import plumbrow.science.safety.SafetyFigures;
+import plumbrow.science.trials.TrialFigures;
+import plumbrow.science.weeds.WeedFigures;
 
 /** Every figure there is, in the order of their subjects. */
 public final class Figures {
-    private static final List<Figure> ALL = List.of();
+    private static final List<Figure> ALL = Stream.of(
+                    EconomicsFigures.ALL, TrialFigures.ALL, WeedFigures.ALL, InsectFigures.ALL, SafetyFigures.ALL)
+            .flatMap(List::stream)
+            .toList();
+    private static final Map<String, Figure> BY_ID =
+            ALL.stream().collect(Collectors.toUnmodifiableMap(Figure::id, Function.identity()));
 
     private Figures() {}
 
@@ -15,6 +29,6 @@ public final class Figures {
     }
 
     public static Optional<Figure> find(String id) {
-        return ALL.stream().filter(figure -> figure.id().equals(id)).findFirst();
+        return Optional.ofNullable(BY_ID.get(id));
     }
 }

@@ -25,4 +25,24 @@ public record Finding(
         @Nullable Double limit,
         String unit,
         String source,
-        String clears) {}
+        String clears) {
+    /** The bare word of a gate on a subject; what was measured, where it stands and what clears it are added. */
+    static Finding of(Gate gate, Standing standing, String subject, String says) {
+        return new Finding(gate.id(), gate.protects(), standing, subject, says, null, null, "", "", "");
+    }
+
+    /** The same finding with the value found, the limit it is held against and the unit of both. */
+    Finding against(double found, double allowed, String unitOfBoth) {
+        return new Finding(gate, protects, standing, subject, says, found, allowed, unitOfBoth, source, clears);
+    }
+
+    /** The same finding with the place where its limit stands. */
+    Finding standingIn(String place) {
+        return new Finding(gate, protects, standing, subject, says, measured, limit, unit, place, clears);
+    }
+
+    /** The same finding with what would clear it. */
+    Finding clearedBy(String what) {
+        return new Finding(gate, protects, standing, subject, says, measured, limit, unit, source, what);
+    }
+}

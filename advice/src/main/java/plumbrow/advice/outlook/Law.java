@@ -29,4 +29,7 @@ public sealed interface Law {
             values = List.copyOf(values);
         }
     }
+
+    /** Yes or no: 1 with this chance, else 0; chance 0 to 1. Only for what either works or fails. */
+    record Chance(double chance) implements Law {}
 }

@@ -29,24 +29,31 @@ public record InsectPressure(
     /** How pressure is counted. */
     public enum Measure {
         /** Node-injury scale 0 to 3, whole season, no treatment. */
-        NODE_INJURY("nodes", 3),
+        NODE_INJURY("nodes", "node", 3),
         /** Larvae per plant. */
-        LARVAE_PER_PLANT("larvae/plant", Double.POSITIVE_INFINITY),
+        LARVAE_PER_PLANT("larvae/plant", "larva/plant", Double.POSITIVE_INFINITY),
         /** Insects per plant. */
-        INSECTS_PER_PLANT("insects/plant", Double.POSITIVE_INFINITY),
+        INSECTS_PER_PLANT("insects/plant", "insect/plant", Double.POSITIVE_INFINITY),
         /** Insects per sweep, foot of row, stem or whatever the loss figure is given for. */
-        INSECTS_PER_SAMPLE("insects/sample unit", Double.POSITIVE_INFINITY);
+        INSECTS_PER_SAMPLE("insects/sample unit", "insect/sample unit", Double.POSITIVE_INFINITY);
 
         private final String unit;
+        private final String one;
         private final double cap;
 
-        Measure(String unit, double cap) {
+        Measure(String unit, String one, double cap) {
             this.unit = unit;
+            this.one = one;
             this.cap = cap;
         }
 
         public String unit() {
             return unit;
+        }
+
+        /** One of it, as in "% per node". */
+        public String one() {
+            return one;
         }
 
         /** The most the scale can show. */

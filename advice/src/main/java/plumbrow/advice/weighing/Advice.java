@@ -8,4 +8,19 @@ public record Advice(int year, LocalDate asOf, String adviser, int draws, long s
     public Advice {
         fields = List.copyOf(fields);
     }
+
+    /** Number of fields for which a course is advised. */
+    public long fieldsAnswered() {
+        return fields.stream().filter(field -> field.advised() != null).count();
+    }
+
+    /** Area of all fields [ac]. */
+    public double acres() {
+        return fields.stream().mapToDouble(field -> field.field().acres()).sum();
+    }
+
+    /** Mean gain of the advised courses over the baselines, all fields with an answer [$]. */
+    public double advisedGainUsd() {
+        return fields.stream().mapToDouble(FieldAdvice::advisedGainUsd).sum();
+    }
 }

@@ -58,4 +58,11 @@ public record FieldAdvice(
     public Optional<WeighedCourse> advisedCourse() {
         return advised == null ? Optional.empty() : course(advised);
     }
+
+    /** Mean gain of the advised course over the baseline for the whole field [$]; 0 where nothing is advised. */
+    public double advisedGainUsd() {
+        return advisedCourse()
+                .map(course -> course.meanGainUsdPerAcre() * field.acres())
+                .orElse(0.0);
+    }
 }

@@ -1,6 +1,7 @@
 package plumbrow.advice.weighing;
 
 import plumbrow.advice.outlook.Law;
+import plumbrow.science.figure.Range;
 
 /**
  * One uncertain input of a field's weighing.
@@ -12,4 +13,23 @@ import plumbrow.advice.outlook.Law;
  * @param band its 10, 50 and 90 % points over the draws
  * @param source who says so
  */
-public record UncertainInput(String id, String label, String unit, Law law, double mean, Band band, String source) {}
+public record UncertainInput(String id, String label, String unit, Law law, double mean, Band band, String source) {
+    private static final double NODES_ON_THE_SCALE = 3;
+
+    /** The values it can take at all, in its unit: what a person may change it to. */
+    public Range range() {
+        if (unit.equals("share") || unit.equals("chance")) {
+            return Range.SHARE;
+        }
+        if (unit.equals("nodes")) {
+            return Range.closed(0, NODES_ON_THE_SCALE);
+        }
+        if (id.equals("price")) {
+            return Range.POSITIVE;
+        }
+        if (id.startsWith("gain: ")) {
+            return Range.ANY;
+        }
+        return id.startsWith("loss: ") || id.startsWith("injury: ") ? Range.PERCENT : Range.NOT_NEGATIVE;
+    }
+}

@@ -18,4 +18,20 @@ public record Answer(Figure figure, Map<String, Object> outputs, List<Step> work
         }
         throw new IllegalArgumentException(figure.id() + " gives no number " + key);
     }
+
+    /** An answer that is a word, by key. */
+    public String word(String key) {
+        if (outputs.get(key) instanceof String word) {
+            return word;
+        }
+        throw new IllegalArgumentException(figure.id() + " gives no word " + key);
+    }
+
+    /** An answer that is a list of numbers, by key. */
+    public double[] list(String key) {
+        if (outputs.get(key) instanceof List<?> list) {
+            return list.stream().mapToDouble(value -> (Double) value).toArray();
+        }
+        throw new IllegalArgumentException(figure.id() + " gives no list " + key);
+    }
 }

@@ -41,6 +41,11 @@ public record Figure(
         examples = List.copyOf(examples);
     }
 
+    /** Begins the page of a figure; the declaration ends with its model. */
+    public static Declaration declare(String id, Subject subject) {
+        return new Declaration(id, subject);
+    }
+
     /**
      * Answers the figure for inputs as they were typed.
      *

@@ -6,9 +6,21 @@ import java.util.OptionalDouble;
 /** The checked inputs of one call. Asking for a key that is absent is a fault of the model, not of the person. */
 public final class Given {
     private final Map<String, Object> values;
+    private final Map<String, String> texts;
 
-    Given(Map<String, Object> values) {
+    Given(Map<String, Object> values, Map<String, String> texts) {
         this.values = Map.copyOf(values);
+        this.texts = Map.copyOf(texts);
+    }
+
+    /**
+     * The refusal of an input that is wrong only beside the others.
+     *
+     * @param expected what would be right: "a number between low (90) and high (200)"
+     */
+    public FigureInputException refuse(String key, String expected) {
+        return new FigureInputException(
+                key, key + " is '" + InputReader.shown(texts.get(key)) + "'; expected " + expected);
     }
 
     public boolean has(String key) {
@@ -22,6 +34,11 @@ public final class Given {
     /** An optional number; empty where it was left out. */
     public OptionalDouble maybe(String key) {
         return has(key) ? OptionalDouble.of(number(key)) : OptionalDouble.empty();
+    }
+
+    /** An optional number, or what stands in for it. */
+    public double numberOr(String key, double otherwise) {
+        return has(key) ? number(key) : otherwise;
     }
 
     public double[] list(String key) {

@@ -1,6 +1,7 @@
 package plumbrow.science.figure;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -22,6 +23,7 @@ final class InputReader {
             }
         }
         Map<String, Object> values = new HashMap<>();
+        Map<String, String> texts = new HashMap<>();
         for (Input input : figure.inputs()) {
             String text = typed.get(input.key());
             if (text == null || text.isBlank()) {
@@ -33,9 +35,10 @@ final class InputReader {
             }
             if (text != null) {
                 values.put(input.key(), value(input, text.strip()));
+                texts.put(input.key(), text.strip());
             }
         }
-        return new Given(values);
+        return new Given(values, texts);
     }
 
     private static Object value(Input input, String text) {
@@ -81,12 +84,17 @@ final class InputReader {
     }
 
     private static String word(Input input, String text) {
-        for (String choice : input.choices()) {
-            if (choice.equalsIgnoreCase(text)) {
-                return choice;
-            }
+        if (input.choices().contains(text)) {
+            return text;
         }
-        throw fault(input, text);
+        List<String> alike = input.choices().stream()
+                .filter(choice -> choice.equalsIgnoreCase(text))
+                .toList();
+        // Where two choices differ only by capitals, such as mPa and MPa, only the exact one will do.
+        if (alike.size() != 1) {
+            throw fault(input, text);
+        }
+        return alike.get(0);
     }
 
     private static FigureInputException fault(Input input, @Nullable String found) {
@@ -111,7 +119,7 @@ final class InputReader {
         };
     }
 
-    private static String shown(@Nullable String text) {
+    static String shown(@Nullable String text) {
         if (text == null) {
             return "";
         }

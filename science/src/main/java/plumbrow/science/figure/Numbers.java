@@ -9,10 +9,15 @@ import java.util.Locale;
 
 /** Numbers as the desk writes them: thousands separated, a true minus sign, no more digits than asked. */
 public final class Numbers {
+    private static final int MOST_TERMS = 12;
+
     private Numbers() {}
 
     /** At most six significant digits, trailing zeros dropped: for workings. */
     public static String plain(double value) {
+        if (!Double.isFinite(value)) {
+            return "no number";
+        }
         if (value == 0) {
             return "0";
         }
@@ -38,6 +43,29 @@ public final class Numbers {
     public static String dollars(double value, int decimals) {
         String text = fixed(value, decimals);
         return text.startsWith("−") ? "−$" + text.substring(1) : "$" + text;
+    }
+
+    /** Numbers as the terms of a sum, negative ones in brackets; a long list is shortened in the middle. */
+    public static String terms(double... values) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < values.length; i++) {
+            if (values.length > MOST_TERMS && i == MOST_TERMS - 1) {
+                text.append(" + …");
+                i = values.length - 1;
+            }
+            text.append(i == 0 ? "" : " + ").append(inBrackets(values[i]));
+        }
+        return text.toString();
+    }
+
+    /** A number as it stands inside an arithmetic: a negative one in brackets. */
+    public static String inBrackets(double value) {
+        return value < 0 ? "(" + plain(value) + ")" : plain(value);
+    }
+
+    /** The next whole number: of bags, rows or units, where 68.00000000000001 is 68. */
+    public static double wholeUp(double exact) {
+        return Math.ceil(exact - 1e-9 * Math.max(Math.abs(exact), 1));
     }
 
     private static String signed(String text) {

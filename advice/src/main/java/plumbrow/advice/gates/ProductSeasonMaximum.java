@@ -1,0 +1,90 @@
+package plumbrow.advice.gates;
+
+import java.util.List;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.quantity.Amount;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.LabelUse;
+
+/**
+ * Whether all passes of a product together stay within its season maximum.
+ *
+ * <p>Protects the law. The total is per treated acre: a pass over part of the field counts in full, because some acre
+ * gets every pass. What is known may already be too much even where another pass has no rate. Otherwise unknown.
+ *
+ * <p>Source: the label. Needs: the season maximum of each product on the crop, and every rate in the same kind of unit.
+ */
+final class ProductSeasonMaximum implements Gate {
+
+    @Override
+    public String id() {
+        return "product-season-maximum";
+    }
+
+    @Override
+    public Protects protects() {
+        return Protects.LAW;
+    }
+
+    @Override
+    public String question() {
+        return "Do all passes of a product together stay within its season maximum?";
+    }
+
+    @Override
+    public List<Finding> check(Season season, Field field, Course course) {
+        return Application.byProduct(season, course).entrySet().stream()
+                .flatMap(entry -> season.shelf().labelUse(entry.getKey(), field.crop()).stream()
+                        .map(use -> judge(use, entry.getValue())))
+                .toList();
+    }
+
+    private Finding judge(LabelUse use, List<Application> applications) {
+        Amount most = use.seasonMax();
+        if (most == null) {
+            return unknown(
+                    use,
+                    "The season maximum on " + use.crop().word() + " has not been read.",
+                    "Look up the most per acre and season for " + use.crop().word() + " on the label.");
+        }
+        double known = 0;
+        boolean complete = true;
+        for (Application application : applications) {
+            Amount rate = application.rate();
+            if (rate == null || !rate.comparableWith(most)) {
+                complete = false;
+            } else {
+                known += rate.in(most.unit()).value();
+            }
+        }
+        String total = new Amount(known, most.unit()).text() + "/ac over the season";
+        if (Rounding.above(known, most.value())) {
+            return measured(
+                            use,
+                            Standing.BARRED,
+                            known,
+                            most,
+                            total + " is more than the " + most.text() + "/ac allowed.")
+                    .clearedBy("Cut the passes of " + use.product() + " to " + most.text() + "/ac together.");
+        }
+        return complete
+                ? measured(use, Standing.CLEAR, known, most, total + "; the label allows " + most.text() + "/ac.")
+                : unknown(
+                        use,
+                        "A pass has no rate in the unit of the season maximum, " + most.text() + "/ac.",
+                        "Write every rate of " + use.product() + " in the label's unit.");
+    }
+
+    private Finding measured(LabelUse use, Standing standing, double total, Amount most, String says) {
+        return Finding.of(this, standing, use.product(), says)
+                .against(total, most.value(), most.unit().symbol() + "/ac")
+                .standingIn(use.source());
+    }
+
+    private Finding unknown(LabelUse use, String says, String clears) {
+        return Finding.of(this, Standing.UNKNOWN, use.product(), says)
+                .standingIn(use.source())
+                .clearedBy(clears);
+    }
+}

@@ -1,0 +1,102 @@
+package plumbrow.advice.gates;
+
+import java.util.List;
+import java.util.stream.Stream;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.RefugeRule;
+import plumbrow.advice.shelf.RefugeRule.Form;
+import plumbrow.advice.shelf.Seed;
+import plumbrow.science.figure.Numbers;
+
+/**
+ * Whether a block refuge lies near enough and is wide enough.
+ *
+ * <p>Protects the usefulness of the chemistry: insects of the refuge must meet those of the trait corn. Distance is
+ * edge to edge; 0 ft is in the field or adjacent. Asked only of seed whose rule is a block or strips. Unknown where the
+ * tag was not read or the plan does not say.
+ *
+ * <p>Source: the bag tag or grower agreement. Needs: farthest distance and fewest rows of the rule, distance and rows of
+ * the course.
+ */
+final class RefugePlacement implements Gate {
+
+    @Override
+    public String id() {
+        return "refuge-placement";
+    }
+
+    @Override
+    public Protects protects() {
+        return Protects.USEFULNESS;
+    }
+
+    @Override
+    public String question() {
+        return "Does the refuge lie near enough, in rows enough?";
+    }
+
+    @Override
+    public List<Finding> check(Season season, Field field, Course course) {
+        return SeedLots.of(season, course).withTraits().stream()
+                .filter(seed -> seed.rule().form() == Form.BLOCK)
+                .flatMap(seed -> Stream.of(distance(seed, course.refuge()), rows(seed, course.refuge())))
+                .toList();
+    }
+
+    private Finding distance(Seed seed, RefugePlan plan) {
+        RefugeRule rule = seed.rule();
+        Double farthest = rule.farthestFt();
+        Double planned = plan.distanceFt();
+        if (farthest == null) {
+            return unread(seed, "How far the refuge may lie has not been read on the tag.", "the distance");
+        }
+        String allowed = farthest == 0
+                ? "the tag wants it in the field or adjacent"
+                : "the tag allows " + Numbers.plain(farthest) + " ft";
+        if (planned == null) {
+            return unplanned(seed, "The course does not say how far the refuge lies; " + allowed + ".", "distance");
+        }
+        String lies = planned == 0 ? "In the field or adjacent" : Numbers.plain(planned) + " ft away, edge to edge";
+        Finding finding = Rounding.above(planned, farthest)
+                ? Finding.of(this, Standing.BARRED, seed.product(), lies + "; " + allowed + ".")
+                        .clearedBy("Move the refuge nearer.")
+                : Finding.of(this, Standing.CLEAR, seed.product(), lies + "; " + allowed + ".");
+        return finding.against(planned, farthest, "ft").standingIn(rule.source());
+    }
+
+    private Finding rows(Seed seed, RefugePlan plan) {
+        RefugeRule rule = seed.rule();
+        Integer fewest = rule.fewestRows();
+        Integer planned = plan.rows();
+        if (fewest == null) {
+            return unread(seed, "How many rows wide the refuge must be has not been read on the tag.", "the rows");
+        }
+        if (planned == null) {
+            return unplanned(
+                    seed,
+                    "The course does not say how many rows wide the refuge is; the tag asks for " + fewest + ".",
+                    "rows");
+        }
+        String says = planned + " rows wide; the tag asks for " + fewest + " or more.";
+        Finding finding = planned < fewest
+                ? Finding.of(this, Standing.BARRED, seed.product(), says)
+                        .clearedBy("Plant the refuge " + fewest + " rows wide or wider.")
+                : Finding.of(this, Standing.CLEAR, seed.product(), says);
+        return finding.against(planned, fewest, "rows").standingIn(rule.source());
+    }
+
+    private Finding unread(Seed seed, String says, String what) {
+        return Finding.of(this, Standing.UNKNOWN, seed.product(), says)
+                .standingIn(seed.rule().source())
+                .clearedBy("Read " + what + " on the bag tag or in the grower agreement.");
+    }
+
+    private Finding unplanned(Seed seed, String says, String what) {
+        return Finding.of(this, Standing.UNKNOWN, seed.product(), says)
+                .standingIn(seed.rule().source())
+                .clearedBy("Enter the refuge " + what + " of this course.");
+    }
+}

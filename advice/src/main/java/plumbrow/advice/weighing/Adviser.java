@@ -1,0 +1,78 @@
+package plumbrow.advice.weighing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.outlook.DrawSource;
+import plumbrow.advice.season.Season;
+
+/**
+ * Weighs the courses of a season on the same draws and says which to take.
+ *
+ * <p>Same season, seed and number of draws give the same advice to the bit, however many threads run.
+ */
+public final class Adviser {
+    private Adviser() {}
+
+    /**
+     * The advice for every field.
+     *
+     * @throws SeasonGapException where the season lacks what weighing needs
+     */
+    public static Advice advise(Season season, WeighingOptions options, Progress progress) {
+        DrawSource source = new DrawSource(options.draws(), options.seed());
+        List<FieldAdvice> answers = inOrder(season, options, source, progress);
+        return new Advice(season.year(), season.asOf(), season.adviser(), options.draws(), options.seed(), answers);
+    }
+
+    /**
+     * The advice for one field, equal to its part of the advice for the season.
+     *
+     * @throws SeasonGapException where the season lacks what weighing needs
+     */
+    public static FieldAdvice adviseField(Season season, Field field, WeighingOptions options) {
+        return weigh(season, field, options, new DrawSource(options.draws(), options.seed()));
+    }
+
+    private static FieldAdvice weigh(Season season, Field field, WeighingOptions options, DrawSource source) {
+        FieldModel model = FieldModels.of(season, field, options.changed());
+        return new FieldWeighing(season, model, source, options.seed()).advice();
+    }
+
+    private static List<FieldAdvice> inOrder(
+            Season season, WeighingOptions options, DrawSource source, Progress progress) {
+        ExecutorService workers = Executors.newFixedThreadPool(options.threads());
+        try {
+            int fields = season.fields().size();
+            AtomicInteger done = new AtomicInteger();
+            List<Future<FieldAdvice>> answers = new ArrayList<>();
+            for (Field field : season.fields()) {
+                answers.add(workers.submit(() -> {
+                    FieldAdvice answer = weigh(season, field, options, source);
+                    progress.done(done.incrementAndGet(), fields);
+                    return answer;
+                }));
+            }
+            List<FieldAdvice> inOrder = new ArrayList<>();
+            for (Future<FieldAdvice> answer : answers) {
+                inOrder.add(answer.get());
+            }
+            return inOrder;
+        } catch (ExecutionException failure) {
+            if (failure.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw new IllegalStateException(failure.getCause());
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("the weighing was stopped", stopped);
+        } finally {
+            workers.shutdownNow();
+        }
+    }
+}

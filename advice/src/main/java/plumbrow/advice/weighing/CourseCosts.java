@@ -1,0 +1,77 @@
+package plumbrow.advice.weighing;
+
+import static plumbrow.science.figure.Numbers.plain;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.course.Pass;
+import plumbrow.advice.quantity.Amount;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.Product;
+import plumbrow.advice.shelf.Seed;
+
+/** The cost of a course, line by line, averaged over the acres of the field. */
+final class CourseCosts {
+    private CourseCosts() {}
+
+    static List<CostLine> of(Season season, Course course, List<Pass> passes) {
+        List<CostLine> lines = new ArrayList<>();
+        for (Pass pass : passes) {
+            if (pass.product() != null) {
+                lines.add(product(season, course, pass, pass.product()));
+            }
+            if (pass.chargeUsdPerAcre() > 0) {
+                lines.add(new CostLine(
+                        "Pass: " + pass.kind().word() + (pass.product() == null ? "" : ", " + pass.product()),
+                        "$" + plain(pass.chargeUsdPerAcre()) + "/ac" + share(pass),
+                        pass.chargeUsdPerAcre() * pass.sharePct() / 100));
+            }
+        }
+        return lines;
+    }
+
+    private static CostLine product(Season season, Course course, Pass pass, String name) {
+        Product product =
+                season.shelf().product(name).orElseThrow(() -> gap(course, "'" + name + "' is not on the shelf"));
+        Amount rate = pass.rate();
+        if (rate == null) {
+            throw gap(course, "pass " + pass.number() + " gives no rate for '" + name + "'");
+        }
+        CostLine treated = cost(season.shelf().seed(name).orElse(null), product, rate, course);
+        return new CostLine(
+                treated.label(), treated.arithmetic() + share(pass), treated.usdPerAcre() * pass.sharePct() / 100);
+    }
+
+    private static CostLine cost(@Nullable Seed seed, Product product, Amount rate, Course course) {
+        try {
+            return seed == null ? bought(product, rate) : SeedCosts.of(seed, product, rate);
+        } catch (IllegalArgumentException trouble) {
+            throw gap(course, "'" + product.name() + "': " + trouble.getMessage());
+        }
+    }
+
+    private static CostLine bought(Product product, Amount rate) {
+        Amount sold = rate.in(product.pricedPer());
+        String converted = rate.unit() == product.pricedPer() ? "" : " (" + sold.text() + "/ac)";
+        return new CostLine(
+                capital(product.kind().word()) + ": " + product.name(),
+                rate.text() + "/ac" + converted + " × $" + plain(product.priceUsd()) + "/"
+                        + product.pricedPer().symbol(),
+                sold.value() * product.priceUsd());
+    }
+
+    private static String share(Pass pass) {
+        return pass.sharePct() == 100 ? "" : " × " + plain(pass.sharePct()) + " % of the acres";
+    }
+
+    static String capital(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
+    private static SeasonGapException gap(Course course, String what) {
+        return new SeasonGapException(
+                course.field() + ", course '" + course.name() + "' can't be weighed: " + what + ".");
+    }
+}

@@ -1,0 +1,105 @@
+package plumbrow.advice.weighing;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.pests.InsectPressure.Measure;
+
+/**
+ * A course boiled down to places of inputs and plain numbers, as the kernel reads it.
+ *
+ * @param costUsdPerAcre the sum of its cost lines [$/ac]
+ * @param lots the seed lots it plants; their shares sum to 1
+ * @param insects what presses on the field, with what this course sprays, spreads or coats against it
+ * @param weeds what competes, with what this course does against it
+ * @param injuries crop injuries of its passes
+ * @param delayDays days its passes set the crop back [d]
+ */
+record CourseModel(
+        Course course,
+        double costUsdPerAcre,
+        List<CostLine> costs,
+        List<Lot> lots,
+        List<Insect> insects,
+        List<Weed> weeds,
+        List<Injury> injuries,
+        double delayDays) {
+
+    /** Places of the inputs that stand in its own terms, some of them more than once. */
+    IntStream places() {
+        return Stream.of(
+                        lots.stream().flatMapToInt(Lot::places),
+                        insects.stream().flatMapToInt(Insect::places),
+                        weeds.stream().flatMapToInt(Weed::places),
+                        injuries.stream().mapToInt(Injury::loss))
+                .flatMapToInt(places -> places);
+    }
+
+    /**
+     * @param share share of the field's acres
+     * @param stand place of the share of yield its stand keeps [%]
+     * @param gain place of its genetic gain [bu/ac]
+     * @param yearsBehind years by which its genetics lag, 0 for bought seed
+     * @param unprotected share of its plants without the trait
+     * @param modes for each insect, in the order of {@code insects}, the trait groups that work on it
+     */
+    record Lot(
+            String seed,
+            double share,
+            int stand,
+            int gain,
+            double yearsBehind,
+            double unprotected,
+            List<List<Mode>> modes) {
+        IntStream places() {
+            return IntStream.concat(
+                    IntStream.of(stand, gain),
+                    modes.stream().flatMap(List::stream).flatMapToInt(Mode::places));
+        }
+    }
+
+    /**
+     * One trait group against one insect.
+     *
+     * @param works place of the chance input, 1 where it works; −1 where nobody doubts it
+     * @param control place of the share it prevents while it works
+     * @param ifFailed share it prevents if it fails
+     */
+    record Mode(String group, int works, int control, double ifFailed) {
+        IntStream places() {
+            return works < 0 ? IntStream.of(control) : IntStream.of(works, control);
+        }
+    }
+
+    /**
+     * @param pressure place of untreated pressure, in that measure
+     * @param cap the most the scale shows
+     * @param loss place of yield lost per unit [%]
+     * @param neighbourShare share of an unprotected plant's loss made up by its neighbours
+     */
+    record Insect(
+            String name, Measure measure, int pressure, double cap, int loss, double neighbourShare, List<Cut> cuts) {
+        IntStream places() {
+            return IntStream.concat(IntStream.of(pressure, loss), cuts.stream().flatMapToInt(Cut::places));
+        }
+    }
+
+    record Weed(String name, int density, double firstPlantLossPct, double mostLossPct, List<Cut> cuts) {
+        IntStream places() {
+            return IntStream.concat(IntStream.of(density), cuts.stream().flatMapToInt(Cut::places));
+        }
+    }
+
+    /** What one pass removes: Σ weight × control, over the places named. Weights carry rate and share of acres. */
+    record Cut(String label, List<Term> terms) {
+        IntStream places() {
+            return terms.stream().mapToInt(Term::control);
+        }
+    }
+
+    record Term(int control, double weight) {}
+
+    /** @param loss place of the yield lost [%], on {@code share} of the acres */
+    record Injury(String label, int loss, double share) {}
+}

@@ -1,0 +1,205 @@
+package plumbrow.advice.weighing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.course.Pass;
+import plumbrow.advice.course.PassKind;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.outlook.Law;
+import plumbrow.advice.pests.TraitDoubt;
+import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.Control;
+import plumbrow.advice.shelf.ProductKind;
+import plumbrow.advice.shelf.Seed;
+import plumbrow.advice.shelf.Trait;
+import plumbrow.advice.weighing.CourseModel.Cut;
+import plumbrow.advice.weighing.CourseModel.Injury;
+import plumbrow.advice.weighing.CourseModel.Insect;
+import plumbrow.advice.weighing.CourseModel.Lot;
+import plumbrow.advice.weighing.CourseModel.Mode;
+import plumbrow.advice.weighing.CourseModel.Weed;
+
+/** Boils the courses of one field down for the kernel. */
+final class CourseModels {
+    private final Season season;
+    private final Field field;
+    private final Variables variables;
+    private final List<Insect> pressures;
+    private final List<String> cautions;
+
+    CourseModels(Season season, Field field, Variables variables, List<Insect> pressures, List<String> cautions) {
+        this.season = season;
+        this.field = field;
+        this.variables = variables;
+        this.pressures = pressures;
+        this.cautions = cautions;
+    }
+
+    CourseModel of(Course course) {
+        List<Pass> passes = course.passes().stream()
+                .sorted(Comparator.comparingInt(Pass::number))
+                .toList();
+        List<CostLine> costs = CourseCosts.of(season, course, passes);
+        return new CourseModel(
+                course,
+                costs.stream().mapToDouble(CostLine::usdPerAcre).sum(),
+                costs,
+                lots(course, passes),
+                pressures.stream().map(insect -> against(insect, passes)).toList(),
+                weeds(passes),
+                injuries(course, passes),
+                passes.stream()
+                        .mapToDouble(pass -> pass.delayDays() * pass.sharePct() / 100)
+                        .sum());
+    }
+
+    private List<Lot> lots(Course course, List<Pass> passes) {
+        List<Pass> seeding = passes.stream().filter(this::plants).toList();
+        double planted = seeding.stream().mapToDouble(Pass::sharePct).sum();
+        if (seeding.isEmpty() || Math.abs(planted - 100) > 0.01) {
+            throw new SeasonGapException(field.name() + ", course '" + course.name()
+                    + "' can't be weighed: its seed passes cover " + planted + " % of the field; expected 100 %.");
+        }
+        return seeding.stream().map(this::lot).toList();
+    }
+
+    /** Whether a pass puts seed in the ground; a treatment that rides on the seed does not. */
+    private boolean plants(Pass pass) {
+        return pass.kind() == PassKind.SEED
+                && (pass.product() == null
+                        || season.shelf()
+                                .product(pass.product())
+                                .map(product -> product.kind() != ProductKind.SEED_TREATMENT)
+                                .orElse(true));
+    }
+
+    private Lot lot(Pass pass) {
+        String name = String.valueOf(pass.product());
+        Seed seed = season.shelf()
+                .seed(name)
+                .orElseThrow(() -> new SeasonGapException(
+                        field.name() + " can't be weighed: '" + name + "' has no row in the seeds sheet."));
+        int stand = variables.place(
+                "stand: " + name,
+                "yield kept by the stand of " + name,
+                "%",
+                seed.standPct(),
+                "seeds sheet",
+                "stand of " + name);
+        int gain = variables.place(
+                "gain: " + name,
+                "genetic gain of " + name,
+                "bu/ac",
+                seed.gainBuPerAcre(),
+                "seeds sheet",
+                "gain of " + name + " on " + field.name());
+        List<List<Mode>> modes =
+                pressures.stream().map(insect -> modes(seed, insect.name())).toList();
+        double yearsBehind = seed.saved() == null ? 0 : seed.saved().yearsBehind();
+        return new Lot(name, pass.sharePct() / 100, stand, gain, yearsBehind, seed.blendRefugePct() / 100, modes);
+    }
+
+    /** The trait groups of a seed against an insect. Proteins of one group count once, by the first that is named. */
+    private List<Mode> modes(Seed seed, String insect) {
+        List<Mode> modes = new ArrayList<>();
+        for (String name : seed.traits()) {
+            for (Trait trait : season.shelf().traits()) {
+                if (trait.name().equals(name)
+                        && trait.insect().equals(insect)
+                        && modes.stream().noneMatch(mode -> mode.group().equals(trait.group()))) {
+                    modes.add(mode(trait));
+                }
+            }
+        }
+        return modes;
+    }
+
+    private Mode mode(Trait trait) {
+        int control = variables.place(
+                "trait: " + trait.name() + " on " + trait.insect(),
+                "control of " + trait.insect() + " by " + trait.name() + " where it works",
+                "share",
+                trait.control(),
+                trait.source(),
+                "trait " + trait.name() + " on " + trait.insect());
+        for (TraitDoubt doubt : season.pests().traitDoubts()) {
+            if (doubt.field().equals(field.name())
+                    && doubt.group().equals(trait.group())
+                    && doubt.insect().equals(trait.insect())) {
+                int works = variables.place(
+                        "trait works: " + trait.group() + " on " + trait.insect(),
+                        "chance that " + trait.group() + " works on " + trait.insect() + " here",
+                        "chance",
+                        new Law.Chance(1 - doubt.chance()),
+                        doubt.source(),
+                        trait.group() + " works on " + trait.insect() + " in " + field.name());
+                return new Mode(trait.group(), works, control, doubt.controlIfFailed());
+            }
+        }
+        return new Mode(trait.group(), -1, control, 0);
+    }
+
+    private Insect against(Insect insect, List<Pass> passes) {
+        return new Insect(
+                insect.name(),
+                insect.measure(),
+                insect.pressure(),
+                insect.cap(),
+                insect.loss(),
+                insect.neighbourShare(),
+                cuts(insect.name(), passes));
+    }
+
+    private List<Weed> weeds(List<Pass> passes) {
+        List<Weed> weeds = new ArrayList<>();
+        for (WeedPressure weed : season.pests().weeds()) {
+            if (weed.field().equals(field.name())) {
+                int density = variables.place(
+                        "density: " + weed.weed(),
+                        "density of " + weed.weed() + " if nothing is done",
+                        "plants/m²",
+                        weed.densityPerSquareMetre(),
+                        weed.source(),
+                        "density of " + weed.weed() + " on " + field.name());
+                weeds.add(new Weed(
+                        weed.weed(), density, weed.firstPlantLossPct(), weed.mostLossPct(), cuts(weed.weed(), passes)));
+            }
+        }
+        return weeds;
+    }
+
+    private List<Cut> cuts(String pest, List<Pass> passes) {
+        List<Cut> cuts = new ArrayList<>();
+        for (Pass pass : passes) {
+            if (pass.product() != null && pass.rate() != null) {
+                List<Control> known = season.shelf().controls(pass.product(), pest);
+                if (!known.isEmpty()) {
+                    cuts.add(ControlAtRate.cut(pass, known, variables, cautions));
+                }
+            }
+        }
+        return cuts;
+    }
+
+    private List<Injury> injuries(Course course, List<Pass> passes) {
+        List<Injury> injuries = new ArrayList<>();
+        for (Pass pass : passes) {
+            if (!pass.injuryPct().equals(new Law.Fixed(0))) {
+                String what = pass.product() == null ? pass.kind().word() : pass.product();
+                String id = "injury: " + what + " in " + course.name();
+                int loss = variables.place(
+                        id,
+                        "crop injury by " + what,
+                        "% of yield",
+                        pass.injuryPct(),
+                        "passes sheet",
+                        id + " on " + field.name());
+                injuries.add(new Injury(what, loss, pass.sharePct() / 100));
+            }
+        }
+        return injuries;
+    }
+}

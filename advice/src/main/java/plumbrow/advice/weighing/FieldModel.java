@@ -1,0 +1,30 @@
+package plumbrow.advice.weighing;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import plumbrow.advice.field.Farm;
+import plumbrow.advice.field.Field;
+
+/**
+ * A field boiled down for the kernel: its uncertain inputs and its courses, places instead of names.
+ *
+ * @param tie rank correlation of price and yield
+ */
+record FieldModel(
+        Field field,
+        Farm farm,
+        List<Variable> variables,
+        int price,
+        int yield,
+        int handling,
+        int geneticLag,
+        int delayLoss,
+        double tie,
+        List<CourseModel> courses,
+        List<String> cautions) {
+
+    /** Places of the inputs that the margin of a course is made of, some of them more than once. */
+    IntStream inputs(CourseModel course) {
+        return IntStream.concat(IntStream.of(price, yield, handling, geneticLag, delayLoss), course.places());
+    }
+}

@@ -1,0 +1,155 @@
+package plumbrow.advice.weighing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.field.Farm;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.outlook.Chances;
+import plumbrow.advice.outlook.Law;
+import plumbrow.advice.outlook.OutlookLine;
+import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.pests.InsectPressure;
+import plumbrow.advice.season.Season;
+
+/** Boils a field of a season down to what the kernel reads, or says what the season lacks. */
+final class FieldModels {
+    private static final double TIE_LIMIT = 0.95;
+
+    private final Season season;
+    private final Field field;
+    private final Variables variables;
+    private final Map<String, Law> changed;
+    private final List<String> cautions = new ArrayList<>();
+
+    private FieldModels(Season season, Field field, Map<String, Law> changed) {
+        this.season = season;
+        this.field = field;
+        this.changed = changed;
+        this.variables = new Variables(changed);
+    }
+
+    /**
+     * The model of a field.
+     *
+     * @param changed laws that a person put in place of the season's, by input id
+     * @throws SeasonGapException where the season lacks what weighing needs
+     */
+    static FieldModel of(Season season, Field field, Map<String, Law> changed) {
+        return new FieldModels(season, field, changed).build();
+    }
+
+    private FieldModel build() {
+        Farm farm = season.farm(field.farm())
+                .orElseThrow(() -> gap("its farm '" + field.farm() + "' is not in the farms sheet"));
+        List<Course> courses = season.courses(field.name());
+        if (courses.isEmpty()) {
+            throw gap("it has no course; enter at least one in the courses sheet");
+        }
+        if (courses.stream().filter(Course::baseline).count() != 1) {
+            throw gap("exactly one of its courses must be the baseline");
+        }
+        int price = outlook(OutlookQuantity.PRICE, null);
+        int yield = outlook(OutlookQuantity.YIELD, null);
+        int handling = outlook(OutlookQuantity.HANDLING, 0.0);
+        int lag = outlook(OutlookQuantity.GENETIC_LAG, 0.0);
+        int delay = outlook(OutlookQuantity.DELAY_LOSS, 0.0);
+        CourseModels reader = new CourseModels(season, field, variables, insects(), cautions);
+        List<CourseModel> models = courses.stream().map(reader::of).toList();
+        refuseUnknownChanges();
+        return new FieldModel(
+                field, farm, variables.all(), price, yield, handling, lag, delay, tie(), models, List.copyOf(cautions));
+    }
+
+    private List<CourseModel.Insect> insects() {
+        List<CourseModel.Insect> insects = new ArrayList<>();
+        for (InsectPressure pressure : season.pests().insects()) {
+            if (!pressure.field().equals(field.name())) {
+                continue;
+            }
+            String insect = pressure.insect();
+            String unit = pressure.measure().unit();
+            int count = variables.place(
+                    "pressure: " + insect,
+                    "untreated pressure of " + insect,
+                    unit,
+                    pressure.pressure(),
+                    pressure.source(),
+                    "pressure of " + insect + " on " + field.name());
+            int loss = variables.place(
+                    "loss: " + insect,
+                    "yield lost to " + insect,
+                    "% per " + pressure.measure().one(),
+                    pressure.lossPerUnitPct(),
+                    pressure.source(),
+                    "loss to " + insect);
+            insects.add(new CourseModel.Insect(
+                    insect,
+                    pressure.measure(),
+                    count,
+                    pressure.measure().cap(),
+                    loss,
+                    pressure.neighbourShare(),
+                    List.of()));
+        }
+        return insects;
+    }
+
+    /** The place of an outlook quantity; without a line for it, the number without doubt that stands in, or a gap. */
+    private int outlook(OutlookQuantity quantity, @Nullable Double standIn) {
+        Optional<OutlookLine> line = season.outlook(field, quantity);
+        if (line.isEmpty() && standIn == null) {
+            throw gap("the outlook has no " + quantity.word() + " for it or for "
+                    + field.crop().word());
+        }
+        Law law = line.map(OutlookLine::law).orElseGet(() -> new Law.Fixed(standIn == null ? 0 : standIn));
+        String source = line.map(OutlookLine::source).orElse("not in the outlook: taken as none");
+        boolean own = line.map(found -> found.field() != null).orElse(false);
+        boolean shared = quantity != OutlookQuantity.YIELD && !own;
+        return variables.place(
+                quantity.word(),
+                quantity == OutlookQuantity.PRICE ? "price of " + field.crop().word() : label(quantity),
+                quantity.unit(),
+                law,
+                source,
+                quantity.word() + " of " + (shared ? field.crop().word() : field.name()));
+    }
+
+    private static String label(OutlookQuantity quantity) {
+        return switch (quantity) {
+            case YIELD -> "attainable yield";
+            case HANDLING -> "drying and haul";
+            case GENETIC_LAG -> "genetic lag of older seed";
+            case DELAY_LOSS -> "loss per day of delay";
+            case PRICE, PRICE_YIELD_TIE -> quantity.word();
+        };
+    }
+
+    private double tie() {
+        double tie = season.outlook(field, OutlookQuantity.PRICE_YIELD_TIE)
+                .map(line -> Chances.of(line.law()).mean())
+                .orElse(0.0);
+        if (Math.abs(tie) > TIE_LIMIT) {
+            throw gap("the price-yield tie is " + tie + "; expected −0.95 to 0.95");
+        }
+        return tie;
+    }
+
+    private void refuseUnknownChanges() {
+        Map<String, Variable> known = new LinkedHashMap<>();
+        variables.all().forEach(variable -> known.put(variable.id(), variable));
+        for (String id : changed.keySet()) {
+            if (!known.containsKey(id)) {
+                throw gap("it has no uncertain input '" + id + "' to change");
+            }
+        }
+    }
+
+    private SeasonGapException gap(String what) {
+        return new SeasonGapException(field.name() + " can't be weighed: " + what + ".");
+    }
+}

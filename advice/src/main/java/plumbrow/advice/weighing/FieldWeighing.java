@@ -1,0 +1,292 @@
+package plumbrow.advice.weighing;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import plumbrow.advice.gates.Finding;
+import plumbrow.advice.gates.Gates;
+import plumbrow.advice.gates.Standing;
+import plumbrow.advice.outlook.Column;
+import plumbrow.advice.outlook.DrawSource;
+import plumbrow.advice.season.Season;
+import plumbrow.science.chance.Dominance;
+import plumbrow.science.chance.SortedDraws;
+
+/** The weighing of one field: draws, margins, odds, and what would change the answer. */
+final class FieldWeighing {
+    private static final int STRIP_STEPS = 50;
+
+    private final Season season;
+    private final FieldModel model;
+    private final long seed;
+    private final DrawSource source;
+    private final Column[] drawn;
+    private final double[][] columns;
+    private final double[] means;
+    private final double[][] yields;
+    private final double[][] margins;
+    private final double[] meanMargins;
+    private final double[][] sortedMargins;
+    private final List<List<Finding>> findings = new ArrayList<>();
+    private final List<Standing> standings = new ArrayList<>();
+
+    FieldWeighing(Season season, FieldModel model, DrawSource source, long seed) {
+        this.season = season;
+        this.model = model;
+        this.seed = seed;
+        this.source = source;
+        this.drawn = drawn(model, source);
+        this.columns = Arrays.stream(drawn).map(Column::values).toArray(double[][]::new);
+        this.means = Arrays.stream(columns).mapToDouble(FieldWeighing::meanOf).toArray();
+        int courses = model.courses().size();
+        this.yields = new double[courses][source.draws()];
+        this.margins = new double[courses][source.draws()];
+        this.meanMargins = new double[courses];
+        this.sortedMargins = new double[courses][];
+        new Kernel(model).run(model.courses(), columns, yields, margins);
+        for (int c = 0; c < courses; c++) {
+            CourseModel course = model.courses().get(c);
+            meanMargins[c] = SortedDraws.mean(margins[c]);
+            sortedMargins[c] = margins[c].clone();
+            Arrays.sort(sortedMargins[c]);
+            List<Finding> found = Gates.check(season, model.field(), course.course());
+            findings.add(found);
+            standings.add(Gates.standing(found));
+        }
+    }
+
+    /** Mean of draws; what rounding leaves of a mean of nought is nought. */
+    private static double meanOf(double[] draws) {
+        double mean = SortedDraws.mean(draws);
+        double widest = Arrays.stream(draws).map(Math::abs).max().orElse(0);
+        return Math.abs(mean) < 1e-12 * widest ? 0 : mean;
+    }
+
+    /** The draws of every input, by its place; yield tied to price. */
+    static Column[] drawn(FieldModel model, DrawSource source) {
+        List<Variable> variables = model.variables();
+        Column[] columns = new Column[variables.size()];
+        Column price = column(variables.get(model.price()), source);
+        for (int place = 0; place < columns.length; place++) {
+            Variable variable = variables.get(place);
+            columns[place] = place == model.yield()
+                    ? source.tied(variable.stream(), variable.law(), price, model.tie())
+                    : column(variable, source);
+        }
+        return columns;
+    }
+
+    private static Column column(Variable variable, DrawSource source) {
+        return source.column(variable.stream(), variable.law());
+    }
+
+    FieldAdvice advice() {
+        Choice choice = Choice.among(model.courses(), standings, margins, meanMargins);
+        List<Integer> byMargin = byMargin();
+        Knowledge knowledge = new Knowledge(rows(choice.advisable()));
+        double everything = knowledge.ofEverything();
+        List<BreakEven> breakEvens = choice.advised() < 0 || choice.rival() < 0
+                ? List.of()
+                : new BreakEvens(
+                                model,
+                                drawn,
+                                model.courses().get(choice.advised()),
+                                model.courses().get(choice.rival()))
+                        .all();
+        List<Knowing> matters = Information.onInputs(model, columns, knowledge);
+        List<SampleWorth> samples = Information.onSamples(season, model, columns, knowledge, source);
+        int baseline = baseline();
+        double[] best = chancesBest();
+        List<WeighedCourse> weighed =
+                byMargin.stream().map(c -> weighed(c, baseline, best[c])).toList();
+        List<Comparison> comparisons = comparisons(choice.advised(), byMargin);
+        Telling telling = new Telling(model, weighed, choice, comparisons, breakEvens, matters);
+        return new FieldAdvice(
+                model.field(),
+                model.farm().grower(),
+                source.draws(),
+                seed,
+                weighed,
+                name(baseline),
+                choice.advised() < 0 ? null : name(choice.advised()),
+                telling.sentence(),
+                telling.reason(),
+                telling.doubt(),
+                comparisons,
+                breakEvens,
+                matters,
+                samples,
+                inputs(),
+                everything,
+                telling.cautions());
+    }
+
+    private List<Integer> byMargin() {
+        List<Integer> order = new ArrayList<>();
+        for (int c = 0; c < margins.length; c++) {
+            order.add(c);
+        }
+        order.sort(Comparator.comparingDouble((Integer c) -> -meanMargins[c]));
+        return order;
+    }
+
+    private WeighedCourse weighed(int c, int baseline, double chanceBest) {
+        CourseModel course = model.courses().get(c);
+        double[] sorted = sortedMargins[c];
+        double[] gain = difference(margins[c], margins[baseline]);
+        double beats = chanceAbove(gain);
+        Arrays.sort(gain);
+        List<Double> points = new ArrayList<>();
+        for (int i = 0; i <= STRIP_STEPS; i++) {
+            points.add(SortedDraws.quantile(sorted, (double) i / STRIP_STEPS));
+        }
+        return new WeighedCourse(
+                course.course().name(),
+                course.course().baseline(),
+                course.course().note(),
+                standings.get(c),
+                findings.get(c),
+                course.costUsdPerAcre() * model.farm().costShare(),
+                course.costs(),
+                SortedDraws.mean(yields[c]),
+                meanMargins[c],
+                standardError(margins[c], meanMargins[c]),
+                band(sorted),
+                meanMargins[c] - meanMargins[baseline],
+                band(gain),
+                beats,
+                chanceBest,
+                SortedDraws.worstShareMean(sorted, 0.1),
+                points,
+                LikelyWorking.of(model, course, means));
+    }
+
+    private List<Comparison> comparisons(int advised, List<Integer> byMargin) {
+        if (advised < 0) {
+            return List.of();
+        }
+        List<Comparison> all = new ArrayList<>();
+        for (int other : byMargin) {
+            if (other != advised) {
+                all.add(compare(advised, other));
+            }
+        }
+        return all;
+    }
+
+    private Comparison compare(int one, int other) {
+        double[] difference = difference(margins[one], margins[other]);
+        double better = chanceAbove(difference);
+        Arrays.sort(difference);
+        double[] a = sortedMargins[one];
+        double[] b = sortedMargins[other];
+        return new Comparison(
+                name(one),
+                name(other),
+                meanMargins[one] - meanMargins[other],
+                band(difference),
+                better,
+                dominant(Dominance.first(a, b), one, other),
+                dominant(Dominance.second(a, b), one, other));
+    }
+
+    private String dominant(Dominance verdict, int one, int other) {
+        return switch (verdict) {
+            case A -> name(one);
+            case B -> name(other);
+            case NONE -> "none";
+        };
+    }
+
+    /** For each course, the share of draws in which it earns most of those not barred; ties share. */
+    private double[] chancesBest() {
+        double[] shares = new double[margins.length];
+        boolean anyOpen = standings.stream().anyMatch(standing -> standing != Standing.BARRED);
+        for (int i = 0; i < source.draws(); i++) {
+            double most = Double.NEGATIVE_INFINITY;
+            int holders = 0;
+            for (int c = 0; c < margins.length; c++) {
+                if (anyOpen && standings.get(c) == Standing.BARRED) {
+                    continue;
+                }
+                if (margins[c][i] > most) {
+                    most = margins[c][i];
+                    holders = 1;
+                } else if (margins[c][i] == most) {
+                    holders++;
+                }
+            }
+            for (int c = 0; c < margins.length; c++) {
+                if (margins[c][i] == most && !(anyOpen && standings.get(c) == Standing.BARRED)) {
+                    shares[c] += 1.0 / holders;
+                }
+            }
+        }
+        for (int c = 0; c < shares.length; c++) {
+            shares[c] = Math.min(1, shares[c] / source.draws());
+        }
+        return shares;
+    }
+
+    private List<UncertainInput> inputs() {
+        List<UncertainInput> inputs = new ArrayList<>();
+        for (int place = 0; place < columns.length; place++) {
+            Variable variable = model.variables().get(place);
+            double[] sorted = drawn[place].sorted();
+            inputs.add(new UncertainInput(
+                    variable.id(),
+                    variable.label(),
+                    variable.unit(),
+                    variable.law(),
+                    means[place],
+                    band(sorted),
+                    variable.source()));
+        }
+        return inputs;
+    }
+
+    private int baseline() {
+        for (int c = 0; c < margins.length; c++) {
+            if (model.courses().get(c).course().baseline()) {
+                return c;
+            }
+        }
+        throw new IllegalStateException("a field model has a baseline");
+    }
+
+    private String name(int c) {
+        return model.courses().get(c).course().name();
+    }
+
+    private double[][] rows(List<Integer> courses) {
+        return courses.stream().map(c -> margins[c]).toArray(double[][]::new);
+    }
+
+    private static double[] difference(double[] a, double[] b) {
+        double[] difference = new double[a.length];
+        for (int i = 0; i < a.length; i++) {
+            difference[i] = a[i] - b[i];
+        }
+        return difference;
+    }
+
+    private static double chanceAbove(double[] gains) {
+        return SortedDraws.shareAbove(gains, 0);
+    }
+
+    private static Band band(double[] sorted) {
+        return new Band(
+                SortedDraws.quantile(sorted, 0.1),
+                SortedDraws.quantile(sorted, 0.5),
+                SortedDraws.quantile(sorted, 0.9));
+    }
+
+    static double standardError(double[] draws, double mean) {
+        double squares = 0;
+        for (double draw : draws) {
+            squares += (draw - mean) * (draw - mean);
+        }
+        return Math.sqrt(squares / (draws.length - 1) / draws.length);
+    }
+}

@@ -1,0 +1,262 @@
+package plumbrow.advice.weighing;
+
+import java.util.Arrays;
+import java.util.List;
+import plumbrow.advice.weighing.CourseModel.Cut;
+import plumbrow.advice.weighing.CourseModel.Injury;
+import plumbrow.advice.weighing.CourseModel.Insect;
+import plumbrow.advice.weighing.CourseModel.Lot;
+import plumbrow.advice.weighing.CourseModel.Mode;
+import plumbrow.advice.weighing.CourseModel.Term;
+import plumbrow.advice.weighing.CourseModel.Weed;
+import plumbrow.science.weeds.HyperbolicLoss;
+
+/**
+ * Yield and margin of a course, draw by draw: the arithmetic of the weighing, and the only place it stands.
+ *
+ *   margin = (price·share − handling)·yield − cost·costShare
+ *   yield  = Σ lots w·{ attainable·stand·Π insects(1 − loss)·(1 − Lweed)·Π(1 − Linjury)·(1 − Ldelay) + gain − lag·years }
+ *
+ *   insect loss  b·P·left·[ u·(1 − n) + (1 − u)·(1 − T) ], at most 1
+ *                b loss per unit, P untreated pressure (at most its cap), left = Π(1 − cut) over the passes,
+ *                u share of plants without the trait, n what their neighbours make up,
+ *                T = 1 − Π(1 − mode) over the trait groups, a mode counting its control where it works
+ *   weed loss    hyperbola of Σ I·D·left, with the largest A of the weeds that stand
+ *   delay loss   per day × days, at most 1
+ *
+ * <p>Plain arrays, nothing made per draw. All courses are worked over one block of draws before the next, so that the
+ * block stays in the cache. Arrays of the kernel's own are as long as the draws and counted by the same index: only then
+ * does the compiler of Java 17 turn a loop into vector instructions, for it can't tell an array at another index from
+ * the same array. A yield never falls below 0. Which control is independent of which is an upper bound on what they do
+ * together (reference: combined tactics).
+ */
+final class Kernel {
+    private static final int BLOCK = 512;
+    private static final double SHARE_PER_PCT = 0.01;
+    private static final double[] NOT_ASKED = {};
+
+    private final FieldModel model;
+    private double[] common = NOT_ASKED;
+    private double[] through = NOT_ASKED;
+    private double[] lotYield = NOT_ASKED;
+    private double[] yield = NOT_ASKED;
+    private double[][] untreated = {};
+    private double[][] treated = {};
+    private double[][] hits = {};
+
+    Kernel(FieldModel model) {
+        this.model = model;
+    }
+
+    /**
+     * Fills in yield [bu/ac] and margin [$/ac] of a course for every draw.
+     *
+     * @param columns the draws of each input, by its place
+     * @param yields as long as the columns, or empty where the yield is not asked for
+     */
+    void run(CourseModel course, double[][] columns, double[] yields, double[] margins) {
+        run(List.of(course), columns, new double[][] {yields}, new double[][] {margins});
+    }
+
+    /** The same for several courses; yields and margins have a row for each. */
+    void run(List<CourseModel> courses, double[][] columns, double[][] yields, double[][] margins) {
+        int draws = columns[model.yield()].length;
+        makeRoom(draws);
+        for (int from = 0; from < draws; from += BLOCK) {
+            int to = Math.min(from + BLOCK, draws);
+            pressures(courses.get(0).insects(), columns, from, to);
+            for (int c = 0; c < courses.size(); c++) {
+                double[] sum = yields[c].length == 0 ? yield : yields[c];
+                through = margins[c]; // room that is free until the money is counted
+                block(courses.get(c), columns, from, to, sum);
+                money(courses.get(c), columns, from, to, sum, margins[c]);
+            }
+        }
+    }
+
+    private void makeRoom(int draws) {
+        if (common.length != draws) {
+            common = new double[draws];
+            lotYield = new double[draws];
+            yield = new double[draws];
+            int insects = model.courses().get(0).insects().size();
+            untreated = new double[insects][draws];
+            treated = new double[insects][draws];
+            hits = new double[insects][];
+        }
+    }
+
+    private void money(CourseModel course, double[][] columns, int from, int to, double[] sum, double[] margin) {
+        double cost = course.costUsdPerAcre() * model.farm().costShare();
+        double share = model.farm().cropShare();
+        double[] price = columns[model.price()];
+        double[] handling = columns[model.handling()];
+        for (int i = from; i < to; i++) {
+            sum[i] = Math.max(0, sum[i]);
+            margin[i] = (price[i] * share - handling[i]) * sum[i] - cost;
+        }
+    }
+
+    private void block(CourseModel course, double[][] columns, int from, int to, double[] sum) {
+        System.arraycopy(columns[model.yield()], from, common, from, to - from);
+        weeds(course.weeds(), columns, from, to, sum);
+        for (Injury injury : course.injuries()) {
+            double[] loss = columns[injury.loss()];
+            double share = injury.share() / 100;
+            for (int i = from; i < to; i++) {
+                common[i] *= 1 - share * loss[i];
+            }
+        }
+        if (course.delayDays() > 0) {
+            double[] perDay = columns[model.delayLoss()];
+            double days = course.delayDays() / 100;
+            for (int i = from; i < to; i++) {
+                common[i] *= 1 - Math.min(1, perDay[i] * days);
+            }
+        }
+        for (int j = 0; j < course.insects().size(); j++) {
+            hits[j] = hit(j, course.insects().get(j).cuts(), columns, from, to);
+        }
+        Arrays.fill(sum, from, to, 0);
+        for (Lot lot : course.lots()) {
+            lot(lot, course.insects(), columns, from, to, sum);
+        }
+    }
+
+    /** b·P of every insect, as a share of yield: the same for every course of a field. */
+    private void pressures(List<Insect> insects, double[][] columns, int from, int to) {
+        for (int j = 0; j < insects.size(); j++) {
+            Insect insect = insects.get(j);
+            double[] pressure = columns[insect.pressure()];
+            double[] loss = columns[insect.loss()];
+            double cap = insect.cap();
+            double[] press = untreated[j];
+            for (int i = from; i < to; i++) {
+                press[i] = SHARE_PER_PCT * loss[i] * Math.min(cap, pressure[i]);
+            }
+        }
+    }
+
+    /** What an insect would cost plants without a trait: b·P·left, as a share of yield. */
+    private double[] hit(int insect, List<Cut> cuts, double[][] columns, int from, int to) {
+        if (cuts.isEmpty()) {
+            return untreated[insect];
+        }
+        double[] hit = treated[insect];
+        System.arraycopy(untreated[insect], from, hit, from, to - from);
+        cut(cuts, columns, from, to, hit);
+        return hit;
+    }
+
+    /** Takes from what there is the share that the passes remove: times Π(1 − cut). */
+    private void cut(List<Cut> cuts, double[][] columns, int from, int to, double[] left) {
+        for (Cut cut : cuts) {
+            List<Term> terms = cut.terms();
+            if (terms.size() == 1) {
+                cut(terms.get(0), columns, from, to, left);
+            } else {
+                blend(terms, columns, from, to, left);
+            }
+        }
+    }
+
+    private void cut(Term term, double[][] columns, int from, int to, double[] left) {
+        double[] control = columns[term.control()];
+        double weight = term.weight();
+        for (int i = from; i < to; i++) {
+            left[i] *= Math.max(0, 1 - weight * control[i]);
+        }
+    }
+
+    private void blend(List<Term> terms, double[][] columns, int from, int to, double[] left) {
+        Arrays.fill(through, from, to, 1);
+        for (Term term : terms) {
+            double[] control = columns[term.control()];
+            double weight = term.weight();
+            for (int i = from; i < to; i++) {
+                through[i] -= weight * control[i];
+            }
+        }
+        for (int i = from; i < to; i++) {
+            left[i] *= Math.max(0, through[i]);
+        }
+    }
+
+    private void weeds(List<Weed> weeds, double[][] columns, int from, int to, double[] load) {
+        if (weeds.isEmpty()) {
+            return;
+        }
+        double most = 0;
+        double[] one = load; // the first weed's load is the load so far; each further one is worked beside it
+        for (Weed weed : weeds) {
+            double[] density = columns[weed.density()];
+            double first = weed.firstPlantLossPct();
+            for (int i = from; i < to; i++) {
+                one[i] = first * density[i];
+            }
+            cut(weed.cuts(), columns, from, to, one);
+            if (one != load) {
+                for (int i = from; i < to; i++) {
+                    load[i] += one[i];
+                }
+            }
+            one = lotYield;
+            most = Math.max(most, weed.mostLossPct());
+        }
+        for (int i = from; i < to; i++) {
+            common[i] *= 1 - HyperbolicLoss.ofLoad(load[i], most) * SHARE_PER_PCT;
+        }
+    }
+
+    private void lot(Lot lot, List<Insect> insects, double[][] columns, int from, int to, double[] sum) {
+        double[] stand = columns[lot.stand()];
+        for (int i = from; i < to; i++) {
+            lotYield[i] = common[i] * stand[i] * SHARE_PER_PCT;
+        }
+        for (int j = 0; j < insects.size(); j++) {
+            insect(insects.get(j), lot.modes().get(j), lot.unprotected(), columns, from, to, hits[j]);
+        }
+        double[] gain = columns[lot.gain()];
+        double[] lag = columns[model.geneticLag()];
+        double years = lot.yearsBehind();
+        double share = lot.share();
+        for (int i = from; i < to; i++) {
+            sum[i] += share * (lotYield[i] + gain[i] - years * lag[i]);
+        }
+    }
+
+    private void insect(
+            Insect insect, List<Mode> modes, double bare, double[][] columns, int from, int to, double[] hit) {
+        if (modes.isEmpty()) {
+            for (int i = from; i < to; i++) {
+                lotYield[i] *= 1 - Math.min(1, hit[i]);
+            }
+            return;
+        }
+        through(modes, columns, from, to);
+        double refuge = bare * (1 - insect.neighbourShare());
+        for (int i = from; i < to; i++) {
+            lotYield[i] *= 1 - Math.min(1, hit[i] * (refuge + (1 - bare) * through[i]));
+        }
+    }
+
+    /** The share of injury that the trait groups let through: Π(1 − mode). */
+    private void through(List<Mode> modes, double[][] columns, int from, int to) {
+        Arrays.fill(through, from, to, 1);
+        for (Mode mode : modes) {
+            double[] control = columns[mode.control()];
+            if (mode.works() < 0) {
+                for (int i = from; i < to; i++) {
+                    through[i] *= 1 - control[i];
+                }
+            } else {
+                double[] works = columns[mode.works()];
+                double failed = mode.ifFailed();
+                for (int i = from; i < to; i++) {
+                    double w = works[i];
+                    through[i] *= 1 - (w * control[i] + (1 - w) * failed);
+                }
+            }
+        }
+    }
+}

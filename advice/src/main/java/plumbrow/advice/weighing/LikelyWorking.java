@@ -1,0 +1,199 @@
+package plumbrow.advice.weighing;
+
+import static plumbrow.science.figure.Numbers.plain;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbrow.advice.weighing.CourseModel.Cut;
+import plumbrow.advice.weighing.CourseModel.Insect;
+import plumbrow.advice.weighing.CourseModel.Lot;
+import plumbrow.advice.weighing.CourseModel.Mode;
+import plumbrow.advice.weighing.CourseModel.Term;
+import plumbrow.advice.weighing.CourseModel.Weed;
+import plumbrow.science.figure.Step;
+import plumbrow.science.figure.Working;
+import plumbrow.science.weeds.HyperbolicLoss;
+
+/**
+ * One course worked by hand with every input at its mean: what a grower can redo on paper. The same formula as
+ * {@link Kernel}; a test holds the two together.
+ */
+final class LikelyWorking {
+    private final FieldModel model;
+    private final CourseModel course;
+    private final double[] at;
+    private final Working working = new Working();
+
+    private LikelyWorking(FieldModel model, CourseModel course, double[] at) {
+        this.model = model;
+        this.course = course;
+        this.at = at;
+    }
+
+    /** @param at each input's value, by its place */
+    static List<Step> of(FieldModel model, CourseModel course, double[] at) {
+        return new LikelyWorking(model, course, at).steps();
+    }
+
+    private List<Step> steps() {
+        double attainable = working.step("attainable yield", "mean of the outlook", at[model.yield()], "bu/ac");
+        double kept = keptByField();
+        double yield = 0;
+        for (Lot lot : course.lots()) {
+            yield += lot.share() * lot(lot, attainable, kept);
+        }
+        if (course.lots().size() > 1) {
+            working.step("yield of the field", "seed lots by their share of the acres", yield, "bu/ac");
+        }
+        money(Math.max(0, yield));
+        return working.steps();
+    }
+
+    private double keptByField() {
+        double kept = 1;
+        if (!course.weeds().isEmpty()) {
+            kept *= 1 - weeds() / 100;
+        }
+        for (CourseModel.Injury injury : course.injuries()) {
+            double loss = working.step(
+                    "crop injury by " + injury.label(),
+                    plain(at[injury.loss()]) + " % on " + plain(injury.share() * 100) + " % of the acres",
+                    at[injury.loss()] * injury.share(),
+                    "% of yield");
+            kept *= 1 - loss / 100;
+        }
+        if (course.delayDays() > 0) {
+            double loss = working.step(
+                    "delay",
+                    plain(course.delayDays()) + " days × " + plain(at[model.delayLoss()]) + " % per day",
+                    Math.min(100, course.delayDays() * at[model.delayLoss()]),
+                    "% of yield");
+            kept *= 1 - loss / 100;
+        }
+        return kept;
+    }
+
+    private double weeds() {
+        double load = 0;
+        double most = 0;
+        for (Weed weed : course.weeds()) {
+            double left = left(weed.name(), weed.cuts());
+            load += working.step(
+                    "competition by " + weed.name(),
+                    plain(at[weed.density()]) + " plants/m² × " + plain(left * 100) + " % left × "
+                            + plain(weed.firstPlantLossPct()) + " % per plant/m²",
+                    at[weed.density()] * left * weed.firstPlantLossPct(),
+                    "%");
+            most = Math.max(most, weed.mostLossPct());
+        }
+        return working.step(
+                "yield lost to weeds",
+                plain(load) + " % ÷ (1 + " + plain(load) + " ÷ " + plain(most) + ")",
+                HyperbolicLoss.ofLoad(load, most),
+                "%");
+    }
+
+    private double left(String pest, List<Cut> cuts) {
+        double left = 1;
+        List<String> factors = new ArrayList<>();
+        for (Cut cut : cuts) {
+            double through = 1;
+            for (Term term : cut.terms()) {
+                through -= term.weight() * at[term.control()];
+            }
+            left *= Math.max(0, through);
+            factors.add("(1 − " + plain(1 - Math.max(0, through)) + " by " + cut.label() + ")");
+        }
+        if (!factors.isEmpty()) {
+            working.step("share of " + pest + " left by the passes", String.join(" × ", factors), left, "");
+        }
+        return left;
+    }
+
+    private double lot(Lot lot, double attainable, double keptByField) {
+        double stand = at[lot.stand()] / 100;
+        double kept = 1;
+        for (int j = 0; j < course.insects().size(); j++) {
+            kept *= 1 - insect(course.insects().get(j), lot, lot.modes().get(j));
+        }
+        double grown = working.step(
+                "yield of " + lot.seed(),
+                plain(attainable) + " bu/ac × " + plain(stand * 100) + " % stand × " + plain(kept * 100)
+                        + " % kept from insects × " + plain(keptByField * 100) + " % kept otherwise",
+                attainable * stand * kept * keptByField,
+                "bu/ac");
+        double lag = lot.yearsBehind() * at[model.geneticLag()];
+        if (at[lot.gain()] == 0 && lag == 0) {
+            return grown;
+        }
+        return working.step(
+                "with the genetics of " + lot.seed(),
+                plain(grown) + " + " + plain(at[lot.gain()]) + " − " + plain(lot.yearsBehind()) + " years × "
+                        + plain(at[model.geneticLag()]) + " bu/ac per year",
+                grown + at[lot.gain()] - lag,
+                "bu/ac");
+    }
+
+    private double insect(Insect insect, Lot lot, List<Mode> modes) {
+        double left = left(insect.name(), insect.cuts());
+        double pressure = Math.min(insect.cap(), at[insect.pressure()]);
+        double bare = working.step(
+                insect.name() + " on plants of " + lot.seed() + " without a trait",
+                plain(pressure) + " " + insect.measure().unit() + " × " + plain(left) + " left × "
+                        + plain(at[insect.loss()]) + " % per "
+                        + insect.measure().one(),
+                pressure * left * at[insect.loss()],
+                "% of yield");
+        if (modes.isEmpty()) {
+            return Math.min(100, bare) / 100;
+        }
+        double through = 1;
+        List<String> factors = new ArrayList<>();
+        for (Mode mode : modes) {
+            double works = mode.works() < 0 ? 1 : at[mode.works()];
+            double control = works * at[mode.control()] + (1 - works) * mode.ifFailed();
+            through *= 1 - control;
+            factors.add("(1 − " + plain(control) + " by " + mode.group() + ")");
+        }
+        working.step("share of injury through the trait", String.join(" × ", factors), through, "");
+        double refuge = lot.unprotected() * (1 - insect.neighbourShare());
+        double loss = working.step(
+                insect.name() + " on " + lot.seed() + ", refuge plants and trait plants together",
+                plain(bare) + " % × (" + plain(refuge) + " refuge + " + plain(1 - lot.unprotected()) + " × "
+                        + plain(through) + ")",
+                Math.min(100, bare * (refuge + (1 - lot.unprotected()) * through)),
+                "% of yield");
+        return loss / 100;
+    }
+
+    private void money(double yield) {
+        double share = model.farm().cropShare();
+        double gross = working.step(
+                "crop sold",
+                "$" + plain(at[model.price()]) + "/bu × " + plain(yield) + " bu/ac"
+                        + (share == 1 ? "" : " × " + plain(share * 100) + " % crop share"),
+                at[model.price()] * yield * share,
+                "$/ac");
+        double handling = working.step(
+                "drying and haul",
+                "$" + plain(at[model.handling()]) + "/bu × " + plain(yield) + " bu/ac",
+                at[model.handling()] * yield,
+                "$/ac");
+        for (CostLine line : course.costs()) {
+            working.step(line.label(), line.arithmetic(), line.usdPerAcre(), "$/ac");
+        }
+        double costShare = model.farm().costShare();
+        double cost = working.step(
+                "cost of the course",
+                costShare == 1
+                        ? "the lines above together"
+                        : "the lines above together × " + plain(costShare * 100) + " % cost share",
+                course.costUsdPerAcre() * costShare,
+                "$/ac");
+        working.step(
+                "margin at the mean of every input",
+                plain(gross) + " − " + plain(handling) + " − " + plain(cost),
+                gross - handling - cost,
+                "$/ac");
+    }
+}

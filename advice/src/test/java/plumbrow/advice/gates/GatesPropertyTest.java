@@ -1,0 +1,95 @@
+package plumbrow.advice.gates;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What must hold of any season, whatever the labels say. */
+class GatesPropertyTest {
+    private static final int SCENES = 250;
+
+    static LongStream seeds() {
+        return LongStream.range(0, SCENES);
+    }
+
+    @Test
+    void scenesReachEveryStanding() {
+        Map<Standing, Integer> count = new EnumMap<>(Standing.class);
+        seeds().forEach(seed -> count.merge(RandomScene.of(seed).standing(), 1, Integer::sum));
+        assertThat(count.keySet()).contains(Standing.BARRED, Standing.UNKNOWN, Standing.CONDITIONAL);
+        assertThat(count.get(Standing.CONDITIONAL)).isGreaterThan(20);
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void forgettingAnyValueNeverPermitsMore(long seed) {
+        Scene scene = RandomScene.of(seed);
+        int before = permission(scene.standing());
+        LabelEdits.forgetting(
+                scene,
+                edit -> assertThat(permission(scene.standing()))
+                        .as("seed %d, without the %s", seed, edit)
+                        .isLessThanOrEqualTo(before));
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void tighteningAnyLimitNeverBettersAnyGate(long seed) {
+        Scene scene = RandomScene.of(seed);
+        List<Standing> before = byGate(scene);
+        LabelEdits.tightening(scene, edit -> {
+            List<Standing> after = byGate(scene);
+            for (int gate = 0; gate < before.size(); gate++) {
+                assertThat(after.get(gate))
+                        .as(
+                                "seed %d, tighter %s, gate %s",
+                                seed, edit, Gates.all().get(gate).id())
+                        .isLessThanOrEqualTo(before.get(gate));
+            }
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void orderOfPassesDoesNotMatter(long seed) {
+        Scene scene = RandomScene.of(seed);
+        List<Finding> before = Gates.check(scene.season(), scene.field(), scene.course());
+        Collections.shuffle(scene.passes, new Random(seed));
+        assertThat(Gates.check(scene.season(), scene.field(), scene.course())).isEqualTo(before);
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void findingsComeWorstFirstAndSayWhatClearsThem(long seed) {
+        Scene scene = RandomScene.of(seed);
+        List<Finding> findings = Gates.check(scene.season(), scene.field(), scene.course());
+        assertThat(findings).extracting(Finding::standing).isSorted();
+        assertThat(Gates.standing(findings)).isEqualTo(findings.get(0).standing());
+        assertThat(findings).allSatisfy(finding -> {
+            assertThat(finding.says()).isNotBlank();
+            assertThat(finding.clears().isEmpty()).isEqualTo(finding.standing() == Standing.CLEAR);
+            assertThat(finding.measured() == null).isEqualTo(finding.limit() == null);
+        });
+    }
+
+    private static List<Standing> byGate(Scene scene) {
+        return Gates.all().stream().map(scene::standing).toList();
+    }
+
+    /** Barred and unknown both permit nothing. */
+    private static int permission(Standing standing) {
+        return switch (standing) {
+            case BARRED, UNKNOWN -> 0;
+            case CONDITIONAL -> 1;
+            case CLEAR -> 2;
+        };
+    }
+}

@@ -1,0 +1,142 @@
+package plumbrow.advice.gates;
+
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.quantity.Amount;
+import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.RefugeRule;
+import plumbrow.advice.shelf.SeedRights;
+
+/** Single edits of a scene: forgetting one value, or tightening one limit. Each is done, looked at and undone. */
+final class LabelEdits {
+    private static final List<String> QUESTIONS =
+            List.of("contractForbids", "patentInForce", "varietyProtected", "ownHarvest", "hybrid");
+
+    private LabelEdits() {}
+
+    /** What is done while an edit holds. */
+    @FunctionalInterface
+    interface Look {
+        void at(String edit);
+    }
+
+    /** Runs the look once for every value that can be forgotten. */
+    static void forgetting(Scene scene, Look look) {
+        forget(scene.products, look, "states", "excludedCounties");
+        forget(scene.uses, look, "lowRate", "highRate", "seasonMax", "mostApplications", "preHarvestDays");
+        forget(scene.limits, look, "seasonMaxPounds");
+        forget(scene.actives, look, "acidEquivalentRatio");
+        forget(scene.passes, look, "date", "rate");
+        each(scene.uses, "lessForbidden", use -> with(use, "lessForbidden", Ask.UNKNOWN), look);
+        each(scene.uses, "use row", use -> null, look);
+        each(scene.limits, "limit row", limit -> null, look);
+        each(scene.actives, "content row", content -> null, look);
+        for (String name : List.of("requiredPct", "farthestFt", "fewestRows")) {
+            each(scene.seeds, name, seed -> with(seed, "rule", with(seed.rule(), name, null)), look);
+        }
+        RefugeRule.Form unread = RefugeRule.Form.UNKNOWN;
+        each(scene.seeds, "form", seed -> with(seed, "rule", with(seed.rule(), "form", unread)), look);
+        for (String question : QUESTIONS) {
+            each(scene.seeds, question, seed -> with(seed, "rights", with(seed.rights(), question, Ask.UNKNOWN)), look);
+        }
+    }
+
+    /** Runs the look once for every limit that can be made tighter. */
+    static void tightening(Scene scene, Look look) {
+        tighten(scene.products, "states", states -> List.of("IL"), look);
+        tighten(scene.products, "excludedCounties", counties -> List.of("IA: Marrow"), look);
+        tighten(scene.uses, "lowRate", low -> times(low, 1.4), look);
+        tighten(scene.uses, "highRate", high -> times(high, 0.5), look);
+        tighten(scene.uses, "seasonMax", most -> times(most, 0.5), look);
+        tighten(scene.uses, "mostApplications", most -> (Integer) most - 1, look);
+        tighten(scene.uses, "preHarvestDays", days -> (Integer) days + 60, look);
+        tighten(scene.limits, "seasonMaxPounds", most -> (Double) most / 2, look);
+        tightenRule(scene, "requiredPct", pct -> (Double) pct * 2, look);
+        tightenRule(scene, "farthestFt", feet -> (Double) feet * 0.4, look);
+        tightenRule(scene, "fewestRows", rows -> (Integer) rows + 2, look);
+        for (String question : List.of("contractForbids", "patentInForce", "hybrid")) {
+            each(scene.seeds, question, seed -> with(seed, "rights", barred(seed.rights(), question)), look);
+        }
+    }
+
+    private static SeedRights barred(SeedRights rights, String question) {
+        return with(rights, question, Ask.YES);
+    }
+
+    private static <T extends Record> void forget(List<T> rows, Look look, String... names) {
+        for (String name : names) {
+            each(rows, name, row -> with(row, name, null), look);
+        }
+    }
+
+    private static <T extends Record> void tighten(List<T> rows, String name, UnaryOperator<Object> change, Look look) {
+        each(rows, name, row -> changed(row, name, change), look);
+    }
+
+    private static void tightenRule(Scene scene, String name, UnaryOperator<Object> change, Look look) {
+        each(scene.seeds, name, seed -> with(seed, "rule", changed(seed.rule(), name, change)), look);
+    }
+
+    private static <T extends Record> T changed(T row, String name, UnaryOperator<Object> change) {
+        Object value = value(row, name);
+        return value == null ? row : with(row, name, change.apply(value));
+    }
+
+    /** Each row changed in turn; a change to null drops the row. */
+    private static <T> void each(List<T> rows, String name, UnaryOperator<@Nullable T> change, Look look) {
+        List<T> before = new ArrayList<>(rows);
+        for (int i = 0; i < before.size(); i++) {
+            T changed = change.apply(before.get(i));
+            if (changed == null) {
+                rows.remove(i);
+            } else {
+                rows.set(i, changed);
+            }
+            look.at(name + " of row " + i);
+            rows.clear();
+            rows.addAll(before);
+        }
+    }
+
+    private static Amount times(Object amount, double factor) {
+        return new Amount(((Amount) amount).value() * factor, ((Amount) amount).unit());
+    }
+
+    private static @Nullable Object value(Record row, String name) {
+        return Arrays.stream(row.getClass().getRecordComponents())
+                .filter(component -> component.getName().equals(name))
+                .findFirst()
+                .map(component -> read(row, component))
+                .orElse(null);
+    }
+
+    @SuppressWarnings("unchecked")
+    private static <T extends Record> T with(T row, String name, @Nullable Object value) {
+        RecordComponent[] components = row.getClass().getRecordComponents();
+        if (Arrays.stream(components).noneMatch(component -> component.getName().equals(name))) {
+            throw new IllegalArgumentException(row.getClass() + " has no " + name);
+        }
+        Class<?>[] types =
+                Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+        Object[] values = Arrays.stream(components)
+                .map(component -> component.getName().equals(name) ? value : read(row, component))
+                .toArray();
+        try {
+            return (T) row.getClass().getDeclaredConstructor(types).newInstance(values);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(name, e);
+        }
+    }
+
+    private static @Nullable Object read(Record row, RecordComponent component) {
+        try {
+            return component.getAccessor().invoke(row);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(component.getName(), e);
+        }
+    }
+}

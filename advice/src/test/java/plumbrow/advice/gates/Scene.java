@@ -1,0 +1,189 @@
+package plumbrow.advice.gates;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.course.Pass;
+import plumbrow.advice.course.PassKind;
+import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.outlook.Law;
+import plumbrow.advice.pests.Pests;
+import plumbrow.advice.quantity.Amount;
+import plumbrow.advice.quantity.FarmUnit;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.ActiveContent;
+import plumbrow.advice.shelf.ActiveLimit;
+import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.LabelUse;
+import plumbrow.advice.shelf.Product;
+import plumbrow.advice.shelf.ProductKind;
+import plumbrow.advice.shelf.RefugeRule;
+import plumbrow.advice.shelf.SavedSeed;
+import plumbrow.advice.shelf.Seed;
+import plumbrow.advice.shelf.SeedRights;
+import plumbrow.advice.shelf.Shelf;
+import plumbrow.advice.shelf.Trait;
+
+/** One corn field of 160 ac in Iowa, a shelf and a course, put together row by row as a test needs them. */
+final class Scene {
+    static final LocalDate PLANTING = LocalDate.of(2026, 5, 1);
+    static final LocalDate HARVEST = LocalDate.of(2026, 10, 1);
+
+    double acres = 160;
+    RefugePlan refuge = new RefugePlan(null, null);
+    final List<Product> products = new ArrayList<>();
+    final List<Seed> seeds = new ArrayList<>();
+    final List<Trait> traits = new ArrayList<>();
+    final List<ActiveContent> actives = new ArrayList<>();
+    final List<LabelUse> uses = new ArrayList<>();
+    final List<ActiveLimit> limits = new ArrayList<>();
+    final List<Pass> passes = new ArrayList<>();
+
+    Season season() {
+        Shelf shelf = new Shelf(products, seeds, traits, actives, uses, limits, List.of());
+        return new Season(
+                2026,
+                LocalDate.of(2026, 3, 1),
+                "",
+                List.of(),
+                List.of(field()),
+                List.of(),
+                shelf,
+                new Pests(List.of(), List.of(), List.of()),
+                List.of(course()),
+                List.of());
+    }
+
+    Field field() {
+        return new Field("Home", "Farm", acres, null, "IA", "Marrow", Crop.CORN, null, null, null, null);
+    }
+
+    Course course() {
+        return new Course("Home", "Course", true, refuge, "", passes);
+    }
+
+    List<Finding> findings(Gate gate) {
+        return gate.check(season(), field(), course());
+    }
+
+    Standing standing(Gate gate) {
+        return Gates.standing(findings(gate));
+    }
+
+    Standing standing() {
+        return Gates.standing(Gates.check(season(), field(), course()));
+    }
+
+    Scene product(String name, ProductKind kind) {
+        return product(name, kind, List.of("IA", "IL"), List.of());
+    }
+
+    Scene product(String name, ProductKind kind, @Nullable List<String> states, @Nullable List<String> excluded) {
+        products.add(new Product(name, kind, 10, FarmUnit.GAL, null, null, states, excluded, null, "label p. 1"));
+        return this;
+    }
+
+    Scene use(
+            String product,
+            @Nullable String low,
+            @Nullable String high,
+            Ask lessForbidden,
+            @Nullable String seasonMax,
+            @Nullable Integer times,
+            @Nullable Integer days) {
+        uses.add(new LabelUse(
+                product,
+                Crop.CORN,
+                amount(low),
+                amount(high),
+                lessForbidden,
+                amount(seasonMax),
+                times,
+                days,
+                "label p. 7"));
+        return this;
+    }
+
+    Scene active(String product, String ingredient, double pounds, FarmUnit per, @Nullable Double acid) {
+        actives.add(new ActiveContent(product, ingredient, pounds, per, acid));
+        return this;
+    }
+
+    Scene limit(String product, String ingredient, @Nullable Double pounds, ActiveLimit.Basis basis) {
+        limits.add(new ActiveLimit(product, Crop.CORN, ingredient, pounds, basis, "label p. 9"));
+        return this;
+    }
+
+    Scene spray(String product, @Nullable String rate, @Nullable LocalDate date) {
+        return pass(PassKind.SPRAY, date, product, amount(rate), 100);
+    }
+
+    Scene plant(String product, double sharePct) {
+        return pass(PassKind.SEED, PLANTING, product, new Amount(34_000, FarmUnit.SEEDS), sharePct);
+    }
+
+    Scene harvest(@Nullable LocalDate date) {
+        return pass(PassKind.HARVEST, date, null, null, 100);
+    }
+
+    Scene pass(
+            PassKind kind, @Nullable LocalDate date, @Nullable String product, @Nullable Amount rate, double sharePct) {
+        passes.add(new Pass(passes.size() + 1, kind, date, product, rate, sharePct, 0, new Law.Fixed(0), 0));
+        return this;
+    }
+
+    Scene plainSeed(String name) {
+        return seed(name, List.of(), 0, rule(RefugeRule.Form.NONE, null, null, null), null, SeedRights.UNASKED);
+    }
+
+    Scene traitSeed(String name, double blendPct, RefugeRule rule) {
+        return seed(name, List.of("P1"), blendPct, rule, null, SeedRights.UNASKED);
+    }
+
+    Scene savedSeed(String name, SeedRights rights) {
+        SavedSeed saved = new SavedSeed(3, 5.8, 1.25, 3.5, 10, 45, 200);
+        return seed(name, List.of(), 0, rule(RefugeRule.Form.NONE, null, null, null), saved, rights);
+    }
+
+    Scene seed(
+            String name,
+            List<String> proteins,
+            double blendPct,
+            RefugeRule rule,
+            @Nullable SavedSeed saved,
+            SeedRights rights) {
+        product(name, ProductKind.SEED);
+        seeds.add(new Seed(
+                name,
+                Crop.CORN,
+                80_000.0,
+                null,
+                95,
+                proteins,
+                blendPct,
+                rule,
+                new Law.Fixed(0),
+                new Law.Fixed(100),
+                saved,
+                rights));
+        return this;
+    }
+
+    static RefugeRule rule(
+            RefugeRule.Form form, @Nullable Double pct, @Nullable Double farthestFt, @Nullable Integer rows) {
+        return new RefugeRule(form, pct, farthestFt, rows, "bag tag");
+    }
+
+    /** "12 fl oz" as an amount; null, an empty text and "?" as unknown. */
+    static @Nullable Amount amount(@Nullable String written) {
+        if (written == null || written.isBlank() || written.equals("?")) {
+            return null;
+        }
+        String[] parts = written.split(" ", 2);
+        return new Amount(Double.parseDouble(parts[0]), FarmUnit.parse(parts[1]).orElseThrow());
+    }
+}

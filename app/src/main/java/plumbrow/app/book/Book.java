@@ -1,0 +1,106 @@
+package plumbrow.app.book;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import plumbrow.advice.season.Season;
+
+/**
+ * The one file that holds an adviser's seasons and what was chosen in them. A book may be read from many threads and
+ * programs at once; those who write wait for one another. What was put in comes out equal, in the same order, numbers
+ * to the bit.
+ *
+ * <p>Every method says in a {@link BookException} of one plain sentence what it can't do; then nothing has changed.
+ */
+public final class Book implements AutoCloseable {
+    private final Database database;
+
+    Book(Database database) {
+        this.database = database;
+    }
+
+    /** Makes a new, empty book. A file of that name must not exist. */
+    public static Book create(Path newFile) {
+        return new Book(SqliteFile.create(newFile));
+    }
+
+    /** Opens a book; one of an older form is brought up to date. */
+    public static Book open(Path file) {
+        return new Book(SqliteFile.open(file));
+    }
+
+    /** The file or address of the book. */
+    public String name() {
+        return database.name();
+    }
+
+    /** The harvest years in the book, earliest first. */
+    public List<Integer> seasons() {
+        return database.read(sql -> new SeasonRows(sql).years());
+    }
+
+    /** The season of a harvest year, where the book has one. */
+    public Optional<Season> season(int year) {
+        return database.read(sql -> new SeasonRows(sql).season(year));
+    }
+
+    /** The season of the latest harvest year, where the book has any. */
+    public Optional<Season> latestSeason() {
+        return database.read(sql -> {
+            SeasonRows rows = new SeasonRows(sql);
+            List<Integer> years = rows.years();
+            return years.isEmpty() ? Optional.empty() : rows.season(years.get(years.size() - 1));
+        });
+    }
+
+    /** Puts a season in the place of whatever the book has for its year, whole or not at all. Choices stay. */
+    public void put(Season season) {
+        database.write(sql -> {
+            new SeasonRows(sql).replace(season);
+            return season;
+        });
+    }
+
+    /** Writes a choice down at the end of the log. Its field and course must stand in the book's season of that year. */
+    public void choose(Choice choice) {
+        database.write(sql -> {
+            ChoiceRows rows = new ChoiceRows(JdbcClient.create(sql));
+            rows.demandCourse(choice);
+            rows.add(choice);
+            return choice;
+        });
+    }
+
+    /** What was chosen for a harvest year, in the order of choosing. */
+    public List<Choice> choices(int year) {
+        return database.read(sql -> new ChoiceRows(JdbcClient.create(sql)).all(year));
+    }
+
+    /** Copies the whole book as it stands at this moment, while others may go on using it. The file must be new. */
+    public void backup(Path newFile) {
+        database.copyTo(newFile);
+    }
+
+    /** What is wrong with the book, a sentence each; empty where all is well. Looks at every row of every season. */
+    public List<String> check() {
+        List<String> problems = new ArrayList<>(database.problems());
+        for (int year : seasons()) {
+            try {
+                problems.addAll(database.read(sql -> {
+                    SeasonRows rows = new SeasonRows(sql);
+                    return rows.season(year).map(rows::lostInReading).orElse(List.of());
+                }));
+            } catch (BookException unreadable) {
+                problems.add("Season " + year + " can't be read. " + unreadable.getMessage());
+            }
+        }
+        return List.copyOf(problems);
+    }
+
+    @Override
+    public void close() {
+        database.close();
+    }
+}

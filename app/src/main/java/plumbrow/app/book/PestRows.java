@@ -1,0 +1,75 @@
+package plumbrow.app.book;
+
+import java.sql.SQLException;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.pests.InsectPressure;
+import plumbrow.advice.pests.InsectPressure.Measure;
+import plumbrow.advice.pests.ScoutingSample;
+import plumbrow.advice.pests.TraitDoubt;
+import plumbrow.advice.pests.WeedPressure;
+
+/** What presses on the fields: insects, weeds, and the doubt whether traits still work. */
+final class PestRows {
+    static final RowKind<InsectPressure> INSECT = new RowKind<>(
+            "insect_pressure",
+            "field insect measure pressure loss_pct neighbour_share sample_size sample_spread sample_cost_usd scouted source",
+            season -> season.pests().insects(),
+            PestRows::writeInsect,
+            row -> new InsectPressure(
+                    row.text(),
+                    row.text(),
+                    row.word(Measure.class),
+                    row.law(),
+                    row.law(),
+                    row.real(),
+                    sample(row),
+                    row.maybeDate(),
+                    row.text()));
+
+    static final RowKind<TraitDoubt> TRAIT_DOUBT = new RowKind<>(
+            "trait_doubt",
+            "field trait_group insect chance control_if_failed source",
+            season -> season.pests().traitDoubts(),
+            (doubt, cells) -> cells.text(doubt.field())
+                    .text(doubt.group())
+                    .text(doubt.insect())
+                    .real(doubt.chance())
+                    .real(doubt.controlIfFailed())
+                    .text(doubt.source()),
+            row -> new TraitDoubt(row.text(), row.text(), row.text(), row.real(), row.real(), row.text()));
+
+    static final RowKind<WeedPressure> WEED = new RowKind<>(
+            "weed_pressure",
+            "field weed density_m2 first_plant_loss_pct most_loss_pct source",
+            season -> season.pests().weeds(),
+            (weed, cells) -> cells.text(weed.field())
+                    .text(weed.weed())
+                    .law(weed.densityPerSquareMetre())
+                    .real(weed.firstPlantLossPct())
+                    .real(weed.mostLossPct())
+                    .text(weed.source()),
+            row -> new WeedPressure(row.text(), row.text(), row.law(), row.real(), row.real(), row.text()));
+
+    private PestRows() {}
+
+    private static void writeInsect(InsectPressure insect, Cells cells) {
+        cells.text(insect.field())
+                .text(insect.insect())
+                .word(insect.measure())
+                .law(insect.pressure())
+                .law(insect.lossPerUnitPct())
+                .real(insect.neighbourShare());
+        ScoutingSample sample = insect.sample();
+        cells.whole(sample == null ? null : sample.size())
+                .real(sample == null ? null : sample.spread())
+                .real(sample == null ? null : sample.costUsd());
+        cells.date(insect.scouted()).text(insect.source());
+    }
+
+    private static @Nullable ScoutingSample sample(Row row) throws SQLException {
+        Integer size = row.maybeWhole();
+        Double spread = row.maybeReal();
+        Double costUsd = row.maybeReal();
+        return size == null || spread == null || costUsd == null ? null : new ScoutingSample(size, spread, costUsd);
+    }
+}

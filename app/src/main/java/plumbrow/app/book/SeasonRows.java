@@ -1,0 +1,138 @@
+package plumbrow.app.book;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.jdbc.core.JdbcOperations;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import plumbrow.advice.pests.Pests;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.Shelf;
+import plumbrow.app.book.RowKind.Filled;
+
+/** A whole season in and out of the tables. Works inside the transaction of whoever calls. */
+final class SeasonRows {
+    /** Every kind of row; a kind comes after those it refers to. */
+    private static final List<RowKind<?>> KINDS = List.of(
+            Laws.LAW,
+            Laws.PAST,
+            FieldRows.FARM,
+            FieldRows.FIELD,
+            FieldRows.POINT,
+            FieldRows.CROP_YEAR,
+            ShelfRows.PRODUCT,
+            ShelfRows.STATE,
+            ShelfRows.COUNTY,
+            SeedRows.SEED,
+            SeedRows.SEED_TRAIT,
+            ShelfRows.TRAIT,
+            ShelfRows.ACTIVE,
+            ShelfRows.LABEL_USE,
+            ShelfRows.ACTIVE_LIMIT,
+            ShelfRows.CONTROL,
+            PestRows.INSECT,
+            PestRows.TRAIT_DOUBT,
+            PestRows.WEED,
+            CourseRows.COURSE,
+            CourseRows.PASS,
+            CourseRows.OUTLOOK);
+
+    private final JdbcOperations sql;
+    private final JdbcClient client;
+
+    SeasonRows(JdbcOperations sql) {
+        this.sql = sql;
+        this.client = JdbcClient.create(sql);
+    }
+
+    List<Integer> years() {
+        return client.sql("SELECT season FROM season ORDER BY season")
+                .query(Integer.class)
+                .list();
+    }
+
+    /** Puts a season in the place of whatever stands for its year. */
+    void replace(Season season) {
+        List<Filled> rows = filled(season);
+        List<RowKind<?>> children = new ArrayList<>(KINDS);
+        Collections.reverse(children);
+        children.forEach(kind -> sql.update(kind.delete(), season.year()));
+        sql.update("DELETE FROM season WHERE season = ?", season.year());
+        sql.update(
+                "INSERT INTO season (season, as_of, adviser) VALUES (?, ?, ?)",
+                season.year(),
+                season.asOf().toString(),
+                season.adviser());
+        rows.forEach(filled -> sql.batchUpdate(filled.kind().insert(), filled.cells()));
+    }
+
+    Optional<Season> season(int year) {
+        return client.sql("SELECT as_of, adviser FROM season WHERE season = ?")
+                .param(year)
+                .query((cells, number) -> new Head(LocalDate.parse(cells.getString(1)), cells.getString(2)))
+                .optional()
+                .map(head -> read(year, head));
+    }
+
+    /** Whether the season, written again, would give the rows that stand there; a sentence for each table that differs. */
+    List<String> lostInReading(Season season) {
+        List<String> lost = new ArrayList<>();
+        for (Filled filled : filled(season)) {
+            List<List<Object>> stored =
+                    sql.query(filled.kind().selectAll(), (cells, number) -> RawRow.of(cells), season.year());
+            if (!stored.equals(filled.cells().stream().map(RawRow::of).toList())) {
+                lost.add("Season " + season.year() + " reads back otherwise than it stands in the table "
+                        + filled.kind().table() + ".");
+            }
+        }
+        return lost;
+    }
+
+    private record Head(LocalDate asOf, String adviser) {}
+
+    private static List<Filled> filled(Season season) {
+        Laws laws = new Laws();
+        List<Filled> rows = new ArrayList<>();
+        KINDS.stream().skip(2).forEach(kind -> rows.add(kind.fill(season, laws)));
+        rows.add(0, Laws.LAW.fill(season.year(), laws.shapes(), laws));
+        rows.add(1, Laws.PAST.fill(season.year(), laws.pastValues(), laws));
+        return rows;
+    }
+
+    private Season read(int year, Head head) {
+        Laws none = new Laws();
+        Laws laws = Laws.of(all(Laws.LAW, year, none), all(Laws.PAST, year, none));
+        Shelf shelf = new Shelf(
+                ShelfRows.placed(
+                        all(ShelfRows.PRODUCT, year, laws),
+                        all(ShelfRows.STATE, year, laws),
+                        all(ShelfRows.COUNTY, year, laws)),
+                SeedRows.withTraits(all(SeedRows.SEED, year, laws), all(SeedRows.SEED_TRAIT, year, laws)),
+                all(ShelfRows.TRAIT, year, laws),
+                all(ShelfRows.ACTIVE, year, laws),
+                all(ShelfRows.LABEL_USE, year, laws),
+                all(ShelfRows.ACTIVE_LIMIT, year, laws),
+                all(ShelfRows.CONTROL, year, laws));
+        Pests pests = new Pests(
+                all(PestRows.INSECT, year, laws),
+                all(PestRows.TRAIT_DOUBT, year, laws),
+                all(PestRows.WEED, year, laws));
+        return new Season(
+                year,
+                head.asOf(),
+                head.adviser(),
+                all(FieldRows.FARM, year, laws),
+                FieldRows.outlined(all(FieldRows.FIELD, year, laws), all(FieldRows.POINT, year, laws)),
+                all(FieldRows.CROP_YEAR, year, laws),
+                shelf,
+                pests,
+                CourseRows.withPasses(all(CourseRows.COURSE, year, laws), all(CourseRows.PASS, year, laws)),
+                all(CourseRows.OUTLOOK, year, laws));
+    }
+
+    private <R> List<R> all(RowKind<R> kind, int year, Laws laws) {
+        return sql.query(kind.select(), (cells, number) -> kind.read().read(new Row(cells, laws)), year);
+    }
+}

@@ -1,0 +1,62 @@
+package plumbrow.app.book;
+
+import org.jspecify.annotations.Nullable;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+
+/** The database's error codes as sentences for a person. */
+final class SqliteFaults {
+    private SqliteFaults() {}
+
+    static BookException sentence(String file, Throwable fault) {
+        for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
+            if (cause instanceof BookException told) {
+                return told;
+            }
+            if (cause instanceof SQLiteException sqlite) {
+                return new BookException(sentence(file, sqlite.getResultCode(), sqlite.getMessage()), fault);
+            }
+        }
+        return new BookException("The book " + file + " can't be used; something unexpected is in the way.", fault);
+    }
+
+    /** The extended codes carry the plain code in their last eight bits. */
+    private static String sentence(String file, SQLiteErrorCode code, @Nullable String message) {
+        return switch (code.code & 0xFF) {
+            case 5, 6 -> "The book " + file + " is in use by another program; let that finish, then try again.";
+            case 8 ->
+                "The book " + file + " or its folder is write-protected; a book must be writable, even to be read.";
+            case 10 -> "The disk failed while the book " + file + " was in use; check the disk and its backup.";
+            case 11 -> "The book " + file + " is damaged; take the latest backup.";
+            case 13 -> "The disk is full; nothing was changed in the book " + file + ".";
+            case 14 -> "The book " + file + " can't be opened; the file or its folder may not be used by this person.";
+            case 19 -> constraint(file, message == null ? "" : message);
+            case 26 -> file + " is not a book.";
+            default -> "The book " + file + " can't be used (database code " + code.code + ").";
+        };
+    }
+
+    private static String constraint(String file, String message) {
+        if (message.contains("FOREIGN KEY")) {
+            return "A row names a farm, field, product or course that the season doesn't hold; nothing was changed in "
+                    + file + ".";
+        }
+        if (message.contains("UNIQUE")) {
+            return "A name stands twice where it must stand once (" + column(message) + "); nothing was changed in "
+                    + file + ".";
+        }
+        if (message.contains("stays as it was")) {
+            return "A choice once written down stays as it was; write down another one.";
+        }
+        return "A value doesn't fit the book (" + column(message) + "); nothing was changed in " + file + ".";
+    }
+
+    /** What stands after the last colon: "UNIQUE constraint failed: farm.season, farm.name)". */
+    private static String column(String message) {
+        return message.substring(message.lastIndexOf(':') + 1)
+                .replace(")", "")
+                .replaceAll("\\w+\\.season,", "")
+                .replace('_', ' ')
+                .strip();
+    }
+}

@@ -1,0 +1,224 @@
+package plumbrow.app.book;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Function;
+import org.springframework.jdbc.core.JdbcOperations;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.support.JdbcTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteConfig.JournalMode;
+import org.sqlite.SQLiteConfig.SynchronousMode;
+import org.sqlite.SQLiteConfig.TransactionMode;
+import org.sqlite.SQLiteDataSource;
+
+/**
+ * A book in one SQLite file. Each transaction opens the file and closes it again: between transactions the file is
+ * whole by itself and may be copied like any other. Readers see the state of one moment and hold nobody up; writers
+ * take the write lock at once and wait for one another.
+ */
+final class SqliteFile implements Database {
+    /** How long to wait for another writer before giving up. */
+    static final Duration PATIENCE = Duration.ofSeconds(5);
+
+    /** Reads "Plum"; the first migration writes it into the file. */
+    static final int APPLICATION_ID = 0x506C756D;
+
+    private static final byte[] FIRST_BYTES = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
+
+    private final Path file;
+    private final SQLiteDataSource reading;
+    private final SQLiteDataSource writing;
+    private final ReentrantLock oneWriter = new ReentrantLock(true);
+
+    private SqliteFile(Path file, Duration patience) {
+        this.file = file;
+        this.reading = new SQLiteDataSource(settings(patience, TransactionMode.DEFERRED));
+        this.writing = new SQLiteDataSource(writerSettings(patience));
+        reading.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
+        writing.setUrl(reading.getUrl());
+    }
+
+    static SqliteFile create(Path newFile) {
+        claim(newFile);
+        SqliteFile book = new SqliteFile(newFile, PATIENCE);
+        try {
+            book.told(() -> {
+                Schema.bringUpToDate(book.reading, "sqlite");
+                return newFile;
+            });
+        } catch (BookException fault) {
+            newFile.toFile().delete();
+            throw fault;
+        }
+        return book;
+    }
+
+    static SqliteFile open(Path file) {
+        return open(file, PATIENCE);
+    }
+
+    static SqliteFile open(Path file, Duration patience) {
+        demandBook(file);
+        SqliteFile book = new SqliteFile(file, patience);
+        int version = book.told(() -> {
+            Integer id = new JdbcTemplate(book.reading).queryForObject("PRAGMA application_id", Integer.class);
+            if (id == null || id != APPLICATION_ID) {
+                throw new BookException(file + " is not a book; it is a database of another program.");
+            }
+            return Schema.version(book.reading);
+        });
+        if (version > Schema.VERSION) {
+            throw new BookException("The book " + file + " was written by a newer Plumbrow (form " + version
+                    + "; this one knows up to " + Schema.VERSION + "); open it with the newer one.");
+        }
+        if (version < Schema.VERSION) {
+            book.told(() -> {
+                Schema.bringUpToDate(book.reading, "sqlite");
+                return version;
+            });
+        }
+        return book;
+    }
+
+    @Override
+    public String name() {
+        return file.toString();
+    }
+
+    @Override
+    public <T> T read(Function<JdbcOperations, T> questions) {
+        return transaction(reading, questions);
+    }
+
+    @Override
+    public <T> T write(Function<JdbcOperations, T> changes) {
+        oneWriter.lock();
+        try {
+            return transaction(writing, changes);
+        } finally {
+            oneWriter.unlock();
+        }
+    }
+
+    @Override
+    public void copyTo(Path newFile) {
+        claim(newFile);
+        try {
+            told(() -> new JdbcTemplate(reading)
+                    .update("VACUUM INTO ?", newFile.toAbsolutePath().toString()));
+            try (FileChannel copy = FileChannel.open(newFile, StandardOpenOption.WRITE)) {
+                copy.force(true);
+            }
+            List<String> problems = new SqliteFile(newFile, PATIENCE).problems();
+            if (!problems.isEmpty()) {
+                throw new BookException("The copy came out damaged and was removed: " + problems.get(0));
+            }
+        } catch (BookException fault) {
+            newFile.toFile().delete();
+            throw fault;
+        } catch (IOException fault) {
+            newFile.toFile().delete();
+            throw new BookException("The copy " + newFile + " could not be written to the disk.", fault);
+        }
+    }
+
+    @Override
+    public List<String> problems() {
+        return read(sql -> {
+            List<String> problems = new ArrayList<>();
+            for (String line : sql.queryForList("PRAGMA integrity_check", String.class)) {
+                if (!line.equals("ok")) {
+                    problems.add("The file is damaged: " + line + ".");
+                }
+            }
+            problems.addAll(sql.query(
+                    "PRAGMA foreign_key_check",
+                    (row, number) -> "A row of the table " + row.getString("table") + " names a row of "
+                            + row.getString("parent") + " that isn't there."));
+            Integer id = sql.queryForObject("PRAGMA application_id", Integer.class);
+            if (id == null || id != APPLICATION_ID) {
+                problems.add("The file no longer says that it is a book.");
+            }
+            return problems;
+        });
+    }
+
+    /** Nothing is held open between transactions. */
+    @Override
+    public void close() {}
+
+    private <T> T transaction(SQLiteDataSource source, Function<JdbcOperations, T> work) {
+        return told(() -> new TransactionTemplate(new JdbcTransactionManager(source))
+                .execute(status -> work.apply(new JdbcTemplate(source))));
+    }
+
+    private interface Work<T> {
+        T run();
+    }
+
+    private <T> T told(Work<T> work) {
+        try {
+            return work.run();
+        } catch (RuntimeException fault) {
+            throw SqliteFaults.sentence(name(), fault);
+        }
+    }
+
+    /** Makes the empty file, so that of two who want the same name one gets it. */
+    private static void claim(Path newFile) {
+        try {
+            Files.createFile(newFile);
+        } catch (FileAlreadyExistsException taken) {
+            throw new BookException(newFile + " is there already; give a name that is not taken.", taken);
+        } catch (IOException fault) {
+            throw new BookException(
+                    newFile + " can't be made; check that its folder is there and may be written.", fault);
+        }
+    }
+
+    /** Looks at the file without a database, which would touch it. */
+    private static void demandBook(Path file) {
+        if (!Files.exists(file)) {
+            throw new BookException("There is no book " + file + "; make one with: plumbrow book new " + file);
+        }
+        if (!Files.isRegularFile(file)) {
+            throw new BookException(file + " is a folder, not a book.");
+        }
+        try (InputStream start = Files.newInputStream(file)) {
+            if (!Arrays.equals(start.readNBytes(FIRST_BYTES.length), FIRST_BYTES)) {
+                throw new BookException(file + " is not a book.");
+            }
+        } catch (IOException fault) {
+            throw new BookException("The book " + file + " can't be read; this person may not use the file.", fault);
+        }
+    }
+
+    private static SQLiteConfig settings(Duration patience, TransactionMode mode) {
+        SQLiteConfig settings = new SQLiteConfig();
+        settings.enforceForeignKeys(true);
+        settings.setBusyTimeout((int) patience.toMillis());
+        settings.setTransactionMode(mode);
+        return settings;
+    }
+
+    /** Only writers set the journal: to set it touches the file, which may yet turn out to be no book. */
+    private static SQLiteConfig writerSettings(Duration patience) {
+        SQLiteConfig settings = settings(patience, TransactionMode.IMMEDIATE);
+        settings.setJournalMode(JournalMode.WAL);
+        settings.setSynchronous(SynchronousMode.FULL);
+        return settings;
+    }
+}

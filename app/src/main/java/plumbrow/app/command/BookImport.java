@@ -1,0 +1,56 @@
+package plumbrow.app.command;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import plumbrow.advice.season.Season;
+import plumbrow.app.book.Book;
+import plumbrow.app.json.Json;
+import plumbrow.app.json.SeasonSummary;
+import plumbrow.documents.workbook.WorkbookReader;
+
+/** Brings a workbook's season into a book. The workbook is read to its end before the book is opened. */
+@Command(
+        name = "import",
+        description = "Puts a workbook's season in the place of whatever the book holds for that year.",
+        footer = {"", "Where anything is wrong with the workbook, the book stays as it was. Choices stay in any case."})
+final class BookImport implements Callable<Integer> {
+    private final Screen screen;
+
+    @Parameters(paramLabel = "WORKBOOK", description = "An .xlsx file, or a folder of .csv files.")
+    private Path workbook = Path.of("");
+
+    @Option(
+            names = "--book",
+            paramLabel = "FILE",
+            defaultValue = FromBook.DEFAULT,
+            description = "The book; else the one that PLUMBROW_BOOK names, else ./plumbrow.book.")
+    private Path file = Path.of("");
+
+    @Option(names = "--json", description = "Answer as JSON.")
+    private boolean json;
+
+    BookImport(Screen screen) {
+        this.screen = screen;
+    }
+
+    private record Imported(String book, boolean replaced, SeasonSummary season) {}
+
+    @Override
+    public Integer call() {
+        Season season = WorkbookReader.read(workbook);
+        try (Book book = Book.open(file)) {
+            boolean replaced = book.seasons().contains(season.year());
+            book.put(season);
+            SeasonSummary summary = SeasonSummary.of(season);
+            screen.say(
+                    json
+                            ? Json.of(new Imported(file.toString(), replaced, summary))
+                            : "Season " + season.year() + (replaced ? " was replaced" : " is now") + " in " + file
+                                    + ": " + Said.holds(summary) + ".");
+        }
+        return Exit.GOOD;
+    }
+}

@@ -1,0 +1,91 @@
+package plumbrow.app.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.weighing.Advice;
+import plumbrow.advice.weighing.Adviser;
+import plumbrow.advice.weighing.WeighingOptions;
+import plumbrow.app.book.Book;
+import plumbrow.app.command.said.AdviceWords;
+import plumbrow.app.demo.DemoBook;
+import plumbrow.app.json.Json;
+import plumbrow.documents.binder.AdviceSheet;
+import plumbrow.documents.binder.Binder;
+
+/** An invented season from workbook to binder, to look around in. */
+@Command(
+        name = "demo",
+        description = "Makes a book of invented farms, weighs it, writes its binder, and opens the desk on it.",
+        footer = {"", "A demo book that is there already is used as it stands."})
+final class DemoCommand implements Callable<Integer> {
+    private final Screen screen;
+    private final DeskDoor door;
+
+    @Option(names = "--folder", paramLabel = "DIR", description = "Where it is put; else ./demo.")
+    private Path folder = Path.of("demo");
+
+    @Option(names = "--once", description = "Stop after writing; don't open the desk.")
+    private boolean once;
+
+    @Option(names = "--port", paramLabel = "N", description = "Where the desk listens; else 8040. 0 takes a free one.")
+    private int port = Serving.PORT;
+
+    @Option(names = "--json", description = "Answer as JSON.")
+    private boolean json;
+
+    DemoCommand(Screen screen, DeskDoor door) {
+        this.screen = screen;
+        this.door = door;
+    }
+
+    @Override
+    public Integer call() {
+        Serving.demandPort(port);
+        Path file = folder.resolve("demo.book");
+        Season season = season(file);
+        Advice advice = FieldsBar.show(
+                screen, season.fields().size(), bar -> Adviser.advise(season, WeighingOptions.DEFAULT, bar));
+        Path pages = folder.resolve("binder.pdf");
+        Path sheet = folder.resolve("advice.xlsx");
+        Binder.write(season, advice, pages);
+        AdviceSheet.write(season, advice, sheet);
+        screen.say(json ? Json.of(advice) : AdviceWords.of(advice));
+        if (!json) {
+            screen.say("\nThe farms, people and products are invented. In " + folder
+                    + ": workbook (what went in), demo.book, binder.pdf, advice.xlsx.");
+        }
+        screen.out().flush();
+        if (once) {
+            return WeighCommand.code(advice);
+        }
+        Screen rest = json ? new Screen(screen.err(), screen.err(), screen.terminal()) : screen;
+        return Serving.untilStopped(rest, door, file, port, json);
+    }
+
+    private Season season(Path file) {
+        if (Files.exists(file)) {
+            try (Book book = Book.open(file)) {
+                return book.latestSeason()
+                        .orElseThrow(() -> new BadInputException(
+                                "The book " + file + " holds no season; remove it and run the demo again."));
+            }
+        }
+        try {
+            Path workbook = folder.resolve("workbook");
+            NewFile.demandFree(workbook);
+            DemoBook.copyTo(workbook);
+        } catch (IOException fault) {
+            throw new BadInputException("The folder " + folder + " can't be written to; name another with --folder.");
+        }
+        Season season = DemoBook.season();
+        try (Book book = Book.create(file)) {
+            book.put(season);
+        }
+        return season;
+    }
+}

@@ -1,0 +1,81 @@
+package plumbrow.app.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.weighing.Advice;
+import plumbrow.advice.weighing.Adviser;
+import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.WeighingOptions;
+import plumbrow.app.command.said.AdviceWords;
+import plumbrow.app.json.Json;
+
+/** Weighs the courses of each field on the same draws of the outlook and says which to take. */
+@Command(
+        name = "weigh",
+        description = "Says for each field which course to take, with its odds and what would change it.",
+        footer = {"", "Exit 1 where nothing can be advised for any of the fields asked for."})
+final class WeighCommand implements Callable<Integer> {
+    private final Screen screen;
+
+    @Mixin
+    private FromBook from = new FromBook();
+
+    @Option(names = "--field", paramLabel = "NAME", arity = "1..*", description = "Only these fields.")
+    private List<String> names = new ArrayList<>();
+
+    @Option(names = "--draws", paramLabel = "N", description = "Draws of the outlook, 100 to 1,000,000; else 10,000.")
+    private int draws = WeighingOptions.DEFAULT.draws();
+
+    @Option(names = "--seed", paramLabel = "S", description = "Number from which all draws come.")
+    private long seed = WeighingOptions.DEFAULT.seed();
+
+    @Option(names = "--threads", paramLabel = "T", description = "Fields weighed at once; changes the time alone.")
+    private @Nullable Integer threads;
+
+    @Option(names = "--json", description = "Answer as JSON.")
+    private boolean json;
+
+    WeighCommand(Screen screen) {
+        this.screen = screen;
+    }
+
+    @Override
+    public Integer call() {
+        WeighingOptions options = options();
+        Season season = from.season();
+        List<Field> fields = FromBook.fields(season, names);
+        Advice advice = fields.size() < season.fields().size()
+                ? some(season, fields, options)
+                : FieldsBar.show(screen, fields.size(), bar -> Adviser.advise(season, options, bar));
+        screen.say(json ? Json.of(advice) : AdviceWords.of(advice));
+        return code(advice);
+    }
+
+    static int code(Advice advice) {
+        return advice.fields().stream().anyMatch(field -> field.advised() != null) ? Exit.GOOD : Exit.NOT_ADVISED;
+    }
+
+    private static Advice some(Season season, List<Field> fields, WeighingOptions options) {
+        List<FieldAdvice> answers = fields.stream()
+                .map(field -> Adviser.adviseField(season, field, options))
+                .toList();
+        return new Advice(season.year(), season.asOf(), season.adviser(), options.draws(), options.seed(), answers);
+    }
+
+    private WeighingOptions options() {
+        try {
+            Integer asked = threads;
+            WeighingOptions options = WeighingOptions.DEFAULT.withDraws(draws).withSeed(seed);
+            return asked == null ? options : options.withThreads(asked);
+        } catch (IllegalArgumentException range) {
+            throw new BadInputException(String.valueOf(range.getMessage()));
+        }
+    }
+}

@@ -1,0 +1,71 @@
+package plumbrow.app.command.said;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import plumbrow.advice.weighing.Advice;
+import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.Odds;
+import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.science.figure.Numbers;
+
+/** The advice for a season said in text: all fields at a glance, then field by field, then what holds for all. */
+public final class AdviceWords {
+    private AdviceWords() {}
+
+    public static String of(Advice advice) {
+        Paper paper = new Paper();
+        List<FieldAdvice> fields = advice.fields();
+        if (fields.size() > 1) {
+            long advised =
+                    fields.stream().filter(field -> field.advised() != null).count();
+            paper.heading(advised + " of " + fields.size() + " fields have a course to take.")
+                    .gap();
+            paper.table(glance(fields));
+        }
+        Set<String> common = common(fields);
+        for (FieldAdvice field : fields) {
+            FieldWords.add(paper, field, common);
+        }
+        paper.gap();
+        common.forEach(caution -> paper.prose("Mind  ", caution));
+        return paper.gap()
+                .prose(advice.year() + " season as of " + advice.asOf() + ", advised by " + advice.adviser() + ". "
+                        + Numbers.fixed(advice.draws(), 0) + " draws from seed " + advice.seed()
+                        + ". All money is the operator's, in $/ac of the field.")
+                .text();
+    }
+
+    private static TextTable glance(List<FieldAdvice> fields) {
+        TextTable table = TextTable.empty()
+                .words("Field")
+                .words("take")
+                .numbers("over baseline", "$/ac")
+                .words("pays in")
+                .numbers("margin", "$/ac")
+                .words("standing");
+        for (FieldAdvice field : fields) {
+            WeighedCourse course = field.advisedCourse().orElse(null);
+            if (course == null) {
+                table.row(field.field().name(), "nothing yet", "", "", "", "");
+            } else {
+                table.row(
+                        field.field().name(),
+                        course.name(),
+                        course.baseline() ? "" : FieldWords.whole(course.meanGainUsdPerAcre()),
+                        course.baseline() ? "the baseline" : Odds.words(course.chanceBeatsBaseline()),
+                        FieldWords.whole(course.meanMarginUsdPerAcre()),
+                        course.standing().word());
+            }
+        }
+        return table;
+    }
+
+    /** The cautions that stand at every field are said once, at the end. */
+    private static Set<String> common(List<FieldAdvice> fields) {
+        Set<String> common = new LinkedHashSet<>();
+        fields.stream().limit(1).forEach(field -> common.addAll(field.cautions()));
+        fields.forEach(field -> common.retainAll(field.cautions()));
+        return common;
+    }
+}

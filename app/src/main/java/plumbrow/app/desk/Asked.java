@@ -1,0 +1,32 @@
+package plumbrow.app.desk;
+
+import plumbrow.advice.field.Field;
+import plumbrow.advice.season.Season;
+import plumbrow.app.desk.door.NoSeasonException;
+import plumbrow.app.desk.door.NotHereException;
+import plumbrow.science.Figures;
+import plumbrow.science.figure.Figure;
+
+/** What a page is about, or why it is not here. */
+public final class Asked {
+    private Asked() {}
+
+    public static Season season(DeskBook book) {
+        return book.season().orElseThrow(NoSeasonException::new);
+    }
+
+    public static Field field(Season season, String name) {
+        return season.field(name)
+                .orElseThrow(() -> new NotHereException(
+                        "There is no field called “" + shortened(name) + "” in " + season.year() + "."));
+    }
+
+    public static Figure figure(String id) {
+        return Figures.find(id)
+                .orElseThrow(() -> new NotHereException("There is no figure called “" + shortened(id) + "”."));
+    }
+
+    private static String shortened(String name) {
+        return name.length() > 60 ? name.substring(0, 57) + "…" : name;
+    }
+}

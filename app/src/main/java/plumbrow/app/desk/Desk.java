@@ -1,0 +1,123 @@
+package plumbrow.app.desk;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Map;
+import org.springframework.boot.Banner;
+import org.springframework.boot.SpringApplication;
+import org.springframework.boot.SpringBootConfiguration;
+import org.springframework.boot.WebApplicationType;
+import org.springframework.boot.autoconfigure.ImportAutoConfiguration;
+import org.springframework.boot.autoconfigure.context.ConfigurationPropertiesAutoConfiguration;
+import org.springframework.boot.autoconfigure.context.PropertyPlaceholderAutoConfiguration;
+import org.springframework.boot.http.converter.autoconfigure.HttpMessageConvertersAutoConfiguration;
+import org.springframework.boot.security.autoconfigure.SecurityAutoConfiguration;
+import org.springframework.boot.security.autoconfigure.web.servlet.SecurityFilterAutoConfiguration;
+import org.springframework.boot.security.autoconfigure.web.servlet.ServletWebSecurityAutoConfiguration;
+import org.springframework.boot.servlet.autoconfigure.HttpEncodingAutoConfiguration;
+import org.springframework.boot.tomcat.autoconfigure.servlet.TomcatServletWebServerAutoConfiguration;
+import org.springframework.boot.webmvc.autoconfigure.DispatcherServletAutoConfiguration;
+import org.springframework.boot.webmvc.autoconfigure.WebMvcAutoConfiguration;
+import org.springframework.boot.webmvc.autoconfigure.error.ErrorMvcAutoConfiguration;
+import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Import;
+import org.springframework.context.support.GenericApplicationContext;
+import org.springframework.core.env.ConfigurableEnvironment;
+import org.springframework.core.env.MapPropertySource;
+import org.springframework.web.context.support.StandardServletEnvironment;
+import plumbrow.app.book.Book;
+import plumbrow.app.desk.api.ApiPages;
+import plumbrow.app.desk.door.Doors;
+import plumbrow.app.desk.door.Pages;
+import plumbrow.app.desk.door.TroublePages;
+import plumbrow.app.desk.field.FieldPage;
+import plumbrow.app.desk.figures.FiguresPage;
+import plumbrow.app.desk.papers.PapersPage;
+import plumbrow.app.desk.season.SeasonPage;
+import plumbrow.app.desk.weighing.WeighingPage;
+
+/**
+ * Opens the desk over one book.
+ *
+ * <p>The parts are named one by one instead of searched for: it starts faster, and what runs is what stands here.
+ */
+@SpringBootConfiguration(proxyBeanMethods = false)
+@ImportAutoConfiguration({
+    ConfigurationPropertiesAutoConfiguration.class,
+    DispatcherServletAutoConfiguration.class,
+    ErrorMvcAutoConfiguration.class,
+    HttpEncodingAutoConfiguration.class,
+    HttpMessageConvertersAutoConfiguration.class,
+    PropertyPlaceholderAutoConfiguration.class,
+    SecurityAutoConfiguration.class,
+    SecurityFilterAutoConfiguration.class,
+    ServletWebSecurityAutoConfiguration.class,
+    TomcatServletWebServerAutoConfiguration.class,
+    WebMvcAutoConfiguration.class
+})
+@Import({
+    ApiPages.class,
+    Doors.class,
+    FieldPage.class,
+    FiguresPage.class,
+    Pages.class,
+    PapersPage.class,
+    SeasonPage.class,
+    TroublePages.class,
+    WeighingPage.class
+})
+public class Desk {
+    @Bean
+    Clock clock() {
+        return Clock.systemUTC();
+    }
+
+    /**
+     * Opens the desk, for this machine only.
+     *
+     * @param book the book's file
+     * @param port where to listen; 0 takes a free one
+     */
+    public static ConfigurableApplicationContext open(Path book, int port) {
+        return open(new DeskBook(Book.open(book)), Weigher.ADVISER, port);
+    }
+
+    static ConfigurableApplicationContext open(DeskBook book, Weigher weigher, int port) {
+        DeskLog.quiet();
+        SpringApplication application = new SpringApplication(Desk.class);
+        application.setWebApplicationType(WebApplicationType.SERVLET);
+        application.setBannerMode(Banner.Mode.OFF);
+        application.setLogStartupInfo(false);
+        application.setRegisterShutdownHook(true);
+        application.setAddCommandLineProperties(false);
+        application.setEnvironment(pinned(port));
+        application.addInitializers(context -> {
+            GenericApplicationContext beans = (GenericApplicationContext) context;
+            beans.registerBean(DeskBook.class, () -> book);
+            beans.registerBean(Weighings.class, () -> new Weighings(weigher));
+        });
+        ConfigurableApplicationContext desk = application.run();
+        desk.getBean(Weighings.class).prepare(book);
+        return desk;
+    }
+
+    /** Our settings stand first in line, so that nothing in the surroundings can open the desk to the network. */
+    private static ConfigurableEnvironment pinned(int port) {
+        ConfigurableEnvironment environment = new StandardServletEnvironment();
+        environment.getPropertySources().addFirst(new MapPropertySource("desk", settings(port)));
+        return environment;
+    }
+
+    private static Map<String, Object> settings(int port) {
+        return Map.of(
+                "server.address", "127.0.0.1",
+                "server.port", port,
+                "server.shutdown", "immediate",
+                "server.server-header", "",
+                "server.servlet.session.persistent", "false",
+                "spring.web.resources.cache.cachecontrol.no-cache", "true",
+                "spring.main.log-startup-info", "false",
+                "spring.jmx.enabled", "false");
+    }
+}

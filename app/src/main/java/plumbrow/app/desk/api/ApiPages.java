@@ -1,0 +1,97 @@
+package plumbrow.app.desk.api;
+
+import java.util.Map;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.weighing.SeasonGapException;
+import plumbrow.advice.weighing.WeighingOptions;
+import plumbrow.app.book.BookException;
+import plumbrow.app.desk.Asked;
+import plumbrow.app.desk.DeskBook;
+import plumbrow.app.desk.Weighings;
+import plumbrow.app.desk.door.NoSeasonException;
+import plumbrow.app.desk.door.NotHereException;
+import plumbrow.app.desk.shown.Shown;
+import plumbrow.app.json.Json;
+import plumbrow.science.Figures;
+import plumbrow.science.figure.FigureInputException;
+
+/** The answers of the pages for programs, with a sentence under "error" where there is none. */
+@RestController
+public class ApiPages {
+    private final DeskBook book;
+    private final Weighings weighings;
+
+    public ApiPages(DeskBook book, Weighings weighings) {
+        this.book = book;
+        this.weighings = weighings;
+    }
+
+    private record Fault(String error) {}
+
+    @GetMapping("/api/figures")
+    ResponseEntity<String> figures() {
+        return json(HttpStatus.OK, Json.index(Figures.all()));
+    }
+
+    @GetMapping("/api/figures/{id}")
+    ResponseEntity<String> figure(@PathVariable String id, @RequestParam Map<String, String> typed) {
+        return json(HttpStatus.OK, Json.of(Asked.figure(id).answer(typed)));
+    }
+
+    @GetMapping("/api/advice")
+    ResponseEntity<String> advice() {
+        return json(HttpStatus.OK, Json.of(weighings.whole(Asked.season(book)).advice()));
+    }
+
+    @GetMapping("/api/fields/{name}/advice")
+    ResponseEntity<String> advice(@PathVariable String name) {
+        Season season = Asked.season(book);
+        return json(
+                HttpStatus.OK, Json.of(weighings.field(season, Asked.field(season, name), WeighingOptions.DEFAULT)));
+    }
+
+    @ExceptionHandler(FigureInputException.class)
+    ResponseEntity<String> input(FigureInputException fault) {
+        return fault(HttpStatus.BAD_REQUEST, fault);
+    }
+
+    @ExceptionHandler(NotHereException.class)
+    ResponseEntity<String> notHere(NotHereException fault) {
+        return fault(HttpStatus.NOT_FOUND, fault);
+    }
+
+    @ExceptionHandler(NoSeasonException.class)
+    ResponseEntity<String> empty() {
+        return json(
+                HttpStatus.NOT_FOUND,
+                Json.of(new Fault("The book is empty: import a workbook before asking for advice.")));
+    }
+
+    @ExceptionHandler(SeasonGapException.class)
+    ResponseEntity<String> gap(SeasonGapException fault) {
+        return fault(HttpStatus.UNPROCESSABLE_CONTENT, fault);
+    }
+
+    @ExceptionHandler(BookException.class)
+    ResponseEntity<String> book(BookException fault) {
+        return fault(HttpStatus.SERVICE_UNAVAILABLE, fault);
+    }
+
+    private static ResponseEntity<String> fault(HttpStatus status, RuntimeException fault) {
+        return json(status, Json.of(new Fault(Shown.text(fault.getMessage()))));
+    }
+
+    private static ResponseEntity<String> json(HttpStatus status, String text) {
+        return ResponseEntity.status(status)
+                .contentType(MediaType.APPLICATION_JSON)
+                .body(text);
+    }
+}

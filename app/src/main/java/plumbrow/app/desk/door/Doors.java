@@ -1,0 +1,93 @@
+package plumbrow.app.desk.door;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.util.Set;
+import org.springframework.boot.tomcat.TomcatConnectorCustomizer;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.http.SessionCreationPolicy;
+import org.springframework.security.core.userdetails.UserDetailsService;
+import org.springframework.security.core.userdetails.UsernameNotFoundException;
+import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
+import org.springframework.security.web.firewall.RequestRejectedHandler;
+import org.springframework.security.web.firewall.StrictHttpFirewall;
+import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
+
+/**
+ * Who may come in. The desk has no login: it listens to this machine only. What it must keep out are web pages of others
+ * that run in the same browser: they can neither post (token), nor frame it, nor reach it under a name of their own.
+ */
+@Configuration(proxyBeanMethods = false)
+public class Doors {
+    private static final Set<String> OWN_NAMES = Set.of("127.0.0.1", "localhost", "[::1]", "::1");
+    private static final String CONTENT_POLICY =
+            "default-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'; object-src 'none'";
+
+    @Bean
+    SecurityFilterChain chain(HttpSecurity http) throws Exception {
+        CookieCsrfTokenRepository tokens = new CookieCsrfTokenRepository();
+        tokens.setCookieCustomizer(cookie -> cookie.sameSite("Strict").httpOnly(true));
+        return http.authorizeHttpRequests(requests -> requests.anyRequest().permitAll())
+                .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+                .requestCache(cache -> cache.disable())
+                .logout(logout -> logout.disable())
+                .csrf(csrf -> csrf.csrfTokenRepository(tokens))
+                .exceptionHandling(trouble -> trouble.accessDeniedHandler(
+                        (request, response, denied) -> response.sendError(HttpServletResponse.SC_FORBIDDEN)))
+                .headers(headers -> headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT_POLICY))
+                        .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))
+                        .httpStrictTransportSecurity(transport -> transport.disable())
+                        .crossOriginOpenerPolicy(opener -> opener.policy(
+                                org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter
+                                        .CrossOriginOpenerPolicy.SAME_ORIGIN))
+                        .crossOriginResourcePolicy(resource -> resource.policy(
+                                org.springframework.security.web.header.writers.CrossOriginResourcePolicyHeaderWriter
+                                        .CrossOriginResourcePolicy.SAME_ORIGIN)))
+                .build();
+    }
+
+    /** Refuses every name but this machine's own; lets through the signs that names of fields may hold. */
+    @Bean
+    StrictHttpFirewall firewall() {
+        StrictHttpFirewall wall = new StrictHttpFirewall();
+        wall.setAllowedHostnames(OWN_NAMES::contains);
+        wall.setAllowUrlEncodedSlash(true);
+        wall.setAllowUrlEncodedDoubleSlash(true);
+        wall.setAllowUrlEncodedPercent(true);
+        wall.setAllowSemicolon(true);
+        wall.setAllowBackSlash(true);
+        return wall;
+    }
+
+    @Bean
+    RequestRejectedHandler rejected() {
+        return (request, response, refused) -> refuse(response);
+    }
+
+    /** A slash inside a field's name stays inside it. */
+    @Bean
+    TomcatConnectorCustomizer slashesInNames() {
+        return connector -> connector.setEncodedSolidusHandling("passthrough");
+    }
+
+    /** There are no users; this keeps the framework from inventing one with a password. */
+    @Bean
+    UserDetailsService nobody() {
+        return name -> {
+            throw new UsernameNotFoundException(name);
+        };
+    }
+
+    private static void refuse(HttpServletResponse response) throws IOException {
+        response.setStatus(HttpServletResponse.SC_BAD_REQUEST);
+        response.setContentType("text/plain;charset=UTF-8");
+        response.getOutputStream()
+                .write("The desk answers on this machine only, at http://127.0.0.1 or http://localhost.\n"
+                        .getBytes(UTF_8));
+    }
+}

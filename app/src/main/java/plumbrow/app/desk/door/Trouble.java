@@ -1,0 +1,66 @@
+package plumbrow.app.desk.door;
+
+import org.springframework.http.HttpStatus;
+
+/**
+ * Why a page can't be shown, and what to do about it.
+ *
+ * @param status the code the browser gets
+ */
+public record Trouble(int status, String title, String says, String whatToDo) {
+    static Trouble notHere(String sentence) {
+        return new Trouble(
+                HttpStatus.NOT_FOUND.value(), "Not in this book", sentence, "Look for it among the season's fields.");
+    }
+
+    static Trouble gap(String sentence) {
+        return new Trouble(
+                HttpStatus.UNPROCESSABLE_CONTENT.value(),
+                "The season lacks something",
+                sentence,
+                "Add it to the workbook and import the workbook again.");
+    }
+
+    static Trouble book(String sentence) {
+        return new Trouble(
+                HttpStatus.SERVICE_UNAVAILABLE.value(),
+                "The book can't be used just now",
+                sentence,
+                "Nothing was recorded. See that the book's file is where it was and may be read and written, then try"
+                        + " again.");
+    }
+
+    static Trouble file(String sentence) {
+        return new Trouble(
+                HttpStatus.INTERNAL_SERVER_ERROR.value(),
+                "The paper could not be made",
+                sentence,
+                "See that this machine has room left, then try again.");
+    }
+
+    static Trouble of(int status) {
+        if (status == HttpStatus.FORBIDDEN.value()) {
+            return new Trouble(
+                    status,
+                    "Not recorded",
+                    "This form was opened too long ago, or by another page. Nothing was recorded.",
+                    "Go back in the browser: what you typed is still there. Load the page anew and send it again.");
+        }
+        if (status == HttpStatus.NOT_FOUND.value()) {
+            return new Trouble(
+                    status, "No such page", "The desk has no page under this address.", "Begin with the season.");
+        }
+        if (status >= 400 && status < 500) {
+            return new Trouble(
+                    status,
+                    "The desk can't read this",
+                    "The browser sent something the desk doesn't understand. Nothing was recorded.",
+                    "Go back and try again, or begin with the season.");
+        }
+        return new Trouble(
+                HttpStatus.INTERNAL_SERVER_ERROR.value(),
+                "Something went wrong in Plumbrow",
+                "This is a fault of the program, not yours. The book was not changed.",
+                "Try again. If it comes back, tell whoever keeps Plumbrow for you; its log has the details.");
+    }
+}

@@ -1,0 +1,5 @@
+/** One field: what is known of it and what presses on it. */
+@NullMarked
+package plumbrow.app.desk.field;
+
+import org.jspecify.annotations.NullMarked;

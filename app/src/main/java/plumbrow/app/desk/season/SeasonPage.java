@@ -1,0 +1,80 @@
+package plumbrow.app.desk.season;
+
+import java.time.Duration;
+import java.util.Optional;
+import org.springframework.http.CacheControl;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestHeader;
+import plumbrow.advice.season.Season;
+import plumbrow.app.desk.DeskBook;
+import plumbrow.app.desk.SeasonWeighing;
+import plumbrow.app.desk.Weighings;
+
+/** The first page: which fields have an answer, which answer, and what it is expected to bring. */
+@Controller
+public class SeasonPage {
+    /** Below this nobody minds waiting; above it a page that counts the fields is kinder. */
+    private static final Duration PATIENCE = Duration.ofMillis(400);
+
+    private final DeskBook book;
+    private final Weighings weighings;
+
+    public SeasonPage(DeskBook book, Weighings weighings) {
+        this.book = book;
+        this.weighings = weighings;
+    }
+
+    @GetMapping("/")
+    String season(Model model) {
+        Optional<Season> season = book.season();
+        if (season.isEmpty()) {
+            return "empty";
+        }
+        SeasonWeighing weighing = weighings.whole(season.get());
+        if (weighing.stopped() || !weighing.endedWithin(PATIENCE)) {
+            model.addAttribute("weighing", weighing);
+            return "waiting";
+        }
+        model.addAttribute(
+                "overview",
+                Overview.of(
+                        season.get(),
+                        weighing.advice(),
+                        book.choices(season.get().year())));
+        return "season";
+    }
+
+    /** How far the weighing is; a reload is asked for once it has ended. */
+    @GetMapping("/weighing")
+    Object progress(Model model, @RequestHeader(name = "HX-Request", defaultValue = "false") boolean inPlace) {
+        Optional<Season> season = book.season();
+        if (season.isEmpty() || !inPlace) {
+            return "redirect:/";
+        }
+        SeasonWeighing weighing = weighings.whole(season.get());
+        if (!weighing.stopped() && weighing.endedWithin(Duration.ZERO)) {
+            return ResponseEntity.noContent()
+                    .cacheControl(CacheControl.noStore())
+                    .header("HX-Redirect", "/")
+                    .build();
+        }
+        model.addAttribute("weighing", weighing);
+        return "progress";
+    }
+
+    @PostMapping("/weighing/stop")
+    String stop() {
+        book.season().ifPresent(season -> weighings.whole(season).stop());
+        return "redirect:/";
+    }
+
+    @PostMapping("/weighing/again")
+    String again() {
+        book.season().ifPresent(weighings::again);
+        return "redirect:/";
+    }
+}

@@ -1,0 +1,45 @@
+package plumbrow.app.desk.weighing;
+
+import java.math.BigDecimal;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+
+/** Numbers as people type them into boxes: "4.20", "$4.20", "1,200", "−3", "15 %". */
+final class BoxText {
+    private static final Pattern NUMBER = Pattern.compile("-?(\\d{1,3}(,\\d{3})+|\\d+)?(\\.\\d*)?([eE][+-]?\\d{1,2})?");
+
+    private BoxText() {}
+
+    /** The number typed; empty where it is none. */
+    static OptionalDouble number(String typed) {
+        String text = typed.strip()
+                .replace('−', '-')
+                .replaceFirst("^(-?)\\$\\s*", "$1")
+                .replaceFirst("\\s*%$", "");
+        if (!text.matches(".*\\d.*") || !NUMBER.matcher(text).matches()) {
+            return OptionalDouble.empty();
+        }
+        double value;
+        try {
+            value = Double.parseDouble(text.replace(",", ""));
+        } catch (NumberFormatException notANumber) {
+            return OptionalDouble.empty();
+        }
+        return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
+    }
+
+    /** A number as it stands in a box: all its digits, nothing between them. */
+    static String of(double value) {
+        return value == 0 ? "0" : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
+
+    /** A share as per cent, without the noise of binary fractions. */
+    static String percent(double share) {
+        return share == 0
+                ? "0"
+                : BigDecimal.valueOf(share)
+                        .movePointRight(2)
+                        .stripTrailingZeros()
+                        .toPlainString();
+    }
+}

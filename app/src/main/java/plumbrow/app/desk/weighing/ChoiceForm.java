@@ -1,0 +1,88 @@
+package plumbrow.app.desk.weighing;
+
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import plumbrow.advice.gates.Finding;
+import plumbrow.advice.gates.Standing;
+import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.app.book.Choice;
+import plumbrow.app.desk.shown.Shown;
+
+/**
+ * A decision as it was typed.
+ *
+ * @param faults what keeps it from being recorded, by the id of the box
+ */
+public record ChoiceForm(String course, String who, String why, Map<String, String> faults) {
+    private static final int LONGEST_NAME = 100;
+    private static final int LONGEST_REASON = 2000;
+
+    /** Nothing typed yet; the advised course stands ready. */
+    public static ChoiceForm blank(FieldAdvice advice, String adviser) {
+        return new ChoiceForm(Shown.text(advice.advised()), adviser, "", Map.of());
+    }
+
+    public static ChoiceForm read(FieldAdvice advice, Map<String, String> typed) {
+        String course = typed.getOrDefault("course", "");
+        String who = typed.getOrDefault("who", "").strip();
+        String why = typed.getOrDefault("why", "").strip();
+        Map<String, String> faults = new LinkedHashMap<>();
+        String refusal = advice.course(course).map(ChoiceForm::refusal).orElse("Say which course you choose.");
+        if (!refusal.isEmpty()) {
+            faults.put("choice-course", refusal);
+        }
+        if (who.isEmpty() || who.length() > LONGEST_NAME) {
+            faults.put("choice-who", "Say who decides, in up to " + LONGEST_NAME + " letters.");
+        }
+        if (why.isEmpty() || why.length() > LONGEST_REASON) {
+            faults.put("choice-why", "Say why, in a sentence or two.");
+        }
+        return new ChoiceForm(course, who, why, faults);
+    }
+
+    /** The decision for the log, with what the advice said at the time. */
+    Choice decided(int year, FieldAdvice advice, Instant when) {
+        Optional<WeighedCourse> weighed = advice.course(course);
+        return new Choice(
+                year,
+                advice.field().name(),
+                course,
+                who,
+                when,
+                why,
+                weighed.map(WeighedCourse::chanceBeatsBaseline).orElse(null),
+                weighed.map(WeighedCourse::meanMarginUsdPerAcre).orElse(null));
+    }
+
+    /** Why a course can't be chosen as it stands; empty where it can. */
+    private static String refusal(WeighedCourse course) {
+        if (course.standing().advisable()) {
+            return "";
+        }
+        boolean barred = course.standing() == Standing.BARRED;
+        String reasons = course.findings().stream()
+                .filter(finding -> finding.standing() == course.standing())
+                .map(finding -> barred ? barred(finding) : unknown(finding))
+                .distinct()
+                .collect(Collectors.joining(" "));
+        return barred
+                ? course.name() + " is barred and can't be chosen. " + reasons
+                : course.name() + " can't be chosen until this is looked up and entered in the workbook: " + reasons;
+    }
+
+    private static String barred(Finding finding) {
+        return sentence(finding.says()) + " (" + finding.source() + ")";
+    }
+
+    private static String unknown(Finding finding) {
+        return sentence(finding.clears().isEmpty() ? finding.says() : finding.clears());
+    }
+
+    private static String sentence(String text) {
+        return text.endsWith(".") ? text : text + ".";
+    }
+}

@@ -1,0 +1,209 @@
+package plumbrow.app.desk.weighing;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import plumbrow.advice.outlook.Law;
+import plumbrow.advice.weighing.UncertainInput;
+
+/** The boxes in which a law is asked for, one shape for the laws that are typed alike. */
+enum Shape {
+    /** A number, or lowest, most likely and highest. */
+    SPREAD {
+        @Override
+        List<String> labels() {
+            return List.of("lowest", "most likely", "highest");
+        }
+
+        @Override
+        List<String> texts(Law law) {
+            if (law instanceof Law.Fixed fixed) {
+                return List.of("", BoxText.of(fixed.value()), "");
+            }
+            if (law instanceof Law.Triangular triangle) {
+                return numbers(triangle.low(), triangle.likely(), triangle.high());
+            }
+            Law.Pert pert = (Law.Pert) law;
+            return numbers(pert.low(), pert.likely(), pert.high());
+        }
+
+        @Override
+        Law law(UncertainInput input, List<String> typed) {
+            double likely = number(input, typed, 1);
+            boolean low = typed.get(0).isBlank();
+            boolean high = typed.get(2).isBlank();
+            if (low && high) {
+                return new Law.Fixed(likely);
+            }
+            if (low != high) {
+                throw new BoxFault(low ? 0 : 2, "fill in both lowest and highest, or neither");
+            }
+            return spread(input, number(input, typed, 0), likely, number(input, typed, 2));
+        }
+    },
+    /** A mean and how far it spreads. */
+    BELL {
+        @Override
+        List<String> labels() {
+            return List.of("mean", "spread in %");
+        }
+
+        @Override
+        List<String> texts(Law law) {
+            if (law instanceof Law.Weibull weibull) {
+                return List.of(BoxText.of(weibull.mean()), BoxText.percent(weibull.cv()));
+            }
+            Law.Normal normal = (Law.Normal) law;
+            return List.of(BoxText.of(normal.mean()), BoxText.percent(normal.cv()));
+        }
+
+        @Override
+        Law law(UncertainInput input, List<String> typed) {
+            double mean = number(input, typed, 0);
+            double cv = number(typed, 1) / 100;
+            if (cv <= 0) {
+                throw new BoxFault(1, "expected more than 0 %");
+            }
+            return input.law() instanceof Law.Weibull ? new Law.Weibull(mean, cv) : new Law.Normal(mean, cv);
+        }
+    },
+    /** A price today and how far it may move. */
+    PRICE {
+        @Override
+        List<String> labels() {
+            return List.of("price today", "moves in a year, %", "years until known");
+        }
+
+        @Override
+        List<String> texts(Law law) {
+            Law.Lognormal price = (Law.Lognormal) law;
+            return List.of(BoxText.of(price.price()), BoxText.percent(price.volatility()), BoxText.of(price.years()));
+        }
+
+        @Override
+        Law law(UncertainInput input, List<String> typed) {
+            double price = number(input, typed, 0);
+            double volatility = number(typed, 1) / 100;
+            double years = number(typed, 2);
+            if (volatility < 0) {
+                throw new BoxFault(1, "expected at least 0 %");
+            }
+            if (years < 0) {
+                throw new BoxFault(2, "expected 0 or more");
+            }
+            return new Law.Lognormal(price, volatility, years);
+        }
+    },
+    /** What it was in earlier years. */
+    PAST {
+        @Override
+        List<String> labels() {
+            return List.of("past values, semicolons between");
+        }
+
+        @Override
+        List<String> texts(Law law) {
+            return List.of(((Law.Past) law).values().stream().map(BoxText::of).collect(Collectors.joining("; ")));
+        }
+
+        @Override
+        Law law(UncertainInput input, List<String> typed) {
+            List<Double> values = Arrays.stream(typed.get(0).split("[;\\s]+", -1))
+                    .filter(text -> !text.isBlank())
+                    .map(text ->
+                            BoxText.number(text).orElseThrow(() -> new BoxFault(0, "'" + text + "' is not a number")))
+                    .toList();
+            if (values.size() < 2) {
+                throw new BoxFault(0, "expected at least two numbers, such as 170; 182");
+            }
+            return new Law.Past(values);
+        }
+    },
+    /** How often something works. */
+    CHANCE {
+        @Override
+        List<String> labels() {
+            return List.of("chance in %");
+        }
+
+        @Override
+        List<String> texts(Law law) {
+            return List.of(BoxText.percent(((Law.Chance) law).chance()));
+        }
+
+        @Override
+        Law law(UncertainInput input, List<String> typed) {
+            double chance = number(typed, 0) / 100;
+            if (chance < 0 || chance > 1) {
+                throw new BoxFault(0, "expected 0 to 100 %");
+            }
+            return new Law.Chance(chance);
+        }
+    };
+
+    static Shape of(Law law) {
+        if (law instanceof Law.Normal || law instanceof Law.Weibull) {
+            return BELL;
+        }
+        if (law instanceof Law.Lognormal) {
+            return PRICE;
+        }
+        if (law instanceof Law.Past) {
+            return PAST;
+        }
+        return law instanceof Law.Chance ? CHANCE : SPREAD;
+    }
+
+    /** What stands over each box. */
+    abstract List<String> labels();
+
+    /** The law as it is typed, one text for each box. */
+    abstract List<String> texts(Law law);
+
+    /**
+     * The law typed, of the same kind as the season's where that can be kept.
+     *
+     * @throws BoxFault naming the box at fault
+     */
+    abstract Law law(UncertainInput input, List<String> typed);
+
+    private static List<String> numbers(double low, double likely, double high) {
+        return List.of(BoxText.of(low), BoxText.of(likely), BoxText.of(high));
+    }
+
+    private static Law spread(UncertainInput input, double low, double likely, double high) {
+        if (low > likely) {
+            throw new BoxFault(0, "expected no more than the most likely value");
+        }
+        if (high < likely) {
+            throw new BoxFault(2, "expected no less than the most likely value");
+        }
+        if (low == high) {
+            return new Law.Fixed(likely);
+        }
+        return input.law() instanceof Law.Triangular
+                ? new Law.Triangular(low, likely, high)
+                : new Law.Pert(low, likely, high);
+    }
+
+    private static double number(UncertainInput input, List<String> typed, int box) {
+        return inRange(input, number(typed, box), box);
+    }
+
+    private static double number(List<String> typed, int box) {
+        return number(typed.get(box), box);
+    }
+
+    private static double number(String text, int box) {
+        return BoxText.number(text)
+                .orElseThrow(() -> new BoxFault(
+                        box, text.isBlank() ? "it is empty; expected a number" : "'" + text + "' is not a number"));
+    }
+
+    private static double inRange(UncertainInput input, double value, int box) {
+        if (!input.range().holds(value)) {
+            throw new BoxFault(box, "expected " + input.range().words() + " " + input.unit());
+        }
+        return value;
+    }
+}

@@ -1,0 +1,105 @@
+package plumbrow.app.desk.weighing;
+
+import jakarta.servlet.http.HttpServletResponse;
+import java.time.Clock;
+import java.util.Map;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestHeader;
+import org.springframework.web.bind.annotation.RequestParam;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.WeighingOptions;
+import plumbrow.app.desk.Asked;
+import plumbrow.app.desk.DeskBook;
+import plumbrow.app.desk.Weighings;
+import plumbrow.app.desk.shown.Shown;
+
+/** The weighing of one field: the answer, what it rests on, what would change it, and the decision. */
+@Controller
+public class WeighingPage {
+    /** Draws while a value is being typed: enough to see which way it goes. */
+    private static final int ROUGH_DRAWS = 1_000;
+
+    private final DeskBook book;
+    private final Weighings weighings;
+    private final Clock clock;
+
+    public WeighingPage(DeskBook book, Weighings weighings, Clock clock) {
+        this.book = book;
+        this.weighings = weighings;
+        this.clock = clock;
+    }
+
+    @GetMapping("/fields/{name}/weighing")
+    String show(@PathVariable String name, Model model) {
+        Season season = Asked.season(book);
+        FieldAdvice advice = asTheSeasonSays(season, name);
+        OutlookForm form = OutlookForm.of(advice.inputs());
+        return page(model, season, advice, form, ChoiceForm.blank(advice, season.adviser()), false);
+    }
+
+    /** The answer with the outlook as typed. Rough while typing; the page then asks again for the full number. */
+    @PostMapping("/fields/{name}/weighing")
+    String weigh(
+            @PathVariable String name,
+            @RequestParam Map<String, String> typed,
+            @RequestHeader(name = "HX-Request", defaultValue = "false") boolean inPlace,
+            Model model,
+            HttpServletResponse response) {
+        Season season = Asked.season(book);
+        FieldAdvice said = asTheSeasonSays(season, name);
+        OutlookForm form = OutlookForm.read(said.inputs(), typed);
+        if (!form.faults().isEmpty() && !inPlace) {
+            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+        }
+        boolean rough = typed.containsKey("rough") && form.changed();
+        return page(model, season, said, form, ChoiceForm.blank(said, season.adviser()), rough);
+    }
+
+    /** Records a decision, or says why it can't be. */
+    @PostMapping("/fields/{name}/choice")
+    String choose(
+            @PathVariable String name,
+            @RequestParam Map<String, String> typed,
+            Model model,
+            HttpServletResponse response) {
+        Season season = Asked.season(book);
+        FieldAdvice said = asTheSeasonSays(season, name);
+        ChoiceForm choice = ChoiceForm.read(said, typed);
+        if (choice.faults().isEmpty()) {
+            book.choose(choice.decided(season.year(), said, clock.instant()));
+            return "redirect:/fields/" + Shown.part(name) + "/weighing#choices";
+        }
+        response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+        return page(model, season, said, OutlookForm.read(said.inputs(), typed), choice, false);
+    }
+
+    private FieldAdvice asTheSeasonSays(Season season, String name) {
+        return weighings.field(season, Asked.field(season, name), WeighingOptions.DEFAULT);
+    }
+
+    private String page(
+            Model model, Season season, FieldAdvice said, OutlookForm form, ChoiceForm choice, boolean rough) {
+        Field field = said.field();
+        WeighingOptions options = WeighingOptions.DEFAULT.withChanged(form.changes());
+        FieldAdvice advice = form.changed()
+                ? weighings.field(season, field, rough ? options.withDraws(ROUGH_DRAWS) : options)
+                : said;
+        model.addAttribute(
+                "view",
+                new WeighingView(
+                        season,
+                        advice,
+                        form,
+                        choice,
+                        WeighingView.latestFirst(book.choices(season.year()), field.name()),
+                        rough));
+        return "weighing";
+    }
+}

@@ -1,0 +1,67 @@
+package plumbrow.app.desk.weighing;
+
+import java.util.Comparator;
+import java.util.List;
+import plumbrow.advice.gates.Finding;
+import plumbrow.advice.gates.Standing;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.weighing.BreakEven;
+import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.Quantities;
+import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.app.book.Choice;
+
+/**
+ * What the weighing page shows.
+ *
+ * @param advice the answer, with the outlook as changed
+ * @param form the outlook in boxes
+ * @param choice the decision being typed
+ * @param choices decisions recorded for this field, latest first
+ * @param rough whether only few draws were taken because the outlook is being typed
+ */
+public record WeighingView(
+        Season season, FieldAdvice advice, OutlookForm form, ChoiceForm choice, List<Choice> choices, boolean rough) {
+
+    static List<Choice> latestFirst(List<Choice> choices, String field) {
+        return choices.stream()
+                .filter(choice -> choice.field().equals(field))
+                .sorted(Comparator.comparing(Choice::when).reversed())
+                .toList();
+    }
+
+    /** The advice in one sentence, saying so where the outlook is not the season's. */
+    public String sentence() {
+        return form.changed() ? "With your changed outlook: " + advice.sentence() : advice.sentence();
+    }
+
+    /** What must be seen to before a course is carried out, worst first. */
+    public List<Finding> open(WeighedCourse course) {
+        return course.findings().stream()
+                .filter(finding -> finding.standing() != Standing.CLEAR)
+                .toList();
+    }
+
+    /** The gates that a course passes. */
+    public List<Finding> clear(WeighedCourse course) {
+        return course.findings().stream()
+                .filter(finding -> finding.standing() == Standing.CLEAR)
+                .toList();
+    }
+
+    /** The inputs that turn the order of the two best courses somewhere in their plausible range. */
+    public List<BreakEven> turning() {
+        return advice.breakEvens().stream().filter(turn -> turn.value() != null).toList();
+    }
+
+    /** The inputs that never do. */
+    public List<BreakEven> steady() {
+        return advice.breakEvens().stream().filter(turn -> turn.value() == null).toList();
+    }
+
+    /** Where the order turns, with its unit. */
+    public String turnsAt(BreakEven turn) {
+        Double value = turn.value();
+        return value == null ? "never in the plausible range" : Quantities.text(value, turn.unit());
+    }
+}

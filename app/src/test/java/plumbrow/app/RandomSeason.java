@@ -1,0 +1,282 @@
+package plumbrow.app;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.course.Pass;
+import plumbrow.advice.course.PassKind;
+import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.field.Boundary;
+import plumbrow.advice.field.Boundary.Point;
+import plumbrow.advice.field.Boundary.Polygon;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.CropYear;
+import plumbrow.advice.field.Farm;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.field.Texture;
+import plumbrow.advice.outlook.OutlookLine;
+import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.pests.InsectPressure;
+import plumbrow.advice.pests.Pests;
+import plumbrow.advice.pests.ScoutingSample;
+import plumbrow.advice.pests.TraitDoubt;
+import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.quantity.FarmUnit;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.ActiveContent;
+import plumbrow.advice.shelf.ActiveLimit;
+import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.Control;
+import plumbrow.advice.shelf.LabelUse;
+import plumbrow.advice.shelf.Product;
+import plumbrow.advice.shelf.ProductKind;
+import plumbrow.advice.shelf.RefugeRule;
+import plumbrow.advice.shelf.SavedSeed;
+import plumbrow.advice.shelf.Seed;
+import plumbrow.advice.shelf.SeedRights;
+import plumbrow.advice.shelf.Shelf;
+import plumbrow.advice.shelf.Trait;
+
+/** A season drawn from a seed: any values a season may hold, likely or not; names refer to what is there. */
+public final class RandomSeason {
+    private final Chances chance;
+    private final List<Farm> farms;
+    private final List<Field> fields;
+    private final List<Product> products;
+
+    private RandomSeason(long seed) {
+        chance = new Chances(seed);
+        farms = named(3, name -> new Farm(name, chance.text(), chance.number(), chance.number()));
+        fields = farms.isEmpty() ? List.of() : named(5, this::field);
+        products = named(6, this::product);
+    }
+
+    public static Season of(int year, long seed) {
+        return new RandomSeason(seed).season(year);
+    }
+
+    private Season season(int year) {
+        return new Season(
+                year,
+                date(),
+                chance.text(),
+                farms,
+                fields,
+                perField(
+                        6,
+                        field -> new CropYear(
+                                field, 1990 + chance.below(60), chance.text(), chance.maybe(chance::number))),
+                shelf(),
+                new Pests(perField(5, this::insect), perField(3, this::doubt), perField(5, this::weed)),
+                courses(),
+                outlook());
+    }
+
+    private Field field(String name) {
+        return new Field(
+                name,
+                chance.of(farms).name(),
+                chance.number(),
+                chance.maybe(this::boundary),
+                chance.text(),
+                chance.text(),
+                chance.of(Crop.class),
+                chance.maybe(() -> chance.of(Texture.class)),
+                chance.maybe(chance::number),
+                chance.maybe(chance::number),
+                chance.maybe(chance::number));
+    }
+
+    private Boundary boundary() {
+        List<Polygon> polygons = new ArrayList<>();
+        for (int i = 0; i <= chance.below(3); i++) {
+            polygons.add(new Polygon(ring(), chance.some(2, hole -> ring())));
+        }
+        return new Boundary(polygons);
+    }
+
+    private List<Point> ring() {
+        List<Point> ring = new ArrayList<>(List.of(new Point(chance.number(), chance.number())));
+        ring.addAll(chance.some(6, i -> new Point(chance.number(), chance.number())));
+        return ring;
+    }
+
+    private Product product(String name) {
+        return new Product(
+                name,
+                chance.of(ProductKind.class),
+                chance.number(),
+                chance.of(FarmUnit.class),
+                chance.maybe(chance::amount),
+                chance.maybe(chance::text),
+                chance.maybe(() -> chance.some(3, i -> chance.text())),
+                chance.maybe(() -> chance.some(3, i -> chance.text())),
+                chance.maybe(this::date),
+                chance.text());
+    }
+
+    private Shelf shelf() {
+        List<Seed> seeds = products.stream()
+                .filter(product -> chance.yes())
+                .map(this::seed)
+                .toList();
+        return new Shelf(
+                products,
+                seeds,
+                chance.some(
+                        4, i -> new Trait(chance.text(), chance.text(), chance.text(), chance.law(), chance.text())),
+                perProduct(
+                        4,
+                        product -> new ActiveContent(
+                                product,
+                                chance.text(),
+                                chance.number(),
+                                chance.of(FarmUnit.class),
+                                chance.maybe(chance::number))),
+                perProduct(4, this::labelUse),
+                perProduct(
+                        3,
+                        product -> new ActiveLimit(
+                                product,
+                                chance.of(Crop.class),
+                                chance.text(),
+                                chance.maybe(chance::number),
+                                chance.of(ActiveLimit.Basis.class),
+                                chance.text())),
+                perProduct(
+                        5,
+                        product -> new Control(product, chance.text(), chance.amount(), chance.law(), chance.text())));
+    }
+
+    private Seed seed(Product product) {
+        return new Seed(
+                product.name(),
+                chance.of(Crop.class),
+                chance.maybe(chance::number),
+                chance.maybe(chance::number),
+                chance.number(),
+                chance.some(3, i -> chance.text()),
+                chance.number(),
+                new RefugeRule(
+                        chance.of(RefugeRule.Form.class),
+                        chance.maybe(chance::number),
+                        chance.maybe(chance::number),
+                        chance.maybe(() -> chance.below(100)),
+                        chance.text()),
+                chance.law(),
+                chance.law(),
+                chance.maybe(() -> new SavedSeed(
+                        chance.number(),
+                        chance.number(),
+                        chance.number(),
+                        chance.number(),
+                        chance.number(),
+                        chance.number(),
+                        chance.number())),
+                new SeedRights(ask(), ask(), ask(), ask(), ask()));
+    }
+
+    private LabelUse labelUse(String product) {
+        return new LabelUse(
+                product,
+                chance.of(Crop.class),
+                chance.maybe(chance::amount),
+                chance.maybe(chance::amount),
+                ask(),
+                chance.maybe(chance::amount),
+                chance.maybe(() -> chance.below(9)),
+                chance.maybe(() -> chance.below(99)),
+                chance.text());
+    }
+
+    private InsectPressure insect(String field) {
+        return new InsectPressure(
+                field,
+                chance.text(),
+                chance.of(InsectPressure.Measure.class),
+                chance.law(),
+                chance.law(),
+                chance.number(),
+                chance.maybe(() -> new ScoutingSample(chance.below(50), chance.number(), chance.number())),
+                chance.maybe(this::date),
+                chance.text());
+    }
+
+    private TraitDoubt doubt(String field) {
+        return new TraitDoubt(field, chance.text(), chance.text(), chance.number(), chance.number(), chance.text());
+    }
+
+    private WeedPressure weed(String field) {
+        return new WeedPressure(field, chance.text(), chance.law(), chance.number(), chance.number(), chance.text());
+    }
+
+    private List<Course> courses() {
+        List<Course> courses = new ArrayList<>();
+        for (Field field : fields) {
+            courses.addAll(named(
+                    4,
+                    name -> new Course(
+                            field.name(),
+                            name,
+                            chance.yes(),
+                            new RefugePlan(chance.maybe(chance::number), chance.maybe(() -> chance.below(30))),
+                            chance.text(),
+                            chance.some(5, number -> pass(number + 1)))));
+        }
+        return courses;
+    }
+
+    private Pass pass(int number) {
+        return new Pass(
+                number,
+                chance.of(PassKind.class),
+                chance.maybe(this::date),
+                products.isEmpty()
+                        ? null
+                        : chance.maybe(() -> chance.of(products).name()),
+                chance.maybe(chance::amount),
+                chance.number(),
+                chance.number(),
+                chance.law(),
+                chance.number());
+    }
+
+    private List<OutlookLine> outlook() {
+        return chance.some(8, i -> {
+            boolean ofField = !fields.isEmpty() && chance.yes();
+            return new OutlookLine(
+                    ofField ? null : chance.of(Crop.class),
+                    ofField ? chance.of(fields).name() : null,
+                    chance.of(OutlookQuantity.class),
+                    chance.law(),
+                    chance.text());
+        });
+    }
+
+    private Ask ask() {
+        return chance.of(Ask.class);
+    }
+
+    private LocalDate date() {
+        return LocalDate.of(1900, 1, 1).plusDays(chance.below(80_000));
+    }
+
+    /** Values with names that differ from each other. */
+    private <T> List<T> named(int most, Function<String, T> value) {
+        return chance.some(most, i -> value.apply(chance.text() + i));
+    }
+
+    private <T> List<T> perField(int most, Function<String, T> value) {
+        return fields.isEmpty()
+                ? List.of()
+                : chance.some(most, i -> value.apply(chance.of(fields).name()));
+    }
+
+    private <T> List<T> perProduct(int most, Function<String, T> value) {
+        return products.isEmpty()
+                ? List.of()
+                : chance.some(most, i -> value.apply(chance.of(products).name()));
+    }
+}

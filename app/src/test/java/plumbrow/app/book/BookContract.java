@@ -1,0 +1,248 @@
+package plumbrow.app.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.LongStream;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import plumbrow.advice.field.Farm;
+import plumbrow.advice.outlook.Law;
+import plumbrow.advice.season.Season;
+import plumbrow.app.RandomSeason;
+import plumbrow.app.SmallSeason;
+
+/** What every book keeps to, whatever database it stands in. A database passes by extending this. */
+@SuppressWarnings("NullAway.Init")
+abstract class BookContract {
+    @TempDir
+    Path folder;
+
+    private Book book;
+
+    /** A new, empty book. */
+    abstract Book fresh();
+
+    /** The same book, opened once more. */
+    abstract Book again();
+
+    @BeforeEach
+    void open() {
+        book = fresh();
+    }
+
+    @AfterEach
+    void close() {
+        book.close();
+    }
+
+    static LongStream seeds() {
+        return LongStream.rangeClosed(1, 60);
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void anySeasonComesOutAsItWentIn(long seed) {
+        Season season = RandomSeason.of(2027, seed);
+        book.put(season);
+        try (Book other = again()) {
+            assertThat(other.season(2027)).as("seed %d", seed).contains(season);
+            assertThat(other.check()).as("seed %d", seed).isEmpty();
+        }
+    }
+
+    @Test
+    void everyFormOfLawIsKept() {
+        List<Law> laws = List.of(
+                new Law.Fixed(0.1),
+                new Law.Pert(1, 2, 3),
+                new Law.Triangular(1, 2, 3),
+                new Law.Normal(5, 0.1),
+                new Law.Weibull(190, 0.15),
+                new Law.Lognormal(4.4, 0.25, 0.7),
+                new Law.Past(List.of(170.0, 182.0, 182.0)),
+                new Law.Chance(0.3));
+        assertThat(laws.stream().map(Object::getClass)).containsExactlyInAnyOrder(Law.class.getPermittedSubclasses());
+        Laws numbered = new Laws();
+        laws.forEach(numbered::number);
+        Laws read = Laws.of(numbered.shapes(), numbered.pastValues());
+        for (int number = 1; number <= laws.size(); number++) {
+            assertThat(read.law(number)).isEqualTo(laws.get(number - 1));
+        }
+    }
+
+    @Test
+    void anEmptyBookHasNoSeason() {
+        assertThat(book.seasons()).isEmpty();
+        assertThat(book.season(2027)).isEmpty();
+        assertThat(book.latestSeason()).isEmpty();
+        assertThat(book.check()).isEmpty();
+    }
+
+    @Test
+    void seasonsStandByYear() {
+        book.put(SmallSeason.of(2028));
+        book.put(SmallSeason.of(2026));
+        assertThat(book.seasons()).containsExactly(2026, 2028);
+        assertThat(book.latestSeason()).contains(SmallSeason.of(2028));
+        assertThat(book.season(2026)).contains(SmallSeason.of(2026));
+        assertThat(book.season(2027)).isEmpty();
+    }
+
+    @Test
+    void puttingReplacesThatYearAlone() {
+        Season other = RandomSeason.of(2026, 7);
+        book.put(other);
+        book.put(RandomSeason.of(2027, 8));
+        book.put(SmallSeason.of(2027));
+        assertThat(book.season(2027)).contains(SmallSeason.of(2027));
+        assertThat(book.season(2026)).contains(other);
+    }
+
+    @Test
+    void aSeasonThatDoesNotHoldTogetherLeavesTheBookAsItWas() {
+        Season good = SmallSeason.of(2027);
+        book.put(good);
+        Season twoFarmsOfOneName =
+                with(good, List.of(good.farms().get(0), good.farms().get(0)));
+        Season withoutItsFarm = with(good, List.of(new Farm("Elsewhere", "R. Alder", 1, 1)));
+        Season notANumber = with(good, List.of(new Farm("Alder Home", "R. Alder", Double.NaN, 1)));
+        assertThatThrownBy(() -> book.put(twoFarmsOfOneName))
+                .isInstanceOf(BookException.class)
+                .hasMessageContaining("twice");
+        assertThatThrownBy(() -> book.put(withoutItsFarm))
+                .isInstanceOf(BookException.class)
+                .hasMessageContaining("names a farm, field, product or course");
+        assertThatThrownBy(() -> book.put(notANumber))
+                .isInstanceOf(BookException.class)
+                .hasMessageContaining("farm is NaN");
+        assertThat(book.season(2027)).contains(good);
+        assertThat(book.check()).isEmpty();
+    }
+
+    @Test
+    void choicesAreAddedAndOutliveTheirSeason() {
+        book.put(SmallSeason.of(2027));
+        Choice first = choice("half rate", 0.7, 512.25);
+        Choice second = choice("seed alone", null, null);
+        book.choose(first);
+        book.choose(second);
+        book.put(RandomSeason.of(2027, 3));
+        assertThat(book.choices(2027)).containsExactly(first, second);
+        assertThat(book.choices(2026)).isEmpty();
+    }
+
+    @Test
+    void aChoiceNamesACourseOfTheSeason() {
+        book.put(SmallSeason.of(2027));
+        assertThatThrownBy(() -> book.choose(choice("no such course", null, null)))
+                .isInstanceOf(BookException.class)
+                .hasMessage("The season 2027 has no course 'no such course' for the field 'North 80'.");
+        assertThat(book.choices(2027)).isEmpty();
+    }
+
+    @Test
+    void twoWritersLoseNothing() throws Exception {
+        book.put(SmallSeason.of(2027));
+        int each = 25;
+        try (Book other = again()) {
+            ExecutorService desks = Executors.newFixedThreadPool(4);
+            List<Callable<Integer>> writers = List.of(
+                    () -> chooseOften(book, "a", each),
+                    () -> chooseOften(other, "b", each),
+                    () -> putOften(book, 2030, each),
+                    () -> putOften(other, 2031, each));
+            for (Future<Integer> done : desks.invokeAll(writers)) {
+                assertThat(done.get()).isEqualTo(each);
+            }
+            desks.shutdown();
+        }
+        for (String who : List.of("a", "b")) {
+            assertThat(book.choices(2027).stream()
+                            .filter(choice -> choice.who().equals(who))
+                            .map(Choice::why))
+                    .containsExactlyElementsOf(counted(each));
+        }
+        assertThat(book.season(2030)).contains(RandomSeason.of(2030, each - 1));
+        assertThat(book.season(2031)).contains(RandomSeason.of(2031, each - 1));
+        assertThat(book.check()).isEmpty();
+    }
+
+    @Test
+    void aBackupIsTheBookOfThatMoment() {
+        book.put(SmallSeason.of(2027));
+        book.choose(choice("half rate", 0.7, 512.25));
+        Path copy = folder.resolve("copy.book");
+        book.backup(copy);
+        book.put(SmallSeason.of(2028));
+        try (Book kept = Book.open(copy)) {
+            assertThat(kept.seasons()).containsExactly(2027);
+            assertThat(kept.season(2027)).contains(SmallSeason.of(2027));
+            assertThat(kept.choices(2027)).isEqualTo(book.choices(2027));
+            assertThat(kept.check()).isEmpty();
+        }
+    }
+
+    @Test
+    void aBackupNeverOverwrites() {
+        Path copy = folder.resolve("copy.book");
+        book.backup(copy);
+        assertThatThrownBy(() -> book.backup(copy))
+                .isInstanceOf(BookException.class)
+                .hasMessageContaining("is there already");
+    }
+
+    private static int chooseOften(Book book, String who, int times) {
+        for (String why : counted(times)) {
+            book.choose(new Choice(2027, "North 80", "half rate", who, Instant.EPOCH, why, null, null));
+        }
+        return times;
+    }
+
+    private static int putOften(Book book, int year, int times) {
+        for (int i = 0; i < times; i++) {
+            book.put(RandomSeason.of(year, i));
+        }
+        return times;
+    }
+
+    private static List<String> counted(int times) {
+        List<String> numbers = new ArrayList<>();
+        for (int i = 0; i < times; i++) {
+            numbers.add("reason " + i);
+        }
+        return numbers;
+    }
+
+    private static Choice choice(String course, @Nullable Double chance, @Nullable Double margin) {
+        Instant when = Instant.parse("2027-04-02T06:31:07.123456Z");
+        return new Choice(2027, "North 80", course, "R. Alder", when, "corn after corn", chance, margin);
+    }
+
+    private static Season with(Season season, List<Farm> farms) {
+        return new Season(
+                season.year(),
+                season.asOf(),
+                season.adviser(),
+                farms,
+                season.fields(),
+                season.history(),
+                season.shelf(),
+                season.pests(),
+                season.courses(),
+                season.outlook());
+    }
+}

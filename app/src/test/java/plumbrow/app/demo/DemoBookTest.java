@@ -1,0 +1,186 @@
+package plumbrow.app.demo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import plumbrow.advice.course.Pass;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.gates.Finding;
+import plumbrow.advice.gates.Standing;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.Product;
+import plumbrow.advice.weighing.Advice;
+import plumbrow.advice.weighing.Adviser;
+import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.Progress;
+import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.WeighingOptions;
+
+/** The demo book: different fields honestly need different answers. */
+class DemoBookTest {
+    private static Season season;
+    private static Map<String, FieldAdvice> advice;
+
+    @BeforeAll
+    static void weigh() {
+        season = DemoBook.season();
+        Advice all = Adviser.advise(season, WeighingOptions.DEFAULT.withDraws(2_000), Progress.SILENT);
+        advice = all.fields().stream()
+                .collect(Collectors.toMap(field -> field.field().name(), Function.identity()));
+    }
+
+    @Test
+    void threeGrowersTwoStatesThreeCrops() {
+        assertThat(season.farms())
+                .extracting(farm -> farm.grower())
+                .doesNotHaveDuplicates()
+                .hasSize(3);
+        assertThat(season.fields()).hasSizeGreaterThanOrEqualTo(14);
+        assertThat(season.fields().stream().map(Field::state).distinct()).hasSize(2);
+        assertThat(season.fields().stream().map(Field::crop).distinct()).containsExactlyInAnyOrder(Crop.values());
+        assertThat(season.fields().stream().filter(field -> field.boundary() != null))
+                .hasSizeGreaterThanOrEqualTo(8);
+    }
+
+    @Test
+    void everyFieldHasThreeToSixCoursesAndOneMayBeAdvised() {
+        assertThat(advice.values()).hasSameSizeAs(season.fields()).allSatisfy(field -> {
+            assertThat(field.courses()).hasSizeBetween(3, 6);
+            assertThat(field.advised()).as(field.field().name()).isNotNull();
+        });
+    }
+
+    @Test
+    void cheapChoicesWinWhereLittlePresses() {
+        for (String name : List.of("Creek Bottom", "Home Place", "Quarry")) {
+            FieldAdvice field = field(name);
+            assertThat(advised(name).costUsdPerAcre())
+                    .isLessThan(field.course(field.baseline()).orElseThrow().costUsdPerAcre());
+            assertThat(advised(name).meanGainUsdPerAcre()).isPositive();
+        }
+    }
+
+    @Test
+    void ratesDifferByField() {
+        assertThat(rateOf("Church Quarter", "Undersod G")).isEqualTo(4.8);
+        assertThat(rateOf("Depot Eighty", "Undersod G")).isEqualTo(2.4);
+        assertThat(rateOf("Tollgate", "Undersod G")).isEqualTo(2.4);
+        assertThat(rateOf("Schoolhouse", "Undersod G")).isZero();
+    }
+
+    @Test
+    void insecticideDoesNotPayOnSomeFields() {
+        assertThat(field("Airport").advised()).isEqualTo("No insecticide");
+        assertThat(field("Creek Bottom").advised()).isEqualTo("No trait, no insecticide");
+        assertThat(field("Schoolhouse").advised()).isEqualTo("Pyramid, no insecticide");
+    }
+
+    @Test
+    void conventionalSeedWithInsecticideWinsWhereATraitFails() {
+        assertThat(field("Windbreak").advised()).isEqualTo("No trait, full rate");
+    }
+
+    @Test
+    void treatmentPaysOnlyWhereTheMaggotPresses() {
+        assertThat(field("Home Place").advised()).isEqualTo("Bare seed");
+        assertThat(field("Bottomland North").advised()).isEqualTo("Treated, fungicide and insecticide");
+    }
+
+    @Test
+    void savedSeedWinsWhereItIsLawfulOnly() {
+        assertThat(field("Mill Field").advised()).isEqualTo("Saved Windrow");
+        assertThat(advised("Mill Field").standing()).isEqualTo(Standing.CONDITIONAL);
+        assertBetterButNot("Quarry", "Saved Fernhollow 18", Standing.BARRED, "right-to-save");
+        assertBetterButNot("Elevator Eighty", "Saved Thistledown 14", Standing.UNKNOWN, "right-to-save");
+    }
+
+    @Test
+    void eachKindOfGateBarsSomewhere() {
+        assertThat(barring())
+                .contains(
+                        "registered-in-state",
+                        "county",
+                        "label-rate",
+                        "active-season-maximum",
+                        "pre-harvest-interval",
+                        "right-to-save",
+                        "refuge-acres",
+                        "refuge-placement");
+    }
+
+    @Test
+    void betterCoursesWaitForTheLabelOrAreBarred() {
+        assertBetterButNot("Levee", "Kettle Run pyramid", Standing.UNKNOWN, "refuge-acres");
+        assertBetterButNot("Levee", "Single trait, Trenchline in furrow", Standing.BARRED, "registered-in-state");
+        assertBetterButNot("Ridge Forty", "Single trait, 8 % block", Standing.BARRED, "refuge-acres");
+        assertBetterButNot("Lower Mill", "Saved Larkspur 6, Sweepline", Standing.BARRED, "pre-harvest-interval");
+    }
+
+    @Test
+    void refugeComesInTheBagAndInABlock() {
+        Set<Double> inTheBag = new TreeSet<>(season.shelf().seeds().stream()
+                .map(seed -> seed.blendRefugePct())
+                .toList());
+        assertThat(inTheBag).contains(5.0, 10.0, 20.0);
+        assertThat(field("Ridge Forty").advised()).contains("block");
+    }
+
+    @Test
+    void noAdviceIsCertain() {
+        assertThat(advice.values())
+                .allSatisfy(
+                        field -> assertThat(field.advisedCourse().orElseThrow().chanceBest())
+                                .isLessThan(0.995));
+    }
+
+    @Test
+    void labelledProductsAreAllInvented() {
+        assertThat(season.shelf().products().stream()
+                        .filter(product -> product.kind().underLabel()))
+                .extracting(Product::registration)
+                .allSatisfy(registration -> assertThat(registration).startsWith("demo"));
+    }
+
+    private static void assertBetterButNot(String name, String course, Standing standing, String gate) {
+        WeighedCourse better = field(name).course(course).orElseThrow();
+        assertThat(better.meanMarginUsdPerAcre()).isGreaterThan(advised(name).meanMarginUsdPerAcre());
+        assertThat(better.standing()).isEqualTo(standing);
+        assertThat(better.findings().get(0).gate()).isEqualTo(gate);
+    }
+
+    private static Set<String> barring() {
+        return advice.values().stream()
+                .flatMap(field -> field.courses().stream())
+                .flatMap(course -> course.findings().stream())
+                .filter(finding -> finding.standing() == Standing.BARRED)
+                .map(Finding::gate)
+                .collect(Collectors.toSet());
+    }
+
+    private static double rateOf(String name, String product) {
+        return season.courses(name).stream()
+                .filter(course -> course.name().equals(field(name).advised()))
+                .flatMap(course -> course.passes().stream())
+                .filter(pass -> product.equals(pass.product()))
+                .map(Pass::rate)
+                .mapToDouble(rate -> rate == null ? 0 : rate.value())
+                .sum();
+    }
+
+    private static FieldAdvice field(String name) {
+        return Objects.requireNonNull(advice.get(name), name);
+    }
+
+    private static WeighedCourse advised(String name) {
+        return field(name).advisedCourse().orElseThrow();
+    }
+}

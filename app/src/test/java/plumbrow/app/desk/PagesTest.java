@@ -1,0 +1,268 @@
+package plumbrow.app.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+
+import java.net.URI;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import plumbrow.advice.weighing.Adviser;
+import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.WeighingOptions;
+import plumbrow.app.desk.shown.Shown;
+import plumbrow.app.json.Json;
+
+/** What each page says, and what it refuses. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class PagesTest {
+    private static final String HOME = "/fields/" + Shown.part(DeskSeason.HOME);
+
+    private OpenDesk desk;
+    private Visitor visitor;
+
+    @BeforeAll
+    void open() {
+        desk = OpenDesk.over(DeskSeason.of(2027)).weighed();
+        visitor = new Visitor(desk);
+    }
+
+    @AfterAll
+    void close() {
+        desk.close();
+    }
+
+    private FieldAdvice advice() {
+        var season = DeskSeason.of(2027);
+        return Adviser.adviseField(season, season.field(DeskSeason.HOME).orElseThrow(), WeighingOptions.DEFAULT);
+    }
+
+    @Test
+    void the_season_says_first_how_many_fields_have_an_answer_and_what_it_brings() {
+        var page = visitor.get("/");
+        assertThat(page.status()).isEqualTo(200);
+        assertThat(page.text())
+                .contains("Of 3 fields on 130 acres, 2 have an answer; together they are expected to earn $");
+        assertThat(page.text()).contains("pays in 9 of 10", "not decided", "Nothing can be advised yet");
+    }
+
+    @Test
+    void the_weighing_shows_the_numbers_of_the_adviser() {
+        String page = visitor.get(HOME + "/weighing").text();
+        FieldAdvice advice = advice();
+        assertThat(page).contains(Shown.said(advice.sentence()), advice.reason());
+        assertThat(advice.courses())
+                .allSatisfy(course -> assertThat(page)
+                        .contains(
+                                course.name(),
+                                Shown.cents(course.costUsdPerAcre()),
+                                Shown.dollars(course.meanMarginUsdPerAcre()),
+                                course.standing().word()));
+        assertThat(page).contains("the label allows", "Stands in: " + DeskSeason.SOURCE);
+    }
+
+    @Test
+    void the_field_shows_what_is_unknown_and_where_to_look_it_up() {
+        var page = visitor.get(HOME);
+        assertThat(page.text()).contains("unknown; look up: the last soil test", "188");
+        assertThat(page.body()).contains("aria-label=\"Outline of North 80, north up\"");
+    }
+
+    @Test
+    void a_name_with_signs_of_addresses_and_of_pages_is_found_and_harmless() {
+        String address = "/fields/" + Shown.part(DeskSeason.AWKWARD);
+        assertThat(visitor.get(address).body()).contains("<h1>Creek/Bottom; 40 % &lt;west&gt;</h1>");
+        assertThat(visitor.get(address + "/weighing").status()).isEqualTo(200);
+        assertThat(visitor.get("/api" + address + "/advice").status()).isEqualTo(200);
+    }
+
+    @Test
+    void a_changed_outlook_changes_the_answer_and_is_marked() {
+        var page = visitor.post(HOME + "/weighing", Map.of("box 0 price", "2.10"));
+        assertThat(page.status()).isEqualTo(200);
+        assertThat(page.text()).contains("With your changed outlook: ");
+        assertThat(page.body()).contains("value=\"2.10\"", "<p class=\"mark\" id=\"m0\">changed</p>");
+        assertThat(visitor.get(HOME + "/weighing").text()).doesNotContain("With your changed outlook");
+    }
+
+    @Test
+    void what_was_typed_is_there_after_an_error_which_stands_beside_the_box_and_on_top() {
+        var page = visitor.post(
+                HOME + "/weighing",
+                Map.of(
+                        "box 0 price",
+                        "cheap",
+                        "box 0 pressure: corn rootworm",
+                        "2",
+                        "box 1 pressure: corn rootworm",
+                        "1"));
+        assertThat(page.status()).isEqualTo(422);
+        assertThat(page.text())
+                .contains("2 boxes can’t be read", "'cheap' is not a number")
+                .contains("expected no more than the most likely value");
+        assertThat(page.body()).contains("value=\"cheap\"", "<a href=\"#i0-0\">", "<span data-box=\"i0-0\">");
+    }
+
+    @Test
+    void a_value_outside_its_scale_is_refused_in_words() {
+        var page = visitor.post(
+                HOME + "/weighing",
+                Map.of(
+                        "box 0 pressure: corn rootworm",
+                        "",
+                        "box 1 pressure: corn rootworm",
+                        "9",
+                        "box 2 pressure: corn rootworm",
+                        ""));
+        assertThat(page.text()).contains("most likely: expected 0 to 3 nodes.");
+    }
+
+    @Test
+    void a_barred_course_is_refused_with_the_reason_and_nothing_is_recorded() {
+        var page = visitor.post(
+                HOME + "/choice",
+                Map.of(
+                        "course",
+                        DeskSeason.BARRED,
+                        "who",
+                        "R. Alder",
+                        "why",
+                        "more helps more",
+                        "box 0 price",
+                        "3.33"));
+        assertThat(page.status()).isEqualTo(422);
+        assertThat(page.text())
+                .contains("double the label is barred and can't be chosen", "12 lb/ac is more than", "more helps more");
+        assertThat(page.body()).contains("value=\"3.33\"");
+        assertThat(desk.book().choices(2027))
+                .noneMatch(choice -> choice.course().equals(DeskSeason.BARRED));
+    }
+
+    @Test
+    void a_course_with_an_unknown_waits_until_it_is_looked_up() {
+        var page = visitor.post(
+                HOME + "/choice", Map.of("course", DeskSeason.UNKNOWN, "who", "R. Alder", "why", "it pays"));
+        assertThat(page.status()).isEqualTo(422);
+        assertThat(page.text()).contains("can't be chosen until this is looked up", "Plan a day");
+        assertThat(desk.book().choices(2027))
+                .noneMatch(choice -> choice.course().equals(DeskSeason.UNKNOWN));
+    }
+
+    @Test
+    void who_and_why_are_asked_for() {
+        var page = visitor.post(HOME + "/choice", Map.of("course", "half rate", "who", " ", "why", ""));
+        assertThat(page.status()).isEqualTo(422);
+        assertThat(page.text()).contains("Say who decides", "Say why");
+    }
+
+    @Test
+    void a_decision_is_recorded_with_what_the_advice_said_then() {
+        var page = visitor.post(
+                HOME + "/choice", Map.of("course", "half rate", "who", "Q. Birch", "why", "<b>roots looked bad</b>"));
+        assertThat(page.status()).isEqualTo(302);
+        assertThat(visitor.get(HOME + "/weighing").body()).contains("&lt;b&gt;roots looked bad");
+        var course = advice().course("half rate").orElseThrow();
+        assertThat(desk.book().choices(2027)).anySatisfy(choice -> {
+            assertThat(choice.who()).isEqualTo("Q. Birch");
+            assertThat(choice.chanceBeatsBaseline()).isEqualTo(course.chanceBeatsBaseline());
+            assertThat(choice.meanMarginUsdPerAcre()).isEqualTo(course.meanMarginUsdPerAcre());
+        });
+        assertThat(visitor.get("/").text()).contains("Chosen: half rate");
+    }
+
+    @Test
+    void figures_are_found_by_their_question() {
+        assertThat(visitor.get("/figures?q=node%20injury").text()).contains("root", "of ");
+        assertThat(visitor.get("/figures?q=zzz").text()).contains("No figure asks that");
+    }
+
+    @Test
+    void a_figure_answers_with_its_working_and_says_what_is_missing_or_wrong() {
+        String address = "/figures/partial-budget";
+        assertThat(visitor.get(address + "?added_return=97500").text())
+                .containsIgnoringCase("Still to fill in: cost no longer spent");
+        String full = "?added_return=97500&reduced_cost=55000&reduced_return=88000&added_cost=69000";
+        assertThat(visitor.get(address + full).text()).contains("−4,500", "Working");
+        var wrong = visitor.get(address + full.replace("97500", "lots"));
+        assertThat(wrong.text()).contains("'lots'");
+        assertThat(wrong.body()).contains("<a href=\"#i0\">", "value=\"lots\"");
+        assertThat(visitor.get("/api" + address + full).body()).contains("\"figure\" : \"partial-budget\"", "-4500");
+    }
+
+    @Test
+    void programs_get_the_same_answer_to_the_letter() {
+        assertThat(visitor.get("/api" + HOME + "/advice").body()).isEqualTo(Json.of(advice()));
+        assertThat(visitor.get("/api/advice").body())
+                .isEqualTo(Json.of(Adviser.advise(DeskSeason.of(2027), WeighingOptions.DEFAULT, (fields, of) -> {})));
+    }
+
+    @Test
+    void programs_get_a_sentence_where_there_is_no_answer() {
+        assertThat(visitor.get("/api/fields/Nowhere/advice").status()).isEqualTo(404);
+        assertThat(visitor.get("/api/fields/Nowhere/advice").body())
+                .contains("\"error\" : \"There is no field called “Nowhere”");
+        var wrong = visitor.get("/api/figures/partial-budget?added_return=lots");
+        assertThat(wrong.status()).isEqualTo(400);
+        assertThat(wrong.body()).contains("\"error\" : \"added_return is 'lots'; expected");
+    }
+
+    @Test
+    void the_papers_are_handed_out() {
+        var pdf = visitor.get("/binder.pdf");
+        assertThat(pdf.status()).isEqualTo(200);
+        assertThat(pdf.body()).startsWith("%PDF-");
+        var sheet = visitor.get("/advice.xlsx");
+        assertThat(sheet.status()).isEqualTo(200);
+        assertThat(sheet.body()).startsWith("PK");
+        assertThat(sheet.header("Content-Disposition")).contains("advice-2027.xlsx");
+    }
+
+    @Test
+    void a_field_or_figure_that_is_not_there_is_named() {
+        assertThat(visitor.get("/fields/Nowhere").status()).isEqualTo(404);
+        assertThat(visitor.get("/fields/Nowhere").text()).contains("There is no field called “Nowhere” in 2027.");
+        assertThat(visitor.get("/figures/nothing").text()).contains("There is no figure called “nothing”.");
+    }
+
+    @Test
+    void a_form_of_another_page_is_not_taken() throws Exception {
+        var answer = visitor.mvc()
+                .perform(post(URI.create(HOME + "/choice"))
+                        .param("course", "half rate")
+                        .param("who", "x")
+                        .param("why", "y"))
+                .andReturn()
+                .getResponse();
+        assertThat(answer.getStatus()).isEqualTo(403);
+        assertThat(desk.book().choices(2027)).noneMatch(choice -> choice.who().equals("x"));
+    }
+
+    @Test
+    void a_page_that_calls_this_machine_by_a_name_of_its_own_is_turned_away() throws Exception {
+        var answer = visitor.mvc()
+                .perform(get("/").with(request -> {
+                    request.setServerName("rebound.example");
+                    return request;
+                }))
+                .andReturn()
+                .getResponse();
+        assertThat(answer.getStatus()).isEqualTo(400);
+        assertThat(answer.getContentAsString()).contains("on this machine only").doesNotContain("acres");
+    }
+
+    @Test
+    void pages_may_load_nothing_from_elsewhere_nor_be_framed() {
+        var page = visitor.get("/");
+        assertThat(page.header("Content-Security-Policy"))
+                .startsWith("default-src 'self';")
+                .contains("frame-ancestors 'none'");
+        assertThat(page.header("X-Content-Type-Options")).isEqualTo("nosniff");
+        assertThat(page.body())
+                .doesNotContain("https://")
+                .doesNotContain("style=")
+                .doesNotContain("onclick");
+    }
+}

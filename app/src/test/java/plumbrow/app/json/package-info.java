@@ -1,0 +1,5 @@
+/** Answers as JSON. */
+@NullMarked
+package plumbrow.app.json;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,97 @@
+package plumbrow.bench;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.Farm;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.outlook.Law;
+import plumbrow.advice.outlook.OutlookLine;
+import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.pests.InsectPressure;
+import plumbrow.advice.pests.Pests;
+import plumbrow.advice.pests.ScoutingSample;
+import plumbrow.advice.pests.TraitDoubt;
+import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.season.Season;
+
+/**
+ * An invented season of as many corn fields as asked for, each with two insects, two weeds, a doubted trait, a planned
+ * scouting sample and four, five or six courses (five on the average). The same every time.
+ */
+public final class BenchSeason {
+    static final String ROOTWORM = "corn rootworm";
+    static final String BORER = "European corn borer";
+    static final String WATERHEMP = "waterhemp";
+    static final String FOXTAIL = "giant foxtail";
+    private static final String SOURCE = "invented for the benchmark";
+    private static final int FEWEST_COURSES = 4;
+
+    private final SplittableRandom random = new SplittableRandom(20_260_401);
+    private final List<Field> fields = new ArrayList<>();
+    private final List<InsectPressure> insects = new ArrayList<>();
+    private final List<TraitDoubt> doubts = new ArrayList<>();
+    private final List<WeedPressure> weeds = new ArrayList<>();
+    private final List<Course> courses = new ArrayList<>();
+    private final List<OutlookLine> outlook = new ArrayList<>();
+
+    private BenchSeason() {}
+
+    /** A season of {@code fields} fields; the first field of every season has six courses. */
+    public static Season of(int fields) {
+        return new BenchSeason().build(fields);
+    }
+
+    private Season build(int count) {
+        forCorn(OutlookQuantity.PRICE, new Law.Lognormal(4.4, 0.25, 0.6));
+        forCorn(OutlookQuantity.HANDLING, new Law.Pert(0.15, 0.25, 0.4));
+        forCorn(OutlookQuantity.GENETIC_LAG, new Law.Pert(0.5, 1.2, 2));
+        forCorn(OutlookQuantity.DELAY_LOSS, new Law.Pert(0.2, 0.6, 1.2));
+        forCorn(OutlookQuantity.PRICE_YIELD_TIE, new Law.Fixed(-0.3));
+        for (int i = 0; i < count; i++) {
+            int most = BenchCourses.MOST;
+            field("Field " + (i + 1), most - i % (most - FEWEST_COURSES + 1));
+        }
+        return new Season(
+                2026,
+                LocalDate.of(2026, 3, 1),
+                "A. Adviser",
+                List.of(new Farm("Home", "A grower", 0.9, 0.95)),
+                fields,
+                List.of(),
+                BenchShelf.shelf(),
+                new Pests(insects, doubts, weeds),
+                courses,
+                outlook);
+    }
+
+    private void forCorn(OutlookQuantity quantity, Law law) {
+        outlook.add(new OutlookLine(Crop.CORN, null, quantity, law, SOURCE));
+    }
+
+    private void field(String name, int courseCount) {
+        fields.add(
+                new Field(name, "Home", 60 + random.nextInt(100), null, "IA", "Alder", Crop.CORN, null, 3.0, 6.5, 2.0));
+        outlook.add(new OutlookLine(
+                null, name, OutlookQuantity.YIELD, new Law.Weibull(170 + 40 * random.nextDouble(), 0.18), SOURCE));
+        insect(name, ROOTWORM, InsectPressure.Measure.NODE_INJURY, pert(0.1, 2.6), new Law.Pert(10, 15, 18), 0.1);
+        insect(name, BORER, InsectPressure.Measure.LARVAE_PER_PLANT, pert(0, 2), new Law.Pert(2, 4, 6), 0);
+        doubts.add(new TraitDoubt(name, "Cry3", ROOTWORM, 0.1 + 0.4 * random.nextDouble(), 0.2, SOURCE));
+        weeds.add(new WeedPressure(name, WATERHEMP, pert(1, 40), 3, 60, SOURCE));
+        weeds.add(new WeedPressure(name, FOXTAIL, pert(1, 60), 1, 40, SOURCE));
+        courses.addAll(BenchCourses.of(name).subList(0, courseCount));
+    }
+
+    private void insect(
+            String field, String insect, InsectPressure.Measure measure, Law pressure, Law loss, double neighbours) {
+        ScoutingSample sample = insect.equals(ROOTWORM) ? new ScoutingSample(10, 0.6, 90) : null;
+        insects.add(new InsectPressure(field, insect, measure, pressure, loss, neighbours, sample, null, SOURCE));
+    }
+
+    private Law pert(double low, double high) {
+        return new Law.Pert(low, low + (high - low) * random.nextDouble() / 2, high);
+    }
+}

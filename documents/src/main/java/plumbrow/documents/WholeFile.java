@@ -1,0 +1,58 @@
+package plumbrow.documents;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Writes a file whole or not at all: beside its place first, then moved there. */
+public final class WholeFile {
+    private WholeFile() {}
+
+    /** What fills the file. */
+    @FunctionalInterface
+    public interface Content {
+        void writeTo(OutputStream out) throws IOException;
+    }
+
+    /**
+     * Writes the file, in place of an older one of that name.
+     *
+     * @throws FileTrouble if it can't be written; the older one is then still as it was
+     */
+    public static void write(Path file, Content content) {
+        try {
+            Path folder = file.toAbsolutePath().getParent();
+            if (folder == null || Files.isDirectory(file)) {
+                throw new FileSystemException(file.toString(), null, "it is a folder");
+            }
+            if (!Files.isDirectory(folder)) {
+                throw new NoSuchFileException(folder.toString());
+            }
+            Path beside = Files.createTempFile(folder, ".plumbrow-", ".part");
+            try {
+                try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(beside))) {
+                    content.writeTo(out);
+                }
+                move(beside, file);
+            } finally {
+                Files.deleteIfExists(beside);
+            }
+        } catch (IOException e) {
+            throw FileTrouble.writing(file, e);
+        }
+    }
+
+    private static void move(Path from, Path to) throws IOException {
+        try {
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+}

@@ -1,0 +1,123 @@
+package plumbrow.documents.binder;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.weighing.Advice;
+import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.documents.binder.Html.Column;
+import plumbrow.documents.picture.CoursePalette;
+import plumbrow.documents.picture.Markup;
+import plumbrow.science.figure.Numbers;
+
+/** All pages of the binder as one XHTML document: cover, a part for each field, sources of the shelf. */
+final class BinderPages {
+    private BinderPages() {}
+
+    static String html(Season season, Advice advice) {
+        CoursePalette palette = CoursePalette.of(advice);
+        List<FieldPages> parts = new ArrayList<>();
+        for (int i = 0; i < advice.fields().size(); i++) {
+            parts.add(new FieldPages(advice.fields().get(i), palette, "field-" + (i + 1)));
+        }
+        Html html = new Html();
+        html.markup("<html lang=\"en-US\">");
+        head(html, advice, parts);
+        html.open("body");
+        cover(html, season, advice, parts);
+        parts.forEach(part -> part.write(html));
+        ShelfSources.write(html, season);
+        return html.close("body").close("html").toString();
+    }
+
+    private static void head(Html html, Advice advice, List<FieldPages> parts) {
+        html.open("head").element("title", "Binder for the " + advice.year() + " season");
+        meta(html, "subject", "Advice for each field as of " + advice.asOf());
+        meta(html, "author", advice.adviser());
+        html.open("style").markup(style()).close("style");
+        html.open("bookmarks").markup(bookmark("Cover", "cover"));
+        parts.forEach(part -> html.markup(bookmark(part.field().field().name(), part.id())));
+        html.markup(bookmark("Sources of the shelf", ShelfSources.ID)).close("bookmarks");
+        html.close("head");
+    }
+
+    private static void meta(Html html, String name, String content) {
+        html.markup("<meta name=\"" + name + "\" content=\"" + Markup.escape(content) + "\"/>");
+    }
+
+    private static String bookmark(String name, String id) {
+        return "<bookmark name=\"" + Markup.escape(name) + "\" href=\"#" + id + "\"/>";
+    }
+
+    private static void cover(Html html, Season season, Advice advice, List<FieldPages> parts) {
+        String growers = season.farms().stream()
+                .map(farm -> farm.name() + " (" + farm.grower() + ")")
+                .collect(Collectors.joining(", "));
+        html.element("div", "head", "Season " + advice.year());
+        html.element(
+                "div", "foot", "Season " + advice.year() + ", as of " + advice.asOf() + ", by " + advice.adviser());
+        html.markup("<div id=\"cover\">");
+        html.element("h1", "Binder for the " + advice.year() + " season");
+        html.element("p", "lead", growers.isEmpty() ? "No farm has been entered." : growers);
+        html.element(
+                "p",
+                "Adviser: " + advice.adviser() + ". As of " + advice.asOf() + ". Weighed on "
+                        + Numbers.fixed(advice.draws(), 0) + " draws of the outlook, seed " + advice.seed()
+                        + "; the same season, draws and seed give the same pages.");
+        html.element("h2", "What is advised");
+        if (parts.isEmpty()) {
+            html.element("p", "No field has been weighed, so nothing is advised.");
+        } else {
+            contents(html, parts);
+        }
+        cautions(html);
+        html.close("div");
+    }
+
+    private static void contents(Html html, List<FieldPages> parts) {
+        html.table(
+                "contents",
+                List.of(
+                        Column.words("field", 23),
+                        Column.figure("area, ac", 10),
+                        Column.words("crop", 10),
+                        Column.words("advice", 49),
+                        Column.figure("page", 8)));
+        for (FieldPages part : parts) {
+            FieldAdvice field = part.field();
+            html.open("tr")
+                    .cell(field.field().name())
+                    .figure(Numbers.fixed(field.field().acres(), 1))
+                    .cell(field.field().crop().word())
+                    .cell(field.sentence())
+                    .open("td", "figure")
+                    .markup("<a class=\"page\" title=\"the page of this field\" href=\"#" + part.id() + "\"></a>")
+                    .close("td")
+                    .close("tr");
+        }
+        html.endTable();
+    }
+
+    private static void cautions(Html html) {
+        html.element("h2", "Before anything is bought or put on");
+        html.list(StandingCautions.WHO_DECIDES);
+        html.element("h2", "Who to call");
+        html.list(StandingCautions.WHO_TO_CALL);
+    }
+
+    private static String style() {
+        try (InputStream in = BinderPages.class.getResourceAsStream("binder.css")) {
+            if (in == null) {
+                throw new IllegalStateException("binder.css is missing from this installation");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,180 @@
+package plumbrow.documents.binder;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import plumbrow.advice.weighing.BreakEven;
+import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.Knowing;
+import plumbrow.advice.weighing.SampleWorth;
+import plumbrow.advice.weighing.UncertainInput;
+import plumbrow.documents.binder.Html.Column;
+import plumbrow.science.figure.Numbers;
+
+/** What would change the advice for a field: break-evens, what knowing more is worth, and what is uncertain. */
+record ChangePages(FieldAdvice field) {
+    void write(Html html) {
+        html.element("h2", "What would change it");
+        breakEvens(html);
+        html.element("h2", "What matters most");
+        matters(html);
+        samples(html);
+        html.element("h2", "What is uncertain, and who says so");
+        inputs(html);
+    }
+
+    private void breakEvens(Html html) {
+        if (field.breakEvens().isEmpty()) {
+            html.element("p", "There are no two courses that may be advised, so there is no order to turn.");
+            return;
+        }
+        List<BreakEven> turning =
+                field.breakEvens().stream().filter(even -> even.value() != null).toList();
+        if (!turning.isEmpty()) {
+            turning(html, turning);
+        }
+        sentence(
+                html,
+                "Within the range looked at, these never turn the order of the two best courses: ",
+                field.breakEvens().stream().filter(even -> even.value() == null).map(ChangePages::ranged));
+    }
+
+    private static void turning(Html html, List<BreakEven> turning) {
+        html.table(
+                "plain",
+                List.of(
+                        Column.words("input", 22),
+                        Column.words("unit", 9),
+                        Column.figure("mean now", 8),
+                        Column.figure("looked at from", 9),
+                        Column.figure("to", 8),
+                        Column.figure("order turns at", 9),
+                        Column.words("in words", 35)));
+        for (BreakEven even : turning) {
+            html.open("tr")
+                    .cell(even.label())
+                    .cell(even.unit())
+                    .figure(ThreeFigures.of(even.likely()))
+                    .figure(ThreeFigures.of(even.plausibleLow()))
+                    .figure(ThreeFigures.of(even.plausibleHigh()))
+                    .figure(even.value() == null ? "never" : ThreeFigures.of(even.value()))
+                    .cell(even.says())
+                    .close("tr");
+        }
+        html.endTable();
+    }
+
+    private static String ranged(BreakEven even) {
+        return even.label() + " (" + ThreeFigures.of(even.plausibleLow()) + " to "
+                + (ThreeFigures.of(even.plausibleHigh()) + " " + even.unit()).strip() + ")";
+    }
+
+    private static void sentence(Html html, String opening, Stream<String> parts) {
+        String list = parts.collect(Collectors.joining("; "));
+        if (!list.isEmpty()) {
+            html.element("p", opening + list + ".");
+        }
+    }
+
+    private void matters(Html html) {
+        html.element(
+                "p",
+                "Knowing everything before deciding would be worth at most "
+                        + Numbers.dollars(field.worthOfKnowingAllUsdPerAcre(), 2) + "/ac, "
+                        + Numbers.dollars(
+                                field.worthOfKnowingAllUsdPerAcre()
+                                        * field.field().acres(),
+                                0)
+                        + " on this field.");
+        List<Knowing> worthwhile =
+                field.whatMatters().stream().filter(ChangePages::worthACent).toList();
+        if (!worthwhile.isEmpty()) {
+            worthwhile(html, worthwhile);
+        }
+        sentence(
+                html,
+                "Knowing these would not change the choice: ",
+                field.whatMatters().stream()
+                        .filter(knowing -> !worthACent(knowing))
+                        .map(Knowing::label));
+    }
+
+    private static boolean worthACent(Knowing knowing) {
+        return knowing.usdPerAcre() >= 0.005;
+    }
+
+    private static void worthwhile(Html html, List<Knowing> worthwhile) {
+        html.table(
+                "plain",
+                List.of(
+                        Column.words("knowing", 55),
+                        Column.figure("is worth at most, $/ac", 15),
+                        Column.figure("from half the draws, $/ac", 15),
+                        Column.figure("on this field, $", 15)));
+        for (Knowing knowing : worthwhile) {
+            html.open("tr")
+                    .cell(knowing.label())
+                    .figure(Numbers.fixed(knowing.usdPerAcre(), 2))
+                    .figure(Numbers.fixed(knowing.halfSampleUsdPerAcre(), 2))
+                    .figure(Numbers.fixed(knowing.usdField(), 0))
+                    .close("tr");
+        }
+        html.endTable();
+    }
+
+    private void samples(Html html) {
+        if (field.samples().isEmpty()) {
+            return;
+        }
+        html.element("h2", "Scouting that could be done first");
+        html.table(
+                "plain",
+                List.of(
+                        Column.words("of", 20),
+                        Column.figure("number looked at", 11),
+                        Column.figure("costs, $", 11),
+                        Column.figure("worth, $/ac", 11),
+                        Column.figure("worth less cost, $ on this field", 14),
+                        Column.words("in words", 33)));
+        for (SampleWorth worth : field.samples()) {
+            html.open("tr")
+                    .cell(worth.insect())
+                    .figure(Numbers.fixed(worth.sample().size(), 0))
+                    .figure(Numbers.fixed(worth.sample().costUsd(), 0))
+                    .figure(Numbers.fixed(worth.usdPerAcre(), 2))
+                    .figure(Numbers.fixed(worth.netUsdField(), 0))
+                    .cell(worth.says())
+                    .close("tr");
+        }
+        html.endTable();
+    }
+
+    private void inputs(Html html) {
+        if (field.inputs().isEmpty()) {
+            html.element("p", "Nothing was taken as uncertain.");
+            return;
+        }
+        html.table(
+                "plain",
+                List.of(
+                        Column.words("input", 22),
+                        Column.words("unit", 8),
+                        Column.words("how it is spread", 19),
+                        Column.figure("mean", 7),
+                        Column.figure("1 in 10 below", 8),
+                        Column.figure("1 in 10 above", 8),
+                        Column.words("source", 28)));
+        for (UncertainInput input : field.inputs()) {
+            html.open("tr")
+                    .cell(input.label())
+                    .cell(input.unit())
+                    .cell(LawWords.of(input.law()))
+                    .figure(ThreeFigures.of(input.mean()))
+                    .figure(ThreeFigures.of(input.band().low()))
+                    .figure(ThreeFigures.of(input.band().high()))
+                    .cell(input.source())
+                    .close("tr");
+        }
+        html.endTable();
+    }
+}

@@ -1,0 +1,141 @@
+package plumbrow.documents.binder;
+
+import java.util.List;
+import org.dhatim.fastexcel.Workbook;
+import plumbrow.advice.weighing.Advice;
+import plumbrow.advice.weighing.BreakEven;
+import plumbrow.advice.weighing.CostLine;
+import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.Knowing;
+import plumbrow.advice.weighing.UncertainInput;
+import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.documents.binder.Grid.Column;
+import plumbrow.science.figure.Step;
+
+/** The sheets that say what would change the advice, how it was worked out, and who says so. */
+final class ChangeSheets {
+    private ChangeSheets() {}
+
+    static void breakEvens(Workbook workbook, Advice advice) {
+        Grid grid = new Grid(
+                workbook,
+                "break-evens",
+                List.of(
+                        Column.words("field", 24),
+                        Column.words("input", 36),
+                        Column.words("unit", 12),
+                        Column.number("mean now [unit beside]", "General"),
+                        Column.number("looked at from [unit beside]", "General"),
+                        Column.number("looked at to [unit beside]", "General"),
+                        Column.number("order turns at [unit beside]", "General"),
+                        Column.words("in words", 60)));
+        for (FieldAdvice field : advice.fields()) {
+            for (BreakEven even : field.breakEvens()) {
+                grid.row(
+                        field.field().name(),
+                        even.label(),
+                        even.unit(),
+                        even.likely(),
+                        even.plausibleLow(),
+                        even.plausibleHigh(),
+                        even.value() == null ? "never" : even.value(),
+                        even.says());
+            }
+        }
+    }
+
+    static void whatMatters(Workbook workbook, Advice advice) {
+        Grid grid = new Grid(
+                workbook,
+                "what matters",
+                List.of(
+                        Column.words("field", 24),
+                        Column.words("knowing", 36),
+                        Column.dollars("is worth at most [$/ac]"),
+                        Column.dollars("the same from half the draws [$/ac]"),
+                        Column.number("is worth at most on this field [$]", "#,##0"),
+                        Column.words("in words", 60)));
+        for (FieldAdvice field : advice.fields()) {
+            for (Knowing knowing : field.whatMatters()) {
+                grid.row(
+                        field.field().name(),
+                        knowing.label(),
+                        knowing.usdPerAcre(),
+                        knowing.halfSampleUsdPerAcre(),
+                        knowing.usdField(),
+                        knowing.says());
+            }
+        }
+    }
+
+    static void workings(Workbook workbook, Advice advice) {
+        Grid grid = new Grid(
+                workbook,
+                "workings",
+                List.of(
+                        Column.words("field", 24),
+                        Column.words("course", 30),
+                        Column.words("role", 12),
+                        Column.words("kind", 10),
+                        Column.words("line", 40),
+                        Column.words("arithmetic, at the likely values", 70),
+                        Column.number("result [unit beside]", "#,##0.00####"),
+                        Column.words("unit", 12)));
+        for (FieldAdvice field : advice.fields()) {
+            for (WeighedCourse course : field.courses()) {
+                for (CostLine cost : course.costs()) {
+                    grid.row(
+                            field.field().name(),
+                            course.name(),
+                            Role.of(field, course),
+                            "cost",
+                            cost.label(),
+                            cost.arithmetic(),
+                            cost.usdPerAcre(),
+                            "$/ac");
+                }
+                for (Step step : course.working()) {
+                    grid.row(
+                            field.field().name(),
+                            course.name(),
+                            Role.of(field, course),
+                            "working",
+                            step.label(),
+                            step.arithmetic(),
+                            step.value(),
+                            step.unit());
+                }
+            }
+        }
+    }
+
+    static void inputs(Workbook workbook, Advice advice) {
+        Grid grid = new Grid(
+                workbook,
+                "inputs",
+                List.of(
+                        Column.words("field", 24),
+                        Column.words("input", 36),
+                        Column.words("unit", 12),
+                        Column.words("how it is spread", 40),
+                        Column.number("mean [unit beside]", "General"),
+                        Column.number("1 in 10 below [unit beside]", "General"),
+                        Column.number("half below [unit beside]", "General"),
+                        Column.number("1 in 10 above [unit beside]", "General"),
+                        Column.words("source", 50)));
+        for (FieldAdvice field : advice.fields()) {
+            for (UncertainInput input : field.inputs()) {
+                grid.row(
+                        field.field().name(),
+                        input.label(),
+                        input.unit(),
+                        LawWords.of(input.law()),
+                        input.mean(),
+                        input.band().low(),
+                        input.band().middle(),
+                        input.band().high(),
+                        input.source());
+            }
+        }
+    }
+}

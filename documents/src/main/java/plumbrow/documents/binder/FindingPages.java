@@ -1,0 +1,88 @@
+package plumbrow.documents.binder;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.gates.Finding;
+import plumbrow.advice.gates.Standing;
+import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.documents.binder.Html.Column;
+import plumbrow.science.figure.Numbers;
+
+/** What the gates found on a field, worst first. A finding that several courses share is told once. */
+record FindingPages(FieldAdvice field) {
+    void write(Html html) {
+        html.element("h2", "Is it allowed and safe");
+        Map<Standing, Map<Finding, List<String>>> found = worstFirst();
+        if (found.isEmpty()) {
+            html.element("p", "No gate had anything to say of these courses.");
+        }
+        found.forEach((standing, findings) -> table(html, standing, findings));
+    }
+
+    /** By standing, worst first; each finding with the courses it holds for. */
+    private Map<Standing, Map<Finding, List<String>>> worstFirst() {
+        Map<Standing, Map<Finding, List<String>>> found = new EnumMap<>(Standing.class);
+        for (WeighedCourse course : field.courses()) {
+            for (Finding finding : course.findings()) {
+                found.computeIfAbsent(finding.standing(), none -> new LinkedHashMap<>())
+                        .computeIfAbsent(finding, none -> new ArrayList<>())
+                        .add(course.name());
+            }
+        }
+        return found;
+    }
+
+    private void table(Html html, Standing standing, Map<Finding, List<String>> findings) {
+        html.open("h3")
+                .standing(standing)
+                .words(findings.size() == 1 ? ", 1 finding" : ", " + findings.size() + " findings");
+        html.close("h3");
+        html.table(
+                "plain",
+                List.of(
+                        Column.words("protects", 17),
+                        Column.words("what it says", 36),
+                        Column.words("in which course", 17),
+                        Column.figure("found", 8),
+                        Column.figure("limit", 8),
+                        Column.words("where it stands", 14)));
+        findings.forEach((finding, courses) -> row(html, finding, courses));
+        html.endTable();
+    }
+
+    private void row(Html html, Finding finding, List<String> courses) {
+        html.open("tr").open("td");
+        html.words(finding.protects().words()).markup("<br/>").element("span", "quiet", finding.gate());
+        html.close("td").open("td").words(finding.subject() + ": " + finding.says());
+        if (!finding.clears().isBlank()) {
+            html.markup("<br/>").element("b", finding.clears());
+        }
+        html.close("td")
+                .cell(inWhich(courses))
+                .figure(value(finding.measured(), finding.unit()))
+                .figure(value(finding.limit(), finding.unit()))
+                .cell(finding.source().isBlank() ? "no source stated" : finding.source())
+                .close("tr");
+    }
+
+    /** Names the courses, or, where they are the most, those that are left out. */
+    private String inWhich(List<String> courses) {
+        List<String> others = field.courses().stream()
+                .map(WeighedCourse::name)
+                .filter(name -> !courses.contains(name))
+                .toList();
+        if (others.isEmpty() && courses.size() > 1) {
+            return "all";
+        }
+        return others.size() < courses.size() - 1 ? "all but " + String.join("; ", others) : String.join("; ", courses);
+    }
+
+    private static String value(@Nullable Double value, String unit) {
+        return value == null ? "—" : (Numbers.plain(value) + " " + unit).strip();
+    }
+}

@@ -1,0 +1,22 @@
+package plumbrow.documents.binder;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.WeighedCourse;
+
+/** What a course is on its field: advised, the baseline, both, or neither. */
+final class Role {
+    private Role() {}
+
+    static String of(FieldAdvice field, WeighedCourse course) {
+        List<String> roles = new ArrayList<>();
+        if (course.name().equals(field.advised())) {
+            roles.add("advised");
+        }
+        if (course.baseline()) {
+            roles.add("the baseline");
+        }
+        return String.join(", ", roles);
+    }
+}

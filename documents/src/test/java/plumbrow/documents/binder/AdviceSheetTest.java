@@ -1,0 +1,133 @@
+package plumbrow.documents.binder;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import plumbrow.advice.gates.Standing;
+import plumbrow.advice.weighing.Advice;
+import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.documents.FileTrouble;
+import plumbrow.documents.SampleAdvice;
+import plumbrow.documents.SampleSeason;
+
+/** Read back with another library than the one that wrote it. */
+class AdviceSheetTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void hasASheetForEachQuestionWithAFrozenHeader() throws IOException {
+        try (XSSFWorkbook book = written(SampleAdvice.advice())) {
+            List<String> names = new ArrayList<>();
+            for (Sheet sheet : book) {
+                names.add(sheet.getSheetName());
+                assertThat(sheet.getPaneInformation().isFreezePane()).isTrue();
+                assertThat(sheet.getPaneInformation().getHorizontalSplitPosition())
+                        .isEqualTo((short) 1);
+            }
+            assertThat(names)
+                    .containsExactly(
+                            "advice",
+                            "courses",
+                            "findings",
+                            "break-evens",
+                            "what matters",
+                            "workings",
+                            "inputs",
+                            "cautions");
+            assertThat(book.getSheet("advice").getLastRowNum()).isEqualTo(3);
+            assertThat(book.getSheet("courses").getLastRowNum()).isEqualTo(9);
+        }
+    }
+
+    @Test
+    void numbersAreNumbersInFullWithTheirUnitInTheHeader() throws IOException {
+        WeighedCourse first = SampleAdvice.home().courses().get(0);
+        try (XSSFWorkbook book = written(SampleAdvice.advice())) {
+            Sheet courses = book.getSheet("courses");
+            Row row = courses.getRow(1);
+            assertThat(cell(courses, row, "cost [$/ac]").getNumericCellValue()).isEqualTo(first.costUsdPerAcre());
+            Cell low = cell(courses, row, "margin, 1 in 10 below [$/ac]");
+            assertThat(low.getCellType()).isEqualTo(CellType.NUMERIC);
+            assertThat(low.getNumericCellValue()).isEqualTo(first.margin().low());
+            assertThat(low.getCellStyle().getDataFormatString()).isEqualTo("#,##0.00");
+            assertThat(cell(courses, row, "chance it beats the baseline [0 to 1]")
+                            .getNumericCellValue())
+                    .isEqualTo(0.71);
+            assertThat(cell(courses, row, "standing").getStringCellValue()).isEqualTo("conditional");
+        }
+    }
+
+    @Test
+    void whatIsNotKnownIsEmptyAndNeverTurnsIsWritten() throws IOException {
+        try (XSSFWorkbook book = written(SampleAdvice.advice())) {
+            Sheet evens = book.getSheet("break-evens");
+            assertThat(cell(evens, evens.getRow(1), "order turns at [unit beside]")
+                            .getNumericCellValue())
+                    .isEqualTo(3.82);
+            assertThat(cell(evens, evens.getRow(2), "order turns at [unit beside]")
+                            .getStringCellValue())
+                    .isEqualTo("never");
+            Sheet advice = book.getSheet("advice");
+            assertThat(cell(advice, advice.getRow(3), "advised course").getStringCellValue())
+                    .isEqualTo("none may be advised");
+        }
+    }
+
+    @Test
+    void hostileNamesStayText() throws IOException {
+        String name = "=HYPERLINK(\"x\") <script>&'\" 🌽 \u0007 " + "x".repeat(40_000);
+        Advice hostile = SampleAdvice.with(
+                SampleAdvice.of(name, List.of(SampleAdvice.course(name, Standing.BARRED, 400, 100, 0.5, 130))));
+        try (XSSFWorkbook book = written(hostile)) {
+            Sheet courses = book.getSheet("courses");
+            Cell field = cell(courses, courses.getRow(1), "field");
+            assertThat(field.getCellType()).isEqualTo(CellType.STRING);
+            assertThat(field.getStringCellValue())
+                    .startsWith("=HYPERLINK(\"x\") <script>&'\" 🌽")
+                    .endsWith("…");
+        }
+    }
+
+    @Test
+    void adviceForNoFieldGivesHeadersOnly() throws IOException {
+        try (XSSFWorkbook book = written(SampleAdvice.with())) {
+            assertThat(book.getSheet("advice").getLastRowNum()).isZero();
+        }
+    }
+
+    @Test
+    void aFolderThatIsNotThereIsToldInASentence() {
+        Path nowhere = folder.resolve("not there").resolve("advice.xlsx");
+        assertThatThrownBy(() -> AdviceSheet.write(SampleSeason.season(), SampleAdvice.advice(), nowhere))
+                .isInstanceOf(FileTrouble.class)
+                .hasMessageContaining("its folder does not exist");
+    }
+
+    private XSSFWorkbook written(Advice advice) throws IOException {
+        Path xlsx = folder.resolve("advice.xlsx");
+        AdviceSheet.write(SampleSeason.season(), advice, xlsx);
+        return new XSSFWorkbook(Files.newInputStream(xlsx));
+    }
+
+    private static Cell cell(Sheet sheet, Row row, String head) {
+        for (Cell header : sheet.getRow(0)) {
+            if (header.getStringCellValue().equals(head)) {
+                return row.getCell(header.getColumnIndex());
+            }
+        }
+        throw new AssertionError("no column " + head + " in " + sheet.getSheetName());
+    }
+}

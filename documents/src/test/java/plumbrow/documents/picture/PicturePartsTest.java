@@ -1,0 +1,175 @@
+package plumbrow.documents.picture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static plumbrow.documents.picture.StripPictureTest.all;
+import static plumbrow.documents.picture.StripPictureTest.parse;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Element;
+import plumbrow.advice.gates.Standing;
+import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.Knowing;
+import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.documents.SampleAdvice;
+import plumbrow.documents.picture.DotStack.Dot;
+
+class PicturePartsTest {
+    @Test
+    void dotsStandAtTheMiddleOfTheirShareAndStackWithinReach() {
+        MarginPoints even = new MarginPoints(
+                IntStream.rangeClosed(0, 50).mapToObj(i -> i * 20.0).toList());
+        MoneyScale scale = new MoneyScale(0, 1000, 100, 0, 1000);
+        List<Dot> apart = DotStack.of(even, scale, 10);
+        assertThat(apart).extracting(Dot::x).startsWith(25.0, 75.0).endsWith(975.0);
+        assertThat(DotStack.tallest(apart)).isEqualTo(1);
+        List<Dot> paired = DotStack.of(even, scale, 60);
+        assertThat(DotStack.tallest(paired)).isEqualTo(2);
+        assertThat(paired).hasSize(20);
+    }
+
+    @Test
+    void scaleHasRoundTicksAndHoldsItsEnds() {
+        MoneyScale scale = MoneyScale.holding(-37, 612, 100, 500, 6);
+        assertThat(scale.low()).isLessThanOrEqualTo(-37);
+        assertThat(scale.high()).isGreaterThanOrEqualTo(612);
+        assertThat(scale.ticks()).contains(0.0, 200.0, 400.0, 600.0);
+        assertThat(scale.x(scale.low())).isEqualTo(100);
+        assertThat(scale.x(scale.high())).isEqualTo(500);
+    }
+
+    @Test
+    void aCourseKeepsItsColourWhenTheRanksTurn() {
+        FieldAdvice field = SampleAdvice.home();
+        FieldAdvice turned =
+                StripPictureTest.field(IntStream.range(0, field.courses().size())
+                        .mapToObj(i -> field.courses().get(field.courses().size() - 1 - i))
+                        .toList());
+        CoursePalette palette = CoursePalette.of(field);
+        assertThat(field.courses())
+                .allSatisfy(course -> assertThat(CoursePalette.of(turned).colour(course.name()))
+                        .isEqualTo(palette.colour(course.name())));
+        assertThat(palette.colour(field.baseline())).isEqualTo("#000000");
+    }
+
+    @Test
+    void onEachFieldEveryCourseHasAColourOfItsOwn() {
+        CoursePalette palette = CoursePalette.of(SampleAdvice.advice());
+        for (FieldAdvice field : SampleAdvice.advice().fields()) {
+            assertThat(field.courses().stream().map(course -> palette.colour(course.name())))
+                    .doesNotHaveDuplicates();
+        }
+    }
+
+    @Test
+    void twoBaselinesThatMeetOnAFieldAreToldApart() {
+        WeighedCourse one = SampleAdvice.course("One", Standing.CLEAR, 400, 100, 0.5, 130);
+        WeighedCourse two = SampleAdvice.course("Two", Standing.CLEAR, 390, 100, 0.5, 130);
+        CoursePalette palette = CoursePalette.of(
+                SampleAdvice.with(withBaseline("One", List.of(one, two)), withBaseline("Two", List.of(two, one))));
+        assertThat(palette.colour("One")).isEqualTo("#000000");
+        assertThat(palette.colour("Two")).isNotEqualTo("#000000");
+    }
+
+    private static FieldAdvice withBaseline(String baseline, List<WeighedCourse> courses) {
+        FieldAdvice home = SampleAdvice.home();
+        return new FieldAdvice(
+                home.field(),
+                "",
+                100,
+                1,
+                courses,
+                baseline,
+                null,
+                "",
+                "",
+                "",
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                0,
+                List.of());
+    }
+
+    @Test
+    void whatIsWorthLessThanACentIsCountedAndNotDrawn() throws Exception {
+        FieldAdvice home = SampleAdvice.home();
+        List<Knowing> worth = List.of(new Knowing("a", "A", 1, 80, 1, "A."), new Knowing("b", "B", 0.001, 0, 0, "B."));
+        FieldAdvice field = new FieldAdvice(
+                home.field(),
+                "",
+                100,
+                1,
+                home.courses(),
+                home.baseline(),
+                null,
+                "",
+                "",
+                "",
+                List.of(),
+                List.of(),
+                worth,
+                List.of(),
+                List.of(),
+                0,
+                List.of());
+        Element svg = parse(KnowingPicture.svg(field, 360));
+        assertThat(all(svg, "rect")).hasSize(1);
+        assertThat(svg.getTextContent()).contains("1 more input is worth less than a cent an acre to know.");
+    }
+
+    @Test
+    void theFourMarksDifferInShapeAndSayTheirWord() throws Exception {
+        List<String> marks = Arrays.stream(Standing.values())
+                .map(standing -> StandingMark.svg(standing, 16))
+                .toList();
+        assertThat(marks.stream().map(mark -> mark.replaceAll("(aria-label|<title>)[^>]*", "")))
+                .doesNotHaveDuplicates();
+        for (Standing standing : Standing.values()) {
+            Element svg = parse(StandingMark.svg(standing, 16));
+            assertThat(svg.getElementsByTagName("title").item(0).getTextContent())
+                    .isEqualTo(standing.word());
+        }
+    }
+
+    @Test
+    void knowingBarsBeginAtZeroAndAreInProportion() throws Exception {
+        Element svg = parse(KnowingPicture.svg(SampleAdvice.home(), 900));
+        List<Element> bars = all(svg, "rect");
+        assertThat(bars).hasSize(3);
+        assertThat(bars.stream().map(bar -> bar.getAttribute("x")).distinct()).hasSize(1);
+        double first = Double.parseDouble(bars.get(0).getAttribute("width"));
+        double second = Double.parseDouble(bars.get(1).getAttribute("width"));
+        assertThat(second / first).isBetween(1.2 / 4.1 - 0.001, 1.2 / 4.1 + 0.001);
+        assertThat(svg.getTextContent()).contains("$4.10/ac").contains("how hard rootworm presses, untreated");
+    }
+
+    @Test
+    void knowingNothingIsSaidInWords() throws Exception {
+        FieldAdvice home = SampleAdvice.home();
+        FieldAdvice settled = new FieldAdvice(
+                home.field(),
+                home.grower(),
+                10_000,
+                1,
+                home.courses(),
+                home.baseline(),
+                home.advised(),
+                "",
+                "",
+                "",
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                0,
+                List.of());
+        assertThat(parse(KnowingPicture.svg(settled, 360)).getTextContent())
+                .contains("No uncertain input of this field changes which course is best.");
+    }
+}

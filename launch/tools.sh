@@ -1,0 +1,81 @@
+# Finds a JDK (17 or newer) and Maven (3.8 or newer); installs them where it may, or says exactly how.
+# Sourced by ./plumbrow and ./check. Sets JAVA and exports JAVA_HOME.
+
+say() { printf '%s\n' "$*" >&2; }
+
+may_install() { [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null 2>&1; }
+
+install_packages() {
+  say "Installing: $*"
+  { apt-get update && DEBIAN_FRONTEND=noninteractive apt-get install -y --no-install-recommends "$@"; } \
+    >"${TMPDIR:-/tmp}/plumbrow-install.log" 2>&1 || {
+    say "Could not install $*; see ${TMPDIR:-/tmp}/plumbrow-install.log"
+    return 1
+  }
+}
+
+java_major() {
+  "$1" -version 2>&1 | sed -n 's/.* version "\([0-9][0-9]*\).*/\1/p' | head -n 1
+}
+
+# A JDK can compile: it has javac beside java.
+is_jdk() {
+  [ -x "$1/bin/javac" ] && [ "$(java_major "$1/bin/java")" -ge 17 ] 2>/dev/null
+}
+
+find_jdk() {
+  if [ -n "${JAVA_HOME:-}" ] && is_jdk "$JAVA_HOME"; then
+    return 0
+  fi
+  if [ "$(uname)" = Darwin ] && [ -x /usr/libexec/java_home ]; then
+    JAVA_HOME=$(/usr/libexec/java_home -v 17+ 2>/dev/null) && is_jdk "$JAVA_HOME" && return 0
+  fi
+  if command -v javac >/dev/null 2>&1; then
+    javac_file=$(command -v javac)
+    while [ -L "$javac_file" ]; do
+      link=$(readlink "$javac_file")
+      case "$link" in /*) javac_file=$link ;; *) javac_file=$(dirname "$javac_file")/$link ;; esac
+    done
+    JAVA_HOME=$(cd "$(dirname "$javac_file")/.." && pwd)
+    is_jdk "$JAVA_HOME" && return 0
+  fi
+  for candidate in /usr/lib/jvm/*; do
+    if is_jdk "$candidate"; then
+      JAVA_HOME=$candidate
+      return 0
+    fi
+  done
+  return 1
+}
+
+need_jdk() {
+  find_jdk || { may_install && install_packages openjdk-17-jdk-headless && find_jdk; } || {
+    say "Plumbrow needs a Java development kit, version 17 or newer."
+    say "  Debian or Ubuntu:  sudo apt-get install openjdk-17-jdk-headless maven"
+    say "  Fedora:            sudo dnf install java-17-openjdk-devel maven"
+    say "  macOS:             brew install openjdk@17 maven"
+    say "Then run this again. If it is installed elsewhere, set JAVA_HOME to its folder."
+    exit 2
+  }
+  export JAVA_HOME
+  JAVA=$JAVA_HOME/bin/java
+}
+
+maven_ok() {
+  command -v mvn >/dev/null 2>&1 || return 1
+  version=$(mvn -q --version 2>/dev/null | sed -n 's/.*Apache Maven \([0-9][0-9]*\)\.\([0-9][0-9]*\).*/\1 \2/p; s/^\([0-9][0-9]*\)\.\([0-9][0-9]*\)\..*/\1 \2/p' | head -n 1)
+  major=${version% *}
+  minor=${version#* }
+  [ -n "$version" ] && { [ "$major" -gt 3 ] || { [ "$major" -eq 3 ] && [ "$minor" -ge 8 ]; }; }
+}
+
+need_maven() {
+  maven_ok || { may_install && install_packages maven && maven_ok; } || {
+    say "Plumbrow is built by Maven, version 3.8 or newer."
+    say "  Debian or Ubuntu:  sudo apt-get install maven"
+    say "  Fedora:            sudo dnf install maven"
+    say "  macOS:             brew install maven"
+    say "Then run this again."
+    exit 2
+  }
+}

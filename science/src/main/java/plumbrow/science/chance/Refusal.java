@@ -1,0 +1,12 @@
+package plumbrow.science.chance;
+
+/** The refusal of numbers that make no law. */
+final class Refusal {
+    private Refusal() {}
+
+    static void unless(boolean holds, String sentence) {
+        if (!holds) {
+            throw new IllegalArgumentException(sentence);
+        }
+    }
+}

@@ -1,0 +1,41 @@
+package plumbrow.science.economics;
+
+import static plumbrow.science.figure.Input.number;
+
+import plumbrow.science.figure.Given;
+import plumbrow.science.figure.Input;
+import plumbrow.science.figure.Numbers;
+import plumbrow.science.figure.Range;
+
+/** Inputs that several figures of this subject ask for, in the same words. */
+final class Asked {
+    static final Input PRICE = number("price_usd_bu", "Crop price received", "$/bu", Range.POSITIVE, "4.50");
+    static final Input FUTURES = number("futures_usd", "Harvest futures price today", "$/bu", Range.POSITIVE, "4.50");
+    static final Input VOLATILITY = number(
+            "volatility", "Implied volatility per year, as a share: 25 % is 0.25", "1/√yr", Range.closed(0, 3), "0.25");
+    static final Input YEARS =
+            number("years", "Years from today to the harvest price", "yr", Range.closed(0, 20), "0.5");
+    static final Input LOW = number("low", "Lowest that can happen", "", Range.ANY, "90");
+    static final Input LIKELY = number("likely", "Likeliest", "", Range.ANY, "160");
+    static final Input HIGH = number("high", "Highest that can happen", "", Range.ANY, "200");
+    static final Input PROBABILITY = number(
+                    "probability", "Chance of staying at or below the quantile", "", Range.SHARE, "0.1")
+            .optional();
+
+    private Asked() {}
+
+    /** Refuses low, likely and high that do not rise in this order. */
+    static void rising(Given given) {
+        double low = given.number("low");
+        double likely = given.number("likely");
+        double high = given.number("high");
+        if (low >= high) {
+            throw given.refuse("low", "a number below high (" + Numbers.plain(high) + ")");
+        }
+        if (likely < low || likely > high) {
+            throw given.refuse(
+                    "likely",
+                    "a number between low (" + Numbers.plain(low) + ") and high (" + Numbers.plain(high) + ")");
+        }
+    }
+}

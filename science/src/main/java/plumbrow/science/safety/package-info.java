@@ -1,0 +1,5 @@
+/** Poison, labels and spills: what the classes, conversions and limits of the law say, and what they don't say. */
+@NullMarked
+package plumbrow.science.safety;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,50 @@
+package plumbrow.science;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+@AnalyzeClasses(packages = "plumbrow.science", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+
+    @ArchTest
+    static final ArchRule KNOWS_ONLY_NUMBERS = classes()
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage(
+                    "java..",
+                    "plumbrow.science..",
+                    "org.jspecify..",
+                    "org.apache.commons.statistics..",
+                    "org.apache.commons.numbers..",
+                    "org.apache.commons.rng..",
+                    "org.hipparchus..")
+            .because("science knows no field, product or file, and can be read and tested alone");
+
+    @ArchTest
+    static final ArchRule PACKAGES_ARE_SUBJECTS = noClasses()
+            .should()
+            .resideInAnyPackage(
+                    "..util..", "..common..", "..helper..", "..impl..", "..dto..", "..service..", "..manager..")
+            .because("a package is a subject of the trade, never a technical kind");
+
+    @ArchTest
+    static final ArchRule NO_FILE_NO_NETWORK_NO_CLOCK = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.io..", "java.nio.file..", "java.net..", "java.sql..")
+            .because("a model is a pure function");
+
+    @ArchTest
+    static final ArchRule CHANCE_KNOWS_NO_FIGURE = noClasses()
+            .that()
+            .resideInAPackage("plumbrow.science.chance..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("plumbrow.science.figure..")
+            .because("laws of chance are called ten thousand times per outlook and need no page of their own");
+}
