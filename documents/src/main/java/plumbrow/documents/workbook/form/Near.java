@@ -11,14 +11,25 @@ public final class Near {
 
     private Near() {}
 
-    /** The nearest of the names, if at most two letters, or blanks, hyphens and case, part it from what is written. */
+    /** The nearest of the names, if at most two letters part it from what is written. */
     public static Optional<String> to(String written, Collection<String> names) {
+        return to(written, names, tidy(written).length() < 5 ? 1 : MOST_SLIPS);
+    }
+
+    /**
+     * The nearest of the names, if at most {@code allowed} letters part it from what is written. Blanks, hyphens and case
+     * do not count; names whose digits differ are never near, since Lot 1 is not a slip for Lot 2.
+     */
+    public static Optional<String> to(String written, Collection<String> names, int allowed) {
         String tidy = tidy(written);
-        int allowed = tidy.length() < 5 ? 1 : MOST_SLIPS;
         return names.stream()
-                .filter(name -> slips(tidy, tidy(name)) <= allowed)
+                .filter(name -> digits(name).equals(digits(written)) && slips(tidy, tidy(name)) <= allowed)
                 .min(Comparator.comparingInt((String name) -> slips(tidy, tidy(name)))
                         .thenComparing(Comparator.naturalOrder()));
+    }
+
+    private static String digits(String name) {
+        return name.replaceAll("\\D", "");
     }
 
     private static String tidy(String name) {

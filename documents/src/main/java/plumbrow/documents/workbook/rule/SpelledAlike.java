@@ -23,6 +23,8 @@ import plumbrow.documents.workbook.sheet.WeedSheet;
  * one slip away from one that a field has would leave the product without effect, and nobody would see why.
  */
 final class SpelledAlike implements Rule {
+    private static final int ONE_SLIP = 1;
+
     @Override
     public void check(Tables tables, Objections objections) {
         Set<String> insects =
@@ -40,7 +42,7 @@ final class SpelledAlike implements Rule {
         for (Row row : tables.rows(sheet)) {
             String name = row.find(column);
             if (name != null && !pests.contains(name)) {
-                Near.to(name, pests)
+                Near.to(name, pests, ONE_SLIP)
                         .ifPresent(near -> objections.at(row, column, near + ", as the fields' rows spell it"));
             }
         }
