@@ -56,7 +56,10 @@ final class Placing {
                 delete(workshop);
             }
         } catch (IOException failed) {
-            throw fault(target, "a place that cannot be written to", "a folder with room that this program may write");
+            WorkbookFaults fault = fault(
+                    target, "a place that cannot be written to", "a folder with room that this program may write");
+            fault.initCause(failed);
+            throw fault;
         }
     }
 

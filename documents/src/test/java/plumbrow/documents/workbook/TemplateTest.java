@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.apache.poi.ss.usermodel.ClientAnchor;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -57,6 +58,17 @@ class TemplateTest {
                             .containsIgnoringCase(column.required() ? "Required." : column.blank());
                 }
             }
+        }
+    }
+
+    @Test
+    void aNoteHasRoomForItsText() throws IOException {
+        try (XSSFWorkbook workbook = new XSSFWorkbook(file.toFile().getPath())) {
+            ClientAnchor box = workbook.getSheet("passes")
+                    .getCellComment(new CellAddress(0, 7))
+                    .getClientAnchor();
+            assertThat(box.getRow2() - box.getRow1()).isEqualTo(15);
+            assertThat(box.getCol2() - box.getCol1()).isEqualTo(3);
         }
     }
 

@@ -21,6 +21,16 @@ public final class XlsxPages {
 
     /** Writes a new file: a first sheet with plain text, then the pages. */
     public static void write(String readMeName, List<String> readMe, List<Page> pages, Path file) throws IOException {
+        Path drawn = Files.createTempFile("plumbrow-", ".xlsx");
+        try {
+            draw(readMeName, readMe, pages, drawn);
+            NoteBoxes.enlarge(drawn, file);
+        } finally {
+            Files.delete(drawn);
+        }
+    }
+
+    private static void draw(String readMeName, List<String> readMe, List<Page> pages, Path file) throws IOException {
         try (OutputStream out = Files.newOutputStream(file);
                 Workbook workbook = new Workbook(out, PROGRAM, PROGRAM_VERSION)) {
             readMe(workbook.newWorksheet(readMeName), readMe);
