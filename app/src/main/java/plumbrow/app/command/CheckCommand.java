@@ -22,7 +22,10 @@ import plumbrow.app.json.Json;
 @Command(
         name = "check",
         description = "Says for each course whether it is barred, unknown, conditional or clear, and why.",
-        footer = {"", "Exit 1 where a course asked for is barred. Unknown is not clear: look it up."})
+        footer = {
+            "",
+            "Exit: 0 good, 1 where a course asked for is barred, 2 bad input. Unknown is not clear: look it up."
+        })
 final class CheckCommand implements Callable<Integer> {
     private final Screen screen;
 

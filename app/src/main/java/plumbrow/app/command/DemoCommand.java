@@ -21,7 +21,11 @@ import plumbrow.documents.binder.Binder;
 @Command(
         name = "demo",
         description = "Makes a book of invented farms, weighs it, writes its binder, and opens the desk on it.",
-        footer = {"", "A demo book that is there already is used as it stands."})
+        footer = {
+            "",
+            "A demo book that is there already is used as it stands.",
+            "Exit: 0 good, 1 nothing can be advised, 2 bad input."
+        })
 final class DemoCommand implements Callable<Integer> {
     private final Screen screen;
     private final DeskDoor door;

@@ -20,7 +20,7 @@ import plumbrow.app.json.Json;
 @Command(
         name = "weigh",
         description = "Says for each field which course to take, with its odds and what would change it.",
-        footer = {"", "Exit 1 where nothing can be advised for any of the fields asked for."})
+        footer = {"", "Exit: 0 good, 1 where nothing can be advised for any of the fields asked for, 2 bad input."})
 final class WeighCommand implements Callable<Integer> {
     private final Screen screen;
 

@@ -109,7 +109,7 @@ class DemoBookTest {
                 .contains(
                         "registered-in-state",
                         "county",
-                        "label-rate",
+                        "product-season-maximum",
                         "active-season-maximum",
                         "pre-harvest-interval",
                         "right-to-save",

@@ -99,7 +99,7 @@ class InPlaceTest {
     void a_figure_answers_as_it_is_filled_in(int width) {
         try (Chromium browser = Chromium.open(width, 900)) {
             browser.go(desk.address() + "/figures");
-            browser.find("#q").sendKeys("leave over");
+            browser.find("#q").sendKeys("does a change leave over");
             browser.until(ExpectedConditions.numberOfElementsToBe(By.cssSelector("#list li"), 1));
             browser.find("#list li a").click();
             browser.until(ExpectedConditions.visibilityOfElementLocated(By.id("figure")));
