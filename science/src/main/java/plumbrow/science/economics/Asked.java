@@ -10,6 +10,13 @@ import plumbrow.science.figure.Range;
 /** Inputs that several figures of this subject ask for, in the same words. */
 final class Asked {
     static final Input PRICE = number("price_usd_bu", "Crop price received", "$/bu", Range.POSITIVE, "4.50");
+    static final Input HANDLING = number(
+                    "handling_usd_bu", "Drying, haul and check-off per bushel", "$/bu", Range.NOT_NEGATIVE, "0.35")
+            .orElse("0");
+    static final Input CROP_SHARE = number("crop_share", "Operator's share of the crop", "", Range.above(0, 1), "0.5")
+            .orElse("1");
+    static final Input COST_SHARE = number("cost_share", "Operator's share of this cost", "", Range.SHARE, "0.5")
+            .orElse("1");
     static final Input FUTURES = number("futures_usd", "Harvest futures price today", "$/bu", Range.POSITIVE, "4.50");
     static final Input VOLATILITY = number(
             "volatility", "Implied volatility per year, as a share: 25 % is 0.25", "1/√yr", Range.closed(0, 3), "0.25");

@@ -27,17 +27,9 @@ public final class MarginGain {
             .input(number("gain_bu_ac", "Extra yield; negative is a loss", "bu/ac", Range.ANY, "8"))
             .input(number("extra_cost_usd_ac", "Extra cost; negative is a saving", "$/ac", Range.ANY, "22"))
             .input(Asked.PRICE)
-            .input(number(
-                            "handling_usd_bu",
-                            "Drying, haul and check-off per bushel",
-                            "$/bu",
-                            Range.NOT_NEGATIVE,
-                            "0.35")
-                    .orElse("0"))
-            .input(number("crop_share", "Operator's share of the crop", "", Range.above(0, 1), "0.5")
-                    .orElse("1"))
-            .input(number("cost_share", "Operator's share of this cost", "", Range.SHARE, "0.5")
-                    .orElse("1"))
+            .input(Asked.HANDLING)
+            .input(Asked.CROP_SHARE)
+            .input(Asked.COST_SHARE)
             .output("margin_usd_ac", "Gain in margin", "$/ac")
             .sometimes("return_per_dollar", "Brought back by each dollar spent", "$/$")
             .formula("gain in margin = gain × (crop share × price − handling) − cost share × extra cost")

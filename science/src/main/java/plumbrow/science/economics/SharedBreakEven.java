@@ -27,17 +27,9 @@ public final class SharedBreakEven {
                     "How much more yield must an extra cost bring where crop and cost are shared or bushels cost handling?")
             .input(number("extra_cost_usd_ac", "Extra cost", "$/ac", Range.NOT_NEGATIVE, "22"))
             .input(Asked.PRICE)
-            .input(number(
-                            "handling_usd_bu",
-                            "Drying, haul and check-off per bushel",
-                            "$/bu",
-                            Range.NOT_NEGATIVE,
-                            "0.35")
-                    .orElse("0"))
-            .input(number("crop_share", "Operator's share of the crop", "", Range.above(0, 1), "0.5")
-                    .orElse("1"))
-            .input(number("cost_share", "Operator's share of this cost", "", Range.SHARE, "0.5")
-                    .orElse("1"))
+            .input(Asked.HANDLING)
+            .input(Asked.CROP_SHARE)
+            .input(Asked.COST_SHARE)
             .output("gain_bu_ac", "Break-even gain", "bu/ac")
             .output("margin_usd_bu", "Left to the operator of each further bushel", "$/bu")
             .formula("gain = cost share × extra cost ÷ (crop share × price − handling)")
