@@ -35,6 +35,11 @@ public record Backing(Status status, String reserve) {
         return status == Status.VERIFIED && reserve.isEmpty();
     }
 
+    /** A mark that survives grey print and stands beside the words: filled, half filled, empty. */
+    public String mark() {
+        return sure() ? "●" : status == Status.VERIFIED ? "◐" : "○";
+    }
+
     /** "verified", "value from memory", "verified: letter seen, per cent band assumed". */
     public String words() {
         return reserve.isEmpty() ? status.words() : status.words() + ": " + reserve;

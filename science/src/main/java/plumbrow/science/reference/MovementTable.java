@@ -1,6 +1,7 @@
 package plumbrow.science.reference;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -14,6 +15,17 @@ public final class MovementTable {
 
     public static List<Movement> all() {
         return ALL;
+    }
+
+    /** Every form of an active ingredient: of dicamba, "dicamba salt"; empty where nothing is kept. */
+    public static List<Movement> forms(String name) {
+        String asked = name.strip().toLowerCase(Locale.ROOT);
+        return ALL.stream()
+                .filter(known -> {
+                    String kept = known.name().toLowerCase(Locale.ROOT);
+                    return kept.equals(asked) || kept.startsWith(asked + " ") || kept.startsWith(asked + "-");
+                })
+                .toList();
     }
 
     /** By name with its form, as "dicamba salt"; empty where nothing is kept. */
