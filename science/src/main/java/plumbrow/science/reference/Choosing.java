@@ -11,12 +11,14 @@ import java.util.Optional;
  *
  *   the right chemical form;  a definite number or range over a limit;  verified over the rest;  of toxicities the lowest
  *
- * A value whose own conditions call it doubtful comes last. Of other properties no end is the safe one: of those that are
+ * A value whose own conditions warn of it comes behind those of its form. Of other properties no end is the safe one: of those that are
  * equal so far the middle one is taken (the lower of two). That last rule is ours; the spread is to be shown with it.
  */
 final class Choosing {
     /** Words of conditions that name a form; a longer word that holds one of them counts too. */
     private static final List<String> FORMS = List.of("acid", "salt", "ester", "amine", "ion", "quizalofop-ethyl");
+
+    private static final List<String> DOUBTS = List.of("do not use", "legacy");
 
     private Choosing() {}
 
@@ -24,8 +26,9 @@ final class Choosing {
         if (facts.isEmpty()) {
             return Optional.empty();
         }
-        Comparator<Fact> order = Comparator.<Fact>comparingInt(fact -> formRank(fact.conditions(), form))
-                .thenComparingInt(fact -> fact.conditions().contains("do not use") ? 1 : 0)
+        Comparator<Fact> order = Comparator.<Fact>comparingInt(
+                        fact -> fact.measure().holdsCodes() ? 0 : formRank(fact.conditions(), form))
+                .thenComparingInt(fact -> doubtful(fact) ? 1 : 0)
                 .thenComparingInt(fact -> fact.number().map(Bound::limit).orElse(false) ? 1 : 0)
                 .thenComparing(fact -> !fact.backing().sure())
                 .thenComparing(fact -> fact.backing().status());
@@ -34,9 +37,7 @@ final class Choosing {
         List<Fact> equal = sorted.stream()
                 .filter(fact -> order.compare(fact, sorted.get(0)) == 0)
                 .toList();
-        Fact chosen = property.toxicity() || property.measure().holdsCodes()
-                ? firstOf(property, equal)
-                : equal.get((equal.size() - 1) / 2);
+        Fact chosen = equal.get(property.toxicity() || property.measure().holdsCodes() ? 0 : (equal.size() - 1) / 2);
         sorted.remove(chosen);
         sorted.add(0, chosen);
         double low = sorted.stream().mapToDouble(Choosing::number).min().orElse(Double.NaN);
@@ -47,15 +48,9 @@ final class Choosing {
         return Optional.of(new Choice(chosen, low, high, property.unit(), List.copyOf(sorted)));
     }
 
-    /** Of codes the one that does not call itself legacy; of numbers the lowest. */
-    private static Fact firstOf(Property property, List<Fact> equal) {
-        return property.measure().holdsCodes()
-                ? equal.stream()
-                        .filter(fact -> !fact.conditions().contains("legacy")
-                                && !fact.conditions().contains("older labels"))
-                        .findFirst()
-                        .orElse(equal.get(0))
-                : equal.get(0);
+    /** Whether the conditions themselves warn of the value. */
+    private static boolean doubtful(Fact fact) {
+        return DOUBTS.stream().anyMatch(fact.conditions()::contains);
     }
 
     private static double number(Fact fact) {

@@ -1,5 +1,7 @@
 package plumbrow.science.reference;
 
+import plumbrow.science.figure.Numbers;
+
 /**
  * How an active ingredient moves in soil, from one selected half-life and Koc.
  *
@@ -29,7 +31,7 @@ public record Movement(
 
     @Override
     public String says() {
-        return "half-life " + halfLifeDays + " d, Koc " + kocMlPerGram + " mL/g, solubility " + solubilityMgPerLitre
-                + " mg/L";
+        return "half-life " + Numbers.plain(halfLifeDays) + " d, Koc " + Numbers.plain(kocMlPerGram)
+                + " mL/g, solubility " + Numbers.plain(solubilityMgPerLitre) + " mg/L";
     }
 }

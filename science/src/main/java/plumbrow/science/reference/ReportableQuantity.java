@@ -1,6 +1,7 @@
 package plumbrow.science.reference;
 
 import java.util.Optional;
+import plumbrow.science.figure.Numbers;
 
 /**
  * How much of a listed substance, lost within a day, must be reported in the United States.
@@ -43,6 +44,6 @@ public record ReportableQuantity(
 
     @Override
     public String says() {
-        return rqLb + " lb" + (tpqLb.isEmpty() ? "" : ", planning " + tpqLb);
+        return Numbers.plain(rqLb) + " lb" + (tpqLb.isEmpty() ? "" : ", planning " + tpqLb);
     }
 }

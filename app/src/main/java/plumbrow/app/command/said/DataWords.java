@@ -60,6 +60,7 @@ public final class DataWords {
                 .heading(substance.name() + ", " + substance.kind() + ", CAS " + substance.cas())
                 .gap()
                 .prose("The current label and safety sheet override all of this.")
+                .prose("Words of toxicity to birds, water life and bees follow limits that are values from memory.")
                 .prose("● verified   ◐ verified with a reserve   ○ not verified: confirm before you rely on it");
         for (PropertySummary property : substance.properties()) {
             paper.heading(capital(property.words()));
