@@ -17,16 +17,16 @@ public final class DataCheck {
 
     /** The sets that come with Plumbrow. */
     public static DataReport packed() {
-        return of(Packed::text);
+        return of(Packed::text, ReferenceSet.values());
     }
 
-    /** The same sets with the text of each file, the checksums among them, given by name. */
-    static DataReport of(Function<String, String> files) {
+    /** Some sets, with the text of each file, the checksums among them, given by name. */
+    static DataReport of(Function<String, String> files, ReferenceSet... sets) {
         List<DataReport.SetCount> counts = new ArrayList<>();
         List<DataReport.Contested> contested = new ArrayList<>();
         List<Trouble> troubles = new ArrayList<>();
         Map<String, String> sums = Checksums.read(files.apply(Checksums.FILE));
-        for (ReferenceSet set : ReferenceSet.values()) {
+        for (ReferenceSet set : sets) {
             String text = files.apply(set.file());
             Checksums.check(sums, set.file(), text, troubles);
             look(set, set.title(), set.file(), text, counts, contested, troubles);

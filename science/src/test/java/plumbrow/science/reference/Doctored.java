@@ -9,7 +9,7 @@ final class Doctored {
     private Doctored() {}
 
     static DataReport check(ReferenceSet set, String text) {
-        return DataCheck.of(file -> file.equals(set.file()) ? text : Packed.text(file));
+        return DataCheck.of(file -> file.equals(set.file()) ? text : Packed.text(file), set);
     }
 
     static List<String> cells(String line) {
