@@ -24,8 +24,10 @@ public final class Quantities {
         return unit.isEmpty() ? number : number + " " + unit;
     }
 
-    /** Dollars per acre, to the dollar where it is ten or more, else to ten cents. */
+    /** Dollars per acre, to the dollar where it is ten or more, else to ten cents: "$14/ac", "$4.20/ac". */
     public static String dollarsPerAcre(double value) {
-        return Numbers.dollars(value, Math.abs(value) >= 9.95 ? 0 : 1) + "/ac";
+        return Math.abs(value) >= 9.95
+                ? Numbers.dollars(value, 0) + "/ac"
+                : Numbers.dollars(Math.rint(value * 10) / 10, 2) + "/ac";
     }
 }
