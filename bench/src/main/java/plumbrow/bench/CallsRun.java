@@ -33,7 +33,7 @@ public final class CallsRun {
     private static final double TARGET = 3;
     private static final int CALLS = 10_000;
     private static final int AT_A_TIME = 50;
-    private static final int WARM_UP_ROUNDS = 4;
+    private static final int WARM_UP_ROUNDS = 8;
     private static final int ROUNDS = 5;
 
     private final List<Question> questions = questions();
