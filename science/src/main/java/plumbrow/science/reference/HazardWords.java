@@ -15,8 +15,6 @@ import plumbrow.science.safety.RatOralCategory;
  * themselves stand in the classes named.
  */
 public final class HazardWords {
-    private static final String WILD = " toxic";
-
     private HazardWords() {}
 
     /** "II", "III or IV", "highly toxic or moderately toxic"; empty for a property that has no categories. */
@@ -39,10 +37,10 @@ public final class HazardWords {
     private static Scale wildlife(DoubleFunction<String> word) {
         return new Scale(
                 List.of(
-                        "very highly" + WILD,
-                        "highly" + WILD,
-                        "moderately" + WILD,
-                        "slightly" + WILD,
+                        "very highly toxic",
+                        "highly toxic",
+                        "moderately toxic",
+                        "slightly toxic",
                         "practically nontoxic"),
                 word);
     }

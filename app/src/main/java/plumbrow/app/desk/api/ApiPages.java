@@ -52,7 +52,7 @@ public class ApiPages {
     }
 
     @GetMapping("/api/ingredients")
-    ResponseEntity<String> ingredients(@RequestParam(name = "q", defaultValue = "") String asked) {
+    ResponseEntity<byte[]> ingredients(@RequestParam(name = "q", defaultValue = "") String asked) {
         return json(
                 HttpStatus.OK,
                 Json.of(Substances.search(asked).stream()
@@ -61,7 +61,7 @@ public class ApiPages {
     }
 
     @GetMapping("/api/ingredients/{name}")
-    ResponseEntity<String> ingredient(@PathVariable String name) {
+    ResponseEntity<byte[]> ingredient(@PathVariable String name) {
         return json(HttpStatus.OK, Json.of(SubstanceSummary.of(Asked.substance(name))));
     }
 
