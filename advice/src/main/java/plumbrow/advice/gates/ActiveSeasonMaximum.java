@@ -1,14 +1,12 @@
 package plumbrow.advice.gates;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import plumbrow.advice.course.Course;
 import plumbrow.advice.field.Crop;
-import plumbrow.advice.field.Field;
-import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.ActiveLimit;
 import plumbrow.science.figure.Numbers;
 
@@ -21,49 +19,52 @@ import plumbrow.science.figure.Numbers;
  * <pre>  lb/ac = Σ rate × lb active per gal or lb (× lb acid per lb active)</pre>
  *
  * <p>Barred once what is known passes a cap. Unknown where a label's cap, a product's content, a rate or an acid ratio is
- * missing. A pass over part of the field counts in full.
+ * missing. A pass over part of the field counts in full, and so does what the log says went on this season.
  *
  * <p>Source: the labels. Needs: content of each product, and the season maximum of each ingredient on each label.
  */
-final class ActiveSeasonMaximum implements Gate {
-
-    @Override
-    public String id() {
-        return "active-season-maximum";
+final class ActiveSeasonMaximum extends Question {
+    ActiveSeasonMaximum() {
+        super(
+                "active-season-maximum",
+                Protects.LAW,
+                "Does each active ingredient stay within its season maximum over all products?");
     }
 
     @Override
-    public Protects protects() {
-        return Protects.LAW;
-    }
-
-    @Override
-    public String question() {
-        return "Does each active ingredient stay within its season maximum over all products?";
-    }
-
-    @Override
-    public List<Finding> check(Season season, Field field, Course course) {
-        Map<String, List<Application>> byProduct = Application.byProduct(season, course);
-        List<Application> applications = Application.of(season, course);
-        List<Finding> findings = new ArrayList<>(contentUnread(season, field.crop(), byProduct.keySet()));
-        ActiveTally.ingredients(season, byProduct.keySet())
-                .forEach((ingredient, products) -> products.forEach(product -> {
-                    List<ActiveLimit> limits = limits(season, field.crop(), product, ingredient);
-                    if (limits.isEmpty()) {
-                        findings.add(unread(ingredient, product, field.crop()));
-                    }
-                    limits.forEach(limit -> findings.add(judge(season, applications, products, limit)));
-                }));
+    public List<Finding> check(Case at) {
+        List<Application> applications = at.all();
+        Set<String> products =
+                applications.stream().map(Application::product).collect(Collectors.toCollection(LinkedHashSet::new));
+        Set<String> planned = at.planned().stream().map(Application::product).collect(Collectors.toSet());
+        List<Finding> findings = new ArrayList<>(contentUnread(at, products));
+        ActiveTally.ingredients(at.index(), products).forEach((ingredient, holders) -> {
+            if (holders.stream().anyMatch(planned::contains)) {
+                holders.forEach(product -> findings.addAll(judge(at, applications, ingredient, product, holders)));
+            }
+        });
         return findings;
     }
 
-    private Finding judge(Season season, List<Application> applications, Set<String> products, ActiveLimit limit) {
+    private List<Finding> judge(
+            Case at, List<Application> applications, String ingredient, String product, Set<String> holders) {
+        List<ActiveLimit> limits = at.index().activeLimits(product).stream()
+                .filter(limit ->
+                        limit.crop() == at.field().crop() && limit.ingredient().equals(ingredient))
+                .toList();
+        return limits.isEmpty()
+                ? List.of(unread(ingredient, product, at.field().crop()))
+                : limits.stream()
+                        .map(limit -> judge(at.index(), applications, holders, limit))
+                        .toList();
+    }
+
+    private Finding judge(SeasonIndex index, List<Application> applications, Set<String> products, ActiveLimit limit) {
         Double most = limit.seasonMaxPounds();
         if (most == null) {
             return unread(limit.ingredient(), limit.product(), limit.crop());
         }
-        ActiveTally tally = ActiveTally.of(season, applications, limit.ingredient(), limit.basis());
+        ActiveTally tally = ActiveTally.of(index, applications, limit.ingredient(), limit.basis());
         String unit = "lb " + limit.basis().word() + "/ac";
         String total = Numbers.plain(tally.pounds()) + " " + unit + " from " + String.join(" and ", products);
         String cap = "the " + limit.product() + " label allows " + Numbers.plain(most) + " " + unit + " a season";
@@ -106,16 +107,16 @@ final class ActiveSeasonMaximum implements Gate {
     }
 
     /** Products of whose ingredients one or all are missing in the book: a cap names one that no content row does. */
-    private List<Finding> contentUnread(Season season, Crop crop, Set<String> products) {
+    private List<Finding> contentUnread(Case at, Set<String> products) {
         return products.stream()
                 .flatMap(product -> {
-                    List<String> known = season.shelf().actives(product).stream()
+                    List<String> known = at.index().actives(product).stream()
                             .map(content -> content.ingredient())
                             .toList();
                     Stream<String> missing = known.isEmpty()
                             ? Stream.of("active ingredient")
-                            : season.shelf().activeLimits().stream()
-                                    .filter(limit -> limit.product().equals(product) && limit.crop() == crop)
+                            : at.index().activeLimits(product).stream()
+                                    .filter(limit -> limit.crop() == at.field().crop())
                                     .map(ActiveLimit::ingredient)
                                     .filter(ingredient -> !known.contains(ingredient))
                                     .distinct();
@@ -126,14 +127,6 @@ final class ActiveSeasonMaximum implements Gate {
                                     "How much " + what + " is in " + product + " is not in the book.")
                             .clearedBy("Copy the ingredient statement of the " + product + " label."));
                 })
-                .toList();
-    }
-
-    private static List<ActiveLimit> limits(Season season, Crop crop, String product, String ingredient) {
-        return season.shelf().activeLimits().stream()
-                .filter(limit -> limit.product().equals(product)
-                        && limit.crop() == crop
-                        && limit.ingredient().equals(ingredient))
                 .toList();
     }
 

@@ -7,7 +7,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.quantity.Amount;
-import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.ActiveContent;
 import plumbrow.advice.shelf.ActiveLimit.Basis;
 
@@ -23,10 +22,10 @@ record ActiveTally(double pounds, Set<String> uncounted) {
     }
 
     /** The ingredients of a course's products, each with the products that hold it. */
-    static Map<String, Set<String>> ingredients(Season season, Set<String> products) {
+    static Map<String, Set<String>> ingredients(SeasonIndex index, Set<String> products) {
         Map<String, Set<String>> found = new TreeMap<>();
         for (String product : products) {
-            for (ActiveContent content : season.shelf().actives(product)) {
+            for (ActiveContent content : index.actives(product)) {
                 found.computeIfAbsent(content.ingredient(), name -> new TreeSet<>())
                         .add(product);
             }
@@ -35,11 +34,11 @@ record ActiveTally(double pounds, Set<String> uncounted) {
     }
 
     /** The ingredient over all applications, as pounds of active or of its acid. */
-    static ActiveTally of(Season season, List<Application> applications, String ingredient, Basis basis) {
+    static ActiveTally of(SeasonIndex index, List<Application> applications, String ingredient, Basis basis) {
         double pounds = 0;
         Set<String> uncounted = new TreeSet<>();
         for (Application application : applications) {
-            for (ActiveContent content : season.shelf().actives(application.product())) {
+            for (ActiveContent content : index.actives(application.product())) {
                 if (content.ingredient().equals(ingredient)) {
                     Double part = pounds(application.rate(), content, basis);
                     if (part == null) {
@@ -53,7 +52,8 @@ record ActiveTally(double pounds, Set<String> uncounted) {
         return new ActiveTally(pounds, uncounted);
     }
 
-    private static @Nullable Double pounds(@Nullable Amount rate, ActiveContent content, Basis basis) {
+    /** Pounds of an ingredient on an acre; null where rate, content or acid ratio don't tell. */
+    static @Nullable Double pounds(@Nullable Amount rate, ActiveContent content, Basis basis) {
         if (rate == null || rate.unit().dimension() != content.per().dimension()) {
             return null;
         }

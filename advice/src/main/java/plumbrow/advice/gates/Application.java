@@ -1,57 +1,83 @@
 package plumbrow.advice.gates;
 
-import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Course;
+import plumbrow.advice.course.Done;
 import plumbrow.advice.course.Pass;
+import plumbrow.advice.course.PassKind;
+import plumbrow.advice.course.SprayPlan;
 import plumbrow.advice.quantity.Amount;
-import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.Method;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.ProductKind;
 
-/** A pass that puts a labelled product on the field. */
-record Application(Pass pass, String product) {
+/**
+ * A labelled product that goes on the field by the plan, or went on by the log.
+ *
+ * @param pass the pass it is planned as; null where only the log holds it
+ * @param date the day; null where none is planned
+ * @param rate per treated acre; null where none is planned
+ * @param plan how it is to be sprayed, where that is planned
+ */
+record Application(
+        @Nullable Pass pass,
+        String product,
+        @Nullable LocalDate date,
+        @Nullable Amount rate,
+        @Nullable SprayPlan plan) {
 
-    /** Those of a course, by pass number: the order in which the passes were entered does not matter. */
-    static List<Application> of(Season season, Course course) {
-        return course.passes().stream()
-                .sorted(Comparator.comparingInt(Pass::number))
-                .flatMap(pass -> underLabel(season, pass))
-                .toList();
-    }
-
-    /** Those of a course, gathered by product. */
-    static Map<String, List<Application>> byProduct(Season season, Course course) {
-        return of(season, course).stream()
-                .collect(Collectors.groupingBy(Application::product, LinkedHashMap::new, Collectors.toList()));
-    }
-
-    /** The rate per treated acre; null where none is planned. */
-    @Nullable
-    Amount rate() {
-        return pass.rate();
-    }
-
-    /** What a finding on this one pass is headed with. */
-    String subject() {
-        return "pass " + pass.number() + ", " + product;
-    }
-
-    private static Stream<Application> underLabel(Season season, Pass pass) {
-        String name = pass.product();
-        if (name == null) {
-            return Stream.of();
+    /**
+     * What a pass puts on. A line of the log with the same product and day is that pass: its rate counts, and it is taken
+     * out of the log.
+     */
+    static Optional<Application> planned(SeasonIndex index, Course course, Pass pass, List<Done> log) {
+        String product = pass.product();
+        if (product == null || !underLabel(index, product).orElse(false)) {
+            return Optional.empty();
         }
-        boolean labelled = season.shelf()
-                .product(name)
-                .map(Product::kind)
-                .filter(ProductKind::underLabel)
-                .isPresent();
-        return labelled ? Stream.of(new Application(pass, name)) : Stream.of();
+        Optional<Done> done = log.stream()
+                .filter(line -> line.product().equals(product) && line.date().equals(pass.date()))
+                .findFirst();
+        done.ifPresent(log::remove);
+        return Optional.of(new Application(
+                pass,
+                product,
+                pass.date(),
+                done.map(Done::rate).orElse(pass.rate()),
+                index.sprayPlan(course, pass).orElse(null)));
+    }
+
+    /** What the log says went on; a product that is not on the shelf is taken for one with a label. */
+    static Optional<Application> logged(SeasonIndex index, Done line) {
+        return underLabel(index, line.product()).orElse(true)
+                ? Optional.of(new Application(null, line.product(), line.date(), line.rate(), null))
+                : Optional.empty();
+    }
+
+    private static Optional<Boolean> underLabel(SeasonIndex index, String product) {
+        return index.product(product).map(Product::kind).map(ProductKind::underLabel);
+    }
+
+    /** What a finding on this one application is headed with. */
+    String subject() {
+        return (pass == null ? "log of " + date : "pass " + pass.number()) + ", " + product;
+    }
+
+    /** How it is put on; null where that is not planned. */
+    @Nullable
+    Method method() {
+        if (plan != null) {
+            return plan.method();
+        }
+        return pass != null && pass.kind() == PassKind.SEED ? Method.ON_SEED : null;
+    }
+
+    /** Whether it goes through the air as droplets, or may do so for all that is planned. */
+    boolean sprayed() {
+        Method method = method();
+        return pass != null && pass.kind() == PassKind.SPRAY && (method == null || method.sprayed());
     }
 }

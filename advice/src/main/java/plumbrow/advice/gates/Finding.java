@@ -1,5 +1,6 @@
 package plumbrow.advice.gates;
 
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,6 +27,13 @@ public record Finding(
         String unit,
         String source,
         String clears) {
+    /** How far the value found lies from the limit, in the unit of both; empty where nothing is measured. */
+    public OptionalDouble distance() {
+        return measured == null || limit == null
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Math.abs(measured - limit));
+    }
+
     /** The bare word of a gate on a subject; what was measured, where it stands and what clears it are added. */
     static Finding of(Gate gate, Standing standing, String subject, String says) {
         return new Finding(gate.id(), gate.protects(), standing, subject, says, null, null, "", "", "");

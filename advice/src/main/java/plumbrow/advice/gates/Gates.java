@@ -6,7 +6,7 @@ import plumbrow.advice.course.Course;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 
-/** All gates, and what they find of a course together. */
+/** All gates over one season, and what they find of a course together. */
 public final class Gates {
     private static final List<Gate> ALL = List.of(
             new CropOnLabel(),
@@ -21,19 +21,38 @@ public final class Gates {
             new RefugeAcres(),
             new RefugePlacement());
 
-    private Gates() {}
+    private final SeasonIndex index;
+
+    private Gates(Season season) {
+        index = new SeasonIndex(season);
+    }
+
+    /** The gates over a season. Asking them about many fields of it costs as many times one field. */
+    public static Gates of(Season season) {
+        return new Gates(season);
+    }
 
     /** Every gate, in the order of asking. */
     public static List<Gate> all() {
         return ALL;
     }
 
-    /** What all gates say of a course, worst first; within a standing in the order of asking. */
-    public static List<Finding> check(Season season, Field field, Course course) {
+    /** What all gates say of a course on a field, worst first; within a standing in the order of asking. */
+    public List<Finding> check(Field field, Course course) {
+        Case at = at(field, course);
         return ALL.stream()
-                .flatMap(gate -> gate.check(season, field, course).stream())
+                .flatMap(gate -> gate.check(at).stream())
                 .sorted(Comparator.comparing(Finding::standing))
                 .toList();
+    }
+
+    /** The same for one course of a season. */
+    public static List<Finding> check(Season season, Field field, Course course) {
+        return of(season).check(field, course);
+    }
+
+    Case at(Field field, Course course) {
+        return new Case(index, field, course);
     }
 
     /** The standing of a course: that of its worst finding, clear where no gate has anything to say. */

@@ -2,55 +2,37 @@ package plumbrow.advice.gates;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.field.Field;
-import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.LabelUse;
 
 /**
  * Whether enough days pass between each application and the harvest.
  *
  * <p>Protects people: residues in the grain. Days are calendar days from the application to the earliest harvest pass;
- * exactly the interval is enough, and an interval of none asks for no day. Soil and seed treatments at planting go through the same arithmetic. Unknown where the
- * interval or either day is missing, or the plan puts the application after the harvest.
+ * exactly the interval is enough, and an interval of none asks for no day. Soil and seed treatments at planting go
+ * through the same arithmetic, and so does what the log says went on. Unknown where the interval or either day is
+ * missing, or the plan puts the application after the harvest.
  *
  * <p>Source: the label. Needs: the pre-harvest interval and the planned days.
  */
-final class PreHarvestInterval implements Gate {
-
-    @Override
-    public String id() {
-        return "pre-harvest-interval";
+final class PreHarvestInterval extends Question {
+    PreHarvestInterval() {
+        super("pre-harvest-interval", Protects.PEOPLE, "Do enough days pass before harvest?");
     }
 
     @Override
-    public Protects protects() {
-        return Protects.PEOPLE;
-    }
-
-    @Override
-    public String question() {
-        return "Do enough days pass before harvest?";
-    }
-
-    @Override
-    public List<Finding> check(Season season, Field field, Course course) {
-        LocalDate harvest = harvest(course).orElse(null);
-        return Application.of(season, course).stream()
-                .flatMap(application -> season.shelf().labelUse(application.product(), field.crop()).stream()
-                        .map(use -> judge(application, use, harvest)))
+    public List<Finding> check(Case at) {
+        LocalDate harvest = at.harvest().orElse(null);
+        return at.all().stream()
+                .flatMap(application ->
+                        at.use(application.product()).stream().map(use -> judge(application, use, harvest)))
                 .toList();
     }
 
     private Finding judge(Application application, LabelUse use, @Nullable LocalDate harvest) {
         Integer interval = use.preHarvestDays();
-        LocalDate applied = application.pass().date();
+        LocalDate applied = application.date();
         if (interval == null) {
             return unknown(
                     application,
@@ -75,7 +57,7 @@ final class PreHarvestInterval implements Gate {
             return unknown(
                     application,
                     use,
-                    "The pass is planned for " + applied + ", after the harvest on " + harvest + ".",
+                    "It is put on on " + applied + ", after the harvest on " + harvest + ".",
                     "Check both days.");
         }
         Finding finding = between < interval
@@ -93,18 +75,6 @@ final class PreHarvestInterval implements Gate {
                         application.subject(),
                         days(between) + " to harvest; the label asks for " + days(interval) + ".");
         return finding.against((double) between, interval, "days").standingIn(use.source());
-    }
-
-    /** The earliest harvest; none where any harvest pass lacks its day. */
-    private static Optional<LocalDate> harvest(Course course) {
-        List<Pass> harvests = course.passes().stream()
-                .filter(pass -> pass.kind() == PassKind.HARVEST)
-                .toList();
-        return harvests.stream().anyMatch(pass -> pass.date() == null)
-                ? Optional.empty()
-                : harvests.stream()
-                        .flatMap(pass -> Optional.ofNullable(pass.date()).stream())
-                        .min(Comparator.naturalOrder());
     }
 
     private Finding unknown(Application application, LabelUse use, String says, String clears) {

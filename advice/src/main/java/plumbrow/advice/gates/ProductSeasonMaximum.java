@@ -1,42 +1,29 @@
 package plumbrow.advice.gates;
 
 import java.util.List;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.field.Field;
 import plumbrow.advice.quantity.Amount;
-import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.LabelUse;
 
 /**
  * Whether all passes of a product together stay within its season maximum.
  *
  * <p>Protects the law. The total is per treated acre: a pass over part of the field counts in full, because some acre
- * gets every pass. What is known may already be too much even where another pass has no rate. Otherwise unknown.
+ * gets every pass. What the log says went on this season counts too. What is known may already be too much even where another pass has no rate. Otherwise unknown.
  *
  * <p>Source: the label. Needs: the season maximum of each product on the crop, and every rate in the same kind of unit.
  */
-final class ProductSeasonMaximum implements Gate {
-
-    @Override
-    public String id() {
-        return "product-season-maximum";
+final class ProductSeasonMaximum extends Question {
+    ProductSeasonMaximum() {
+        super(
+                "product-season-maximum",
+                Protects.LAW,
+                "Do all passes of a product together stay within its season maximum?");
     }
 
     @Override
-    public Protects protects() {
-        return Protects.LAW;
-    }
-
-    @Override
-    public String question() {
-        return "Do all passes of a product together stay within its season maximum?";
-    }
-
-    @Override
-    public List<Finding> check(Season season, Field field, Course course) {
-        return Application.byProduct(season, course).entrySet().stream()
-                .flatMap(entry -> season.shelf().labelUse(entry.getKey(), field.crop()).stream()
-                        .map(use -> judge(use, entry.getValue())))
+    public List<Finding> check(Case at) {
+        return at.byProduct().entrySet().stream()
+                .flatMap(entry -> at.use(entry.getKey()).stream().map(use -> judge(use, entry.getValue())))
                 .toList();
     }
 
@@ -58,7 +45,7 @@ final class ProductSeasonMaximum implements Gate {
                 known += rate.in(most.unit()).value();
             }
         }
-        String total = new Amount(known, most.unit()).text() + "/ac over the season";
+        String total = new Amount(known, most.unit()).text() + "/ac over the season" + Logged.among(applications);
         if (Rounding.above(known, most.value())) {
             return measured(
                             use,

@@ -1,7 +1,6 @@
 package plumbrow.advice.gates;
 
 import java.util.List;
-import plumbrow.advice.course.Course;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.RefugeRule;
@@ -24,28 +23,16 @@ import plumbrow.science.figure.Numbers;
  * <p>Source: the bag tag or grower agreement; share of total as in University of Wisconsin W114. Needs: form and
  * required share of each trait seed.
  */
-final class RefugeAcres implements Gate {
-
-    @Override
-    public String id() {
-        return "refuge-acres";
+final class RefugeAcres extends Question {
+    RefugeAcres() {
+        super("refuge-acres", Protects.USEFULNESS, "Is enough refuge planted?");
     }
 
     @Override
-    public Protects protects() {
-        return Protects.USEFULNESS;
-    }
-
-    @Override
-    public String question() {
-        return "Is enough refuge planted?";
-    }
-
-    @Override
-    public List<Finding> check(Season season, Field field, Course course) {
-        SeedLots lots = SeedLots.of(season, course);
+    public List<Finding> check(Case at) {
+        SeedLots lots = SeedLots.of(at.season(), at.course());
         return lots.withTraits().stream()
-                .map(seed -> judge(season, field, lots, seed))
+                .map(seed -> judge(at.season(), at.field(), lots, seed))
                 .toList();
     }
 

@@ -2,10 +2,7 @@ package plumbrow.advice.gates;
 
 import java.util.List;
 import java.util.stream.Stream;
-import plumbrow.advice.course.Course;
 import plumbrow.advice.course.RefugePlan;
-import plumbrow.advice.field.Field;
-import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.RefugeRule;
 import plumbrow.advice.shelf.RefugeRule.Form;
 import plumbrow.advice.shelf.Seed;
@@ -21,28 +18,18 @@ import plumbrow.science.figure.Numbers;
  * <p>Source: the bag tag or grower agreement. Needs: farthest distance and fewest rows of the rule, distance and rows of
  * the course.
  */
-final class RefugePlacement implements Gate {
-
-    @Override
-    public String id() {
-        return "refuge-placement";
+final class RefugePlacement extends Question {
+    RefugePlacement() {
+        super("refuge-placement", Protects.USEFULNESS, "Does the refuge lie near enough, in rows enough?");
     }
 
     @Override
-    public Protects protects() {
-        return Protects.USEFULNESS;
-    }
-
-    @Override
-    public String question() {
-        return "Does the refuge lie near enough, in rows enough?";
-    }
-
-    @Override
-    public List<Finding> check(Season season, Field field, Course course) {
-        return SeedLots.of(season, course).withTraits().stream()
+    public List<Finding> check(Case at) {
+        return SeedLots.of(at.season(), at.course()).withTraits().stream()
                 .filter(seed -> seed.rule().form() == Form.BLOCK)
-                .flatMap(seed -> Stream.of(distance(seed, course.refuge()), rows(seed, course.refuge())))
+                .flatMap(seed -> Stream.of(
+                        distance(seed, at.course().refuge()),
+                        rows(seed, at.course().refuge())))
                 .toList();
     }
 

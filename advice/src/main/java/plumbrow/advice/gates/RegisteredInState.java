@@ -1,65 +1,65 @@
 package plumbrow.advice.gates;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.field.Field;
-import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.Product;
+import plumbrow.advice.shelf.SpecialLabel;
 
 /**
- * Whether each product is registered in the field's state.
+ * Whether each product is registered in every state the field lies in.
  *
  * <p>Protects the law: a product registered with the federal agency may be used only where the state has registered it
- * too. Unknown where nobody has looked.
+ * too. A special label for the crop in a state is the registration there; its days are judged with the crop. Unknown
+ * where nobody has looked.
  *
- * <p>Source: 7 U.S.C. 136v(a) and the state's own list. Needs: the states of each product.
+ * <p>Source: 7 U.S.C. 136v(a) and (c) and the state's own list. Needs: the states of each product.
  */
-final class RegisteredInState implements Gate {
-
-    @Override
-    public String id() {
-        return "registered-in-state";
+final class RegisteredInState extends Question {
+    RegisteredInState() {
+        super("registered-in-state", Protects.LAW, "Is it registered in this state?");
     }
 
     @Override
-    public Protects protects() {
-        return Protects.LAW;
-    }
-
-    @Override
-    public String question() {
-        return "Is it registered in this state?";
-    }
-
-    @Override
-    public List<Finding> check(Season season, Field field, Course course) {
-        return Application.byProduct(season, course).keySet().stream()
-                .flatMap(name -> season.shelf().product(name).stream())
-                .map(product -> judge(product.name(), product.states(), product.source(), field.state()))
+    public List<Finding> check(Case at) {
+        List<String> states = at.places().stream().map(Place::state).distinct().toList();
+        return at.byProduct().keySet().stream()
+                .flatMap(name -> at.index().product(name).stream())
+                .flatMap(product -> states.stream().map(state -> judge(at, product, state)))
                 .toList();
     }
 
-    private Finding judge(String product, @Nullable List<String> states, String source, String state) {
+    private Finding judge(Case at, Product product, String state) {
+        Stream<SpecialLabel> special =
+                at.index().specialLabels(product.name(), at.field().crop()).stream();
+        return special.filter(label -> same(label.state(), state))
+                .findFirst()
+                .map(label -> clear(product.name(), "A special label covers " + state + ".")
+                        .standingIn(label.source()))
+                .orElseGet(() -> listed(product.name(), product.states(), product.source(), state));
+    }
+
+    private Finding listed(String product, @Nullable List<String> states, String source, String state) {
         if (states == null) {
-            return Finding.of(
-                            this,
-                            Standing.UNKNOWN,
-                            product,
-                            "Nobody has looked up whether " + product + " is registered in " + state + ".")
-                    .clearedBy("Look it up on the " + state + " state list of registered pesticides.");
+            return unknown(
+                    product,
+                    "Nobody has looked up whether " + product + " is registered in " + state + ".",
+                    "Look it up on the " + state + " state list of registered pesticides.");
         }
-        return states.stream().anyMatch(listed -> listed.strip().equalsIgnoreCase(state.strip()))
-                ? Finding.of(this, Standing.CLEAR, product, "Registered in " + state + ".")
-                        .standingIn(source)
-                : Finding.of(
-                                this,
-                                Standing.BARRED,
-                                product,
-                                states.isEmpty()
-                                        ? product + " is registered in no state."
-                                        : product + " is registered in " + String.join(", ", states) + ", not in "
-                                                + state + ".")
-                        .standingIn(source)
-                        .clearedBy("Choose a product registered in " + state + ".");
+        if (states.stream().anyMatch(listed -> same(listed, state))) {
+            return clear(product, "Registered in " + state + ".").standingIn(source);
+        }
+        return barred(
+                        product,
+                        states.isEmpty()
+                                ? product + " is registered in no state."
+                                : product + " is registered in " + String.join(", ", states) + ", not in " + state
+                                        + ".",
+                        "Choose a product registered in " + state + ".")
+                .standingIn(source);
+    }
+
+    private static boolean same(String one, String other) {
+        return one.strip().equalsIgnoreCase(other.strip());
     }
 }

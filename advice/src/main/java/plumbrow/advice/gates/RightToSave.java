@@ -3,9 +3,7 @@ package plumbrow.advice.gates;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
-import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Seed;
@@ -25,27 +23,15 @@ import plumbrow.advice.shelf.SeedRights;
  * agreements and on traits whose patent ended while the variety's own stands. Needs: the seed's rights. Bought seed has
  * nothing to answer here.
  */
-final class RightToSave implements Gate {
-
-    @Override
-    public String id() {
-        return "right-to-save";
+final class RightToSave extends Question {
+    RightToSave() {
+        super("right-to-save", Protects.LAW, "May this saved seed be planted again?");
     }
 
     @Override
-    public Protects protects() {
-        return Protects.LAW;
-    }
-
-    @Override
-    public String question() {
-        return "May this saved seed be planted again?";
-    }
-
-    @Override
-    public List<Finding> check(Season season, Field field, Course course) {
-        return course.passes().stream()
-                .flatMap(pass -> saved(season, pass).stream())
+    public List<Finding> check(Case at) {
+        return at.passes().stream()
+                .flatMap(pass -> saved(at.season(), pass).stream())
                 .distinct()
                 .map(this::judge)
                 .toList();

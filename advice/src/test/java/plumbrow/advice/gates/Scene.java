@@ -67,7 +67,7 @@ final class Scene {
     }
 
     List<Finding> findings(Gate gate) {
-        return gate.check(season(), field(), course());
+        return gate.check(Gates.of(season()).at(field(), course()));
     }
 
     Standing standing(Gate gate) {

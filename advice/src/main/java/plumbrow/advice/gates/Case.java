@@ -1,0 +1,145 @@
+package plumbrow.advice.gates;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.course.Done;
+import plumbrow.advice.course.Pass;
+import plumbrow.advice.course.PassKind;
+import plumbrow.advice.field.Feature;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.field.NextCrop;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.LabelUse;
+import plumbrow.advice.shelf.ProductCare;
+import plumbrow.advice.shelf.UseTerms;
+
+/** One course on one field, with what the season knows of both looked up once: what a gate is asked about. */
+public final class Case {
+    private final SeasonIndex index;
+    private final Field field;
+    private final Course course;
+    private final List<Pass> passes;
+    private final List<Application> planned;
+    private final List<Application> logged;
+    private final List<Place> places;
+
+    Case(SeasonIndex index, Field field, Course course) {
+        this.index = index;
+        this.field = field;
+        this.course = course;
+        this.passes = course.passes().stream()
+                .sorted(Comparator.comparingInt(Pass::number))
+                .toList();
+        List<Done> log = new ArrayList<>(index.thisSeason(field));
+        this.planned = passes.stream()
+                .flatMap(pass -> Application.planned(index, course, pass, log).stream())
+                .toList();
+        this.logged = log.stream()
+                .sorted(Comparator.comparing(Done::date).thenComparing(Done::product))
+                .flatMap(line -> Application.logged(index, line).stream())
+                .toList();
+        this.places = Stream.concat(
+                        Stream.of(new Place(field.state(), field.county())),
+                        index.alsoIn(field.name()).stream().map(also -> new Place(also.state(), also.county())))
+                .distinct()
+                .toList();
+    }
+
+    Season season() {
+        return index.season();
+    }
+
+    SeasonIndex index() {
+        return index;
+    }
+
+    Field field() {
+        return field;
+    }
+
+    Course course() {
+        return course;
+    }
+
+    /** The passes by number: the order in which they were entered does not matter. */
+    List<Pass> passes() {
+        return passes;
+    }
+
+    /** Labelled products that the course puts on, by pass number. A pass that the log holds too goes by the log. */
+    List<Application> planned() {
+        return planned;
+    }
+
+    /** What went on this season by the log and is no pass of the course, by day. */
+    List<Application> logged() {
+        return logged;
+    }
+
+    /** All of the season: what is planned and what the log adds. */
+    List<Application> all() {
+        return Stream.concat(planned.stream(), logged.stream()).toList();
+    }
+
+    /** Planned products in the order they first go on, each with all its applications of the season. */
+    Map<String, List<Application>> byProduct() {
+        Map<String, List<Application>> found = new LinkedHashMap<>();
+        planned.forEach(one -> found.computeIfAbsent(one.product(), product -> new ArrayList<>())
+                .add(one));
+        logged.forEach(one -> found.computeIfPresent(one.product(), (product, planned) -> with(planned, one)));
+        return found;
+    }
+
+    private static List<Application> with(List<Application> planned, Application logged) {
+        planned.add(logged);
+        return planned;
+    }
+
+    /** Every county the field lies in, its own first. */
+    List<Place> places() {
+        return places;
+    }
+
+    Optional<LabelUse> use(String product) {
+        return index.use(product, field.crop());
+    }
+
+    Optional<UseTerms> terms(String product) {
+        return index.terms(product, field.crop());
+    }
+
+    Optional<ProductCare> care(String product) {
+        return index.care(product);
+    }
+
+    /** Whether somebody has looked over what lies around the field. */
+    boolean surveyed() {
+        return index.surveyed(field.name());
+    }
+
+    List<Feature> features() {
+        return index.features(field.name());
+    }
+
+    List<NextCrop> nextCrops() {
+        return index.nextCrops(field.name());
+    }
+
+    /** The earliest harvest; none where there is no harvest pass or any lacks its day. */
+    Optional<LocalDate> harvest() {
+        List<Pass> harvests =
+                passes.stream().filter(pass -> pass.kind() == PassKind.HARVEST).toList();
+        return harvests.stream().anyMatch(pass -> pass.date() == null)
+                ? Optional.empty()
+                : harvests.stream()
+                        .flatMap(pass -> Optional.ofNullable(pass.date()).stream())
+                        .min(Comparator.naturalOrder());
+    }
+}

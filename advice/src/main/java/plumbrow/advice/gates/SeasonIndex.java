@@ -1,0 +1,210 @@
+package plumbrow.advice.gates;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.course.Done;
+import plumbrow.advice.course.Pass;
+import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.field.AlsoIn;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.Feature;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.field.NextCrop;
+import plumbrow.advice.pests.KnownResistance;
+import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.ActiveContent;
+import plumbrow.advice.shelf.ActiveLimit;
+import plumbrow.advice.shelf.Control;
+import plumbrow.advice.shelf.LabelBook;
+import plumbrow.advice.shelf.LabelUse;
+import plumbrow.advice.shelf.MixRule;
+import plumbrow.advice.shelf.PlantBack;
+import plumbrow.advice.shelf.Product;
+import plumbrow.advice.shelf.ProductCare;
+import plumbrow.advice.shelf.Setback;
+import plumbrow.advice.shelf.SoilRate;
+import plumbrow.advice.shelf.SpecialLabel;
+import plumbrow.advice.shelf.UseTerms;
+
+/** The rows of a season by what they are asked for, so that a thousand fields cost a thousand times one field. */
+final class SeasonIndex {
+    private final Season season;
+    private final Map<String, Product> products;
+    private final Map<String, List<LabelUse>> uses;
+    private final Map<String, List<ActiveContent>> actives;
+    private final Map<String, List<ActiveLimit>> activeLimits;
+    private final Map<String, List<Control>> controls;
+    private final Map<Use, UseTerms> terms;
+    private final Map<Use, List<SoilRate>> soilRates;
+    private final Map<Use, List<SpecialLabel>> specialLabels;
+    private final Map<String, List<Setback>> setbacks;
+    private final Map<String, List<PlantBack>> plantBacks;
+    private final Map<String, List<MixRule>> mixRules;
+    private final Map<String, ProductCare> cares;
+    private final Set<String> surveyed;
+    private final Map<String, List<Feature>> features;
+    private final Map<String, List<AlsoIn>> alsoIn;
+    private final Map<String, List<NextCrop>> nextCrops;
+    private final Map<PassOf, SprayPlan> sprayPlans;
+    private final Map<String, List<Done>> log;
+    private final Map<String, List<WeedPressure>> weeds;
+    private final Map<String, List<KnownResistance>> resistance;
+
+    private record Use(String product, Crop crop) {}
+
+    private record PassOf(String field, String course, int number) {}
+
+    SeasonIndex(Season season) {
+        this.season = season;
+        LabelBook labels = season.shelf().labels();
+        products = first(season.shelf().products(), Product::name);
+        uses = by(season.shelf().labelUses(), LabelUse::product);
+        actives = by(season.shelf().actives(), ActiveContent::product);
+        activeLimits = by(season.shelf().activeLimits(), ActiveLimit::product);
+        controls = by(season.shelf().controls(), Control::product);
+        terms = first(labels.terms(), one -> new Use(one.product(), one.crop()));
+        soilRates = by(labels.soilRates(), one -> new Use(one.product(), one.crop()));
+        specialLabels = by(labels.specialLabels(), one -> new Use(one.product(), one.crop()));
+        setbacks = by(labels.setbacks(), Setback::product);
+        plantBacks = by(labels.plantBacks(), PlantBack::product);
+        mixRules = by(labels.mixRules(), MixRule::product);
+        cares = first(labels.cares(), ProductCare::product);
+        surveyed = new HashSet<>(season.ground().surveyed());
+        features = by(season.ground().features(), Feature::field);
+        alsoIn = by(season.ground().alsoIn(), AlsoIn::field);
+        nextCrops = by(season.ground().nextCrops(), NextCrop::field);
+        sprayPlans = first(season.work().sprayPlans(), one -> new PassOf(one.field(), one.course(), one.pass()));
+        log = by(season.work().log(), Done::field);
+        weeds = by(season.pests().weeds(), WeedPressure::field);
+        resistance = by(season.pests().resistance(), KnownResistance::field);
+    }
+
+    Season season() {
+        return season;
+    }
+
+    Optional<Product> product(String name) {
+        return Optional.ofNullable(products.get(name));
+    }
+
+    List<LabelUse> uses(String product) {
+        return uses.getOrDefault(product, List.of());
+    }
+
+    Optional<LabelUse> use(String product, Crop crop) {
+        return uses(product).stream().filter(use -> use.crop() == crop).findFirst();
+    }
+
+    List<ActiveContent> actives(String product) {
+        return actives.getOrDefault(product, List.of());
+    }
+
+    List<ActiveLimit> activeLimits(String product) {
+        return activeLimits.getOrDefault(product, List.of());
+    }
+
+    List<Control> controls(String product) {
+        return controls.getOrDefault(product, List.of());
+    }
+
+    Optional<UseTerms> terms(String product, Crop crop) {
+        return Optional.ofNullable(terms.get(new Use(product, crop)));
+    }
+
+    List<SoilRate> soilRates(String product, Crop crop) {
+        return soilRates.getOrDefault(new Use(product, crop), List.of());
+    }
+
+    List<SpecialLabel> specialLabels(String product, Crop crop) {
+        return specialLabels.getOrDefault(new Use(product, crop), List.of());
+    }
+
+    List<Setback> setbacks(String product) {
+        return setbacks.getOrDefault(product, List.of());
+    }
+
+    List<PlantBack> plantBacks(String product) {
+        return plantBacks.getOrDefault(product, List.of());
+    }
+
+    List<MixRule> mixRules(String product) {
+        return mixRules.getOrDefault(product, List.of());
+    }
+
+    Optional<ProductCare> care(String product) {
+        return Optional.ofNullable(cares.get(product));
+    }
+
+    boolean surveyed(String field) {
+        return surveyed.contains(field);
+    }
+
+    List<Feature> features(String field) {
+        return features.getOrDefault(field, List.of());
+    }
+
+    List<AlsoIn> alsoIn(String field) {
+        return alsoIn.getOrDefault(field, List.of());
+    }
+
+    List<NextCrop> nextCrops(String field) {
+        return nextCrops.getOrDefault(field, List.of());
+    }
+
+    Optional<SprayPlan> sprayPlan(Course course, Pass pass) {
+        return Optional.ofNullable(sprayPlans.get(new PassOf(course.field(), course.name(), pass.number())));
+    }
+
+    List<WeedPressure> weeds(String field) {
+        return weeds.getOrDefault(field, List.of());
+    }
+
+    List<KnownResistance> resistance(String field) {
+        return resistance.getOrDefault(field, List.of());
+    }
+
+    /** Lines of the log that count for this season's crop. */
+    List<Done> thisSeason(Field field) {
+        LocalDate from = seasonStart(field.crop());
+        return log.getOrDefault(field.name(), List.of()).stream()
+                .filter(line -> !line.date().isBefore(from))
+                .toList();
+    }
+
+    /** Lines of the log from the seasons before. */
+    List<Done> before(Field field) {
+        LocalDate from = seasonStart(field.crop());
+        return log.getOrDefault(field.name(), List.of()).stream()
+                .filter(line -> line.date().isBefore(from))
+                .toList();
+    }
+
+    /**
+     * From when on an application counts for this season's crop: 1 October before corn and soybean, 1 August before
+     * wheat, so that autumn burndown counts. Common practice, no source; a label may count a calendar year.
+     */
+    LocalDate seasonStart(Crop crop) {
+        int month = crop == Crop.WHEAT ? 8 : 10;
+        return LocalDate.of(season.year() - 1, month, 1);
+    }
+
+    private static <K, T> Map<K, List<T>> by(List<T> rows, Function<T, K> key) {
+        return rows.stream().collect(Collectors.groupingBy(key));
+    }
+
+    /** The first row of each key, as a reader of the list would find it. */
+    private static <K, T> Map<K, T> first(List<T> rows, Function<T, K> key) {
+        Map<K, T> found = new HashMap<>();
+        rows.forEach(row -> found.putIfAbsent(key.apply(row), row));
+        return found;
+    }
+}
