@@ -80,4 +80,9 @@ record Application(
         Method method = method();
         return pass != null && pass.kind() == PassKind.SPRAY && (method == null || method.sprayed());
     }
+
+    /** Whether it is put on in the open, not on the seed before planting. */
+    boolean outdoors() {
+        return pass != null && method() != Method.ON_SEED;
+    }
 }

@@ -5,18 +5,20 @@ import plumbrow.science.figure.Numbers;
 
 /**
  * A number of the plan held to a number on the label. A limit that was not read is unknown; a label that was read and sets
- * none has 0 for a least and infinity for a most, and then needs no plan. Exactly at the limit is within it.
+ * none has 0 for a least and {@link #FREE} for a most, and then needs no plan. Exactly at the limit is within it.
  *
  * @param planned what is planned, as a noun: "boom height"
  * @param unit unit of both
  */
 record Limit(Question gate, String subject, String planned, String unit) {
+    /** A most that stands for none: higher than any boom, crop, wind or air temperature. */
+    static final double FREE = 999;
 
     Finding atMost(@Nullable Double found, @Nullable Double most) {
         if (most == null) {
             return unread("highest");
         }
-        if (most.isInfinite()) {
+        if (most >= FREE) {
             return gate.clear(subject, "The label sets no highest " + planned + ".");
         }
         String allowed = "the label allows at most " + written(most);

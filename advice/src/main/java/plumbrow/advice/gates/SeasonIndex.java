@@ -18,12 +18,12 @@ import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.NextCrop;
+import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.ActiveContent;
 import plumbrow.advice.shelf.ActiveLimit;
-import plumbrow.advice.shelf.Control;
 import plumbrow.advice.shelf.LabelBook;
 import plumbrow.advice.shelf.LabelUse;
 import plumbrow.advice.shelf.MixRule;
@@ -42,7 +42,7 @@ final class SeasonIndex {
     private final Map<String, List<LabelUse>> uses;
     private final Map<String, List<ActiveContent>> actives;
     private final Map<String, List<ActiveLimit>> activeLimits;
-    private final Map<String, List<Control>> controls;
+    private final Map<On, List<Kill>> kills;
     private final Map<Use, UseTerms> terms;
     private final Map<Use, List<SoilRate>> soilRates;
     private final Map<Use, List<SpecialLabel>> specialLabels;
@@ -57,9 +57,12 @@ final class SeasonIndex {
     private final Map<PassOf, SprayPlan> sprayPlans;
     private final Map<String, List<Done>> log;
     private final Map<String, List<WeedPressure>> weeds;
+    private final Map<String, List<InsectPressure>> insects;
     private final Map<String, List<KnownResistance>> resistance;
 
     private record Use(String product, Crop crop) {}
+
+    private record On(String product, String pest) {}
 
     private record PassOf(String field, String course, int number) {}
 
@@ -70,7 +73,9 @@ final class SeasonIndex {
         uses = by(season.shelf().labelUses(), LabelUse::product);
         actives = by(season.shelf().actives(), ActiveContent::product);
         activeLimits = by(season.shelf().activeLimits(), ActiveLimit::product);
-        controls = by(season.shelf().controls(), Control::product);
+        kills = by(
+                season.shelf().controls().stream().map(Kill::of).toList(), kill -> new On(kill.product(), kill.pest()));
+        insects = by(season.pests().insects(), InsectPressure::field);
         terms = first(labels.terms(), one -> new Use(one.product(), one.crop()));
         soilRates = by(labels.soilRates(), one -> new Use(one.product(), one.crop()));
         specialLabels = by(labels.specialLabels(), one -> new Use(one.product(), one.crop()));
@@ -112,8 +117,12 @@ final class SeasonIndex {
         return activeLimits.getOrDefault(product, List.of());
     }
 
-    List<Control> controls(String product) {
-        return controls.getOrDefault(product, List.of());
+    List<Kill> kills(String product, String pest) {
+        return kills.getOrDefault(new On(product, pest), List.of());
+    }
+
+    List<InsectPressure> insects(String field) {
+        return insects.getOrDefault(field, List.of());
     }
 
     Optional<UseTerms> terms(String product, Crop crop) {

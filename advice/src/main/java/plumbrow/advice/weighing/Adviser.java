@@ -8,6 +8,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.gates.Gates;
 import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.season.Season;
 
@@ -36,12 +37,13 @@ public final class Adviser {
      * @throws SeasonGapException where the season lacks what weighing needs
      */
     public static FieldAdvice adviseField(Season season, Field field, WeighingOptions options) {
-        return weigh(season, field, options, new DrawSource(options.draws(), options.seed()));
+        return weigh(season, Gates.of(season), field, options, new DrawSource(options.draws(), options.seed()));
     }
 
-    private static FieldAdvice weigh(Season season, Field field, WeighingOptions options, DrawSource source) {
+    private static FieldAdvice weigh(
+            Season season, Gates gates, Field field, WeighingOptions options, DrawSource source) {
         FieldModel model = FieldModels.of(season, field, options.changed());
-        return new FieldWeighing(season, model, source, options.seed()).advice();
+        return new FieldWeighing(season, gates, model, source, options.seed()).advice();
     }
 
     private static List<FieldAdvice> inOrder(
@@ -49,11 +51,12 @@ public final class Adviser {
         ExecutorService workers = Executors.newFixedThreadPool(options.threads());
         try {
             int fields = season.fields().size();
+            Gates gates = Gates.of(season);
             AtomicInteger done = new AtomicInteger();
             List<Future<FieldAdvice>> answers = new ArrayList<>();
             for (Field field : season.fields()) {
                 answers.add(workers.submit(() -> {
-                    FieldAdvice answer = weigh(season, field, options, source);
+                    FieldAdvice answer = weigh(season, gates, field, options, source);
                     progress.done(done.incrementAndGet(), fields);
                     return answer;
                 }));

@@ -31,7 +31,7 @@ final class FieldWeighing {
     private final List<List<Finding>> findings = new ArrayList<>();
     private final List<Standing> standings = new ArrayList<>();
 
-    FieldWeighing(Season season, FieldModel model, DrawSource source, long seed) {
+    FieldWeighing(Season season, Gates gates, FieldModel model, DrawSource source, long seed) {
         this.season = season;
         this.model = model;
         this.seed = seed;
@@ -50,7 +50,7 @@ final class FieldWeighing {
             meanMargins[c] = SortedDraws.mean(margins[c]);
             sortedMargins[c] = margins[c].clone();
             Arrays.sort(sortedMargins[c]);
-            List<Finding> found = Gates.check(season, model.field(), course.course());
+            List<Finding> found = gates.check(model.field(), course.course());
             findings.add(found);
             standings.add(Gates.standing(found));
         }

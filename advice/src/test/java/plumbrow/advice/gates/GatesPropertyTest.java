@@ -11,10 +11,12 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import plumbrow.advice.field.AlsoIn;
+import plumbrow.advice.field.Field;
 
 /** What must hold of any season, whatever the labels say. */
 class GatesPropertyTest {
-    private static final int SCENES = 250;
+    private static final int SCENES = 120;
 
     static LongStream seeds() {
         return LongStream.range(0, SCENES);
@@ -63,6 +65,41 @@ class GatesPropertyTest {
         Scene scene = RandomScene.of(seed);
         List<Finding> before = Gates.check(scene.season(), scene.field(), scene.course());
         Collections.shuffle(scene.passes, new Random(seed));
+        assertThat(Gates.check(scene.season(), scene.field(), scene.course())).isEqualTo(before);
+    }
+
+    /** A county more can only bar more: each judges as if the field lay in it alone. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void fieldInTwoCountiesIsJudgedByBoth(long seed) {
+        Scene scene = RandomScene.of(seed);
+        scene.alsoIn.clear();
+        List<Standing> here = byGate(scene);
+        Field home = scene.field;
+        scene.field = LabelEdits.with(LabelEdits.with(home, "state", "IL"), "county", "Sorrel");
+        List<Standing> there = byGate(scene);
+        scene.field = home;
+        scene.alsoIn.add(new AlsoIn("Home", "IL", "Sorrel"));
+        List<Standing> both = byGate(scene);
+        for (int gate = 0; gate < both.size(); gate++) {
+            assertThat(both.get(gate))
+                    .as("seed %d, gate %s", seed, Gates.all().get(gate).id())
+                    .isEqualTo(here.get(gate).worse(there.get(gate)));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void orderOfTheLogDoesNotMatter(long seed) {
+        Scene scene = RandomScene.of(seed);
+        for (int day = 1; day < 4; day++) {
+            Edits.apply(scene, "+log; log" + (scene.log.size() + 1) + ".product=Product 0");
+            scene.log.set(
+                    scene.log.size() - 1,
+                    LabelEdits.with(scene.log.get(scene.log.size() - 1), "date", Scene.PLANTING.plusDays(day)));
+        }
+        List<Finding> before = Gates.check(scene.season(), scene.field(), scene.course());
+        Collections.shuffle(scene.log, new Random(seed));
         assertThat(Gates.check(scene.season(), scene.field(), scene.course())).isEqualTo(before);
     }
 

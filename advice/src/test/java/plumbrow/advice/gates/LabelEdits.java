@@ -4,10 +4,13 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.Droplets;
+import plumbrow.advice.shelf.Method;
 import plumbrow.advice.shelf.RefugeRule;
 import plumbrow.advice.shelf.SeedRights;
 
@@ -16,7 +19,32 @@ final class LabelEdits {
     private static final List<String> QUESTIONS =
             List.of("contractForbids", "patentInForce", "varietyProtected", "ownHarvest", "hybrid");
 
+    private static final List<String> CARE_QUESTIONS =
+            List.of("restrictedUse", "bulletin", "groundwater", "bees", "saturatedSoil");
+    private static final List<String> TERMS = List.of(
+            "reentryHours",
+            "daysBetween",
+            "grazingDays",
+            "earliestStage",
+            "latestStage",
+            "highestCropIn",
+            "highestWeedIn",
+            "methods",
+            "carrierLowGalPerAcre",
+            "finest",
+            "coarsest",
+            "boomHighestIn",
+            "windLowestMph",
+            "windHighestMph",
+            "warmestF",
+            "rainFreeHours");
+
     private LabelEdits() {}
+
+    /** No becomes yes; what was not asked stays so. */
+    private static Object yes(Object answer) {
+        return answer == Ask.NO ? Ask.YES : answer;
+    }
 
     /** What is done while an edit holds. */
     @FunctionalInterface
@@ -31,6 +59,34 @@ final class LabelEdits {
         forget(scene.limits, look, "seasonMaxPounds");
         forget(scene.actives, look, "acidEquivalentRatio");
         forget(scene.passes, look, "date", "rate");
+        forget(scene.terms, look, TERMS.toArray(String[]::new));
+        each(scene.terms, "feedingForbidden", row -> with(row, "feedingForbidden", Ask.UNKNOWN), look);
+        forget(scene.cares, look, "confirmed", "rainAheadHours", "wear");
+        for (String question : CARE_QUESTIONS) {
+            each(scene.cares, question, row -> with(row, question, Ask.UNKNOWN), look);
+        }
+        forget(scene.setbacks, look, "feet");
+        forget(scene.plantBacks, look, "days");
+        forget(scene.soilRates, look, "lowRate", "highRate");
+        each(scene.terms, "terms row", row -> null, look);
+        each(scene.cares, "care row", row -> null, look);
+        each(scene.setbacks, "setback row", row -> null, look);
+        forget(
+                scene.plans,
+                look,
+                "carrierGalPerAcre",
+                "droplets",
+                "boomIn",
+                "driftReductionPct",
+                "cropStage",
+                "cropHeightIn",
+                "weedHeightIn",
+                "applicator");
+        each(scene.plans, "bloom", row -> with(row, "bloom", Ask.UNKNOWN), look);
+        each(scene.plans, "plan row", row -> null, look);
+        forget(scene.features, look, "nearestFt");
+        forget(scene.nextCrops, look, "planted");
+        each(scene.nextCrops, "next crop row", row -> null, look);
         each(scene.uses, "lessForbidden", use -> with(use, "lessForbidden", Ask.UNKNOWN), look);
         each(scene.uses, "use row", use -> null, look);
         each(scene.limits, "limit row", limit -> null, look);
@@ -55,6 +111,29 @@ final class LabelEdits {
         tighten(scene.uses, "mostApplications", most -> (Integer) most - 1, look);
         tighten(scene.uses, "preHarvestDays", days -> (Integer) days + 60, look);
         tighten(scene.limits, "seasonMaxPounds", most -> (Double) most / 2, look);
+        tighten(scene.terms, "reentryHours", hours -> (Integer) hours + 60, look);
+        tighten(scene.terms, "daysBetween", days -> (Integer) days + 30, look);
+        tighten(scene.terms, "grazingDays", days -> (Integer) days + 200, look);
+        tighten(scene.terms, "feedingForbidden", LabelEdits::yes, look);
+        tighten(scene.terms, "earliestStage", stage -> "V7", look);
+        tighten(scene.terms, "latestStage", stage -> "V2", look);
+        tighten(scene.terms, "highestCropIn", height -> 8.0, look);
+        tighten(scene.terms, "highestWeedIn", height -> 2.0, look);
+        tighten(scene.terms, "methods", methods -> Set.of(Method.BAND), look);
+        tighten(scene.terms, "carrierLowGalPerAcre", least -> (Double) least + 10, look);
+        tighten(scene.terms, "finest", finest -> Droplets.VERY_COARSE, look);
+        tighten(scene.terms, "coarsest", coarsest -> Droplets.FINE, look);
+        tighten(scene.terms, "boomHighestIn", boom -> 12.0, look);
+        tighten(scene.terms, "windHighestMph", wind -> (Double) wind / 2, look);
+        tighten(scene.cares, "rainAheadHours", hours -> (Integer) hours + 24, look);
+        tighten(scene.cares, "wear", wear -> Set.of("gloves", "respirator"), look);
+        for (String question : CARE_QUESTIONS) {
+            tighten(scene.cares, question, LabelEdits::yes, look);
+        }
+        tighten(scene.setbacks, "feet", feet -> (Double) feet + 100, look);
+        tighten(scene.plantBacks, "days", days -> (Integer) days + 300, look);
+        tighten(scene.soilRates, "highRate", high -> times(high, 0.3), look);
+        each(scene.soilRates, "forbidden", row -> with(row, "forbidden", true), look);
         tightenRule(scene, "requiredPct", pct -> (Double) pct * 2, look);
         tightenRule(scene, "farthestFt", feet -> (Double) feet * 0.4, look);
         tightenRule(scene, "fewestRows", rows -> (Integer) rows + 2, look);
@@ -114,8 +193,9 @@ final class LabelEdits {
                 .orElse(null);
     }
 
+    /** The row with one value changed. */
     @SuppressWarnings("unchecked")
-    private static <T extends Record> T with(T row, String name, @Nullable Object value) {
+    static <T extends Record> T with(T row, String name, @Nullable Object value) {
         RecordComponent[] components = row.getClass().getRecordComponents();
         if (Arrays.stream(components).noneMatch(component -> component.getName().equals(name))) {
             throw new IllegalArgumentException(row.getClass() + " has no " + name);

@@ -1,23 +1,46 @@
 package plumbrow.advice.gates;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import plumbrow.advice.course.Done;
 import plumbrow.advice.course.PassKind;
 import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.field.AlsoIn;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.Feature;
+import plumbrow.advice.field.FeatureKind;
+import plumbrow.advice.field.NextCrop;
+import plumbrow.advice.field.Texture;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.ActiveLimit.Basis;
 import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.Droplets;
+import plumbrow.advice.shelf.Method;
+import plumbrow.advice.shelf.PlantBack;
+import plumbrow.advice.shelf.ProductCare;
 import plumbrow.advice.shelf.ProductKind;
 import plumbrow.advice.shelf.RefugeRule.Form;
 import plumbrow.advice.shelf.SeedRights;
+import plumbrow.advice.shelf.Setback;
+import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.Trait;
+import plumbrow.advice.shelf.UseTerms;
 
 /** Scenes by seed: the same number gives the same scene. Mostly complete labels, so that many courses may be advised. */
 final class RandomScene {
     private static final List<String> INGREDIENTS = List.of("atrazine", "glyphosate", "2,4-D");
+    private static final List<FeatureKind> AROUND = List.of(
+            FeatureKind.STREAM,
+            FeatureKind.WELL,
+            FeatureKind.DWELLING,
+            FeatureKind.BEE_YARD,
+            FeatureKind.ORGANIC_FIELD);
 
     private final Random random;
     private final Scene scene = new Scene();
@@ -25,7 +48,7 @@ final class RandomScene {
 
     private RandomScene(long seed) {
         random = new Random(seed);
-        missing = Math.max(0, random.nextInt(4) - 1) * 0.02;
+        missing = Math.max(0, random.nextInt(4) - 1) * 0.004;
     }
 
     static Scene of(long seed) {
@@ -45,7 +68,9 @@ final class RandomScene {
                     "Product " + random.nextInt(products),
                     maybe(new Amount(10 + random.nextInt(14), FarmUnit.FL_OZ)),
                     50 + random.nextInt(51));
+            scene.plans.add(plan(scene.passes.size()));
         }
+        surroundings();
         seeds();
         scene.harvest(maybe(Scene.HARVEST));
         return scene;
@@ -57,8 +82,8 @@ final class RandomScene {
                 ProductKind.HERBICIDE,
                 maybe(rare() ? List.of("IL") : List.of("IA", "IL")),
                 maybe(rare() ? List.of("IA: Marrow") : List.of("IL: Sorrel")));
-        int low = 8 + random.nextInt(10);
-        int high = low + 4 + random.nextInt(20);
+        int low = 6 + random.nextInt(6);
+        int high = low + 10 + random.nextInt(20);
         if (!rare()) {
             scene.use(
                     name,
@@ -69,6 +94,7 @@ final class RandomScene {
                     maybe(2 + random.nextInt(2)),
                     maybe(random.nextInt(30)));
         }
+        read(name);
         for (String ingredient : INGREDIENTS) {
             if (ingredient.equals("atrazine") || random.nextInt(3) == 0) {
                 scene.active(name, ingredient, 1 + random.nextInt(4), FarmUnit.GAL, maybe(0.7));
@@ -77,22 +103,118 @@ final class RandomScene {
         }
     }
 
+    /** Labels read whole but for what is left out by chance. */
+    private void read(String product) {
+        scene.terms.add(new UseTerms(
+                product,
+                Crop.CORN,
+                maybe(12 * random.nextInt(4)),
+                maybe(rare() ? 14 : 0),
+                maybe(30 * random.nextInt(4)),
+                rare() ? Ask.UNKNOWN : any(List.of(Ask.YES, Ask.NO)),
+                maybe(any(List.of("", "VE"))),
+                maybe(any(List.of("", "V8", "R1"))),
+                maybe(any(List.of(30.0, Limit.FREE))),
+                maybe(any(List.of(4.0, Limit.FREE))),
+                maybe(Set.of(Method.GROUND_BROADCAST, Method.BAND)),
+                maybe(any(List.of(0.0, 10.0, 15.0))),
+                maybe(any(List.of(Droplets.EXTREMELY_FINE, Droplets.MEDIUM))),
+                maybe(any(List.of(Droplets.ULTRA_COARSE, Droplets.VERY_COARSE))),
+                maybe(any(List.of(24.0, Limit.FREE))),
+                maybe(3.0),
+                maybe(10.0),
+                maybe(any(List.of(85.0, Limit.FREE))),
+                maybe(4.0),
+                "label p. 5"));
+        scene.cares.add(new ProductCare(
+                product,
+                maybe(LocalDate.of(2025, 2, 20).plusDays(random.nextInt(30))),
+                rare() ? Ask.UNKNOWN : any(List.of(Ask.YES, Ask.NO)),
+                rare() ? Ask.UNKNOWN : any(List.of(Ask.YES, Ask.NO)),
+                no(),
+                rare() ? Ask.UNKNOWN : any(List.of(Ask.YES, Ask.NO)),
+                no(),
+                maybe(any(List.of(0, 48))),
+                maybe(any(List.of(Set.of("gloves"), Set.of("gloves", "apron")))),
+                "label p. 2"));
+        for (FeatureKind kind : AROUND) {
+            scene.setbacks.add(new Setback(product, kind, maybe(any(List.of(0.0, 66.0))), rare(), "label p. 4"));
+        }
+        scene.plantBacks.add(new PlantBack(product, "soybean", maybe(100), null, null, "", "label p. 9"));
+        scene.plantBacks.add(new PlantBack(product, PlantBack.ANY_OTHER, maybe(150), null, null, "", "label p. 9"));
+        if (random.nextInt(4) == 0) {
+            scene.soilRates.add(new SoilRate(
+                    product,
+                    Crop.CORN,
+                    any(List.of(Set.of(), Set.of(Texture.SILTY_CLAY_LOAM))),
+                    maybe(2.0),
+                    maybe(6.0),
+                    null,
+                    null,
+                    false,
+                    maybe(new Amount(8, FarmUnit.FL_OZ)),
+                    maybe(new Amount(40, FarmUnit.FL_OZ)),
+                    "label p. 6"));
+        }
+    }
+
+    private void surroundings() {
+        scene.surveyed = !rare();
+        for (FeatureKind kind : AROUND) {
+            if (random.nextInt(3) == 0) {
+                scene.features.add(
+                        new Feature("Home", kind, kind.word(), null, maybe(20.0 * random.nextInt(8)), "map"));
+            }
+        }
+        scene.nextCrops.add(new NextCrop(
+                "Home",
+                any(List.of("soybean", "oats")),
+                maybe(LocalDate.of(2027, 4, 20)),
+                NextCrop.Use.NEXT,
+                random.nextBoolean()));
+        if (rare()) {
+            scene.alsoIn.add(new AlsoIn("Home", "IL", "Sorrel"));
+        }
+        if (random.nextInt(5) == 0) {
+            scene.log.add(new Done(
+                    "Home", LocalDate.of(2026, 4, 1), "Product 0", new Amount(8, FarmUnit.FL_OZ), 100, null, "log"));
+        }
+    }
+
+    private SprayPlan plan(int pass) {
+        return new SprayPlan(
+                "Home",
+                "Course",
+                pass,
+                any(List.of("A", "B")),
+                maybe(rare() ? Method.AERIAL : Method.GROUND_BROADCAST),
+                maybe(15.0),
+                maybe(rare() ? Droplets.FINE : Droplets.COARSE),
+                maybe(20.0),
+                maybe(50.0),
+                maybe(rare() ? "R2" : "V4"),
+                maybe(10.0),
+                maybe(3.0),
+                rare() ? Ask.UNKNOWN : Ask.NO,
+                maybe("Pat"));
+    }
+
     private void seeds() {
-        Form form = any(List.of(Form.values()));
+        Form form = rare() ? Form.UNKNOWN : any(List.of(Form.NONE, Form.BLEND, Form.BLOCK));
         double blend = 5 * (1 + random.nextInt(2));
         scene.traits.add(new Trait("P1", "group 1", "corn rootworm", new Law.Fixed(0.9), ""));
         scene.traitSeed(
                 "Trait",
                 blend,
                 Scene.rule(form, maybe(5.0 * (1 + random.nextInt(2))), maybe(300.0 * random.nextInt(3)), maybe(4)));
-        scene.savedSeed("Bin", new SeedRights(no(), no(), ask(), Ask.YES, no()));
+        scene.savedSeed("Bin", new SeedRights(no(), no(), any(List.of(Ask.YES, Ask.NO)), Ask.YES, no()));
         double refuge = 5 * random.nextInt(6);
         scene.plant("Trait", 100 - refuge).plant("Bin", refuge);
         scene.refuge = new RefugePlan(maybe(300.0 * random.nextInt(2)), maybe(rare() ? 3 : 4 + random.nextInt(4)));
     }
 
     private boolean rare() {
-        return random.nextInt(25) == 0;
+        return random.nextInt(80) == 0;
     }
 
     private Ask no() {

@@ -3,37 +3,59 @@ package plumbrow.advice.gates;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Course;
+import plumbrow.advice.course.Done;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
 import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.crew.Crew;
+import plumbrow.advice.crew.Person;
+import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.field.NextCrop;
+import plumbrow.advice.field.Texture;
 import plumbrow.advice.outlook.Law;
+import plumbrow.advice.pests.InsectPressure;
+import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.Pests;
+import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
+import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.season.Work;
 import plumbrow.advice.shelf.ActiveContent;
 import plumbrow.advice.shelf.ActiveLimit;
 import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.Control;
+import plumbrow.advice.shelf.LabelBook;
 import plumbrow.advice.shelf.LabelUse;
+import plumbrow.advice.shelf.MixRule;
+import plumbrow.advice.shelf.PlantBack;
 import plumbrow.advice.shelf.Product;
+import plumbrow.advice.shelf.ProductCare;
 import plumbrow.advice.shelf.ProductKind;
 import plumbrow.advice.shelf.RefugeRule;
 import plumbrow.advice.shelf.SavedSeed;
 import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.SeedRights;
+import plumbrow.advice.shelf.Setback;
 import plumbrow.advice.shelf.Shelf;
+import plumbrow.advice.shelf.SoilRate;
+import plumbrow.advice.shelf.SpecialLabel;
 import plumbrow.advice.shelf.Trait;
+import plumbrow.advice.shelf.UseTerms;
 
 /** One corn field of 160 ac in Iowa, a shelf and a course, put together row by row as a test needs them. */
 final class Scene {
     static final LocalDate PLANTING = LocalDate.of(2026, 5, 1);
     static final LocalDate HARVEST = LocalDate.of(2026, 10, 1);
 
-    double acres = 160;
     RefugePlan refuge = new RefugePlan(null, null);
     final List<Product> products = new ArrayList<>();
     final List<Seed> seeds = new ArrayList<>();
@@ -42,9 +64,40 @@ final class Scene {
     final List<LabelUse> uses = new ArrayList<>();
     final List<ActiveLimit> limits = new ArrayList<>();
     final List<Pass> passes = new ArrayList<>();
+    final List<Control> controls = new ArrayList<>();
+    final List<UseTerms> terms = new ArrayList<>();
+    final List<ProductCare> cares = new ArrayList<>();
+    final List<SoilRate> soilRates = new ArrayList<>();
+    final List<Setback> setbacks = new ArrayList<>();
+    final List<PlantBack> plantBacks = new ArrayList<>();
+    final List<MixRule> mixRules = new ArrayList<>();
+    final List<SpecialLabel> specialLabels = new ArrayList<>();
+    final List<SprayPlan> plans = new ArrayList<>();
+    final List<Feature> features = new ArrayList<>();
+    final List<AlsoIn> alsoIn = new ArrayList<>();
+    final List<NextCrop> nextCrops = new ArrayList<>();
+    final List<Done> log = new ArrayList<>();
+    final List<WeedPressure> weeds = new ArrayList<>();
+    final List<InsectPressure> insects = new ArrayList<>();
+    final List<KnownResistance> resistance = new ArrayList<>();
+    Field field =
+            new Field("Home", "Farm", 160, null, "IA", "Marrow", Crop.CORN, Texture.SILTY_CLAY_LOAM, 3.5, 6.5, 1.0);
+    Crew crew = new Crew(
+            List.of(new Person("Pat", "C-100", "IA", LocalDate.of(2026, 12, 31))),
+            Set.of("gloves", "goggles"),
+            Ask.YES);
+    boolean surveyed = true;
 
     Season season() {
-        Shelf shelf = new Shelf(products, seeds, traits, actives, uses, limits, List.of());
+        Shelf shelf = new Shelf(
+                products,
+                seeds,
+                traits,
+                actives,
+                uses,
+                limits,
+                controls,
+                new LabelBook(terms, soilRates, setbacks, plantBacks, mixRules, specialLabels, cares));
         return new Season(
                 2026,
                 LocalDate.of(2026, 3, 1),
@@ -53,13 +106,15 @@ final class Scene {
                 List.of(field()),
                 List.of(),
                 shelf,
-                new Pests(List.of(), List.of(), List.of()),
+                new Pests(insects, List.of(), weeds, resistance),
                 List.of(course()),
-                List.of());
+                List.of(),
+                new Ground(surveyed ? List.of("Home") : List.of(), features, alsoIn, nextCrops),
+                new Work(plans, crew, log));
     }
 
     Field field() {
-        return new Field("Home", "Farm", acres, null, "IA", "Marrow", Crop.CORN, null, null, null, null);
+        return field;
     }
 
     Course course() {

@@ -107,7 +107,7 @@ class SeedGatesTest {
                 .plainSeed("Plain")
                 .plant("Trait", 100 - blockPct)
                 .plant("Plain", blockPct);
-        scene.acres = acres;
+        scene.field = LabelEdits.with(scene.field, "acres", acres);
         Finding finding = scene.findings(new RefugeAcres()).get(0);
         assertThat(finding.standing()).isEqualTo(blockPct >= 20 ? Standing.CLEAR : Standing.BARRED);
         assertThat(finding.says()).contains(", " + acresNeeded + " ac.");

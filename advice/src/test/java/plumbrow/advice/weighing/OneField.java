@@ -3,6 +3,7 @@ package plumbrow.advice.weighing;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import plumbrow.advice.ReadWhole;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
@@ -10,6 +11,7 @@ import plumbrow.advice.course.RefugePlan;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.field.Texture;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.outlook.OutlookLine;
 import plumbrow.advice.outlook.OutlookQuantity;
@@ -229,8 +231,8 @@ final class OneField {
     }
 
     Season season() {
-        Field field = new Field(FIELD, "Home", 100, null, "IA", "Alder", Crop.CORN, null, null, null, null);
-        return new Season(
+        Field field = new Field(FIELD, "Home", 100, null, "IA", "Alder", Crop.CORN, Texture.LOAM, 3.0, 6.5, 1.0);
+        return ReadWhole.season(new Season(
                 2026,
                 LocalDate.of(2026, 3, 1),
                 "A. Adviser",
@@ -240,7 +242,7 @@ final class OneField {
                 new Shelf(products, seeds, traits, actives, uses, limits, controls),
                 new Pests(insects, doubts, weeds),
                 courses,
-                outlook);
+                outlook));
     }
 
     FieldAdvice weigh(int draws) {

@@ -59,7 +59,9 @@ class SameBitsTest {
                 season.shelf(),
                 season.pests(),
                 fewer,
-                season.outlook());
+                season.outlook(),
+                season.ground(),
+                season.work());
         FieldAdvice all = Adviser.adviseField(season, season.fields().get(0), OPTIONS);
         FieldAdvice some = Adviser.adviseField(without, without.fields().get(0), OPTIONS);
         for (WeighedCourse course : some.courses()) {

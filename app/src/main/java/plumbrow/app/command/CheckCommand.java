@@ -48,11 +48,12 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Season season = from.season();
+        Gates gates = Gates.of(season);
         List<CourseFindings> checked = new ArrayList<>();
         for (Field field : FromBook.fields(season, names)) {
             season.courses(field.name()).stream()
                     .filter(candidate -> course == null || candidate.name().equals(course))
-                    .forEach(candidate -> checked.add(findings(season, field, candidate)));
+                    .forEach(candidate -> checked.add(findings(gates, field, candidate)));
         }
         if (checked.isEmpty() && course != null) {
             throw new BadInputException(
@@ -63,8 +64,8 @@ final class CheckCommand implements Callable<Integer> {
         return barred ? Exit.NOT_ADVISED : Exit.GOOD;
     }
 
-    private static CourseFindings findings(Season season, Field field, Course course) {
-        List<Finding> findings = Gates.check(season, field, course);
+    private static CourseFindings findings(Gates gates, Field field, Course course) {
+        List<Finding> findings = gates.check(field, course);
         return new CourseFindings(field.name(), course.name(), Gates.standing(findings), findings);
     }
 

@@ -137,6 +137,21 @@ public final class RunoffRating {
         return low ? "low" : "intermediate";
     }
 
+    /** Soil and product together for leaching; both high, intermediate, low or very low. */
+    public static String leachingWithSoil(String soil, String product) {
+        return together(LEACHING_ROWS, soil, product);
+    }
+
+    /** Soil and product together for runoff; both high, intermediate or low. */
+    public static String runoffWithSoil(String soil, String product) {
+        return together(RUNOFF_ROWS, soil, product);
+    }
+
+    private static String together(List<String> rows, String soil, String product) {
+        char found = rows.get(RATINGS.indexOf(soil)).charAt(RATINGS.indexOf(product));
+        return RATINGS.get("HILV".indexOf(found));
+    }
+
     /** Rating of leaching by the score. */
     public static String leaching(double score) {
         if (score > 2.8) {

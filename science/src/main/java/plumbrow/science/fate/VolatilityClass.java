@@ -45,6 +45,11 @@ public final class VolatilityClass {
 
     private VolatilityClass() {}
 
+    /** The index of a vapour pressure [Pa]. */
+    public static double index(double pascals) {
+        return pascals / PASCAL_PER_MMHG * INDEX;
+    }
+
     /** The class of an index. */
     public static String of(double index) {
         if (index < 10) {
@@ -55,8 +60,7 @@ public final class VolatilityClass {
 
     private static Outputs solve(Given given, Working working) {
         double pressure = given.number("vapour_pressure_pa");
-        double index =
-                working.line("index", pressure / PASCAL_PER_MMHG * INDEX, "", "{} ÷ 133.322368 × 10,000,000", pressure);
+        double index = working.line("index", index(pressure), "", "{} ÷ 133.322368 × 10,000,000", pressure);
         return new Outputs()
                 .put("index", index)
                 .put("class", of(index))

@@ -29,8 +29,12 @@ import plumbrow.science.figure.Working;
  * 1996 (abstract verified).
  */
 public final class WildlifeDose {
-    private static final double BOBWHITE_G = 178;
-    private static final double RAT_G = 350;
+    /** Weight of a tested bobwhite quail [g]. */
+    public static final double BOBWHITE_G = 178;
+
+    /** Weight of a tested rat [g]. */
+    public static final double RAT_G = 350;
+
     private static final List<String> ANIMALS = List.of("bird", "mammal");
     private static final Input ANIMAL = word("animal", "Animal", ANIMALS, "bird");
     private static final Input WEIGHT = number("weight_g", "Weight of the animal", "g", Range.closed(2, 1e6), "20");

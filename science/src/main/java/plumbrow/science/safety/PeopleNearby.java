@@ -37,6 +37,9 @@ import plumbrow.science.figure.Working;
  */
 public final class PeopleNearby {
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm");
+    /** The exclusion zone from the air, of fog, and of droplets finer than medium or unknown [ft]. */
+    public static final int WIDE_FEET = 100;
+
     private static final int DISPLAY_DAYS = 30;
     private static final int RECORD_YEARS = 2;
 
@@ -137,6 +140,19 @@ public final class PeopleNearby {
 
     private PeopleNearby() {}
 
+    /**
+     * The exclusion zone of spraying from the ground [ft].
+     *
+     * @param mediumOrCoarser whether the droplets are known to be medium or coarser
+     * @param atMostTwelveInches whether the nozzles are known to run no more than 12 in over soil or crop
+     */
+    public static int sprayZoneFeet(boolean mediumOrCoarser, boolean atMostTwelveInches) {
+        if (!mediumOrCoarser) {
+            return WIDE_FEET;
+        }
+        return atMostTwelveInches ? 0 : 25;
+    }
+
     private static Outputs solveReentry(Given given, Working working) {
         double[] intervals = given.list("rei_h");
         double longest = working.step(
@@ -187,8 +203,8 @@ public final class PeopleNearby {
     private static Outputs solveZone(Given given, Working working) {
         boolean low = given.has("height_in") && given.number("height_in") <= 12;
         int feet = switch (given.word("method")) {
-            case "aerial", "air-blast", "fog" -> 100;
-            case "spray" -> given.word("droplets").equals("medium-or-coarser") ? (low ? 0 : 25) : 100;
+            case "aerial", "air-blast", "fog" -> WIDE_FEET;
+            case "spray" -> sprayZoneFeet(given.word("droplets").equals("medium-or-coarser"), low);
             default -> 0;
         };
         if (given.word("method").equals("spray") && given.word("droplets").equals("unknown")) {

@@ -1,0 +1,60 @@
+package plumbrow.advice.gates;
+
+import java.util.List;
+import java.util.Set;
+import plumbrow.advice.field.Feature;
+import plumbrow.advice.field.FeatureKind;
+import plumbrow.science.figure.Numbers;
+
+/**
+ * Whether spray may drift onto a sensitive crop or an organic field.
+ *
+ * <p>Protects neighbours. How little harms that crop the book does not know, so anything within 100 m, the range of the
+ * drift curve, is conditional; at 100 m or beyond it is clear. Unknown where the distance is not measured. Drift in an
+ * inversion and vapour are not in it.
+ *
+ * <p>Source: Rautmann et al. 2001. Needs: sensitive crops and organic fields with their distance; drift class of the
+ * sprayer.
+ */
+final class DriftToNeighbours extends Question {
+    private static final Set<FeatureKind> CROPS = Set.of(FeatureKind.SENSITIVE_CROP, FeatureKind.ORGANIC_FIELD);
+
+    DriftToNeighbours() {
+        super("drift-to-neighbours", Protects.NEIGHBOURS, "May spray drift onto a neighbour's crop?");
+    }
+
+    @Override
+    public List<Finding> check(Case at) {
+        return at.planned().stream()
+                .filter(Application::sprayed)
+                .flatMap(application -> at.features().stream()
+                        .filter(feature -> CROPS.contains(feature.kind()))
+                        .map(feature -> judge(application, feature)
+                                .standingIn("Rautmann et al. 2001, Mitt. Biol. Bundesanst. 383:133")))
+                .toList();
+    }
+
+    private Finding judge(Application application, Feature feature) {
+        String subject = application.subject() + ", " + feature.kind().word() + " " + feature.name();
+        Double feet = feature.nearestFt();
+        if (feet == null) {
+            return unknown(
+                    subject,
+                    "How far it lies from the field is not measured.",
+                    "Measure the distance from the field's edge.");
+        }
+        double deposit = Drift.of(application.plan()).depositPct(feet);
+        String says = "It lies " + Numbers.plain(feet) + " ft away; about " + Numbers.plain(deposit)
+                + " % of the rate may fall there with wind towards it.";
+        Finding finding = feet < Drift.FARTHEST_FT
+                ? conditional(
+                        subject,
+                        says,
+                        "Speak with the neighbour, and spray that side only when a steady wind blows away from it"
+                                + (feature.kind() == FeatureKind.ORGANIC_FIELD
+                                        ? ": any trace may cost him his certificate."
+                                        : "."))
+                : clear(subject, says);
+        return finding.against(feet, Drift.FARTHEST_FT, "ft");
+    }
+}

@@ -1,0 +1,81 @@
+package plumbrow.advice.gates;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Stream;
+import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.field.Feature;
+import plumbrow.advice.field.FeatureKind;
+import plumbrow.advice.shelf.Droplets;
+import plumbrow.advice.shelf.Method;
+import plumbrow.science.figure.Numbers;
+import plumbrow.science.safety.PeopleNearby;
+
+/**
+ * Whether houses and schools lie within the zone that must be free of people while it is sprayed.
+ *
+ * <p>Protects people. The zone moves with the sprayer and reaches beyond the fence: 100 ft from the air or with droplets
+ * finer than medium, 25 ft with medium or coarser from more than 12 in, else none. Droplets not planned count as fine, a
+ * boom not planned as high. A place inside the zone makes it conditional, at its edge or beyond it is clear. Unknown where
+ * its distance is not measured.
+ *
+ * <p>Source: 40 CFR 170.405(a), 2024 rule (89 FR 80767). Needs: houses and schools with their distance; method, droplets
+ * and boom.
+ */
+final class ExclusionZone extends Question {
+    private static final Set<FeatureKind> PEOPLE = Set.of(FeatureKind.DWELLING, FeatureKind.SCHOOL);
+    private static final double LOW_BOOM_IN = 12;
+
+    ExclusionZone() {
+        super("exclusion-zone", Protects.PEOPLE, "Are houses and schools outside the zone around the sprayer?");
+    }
+
+    @Override
+    public List<Finding> check(Case at) {
+        return at.planned().stream()
+                .filter(Application::sprayed)
+                .flatMap(application -> judge(at, application))
+                .toList();
+    }
+
+    private Stream<Finding> judge(Case at, Application application) {
+        SprayPlan plan = application.plan();
+        int zone = plan == null ? PeopleNearby.WIDE_FEET : zone(plan);
+        return at.features().stream()
+                .filter(feature -> zone > 0 && PEOPLE.contains(feature.kind()))
+                .map(feature -> held(application, zone, feature).standingIn("40 CFR 170.405(a)"));
+    }
+
+    private static int zone(SprayPlan plan) {
+        Droplets droplets = plan.droplets();
+        Double boom = plan.boomIn();
+        return plan.method() == Method.AERIAL
+                ? PeopleNearby.WIDE_FEET
+                : PeopleNearby.sprayZoneFeet(
+                        droplets != null && droplets.compareTo(Droplets.MEDIUM) >= 0,
+                        boom != null && boom <= LOW_BOOM_IN);
+    }
+
+    private Finding held(Application application, int zone, Feature feature) {
+        String what = "the " + feature.kind().word() + " " + feature.name();
+        Double distance = feature.nearestFt();
+        if (distance == null) {
+            return unknown(
+                    application.subject(),
+                    "How far " + what + " lies from the field is not measured; people must stay " + zone
+                            + " ft from the sprayer.",
+                    "Measure the distance from the field's edge to " + what + ".");
+        }
+        String says = what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1) + " lies "
+                + Numbers.plain(distance) + " ft from the field; people must stay " + zone + " ft from the sprayer.";
+        Finding finding = Rounding.below(distance, zone)
+                ? conditional(
+                        application.subject(),
+                        says,
+                        "Along " + what + ", spray only while nobody but trained handlers is within " + zone
+                                + " ft, and stop when someone comes.")
+                : clear(application.subject(), says);
+        return finding.against(distance, zone, "ft");
+    }
+}

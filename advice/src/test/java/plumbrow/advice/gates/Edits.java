@@ -1,0 +1,214 @@
+package plumbrow.advice.gates;
+
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.course.Done;
+import plumbrow.advice.course.PassKind;
+import plumbrow.advice.field.AlsoIn;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.outlook.Law;
+import plumbrow.advice.pests.InsectPressure;
+import plumbrow.advice.pests.KnownResistance;
+import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.quantity.Amount;
+import plumbrow.advice.quantity.FarmUnit;
+import plumbrow.advice.shelf.Control;
+import plumbrow.advice.shelf.MixRule;
+import plumbrow.advice.shelf.ProductKind;
+import plumbrow.advice.shelf.SoilRate;
+import plumbrow.advice.shelf.SpecialLabel;
+
+/**
+ * Changes to a scene written as in a decision table: {@code terms.boomHighestIn=24; plan.boomIn=?}. A question mark is
+ * unknown, a minus before a part drops its rows, a part that the scene lacks comes with plain values first.
+ */
+final class Edits {
+    private Edits() {}
+
+    static Scene apply(Scene scene, @Nullable String edits) {
+        if (edits != null) {
+            Arrays.stream(edits.split(";")).map(String::strip).forEach(edit -> one(scene, edit));
+        }
+        return scene;
+    }
+
+    private static void one(Scene scene, String edit) {
+        if (edit.startsWith("-")) {
+            rows(scene, edit.substring(1)).clear();
+            return;
+        }
+        if (edit.startsWith("+")) {
+            added(scene, edit.substring(1));
+            return;
+        }
+        String[] sides = edit.split("=", 2);
+        String[] path = sides[0].split("\\.");
+        String text = sides[1].strip();
+        switch (path[0]) {
+            case "surveyed" -> scene.surveyed = Boolean.parseBoolean(text);
+            case "field" -> scene.field = set(scene.field, path[1], text);
+            case "crew" -> scene.crew = set(scene.crew, path[1], text);
+            case "person" ->
+                scene.crew = LabelEdits.with(
+                        scene.crew, "people", List.of(set(scene.crew.people().get(0), path[1], text)));
+            default -> inList(scene, path, text);
+        }
+    }
+
+    @SuppressWarnings("unchecked")
+    private static void inList(Scene scene, String[] path, String text) {
+        String digits = path[0].replaceAll("\\D", "");
+        int row = digits.isEmpty() ? 0 : Integer.parseInt(digits) - 1;
+        String part = path[0].replaceAll("\\d", "");
+        List<Record> rows = (List<Record>) rows(scene, part);
+        if (rows.isEmpty()) {
+            added(scene, part);
+        }
+        rows.set(row, set(rows.get(row), path[1], text));
+    }
+
+    private static List<? extends Record> rows(Scene scene, String part) {
+        return switch (part) {
+            case "product" -> scene.products;
+            case "use" -> scene.uses;
+            case "active" -> scene.actives;
+            case "limit" -> scene.limits;
+            case "terms" -> scene.terms;
+            case "care" -> scene.cares;
+            case "plan" -> scene.plans;
+            case "pass" -> scene.passes;
+            case "feature" -> scene.features;
+            case "next" -> scene.nextCrops;
+            case "setback" -> scene.setbacks;
+            case "plantback" -> scene.plantBacks;
+            case "soil" -> scene.soilRates;
+            case "special" -> scene.specialLabels;
+            case "mix" -> scene.mixRules;
+            case "also" -> scene.alsoIn;
+            case "log" -> scene.log;
+            case "weed" -> scene.weeds;
+            case "insect" -> scene.insects;
+            case "resistance" -> scene.resistance;
+            case "control" -> scene.controls;
+            default -> throw new IllegalArgumentException(part);
+        };
+    }
+
+    private static void added(Scene scene, String part) {
+        Amount quart = new Amount(1, FarmUnit.QT);
+        Law sure = new Law.Fixed(0.9);
+        switch (part) {
+            case "soil" ->
+                scene.soilRates.add(new SoilRate(
+                        "Tackline",
+                        Crop.CORN,
+                        Set.of(),
+                        null,
+                        null,
+                        null,
+                        null,
+                        false,
+                        new Amount(0.5, FarmUnit.QT),
+                        quart,
+                        "label p. 6"));
+            case "special" ->
+                scene.specialLabels.add(new SpecialLabel(
+                        "Tackline",
+                        Crop.CORN,
+                        "IA",
+                        null,
+                        LocalDate.of(2026, 5, 1),
+                        LocalDate.of(2026, 6, 30),
+                        "IA-260001"));
+            case "mix" -> scene.mixRules.add(new MixRule("Tackline", "adjuvant", MixRule.Word.REQUIRED, "label p. 8"));
+            case "also" -> scene.alsoIn.add(new AlsoIn("Home", "IA", "Sorrel"));
+            case "log" ->
+                scene.log.add(new Done("Home", LocalDate.of(2026, 4, 20), "Tackline", quart, 100, null, "log"));
+            case "weed" -> scene.weeds.add(new WeedPressure("Home", "waterhemp", new Law.Fixed(20), 3, 60, "scouted"));
+            case "insect" ->
+                scene.insects.add(new InsectPressure(
+                        "Home",
+                        "corn borer",
+                        InsectPressure.Measure.LARVAE_PER_PLANT,
+                        new Law.Fixed(1),
+                        new Law.Fixed(5),
+                        0,
+                        null,
+                        null,
+                        "scouted"));
+            case "resistance" -> scene.resistance.add(new KnownResistance("Home", "waterhemp", "9", "trial"));
+            case "control" -> scene.controls.add(new Control("Tackline", "waterhemp", quart, sure, "guide"));
+            case "scout", "till", "again" -> pass(scene, part);
+            case "partner" -> {
+                scene.product("Partner", ProductKind.HERBICIDE).active("Partner", "mesotrione", 4, FarmUnit.GAL, null);
+                scene.spray("Partner", "3 fl oz", WholeLabel.SPRAYED);
+                scene.plans.add(LabelEdits.with(WholeLabel.plan(scene.passes.size()), "tank", "A"));
+                scene.plans.set(0, LabelEdits.with(scene.plans.get(0), "tank", "A"));
+            }
+            case "adjuvant" -> {
+                scene.product("Spreader", ProductKind.ADJUVANT).spray("Spreader", "1 pt", WholeLabel.SPRAYED);
+                scene.plans.add(LabelEdits.with(WholeLabel.plan(scene.passes.size()), "tank", "A"));
+                scene.plans.set(0, LabelEdits.with(scene.plans.get(0), "tank", "A"));
+            }
+            default -> throw new IllegalArgumentException(part);
+        }
+    }
+
+    /** A scouting or tillage pass the day after, or the same product a week after. */
+    private static void pass(Scene scene, String part) {
+        if (part.equals("again")) {
+            scene.spray("Tackline", "1 qt", WholeLabel.SPRAYED.plusDays(7));
+            scene.plans.add(WholeLabel.plan(scene.passes.size()));
+        } else {
+            scene.pass(
+                    part.equals("scout") ? PassKind.SCOUTING : PassKind.TILLAGE,
+                    WholeLabel.SPRAYED.plusDays(1),
+                    null,
+                    null,
+                    100);
+        }
+    }
+
+    private static <T extends Record> T set(T row, String name, String text) {
+        RecordComponent component = Arrays.stream(row.getClass().getRecordComponents())
+                .filter(one -> one.getName().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(row.getClass() + " has no " + name));
+        return LabelEdits.with(row, name, text.equals("?") ? null : value(component.getGenericType(), text));
+    }
+
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    private static Object value(Type type, String text) {
+        if (type instanceof ParameterizedType list) {
+            List<Object> items = text.isEmpty()
+                    ? List.of()
+                    : Arrays.stream(text.split(","))
+                            .map(String::strip)
+                            .map(item -> value(list.getActualTypeArguments()[0], item))
+                            .toList();
+            return list.getRawType() == Set.class ? new HashSet<>(items) : items;
+        }
+        Class<?> plain = (Class<?>) type;
+        if (plain.isEnum()) {
+            return Enum.valueOf((Class) plain, text);
+        }
+        return switch (plain.getSimpleName()) {
+            case "Double", "double" -> Double.valueOf(text);
+            case "Integer", "int" -> Integer.valueOf(text);
+            case "Boolean", "boolean" -> Boolean.valueOf(text);
+            case "LocalDate" -> LocalDate.parse(text);
+            case "Amount" -> Objects.requireNonNull(Scene.amount(text));
+            case "Law" -> new Law.Fixed(Double.parseDouble(text));
+            case "String" -> text.equals("''") ? "" : text;
+            default -> throw new IllegalArgumentException(plain.getName());
+        };
+    }
+}
