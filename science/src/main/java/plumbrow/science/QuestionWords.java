@@ -16,9 +16,9 @@ final class QuestionWords {
     private static final Pattern BETWEEN = Pattern.compile("[^a-z0-9]+");
 
     private static final Set<String> CARRY_NOTHING = Set.of(
-            ("a about an and any are as at be been by can could did do does for from get give given go had has have he her"
-                            + " how i if in into is it its just many may me much must my need no not of off on one or our out"
-                            + " own same shall she should so some take than that the their them then there these they this"
+            ("a about again against an and any are as at be been by can could did do does for from get give given go good had has have he her"
+                            + " how i if in into is it its itself just many may me much must my need no not of off on one or our out"
+                            + " own same shall she should so some soon take than that the their them then there these they this"
                             + " those to too until up us was way we were what when where which while who whose why will with"
                             + " would you your")
                     .split(" "));

@@ -72,6 +72,31 @@ class FigureCommandTest {
         return words.toArray();
     }
 
+    @Test
+    void aQuestionFindsItsFigures() {
+        String found = plumbrow("figure", "--search", "How many jugs until I must report a spill?")
+                .good()
+                .out();
+        assertThat(found.strip()).startsWith("spill ");
+        assertThat(plumbrow("figure", "--search", "how much residual is left", "--json")
+                        .good()
+                        .out())
+                .contains("residual-left");
+        assertThat(plumbrow("figure", "--search", "zzz").good().out()).contains("No figure asks “zzz”");
+        plumbrow("figure", "--search", "how", "much").refused("'much' stands outside");
+    }
+
+    @ParameterizedTest
+    @MethodSource("figures")
+    void anAnswerPrintsItsWholeWorking(Figure figure) {
+        Example first = figure.examples().get(0);
+        String text = plumbrow(typed(figure, first)).good().out().replaceAll("\\s+", " ");
+        figure.answer(first.inputs())
+                .working()
+                .forEach(step -> assertThat(text).contains(step.text().replaceAll("\\s+", " ")));
+        assertThat(text).contains("Formula", "(" + figure.status().words() + ")");
+    }
+
     /** 22 ÷ 4.40 = 5: by hand. */
     @Test
     void anAnswerShowsUnitsWorkingAndSource() {

@@ -52,17 +52,17 @@ public final class Incorporation {
             .example(
                     "rate_lb_ac=1 working_depth_in=2 tool=tines",
                     "mixed_depth_in=1.0 ppm=3.394",
-                    "reference 6.1",
+                    "application-and-weather.md 6.1",
                     COMPUTED)
             .example(
                     "rate_lb_ac=1 working_depth_in=4 tool=tines",
                     "mixed_depth_in=2.0 ppm=1.697",
-                    "reference 6.1",
+                    "application-and-weather.md 6.1",
                     COMPUTED)
             .example(
                     "rate_lb_ac=1 working_depth_in=3 tool=rotary passes=1",
                     "mixed_depth_in=3.0 ppm=1.131",
-                    "reference 6.1",
+                    "application-and-weather.md 6.1",
                     COMPUTED)
             .model(Incorporation::solve);
 

@@ -63,14 +63,7 @@ public final class CheckList {
 
     private CheckList add(String what, String printed, DoubleSupplier got, double slack, String why) {
         checks.add(new Check(
-                subject,
-                what,
-                source,
-                status,
-                Map.of("", printed),
-                () -> Map.of("", got.getAsDouble()),
-                slack,
-                why));
+                subject, what, source, status, Map.of("", printed), () -> Map.of("", got.getAsDouble()), slack, why));
         return this;
     }
 }

@@ -37,8 +37,8 @@ public final class Checks {
     public static List<Check> all() {
         return Stream.concat(
                         Figures.all().stream()
-                                .flatMap(figure ->
-                                        figure.examples().stream().map(example -> Check.of(figure, example))),
+                                .flatMap(
+                                        figure -> figure.examples().stream().map(example -> Check.of(figure, example))),
                         listed().stream())
                 .toList();
     }

@@ -44,9 +44,7 @@ public final class EconomicsChecks {
 
     private static void prices(CheckList checks) {
         checks.from("economics-and-trials.md 2.1", COMPUTED)
-                .figure(
-                        "price-quantile",
-                        """
+                .figure("price-quantile", """
                         futures_usd=4.50 volatility=.25 years=.5 probability=.5 | price_usd=4.4302
                         futures_usd=4.50 volatility=.25 years=.5 probability=.9 | price_usd=5.5567
                         futures_usd=11.00 volatility=.18 years=.8 probability=.1 | price_usd=8.8340
@@ -61,9 +59,7 @@ public final class EconomicsChecks {
 
     private static void yields(CheckList checks) {
         checks.from("economics-and-trials.md 2.2", COMPUTED)
-                .figure(
-                        "yield-beta",
-                        """
+                .figure("yield-beta", """
                         mean=180 cv=.20 low=0 high=250 probability=.5 | quantile=184.35
                         mean=180 cv=.20 low=0 high=250 probability=.9 | quantile=223.76
                         mean=50 cv=.18 low=0 high=75 probability=.1 | quantile=37.870
@@ -71,9 +67,7 @@ public final class EconomicsChecks {
                         mean=55 cv=.30 low=0 high=110 probability=.1 | beta=5.0556 quantile=33.222
                         mean=55 cv=.30 low=0 high=110 probability=.5 | quantile=55.000
                         """)
-                .figure(
-                        "yield-weibull",
-                        """
+                .figure("yield-weibull", """
                         mean=180 cv=.20 probability=.5 | quantile=182.486
                         mean=180 cv=.20 probability=.9 | quantile=224.474
                         mean=50 cv=.25 probability=.1 | quantile=33.366
@@ -85,9 +79,7 @@ public final class EconomicsChecks {
 
     private static void likelies(CheckList checks) {
         checks.from("economics-and-trials.md 2.3", COMPUTED)
-                .figure(
-                        "pert",
-                        """
+                .figure("pert", """
                         low=90 likely=160 high=200 probability=.5 | quantile=156.18
                         low=90 likely=160 high=200 probability=.9 | quantile=181.42
                         low=10 likely=15 high=35 probability=.1 | quantile=12.248
@@ -95,9 +87,7 @@ public final class EconomicsChecks {
                         low=0 likely=15 high=30 probability=.1 | quantile=7.399
                         low=0 likely=15 high=30 probability=.5 | quantile=15.000
                         """)
-                .figure(
-                        "triangular",
-                        """
+                .figure("triangular", """
                         low=90 likely=160 high=200 probability=.5 | quantile=152.05
                         low=90 likely=160 high=200 probability=.9 | quantile=179.02
                         low=10 likely=15 high=35 probability=.1 | quantile=13.536
@@ -116,8 +106,10 @@ public final class EconomicsChecks {
                 .value("normal correlation of rank correlation −.30", "-.31287", () -> normal(-.30))
                 .value("normal correlation of rank correlation −.50", "-.51764", () -> normal(-.50))
                 .value("normal correlation of rank correlation .80", ".81347", () -> normal(.80))
-                .value("σ of ln yield at CV .20", ".19804", () -> LognormalLaw.ofMeanAndCv(180, .20)
-                        .logSd())
+                .value(
+                        "σ of ln yield at CV .20",
+                        ".19804",
+                        () -> LognormalLaw.ofMeanAndCv(180, .20).logSd())
                 .value("straight-line correlation of the ten prices and yields rearranged to −.6", "-.642", () -> {
                     double[][] moved = RankCorrelation.reordered(
                             new double[][] {PRICES, YIELDS}, new double[][] {{1, -.6}, {-.6, 1}});
@@ -130,8 +122,10 @@ public final class EconomicsChecks {
                 .value("mean of ten gains −42 … 46", "7.0", () -> SortedDraws.mean(TEN))
                 .value("share of the ten above 0", ".70", () -> SortedDraws.shareAbove(TEN, 0))
                 .value("median of the ten", "10.0", () -> SortedDraws.quantile(TEN, .5))
-                .value("standard error of a share of .5 in 10,000 draws", ".0050", () -> SortedDraws.shareError(
-                        .5, 10_000))
+                .value(
+                        "standard error of a share of .5 in 10,000 draws",
+                        ".0050",
+                        () -> SortedDraws.shareError(.5, 10_000))
                 .from("Hazell 1971, AJAE 53:53, table of returns (R package agridat, hazell.vegetables)", VERIFIED)
                 .value("mean return of carrot, six years", "252.8333", () -> SortedDraws.mean(CARROT))
                 .value("mean return of celery", "442.6667", () -> SortedDraws.mean(CELERY))
@@ -146,9 +140,7 @@ public final class EconomicsChecks {
                 .value("mean of the worst third, celery", "27.0", () -> worstThird(CELERY))
                 .value("mean of the worst third, cucumber", "173.0", () -> worstThird(CUCUMBER))
                 .value("mean of the worst third, pepper", "192.0", () -> worstThird(PEPPER))
-                .figure(
-                        "dominance",
-                        """
+                .figure("dominance", """
                         a=-128,560,648,544,182,850 b=579,639,379,924,5,569 | first=none second=b
                         a=292,179,114,247,426,259 b=-128,560,648,544,182,850 | first=none second=none
                         a=420,187,366,249,322,159 b=579,639,379,924,5,569 | first=none second=none
@@ -163,22 +155,34 @@ public final class EconomicsChecks {
         checks.from("economics-and-trials.md 2.7: pest .3, saves 10 or 1 bu, price 3.50 or 5.50, cost $18", COMPUTED)
                 .value("spraying always", "-1.35", () -> PerfectInformation.expected(rare, rarePays[1]))
                 .value("worth of knowing all", "8.10", () -> PerfectInformation.withInformation(rare, rarePays))
-                .value("worth of knowing the pest", "8.10", () -> SampleInformation.withSignal(
-                        rare, rarePays, SEES_PEST))
-                .value("worth of knowing the price", "1.175", () -> SampleInformation.withSignal(
-                        rare, rarePays, SEES_PRICE))
+                .value(
+                        "worth of knowing the pest",
+                        "8.10",
+                        () -> SampleInformation.withSignal(rare, rarePays, SEES_PEST))
+                .value(
+                        "worth of knowing the price",
+                        "1.175",
+                        () -> SampleInformation.withSignal(rare, rarePays, SEES_PRICE))
                 .from("economics-and-trials.md 2.7: pest .5, saves 5 or 1 bu, the same prices and cost", COMPUTED)
                 .value("spraying always", "-4.50", () -> PerfectInformation.expected(even, evenPays[1]))
                 .value("worth of knowing all", "2.375", () -> PerfectInformation.withInformation(even, evenPays))
-                .value("worth of knowing the pest", "2.25", () -> SampleInformation.withSignal(
-                        even, evenPays, SEES_PEST))
-                .value("worth of knowing the price", "0.00", () -> SampleInformation.withSignal(
-                        even, evenPays, SEES_PRICE))
+                .value(
+                        "worth of knowing the pest",
+                        "2.25",
+                        () -> SampleInformation.withSignal(even, evenPays, SEES_PEST))
+                .value(
+                        "worth of knowing the price",
+                        "0.00",
+                        () -> SampleInformation.withSignal(even, evenPays, SEES_PRICE))
                 .from("textbook solution questionai.com 1208704, ch. 22", VERIFIED)
-                .value("expected payoff of 55 43 29 15 at .4 .1 .3 .2", "38", () -> PerfectInformation.expected(
-                        numbers(".4 .1 .3 .2"), numbers("55 43 29 15")))
-                .value("expected payoff of 26 38 43 51 at .4 .1 .3 .2", "37.3", () -> PerfectInformation.expected(
-                        numbers(".4 .1 .3 .2"), numbers("26 38 43 51")));
+                .value(
+                        "expected payoff of 55 43 29 15 at .4 .1 .3 .2",
+                        "38",
+                        () -> PerfectInformation.expected(numbers(".4 .1 .3 .2"), numbers("55 43 29 15")))
+                .value(
+                        "expected payoff of 26 38 43 51 at .4 .1 .3 .2",
+                        "37.3",
+                        () -> PerfectInformation.expected(numbers(".4 .1 .3 .2"), numbers("26 38 43 51")));
     }
 
     private static double logSd(double futures, double volatility, double years) {

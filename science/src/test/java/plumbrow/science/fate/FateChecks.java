@@ -41,14 +41,18 @@ public final class FateChecks {
                 .from("Illinois Admin. Code 8 §259 App. E, ilga.gov", VERIFIED)
                 .value("H' of 1 atm m³/mol at 25 °C", "41", () -> HenryConstant.dimensionless(101_325))
                 .from("USGS Circular 1291 App. 2, within 15 %", VERIFIED)
-                .near("Henry constant of metolachlor, Pa m³/mol × 1000", "2.344", .352, () -> 1000
-                        * HenryConstant.pascalM3PerMol(4.18e-3, 283.8, 530))
-                .near("Henry constant of atrazine, Pa m³/mol × 10,000", "2.884", .433, () -> 1e4
-                        * HenryConstant.pascalM3PerMol(3.85e-5, 215.68, 33))
+                .near(
+                        "Henry constant of metolachlor, Pa m³/mol × 1000",
+                        "2.344",
+                        .352,
+                        () -> 1000 * HenryConstant.pascalM3PerMol(4.18e-3, 283.8, 530))
+                .near(
+                        "Henry constant of atrazine, Pa m³/mol × 10,000",
+                        "2.884",
+                        .433,
+                        () -> 1e4 * HenryConstant.pascalM3PerMol(3.85e-5, 215.68, 33))
                 .from("active-ingredients.md, worked checks", COMPUTED)
-                .figure(
-                        "henry",
-                        """
+                .figure("henry", """
                         vapour_pressure_pa=.0061061644 molecular_weight=335.29 solubility_mg_l=.184 | pa_m3_mol=11.13 dimensionless=.00449
                         vapour_pressure_pa=3.853016e-5 molecular_weight=215.69 solubility_mg_l=34.7 | pa_m3_mol=.0002395
                         """);
@@ -66,18 +70,22 @@ public final class FateChecks {
 
     private static void leaching(CheckList checks) {
         checks.from("active-ingredients.md, worked checks", COMPUTED)
-                .figure(
-                        "leaching-score",
-                        """
+                .figure("leaching-score", """
                         half_life_d=60 koc_ml_g=100 | score=3.56
                         half_life_d=146 koc_ml_g=100 | score=4.33
                         half_life_d=30 koc_ml_g=180000 | score=-1.85
                         """)
                 .from("fate-and-wildlife.md 3.2", COMPUTED)
-                .near("atrazine through 1 m, share × 100,000", "4.07361", .00005, () -> 1e5
-                        * Attenuation.factor(Attenuation.travelDays(1, 7.0, .25, .002), 60))
-                .near("metolachlor through half a metre, share × 1000", "1.91588", .00005, () -> 1e3
-                        * Attenuation.factor(Attenuation.travelDays(.5, 13.0, .25, .002), 90))
+                .near(
+                        "atrazine through 1 m, share × 100,000",
+                        "4.07361",
+                        .00005,
+                        () -> 1e5 * Attenuation.factor(Attenuation.travelDays(1, 7.0, .25, .002), 60))
+                .near(
+                        "metolachlor through half a metre, share × 1000",
+                        "1.91588",
+                        .00005,
+                        () -> 1e3 * Attenuation.factor(Attenuation.travelDays(.5, 13.0, .25, .002), 90))
                 .value("atrazine, days to 1 m", "875", () -> Attenuation.travelDays(1, 7.0, .25, .002))
                 .from("EPA, imidacloprid, from its own inputs", MEMORY)
                 .differs(
@@ -87,10 +95,15 @@ public final class FateChecks {
                                 .answer(Map.of("half_life_d", "520", "koc_ml_g", "178", "rate_lb_ac", ".5"))
                                 .number("concentration_ug_l"),
                         "EPA had other inputs; these give 2.149 by the same equation");
-        matrix(checks, "leaching", "high: high high intermediate low; intermediate: high intermediate low very-low;"
-                + " low: intermediate low low very-low; very-low: low low very-low very-low");
-        matrix(checks, "runoff", "high: high high intermediate; intermediate: high intermediate low;"
-                + " low: intermediate low low");
+        matrix(
+                checks,
+                "leaching",
+                "high: high high intermediate low; intermediate: high intermediate low very-low;"
+                        + " low: intermediate low low very-low; very-low: low low very-low very-low");
+        matrix(
+                checks,
+                "runoff",
+                "high: high high intermediate; intermediate: high intermediate low;" + " low: intermediate low low");
     }
 
     /** Rows by soil; the columns are products from high down. */
@@ -104,11 +117,7 @@ public final class FateChecks {
                 checks.figure(
                         "soil-product-rating",
                         "path=%s soil=%s product=%s | rating=%s"
-                                .formatted(
-                                        path,
-                                        sides[0].replace('-', ' '),
-                                        products[i],
-                                        cells[i].replace('-', ' ')));
+                                .formatted(path, sides[0].replace('-', ' '), products[i], cells[i].replace('-', ' ')));
             }
         }
     }
@@ -151,8 +160,10 @@ public final class FateChecks {
                 20 .05000 .04915079 .04798749""".lines().toList()) {
             String[] cells = row.split(" ", -1);
             double metres = Double.parseDouble(cells[0]);
-            checks.value(cells[0] + " m, by the table", cells[1], () -> water(
-                            Math.round(100 * DriftCurve.FIELD_CROPS.pointPct(metres)) / 100.0))
+            checks.value(
+                            cells[0] + " m, by the table",
+                            cells[1],
+                            () -> water(Math.round(100 * DriftCurve.FIELD_CROPS.pointPct(metres)) / 100.0))
                     .value(cells[0] + " m, FOCUS at a point", cells[2], () -> water(FOCUS_ONE.pointPct(metres)))
                     .value(cells[0] + " m, FOCUS mean over 1 m", cells[3], () -> water(FOCUS_ONE.meanPct(metres, 1)));
         }
@@ -163,9 +174,11 @@ public final class FateChecks {
                 2 5 .18937304""".lines().toList()) {
             String[] cells = row.split(" ", -1);
             double width = Double.parseDouble(cells[0]);
-            checks.value("banks at 45°, " + cells[0] + " m wide, " + cells[1] + " m away", cells[2], () -> water(
-                            FOCUS_ONE.meanPct(Double.parseDouble(cells[1]), width))
-                    / DriftIntoWater.bankShare(width, .3, 45));
+            checks.value(
+                    "banks at 45°, " + cells[0] + " m wide, " + cells[1] + " m away",
+                    cells[2],
+                    () -> water(FOCUS_ONE.meanPct(Double.parseDouble(cells[1]), width))
+                            / DriftIntoWater.bankShare(width, .3, 45));
         }
         checks.from("EPA nomograph (Urban & Cook 1986), within .3 %", MEMORY)
                 .near("1 lb/ac into 6 in of water", "734", 2.2, () -> StandingWater.ugPerLitre(1, 6, 1));
@@ -177,14 +190,18 @@ public final class FateChecks {
 
     private static void wildlife(CheckList checks) {
         checks.from("fate-and-wildlife.md 5.1", COMPUTED)
-                .value("residue of 2 applications 14 d apart, half-life 35 d", "1.757858", () -> FoodResidue.pileUp(
-                        2, 14, 35))
-                .value("residue of 3 applications 7 d apart, half-life 35 d", "2.628409", () -> FoodResidue.pileUp(
-                        3, 7, 35))
-                .from("EPA terrestrial screening: daily food, birds of 20, 100, 1000 g, mammals of 15, 35, 1000 g", MEMORY)
-                .figure(
-                        "wildlife-dose",
-                        """
+                .value(
+                        "residue of 2 applications 14 d apart, half-life 35 d",
+                        "1.757858",
+                        () -> FoodResidue.pileUp(2, 14, 35))
+                .value(
+                        "residue of 3 applications 7 d apart, half-life 35 d",
+                        "2.628409",
+                        () -> FoodResidue.pileUp(3, 7, 35))
+                .from(
+                        "EPA terrestrial screening: daily food, birds of 20, 100, 1000 g, mammals of 15, 35, 1000 g",
+                        MEMORY)
+                .figure("wildlife-dose", """
                         animal=bird weight_g=20 food=fresh residue_ppm=1 | intake_pct=114
                         animal=bird weight_g=100 food=fresh residue_ppm=1 | intake_pct=65
                         animal=bird weight_g=1000 food=fresh residue_ppm=1 | intake_pct=29

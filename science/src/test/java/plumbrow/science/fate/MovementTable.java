@@ -18,8 +18,7 @@ final class MovementTable {
     static void rows(CheckList checks) {
         for (String row : read()) {
             // A name may hold a comma in its quotes; the numbers behind it never do.
-            String[] cells =
-                    row.replaceFirst("^\"([^\"]*),([^\"]*)\"", "$1;$2").split(",", -1);
+            String[] cells = row.replaceFirst("^\"([^\"]*),([^\"]*)\"", "$1;$2").split(",", -1);
             checks.from("movement-table.csv, " + cells[0].replace(';', ','), COMPUTED)
                     .figure(
                             "leaching-score",

@@ -24,9 +24,7 @@ public final class InsectChecks {
 
     private static void losses(CheckList checks) {
         checks.from("insects-and-refuge.md 3.1, borers at $15, $4, 180 bu", COMPUTED)
-                .figure(
-                        "economic-injury-level",
-                        """
+                .figure("economic-injury-level", """
                         cost=15 value=4 injury=.0501 damage=180 control_share=1 | density=.416
                         cost=15 value=4 injury=.0313 damage=180 control_share=1 | density=.666
                         cost=15 value=4 injury=.0241 damage=180 control_share=1 | density=.864
@@ -34,12 +32,12 @@ public final class InsectChecks {
                         cost=15 value=4 injury=.0313 damage=180 control_share=.75 | density=.887
                         cost=15 value=4 injury=.0241 damage=180 control_share=.75 | density=1.153
                         """)
-                .value("share lost to five borers a plant at V10, further ones at .035", ".250", () -> BorerLoss
-                        .crowdedShare(5, .06))
+                .value(
+                        "share lost to five borers a plant at V10, further ones at .035",
+                        ".250",
+                        () -> BorerLoss.crowdedShare(5, .06))
                 .from("insects-and-refuge.md 3.2, Iowa 2008 with other costs and prices", COMPUTED)
-                .figure(
-                        "borer-first-generation",
-                        """
+                .figure("borer-first-generation", """
                         larvae_per_plant=1 survival_share=.4 loss_per_larva_pct=5.9 yield_bu_ac=150 price_usd_bu=6 control_share=.8 cost_usd_ac=18 | injury_level_counted=1.06
                         larvae_per_plant=1 survival_share=.4 loss_per_larva_pct=5.9 yield_bu_ac=150 price_usd_bu=7 control_share=.8 cost_usd_ac=15 | injury_level_counted=.757
                         """)
@@ -47,9 +45,10 @@ public final class InsectChecks {
                 .value("bushels lost to .25 node, 200 bu", "7.50", () -> RootwormLoss.share(.25, .15) * 200)
                 .value("bushels lost to .5 node, 200 bu", "15.00", () -> RootwormLoss.share(.5, .15) * 200)
                 .value("dollars lost to 1 node, 200 bu at $5", "150.00", () -> RootwormLoss.share(1, .15) * 200 * 5)
-                .value("dollars lost to 1.68 nodes, 180 bu at $4.50", "204.12", () -> RootwormLoss.share(1.68, .15)
-                        * 180
-                        * 4.5)
+                .value(
+                        "dollars lost to 1.68 nodes, 180 bu at $4.50",
+                        "204.12",
+                        () -> RootwormLoss.share(1.68, .15) * 180 * 4.5)
                 .from("insects-and-refuge.md 6, checks 6c, 6i, 6j", COMPUTED)
                 .figure(
                         "blend-insecticide",
@@ -58,10 +57,16 @@ public final class InsectChecks {
                 .value("$/ac in a 5 % blend at .5 node, 200 bu, $5", "3.75", () -> refugePlants(.5))
                 .value("$/ac in a 5 % blend at 1 node", "7.50", () -> refugePlants(1))
                 .value("$/ac in a 5 % blend at 2 nodes", "15.00", () -> refugePlants(2))
-                .value("nodes from which a 5 % blend alone pays $18, $6, .75, 200 bu", "2.67", () -> BlendInsecticide.FIGURE
-                                .answer(BlendInsecticide.FIGURE.examples().get(3).inputs())
-                                .number("break_even_unprotected_loss_bu_ac")
-                        / (RootwormLoss.share(1, .15) * 200));
+                .value(
+                        "nodes from which a 5 % blend alone pays $18, $6, .75, 200 bu",
+                        "2.67",
+                        () -> BlendInsecticide.FIGURE
+                                        .answer(BlendInsecticide.FIGURE
+                                                .examples()
+                                                .get(3)
+                                                .inputs())
+                                        .number("break_even_unprotected_loss_bu_ac")
+                                / (RootwormLoss.share(1, .15) * 200));
     }
 
     private static double refugePlants(double nodes) {
@@ -149,8 +154,7 @@ public final class InsectChecks {
     private static double after(double from, double refuge, double dominance, int steps) {
         double frequency = from;
         for (int i = 0; i < steps; i++) {
-            frequency = InsectResistance.next(
-                    frequency, 1, InsectResistance.fitness(refuge, 1, dominance), refuge);
+            frequency = InsectResistance.next(frequency, 1, InsectResistance.fitness(refuge, 1, dominance), refuge);
         }
         return frequency;
     }
@@ -172,9 +176,7 @@ public final class InsectChecks {
                                 .formatted(refuges[i], sides[0], cells[i]));
             }
         }
-        checks.figure(
-                        "insect-resistance",
-                        """
+        checks.figure("insect-resistance", """
                         refuge_share=.20 initial_frequency=.01 dominance_h=.3 survival_ss=.01 | generations_to_half=6.0
                         refuge_share=.05 initial_frequency=.01 dominance_h=.3 survival_ss=.01 | generations_to_half=3.0
                         """)
@@ -185,9 +187,7 @@ public final class InsectChecks {
 
     private static void blendsAndPyramids(CheckList checks) {
         checks.from("insects-and-refuge.md 7.3", COMPUTED)
-                .figure(
-                        "blend-resistance",
-                        """
+                .figure("blend-resistance", """
                         refuge_share=.05 initial_frequency=.001 survival_ss=.01 survival_rs=.10 moving_share=0 | fitness_ss=.0595 generations_to_half=7.0
                         refuge_share=.05 initial_frequency=.001 survival_ss=.01 survival_rs=.10 moving_share=.3 | fitness_ss=.0442 generations_to_half=7.0
                         refuge_share=.20 initial_frequency=.001 survival_ss=.01 survival_rs=.10 moving_share=0 | fitness_ss=.208 generations_to_half=18.0
@@ -195,9 +195,7 @@ public final class InsectChecks {
                         refuge_share=.20 initial_frequency=.001 survival_ss=.01 survival_rs=.10 moving_share=.5 | fitness_ss=.133 generations_to_half=13.0
                         """)
                 .from("insects-and-refuge.md 7.4", COMPUTED)
-                .figure(
-                        "pyramid-resistance",
-                        """
+                .figure("pyramid-resistance", """
                         refuge_share=.20 initial_frequency=.01 survival_ss=.05 survival_rs=.30 | generations_to_half=42.0 single_generations=8.0
                         refuge_share=.05 initial_frequency=.01 survival_ss=.20 survival_rs=.40 | generations_to_half=11.0 single_generations=8.0
                         """);

@@ -26,13 +26,15 @@ final class ChecksPage {
 
     /** Where the subject begins on this page. */
     static String anchor(Subject subject) {
-        return subject.title().toLowerCase(Locale.ROOT).replaceAll("[^a-z ]", "").replace(' ', '-');
+        return subject.title()
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z ]", "")
+                .replace(' ', '-');
     }
 
     static String markdown() {
         List<Check> all = Checks.all();
-        StringBuilder page = new StringBuilder(
-                """
+        StringBuilder page = new StringBuilder("""
                 # Checks
 
                 Every value from outside that the figures of the science are held against, with what this code gives. Each
@@ -80,15 +82,17 @@ final class ChecksPage {
     private static String countRow(String name, List<Check> checks) {
         List<String> cells = new ArrayList<>(List.of(name));
         for (Status status : Status.values()) {
-            cells.add(count(checks.stream().filter(check -> check.status() == status).count()));
+            cells.add(count(
+                    checks.stream().filter(check -> check.status() == status).count()));
         }
         cells.add(count(checks.size()));
-        cells.add(count(checks.stream().filter(check -> !check.differs().isEmpty()).count()));
+        cells.add(count(
+                checks.stream().filter(check -> !check.differs().isEmpty()).count()));
         return row(cells);
     }
 
     private static String count(long number) {
-        return Numbers.fixed(number, 0);
+        return Numbers.fixed((double) number, 0);
     }
 
     private static String line(Check check) {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import plumbrow.science.Figures;
 import plumbrow.science.figure.Answer;
 import plumbrow.science.figure.Example;
@@ -17,7 +18,6 @@ import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Input;
 import plumbrow.science.figure.Numbers;
 import plumbrow.science.figure.Output;
-import plumbrow.science.figure.Range;
 import plumbrow.science.figure.Subject;
 
 /** The manual's page of one subject: each figure from its declaration, and its first example worked in full. */
@@ -32,15 +32,25 @@ final class SubjectPage {
     /** The list of subjects with their figures' questions. */
     static String index() {
         StringBuilder page = new StringBuilder("# Figures\n\n")
-                .append("Every figure of the science, by subject. Each answers one question, shows its arithmetic and names")
-                .append(" its source. The same figure is called by `plumbrow figure ID key=value …`, stands as a form on the")
-                .append(" desk, and answers at `/api/figures/ID`. `plumbrow figure --search \"a question\"` finds one.\n\n")
-                .append("These pages are written from the declarations in `science`; [checks](../checks.md) holds every value")
-                .append(" from outside that they are held against. The current label is the law; no figure decides alone.\n");
+                .append(
+                        "Every figure of the science, by subject. Each answers one question, shows its arithmetic and names")
+                .append(
+                        " its source. The same figure is called by `plumbrow figure ID key=value …`, stands as a form on the")
+                .append(
+                        " desk, and answers at `/api/figures/ID`. `plumbrow figure --search \"a question\"` finds one.\n\n")
+                .append(
+                        "These pages are written from the declarations in `science`; [checks](../checks.md) holds every value")
+                .append(
+                        " from outside that they are held against. The current label is the law; no figure decides alone.\n");
         for (Subject subject : Subject.values()) {
-            page.append("\n## [").append(subject.title()).append("](").append(file(subject)).append(".md)\n\n");
-            of(subject).forEach(figure -> page.append(item("[" + figure.id() + "](" + file(subject) + ".md#" + figure.id()
-                    + "): " + words(figure.question()))));
+            page.append("\n## [")
+                    .append(subject.title())
+                    .append("](")
+                    .append(file(subject))
+                    .append(".md)\n\n");
+            of(subject)
+                    .forEach(figure -> page.append(item("[" + figure.id() + "](" + file(subject) + ".md#" + figure.id()
+                            + "): " + words(figure.question()))));
         }
         return page.toString();
     }
@@ -53,24 +63,35 @@ final class SubjectPage {
     }
 
     private static List<Figure> of(Subject subject) {
-        return Figures.all().stream().filter(figure -> figure.subject() == subject).toList();
+        return Figures.all().stream()
+                .filter(figure -> figure.subject() == subject)
+                .toList();
     }
 
     private static String figure(Figure figure) {
         StringBuilder page = new StringBuilder("## " + figure.id() + "\n\n**" + words(figure.question()) + "**\n\n");
         if (!figure.alsoAsked().isEmpty()) {
-            page.append("Also asked: ").append(words(String.join(" ", figure.alsoAsked()))).append("\n\n");
+            page.append("Also asked: ")
+                    .append(words(String.join(" ", figure.alsoAsked())))
+                    .append("\n\n");
         }
         page.append(head("give", "meaning", "unit", "range", "such as"));
-        figure.inputs().forEach(input -> page.append(row(List.of(
-                code(input.key()), meaning(input), words(input.unit()), words(range(input)), code(input.example())))));
+        figure.inputs()
+                .forEach(input -> page.append(row(List.of(
+                        code(input.key()),
+                        meaning(input),
+                        words(input.unit()),
+                        words(range(input)),
+                        code(input.example())))));
         page.append('\n').append(head("get", "meaning", "unit"));
-        figure.outputs().forEach(output -> page.append(row(List.of(
-                code(output.key()),
-                words(output.label()) + (output.always() ? "" : " (for some inputs)"),
-                words(output.unit())))));
+        figure.outputs()
+                .forEach(output -> page.append(row(List.of(
+                        code(output.key()),
+                        words(output.label()) + (output.always() ? "" : " (for some inputs)"),
+                        words(output.unit())))));
         page.append("\nFormula:\n\n    ").append(figure.formula()).append("\n\n");
-        page.append(item("Source: " + words(figure.source()) + " (" + figure.status().words() + ")"));
+        page.append(item(
+                "Source: " + words(figure.source()) + " (" + figure.status().words() + ")"));
         page.append(item("Holds for: " + words(figure.validity())));
         figure.cautions().forEach(caution -> page.append(item("Mind: " + words(caution))));
         return page.append(example(figure)).toString();
@@ -85,9 +106,12 @@ final class SubjectPage {
                 .append(example.status().words())
                 .append("):\n\n    plumbrow figure ")
                 .append(figure.id());
-        example.inputs().forEach((key, value) -> page.append(' ').append(key).append('=').append(quoted(value)));
+        example.inputs()
+                .forEach(
+                        (key, value) -> page.append(' ').append(key).append('=').append(quoted(value)));
         page.append("\n\n");
-        answer.working().forEach(step -> page.append("1. ").append(words(step.text())).append('\n'));
+        answer.working()
+                .forEach(step -> page.append("1. ").append(words(step.text())).append('\n'));
         page.append('\n');
         figure.outputs().stream()
                 .filter(output -> answer.outputs().containsKey(output.key()))
@@ -105,14 +129,14 @@ final class SubjectPage {
         return words((output.label() + ": " + shown(answers.get(output.key())) + " " + output.unit()).strip());
     }
 
-    private static String shown(Object value) {
+    private static String shown(@Nullable Object value) {
         if (value instanceof Double number) {
             return Numbers.plain(number);
         }
         if (value instanceof List<?> list) {
             return list.stream().map(SubjectPage::shown).collect(Collectors.joining(", "));
         }
-        return value.toString();
+        return String.valueOf(value);
     }
 
     private static String meaning(Input input) {
@@ -124,14 +148,10 @@ final class SubjectPage {
         return switch (input.kind()) {
             case WORD -> String.join(", ", input.choices()) + fallback;
             case TEXT -> "text" + fallback;
-            case NUMBER -> limits(input.range()) + fallback;
-            case LIST -> "list, each " + limits(input.range()) + fallback;
-            case TABLE -> "rows, each " + limits(input.range()) + fallback;
+            case NUMBER -> input.range().words() + fallback;
+            case LIST -> "list, each " + input.range().words() + fallback;
+            case TABLE -> "rows, each " + input.range().words() + fallback;
         };
-    }
-
-    private static String limits(Range range) {
-        return range.words();
     }
 
     /** Semicolons and blanks mean something to the shell. */

@@ -25,9 +25,7 @@ public final class SafetyChecks {
 
     private static void categories(CheckList checks) {
         checks.from("40 CFR 156.62, ecfr.gov and findatwiki.com/Toxicity_category_rating", VERIFIED)
-                .figure(
-                        "epa-toxicity",
-                        """
+                .figure("epa-toxicity", """
                         oral_ld50_mg_kg=50 | oral=I
                         oral_ld50_mg_kg=50.1 | oral=II
                         oral_ld50_mg_kg=500 | oral=II
@@ -43,9 +41,7 @@ public final class SafetyChecks {
                         inhalation_lc50_mg_l=20.1 | inhalation=IV
                         """)
                 .from("EPA Label Review Manual, ch. 7, the other table in use", MEMORY)
-                .figure(
-                        "epa-toxicity",
-                        """
+                .figure("epa-toxicity", """
                         inhalation_lc50_mg_l=.05 limits=manual | inhalation=I
                         inhalation_lc50_mg_l=.5 limits=manual | inhalation=II
                         inhalation_lc50_mg_l=2 limits=manual | inhalation=III
@@ -54,9 +50,7 @@ public final class SafetyChecks {
                         dermal_ld50_mg_kg=5001 limits=manual | dermal=IV
                         """)
                 .from("CLP Annex I Table 3.1.1, reachonline.eu", VERIFIED)
-                .figure(
-                        "ghs-acute",
-                        """
+                .figure("ghs-acute", """
                         route=oral value=5 | category=1 hazard_code=H300
                         route=oral value=50 | category=2 hazard_code=H300
                         route=oral value=2000 | category=4 hazard_code=H302
@@ -78,9 +72,7 @@ public final class SafetyChecks {
                         route=dust-mist value=5 | category=4 hazard_code=H332
                         """)
                 .from("safety-and-law.md 2.2, doses that stand for a category", MEMORY)
-                .figure(
-                        "category-estimate",
-                        """
+                .figure("category-estimate", """
                         route=oral category=1 | ate=.5
                         route=oral category=3 | ate=100
                         route=oral category=4 | ate=500
@@ -123,24 +115,31 @@ public final class SafetyChecks {
             String name = cells[0].replace("2.4-D", "2,4-D");
             checks.value(name + ": acid in the salt", cells[3], () -> AcidEquivalent.factor(salt, acid, 1));
             if (!cells[4].equals("-")) {
-                checks.value(name + ": the same less one hydrogen", cells[4], () -> AcidEquivalent.factor(
-                        salt, acid - 1.008, 1));
+                checks.value(
+                        name + ": the same less one hydrogen",
+                        cells[4],
+                        () -> AcidEquivalent.factor(salt, acid - 1.008, 1));
             }
         }
     }
 
     private static void spills(CheckList checks) {
         checks.from("safety-and-law.md 7.4", COMPUTED)
-                .value("Q8: gallons of 4.142 lb in solution that reach a TPQ of 10", "12.1", () -> Haul.STORED
-                                .answer(Map.of("stored_lb", "124.3", "tpq_lb", "10", "form", "solution"))
-                                .number("lb_to_tpq")
-                        / 4.142)
+                .value(
+                        "Q8: gallons of 4.142 lb in solution that reach a TPQ of 10",
+                        "12.1",
+                        () -> Haul.STORED
+                                        .answer(Map.of("stored_lb", "124.3", "tpq_lb", "10", "form", "solution"))
+                                        .number("lb_to_tpq")
+                                / 4.142)
                 .figure("spill", "volume_gal=2.5 ai_lb_gal=4 rq_lb=1000 | containers_to_rq=100 reaches_rq=no")
                 .from("safety-and-law.md 10.3, E1 and E2", COMPUTED)
-                .value("E1: acid pounds a gallon, 48.7 % potassium glyphosate at 1.357 g/mL", "4.50", () -> acid(
-                        "48.7", "11.3247", 207.16))
-                .value("E2: acid pounds a gallon, 41.0 % isopropylamine glyphosate at 1.17 g/mL", "2.97", () -> acid(
-                        "41.0", "9.7641", 228.19));
+                .value(
+                        "E1: acid pounds a gallon, 48.7 % potassium glyphosate at 1.357 g/mL",
+                        "4.50", () -> acid("48.7", "11.3247", 207.16))
+                .value(
+                        "E2: acid pounds a gallon, 41.0 % isopropylamine glyphosate at 1.17 g/mL",
+                        "2.97", () -> acid("41.0", "9.7641", 228.19));
     }
 
     private static double acid(String weightPct, String densityLbGal, double saltMass) {
@@ -153,9 +152,7 @@ public final class SafetyChecks {
     private static void worth(CheckList checks) {
         checks.from("active-ingredients.md, worked checks", COMPUTED)
                 .figure("cas-check", "cas=1912-24-8 | valid=no check_digit=9 weighted_sum=69")
-                .figure(
-                        "vapour-pressure",
-                        """
+                .figure("vapour-pressure", """
                         value=4.58e-5 unit=mmHg | mpa=6.106
                         value=2.1e-3 unit=mPa | mmhg=.00000001575
                         """)

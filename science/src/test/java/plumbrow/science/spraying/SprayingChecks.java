@@ -30,8 +30,11 @@ public final class SprayingChecks {
         checks.from("blogs.ifas.ufl.edu/marionco, 16 Nov 2017", VERIFIED)
                 .value("gallons a minute of 16 fl oz", "0.125", () -> 16 / NozzleFlow.OUNCES_PER_GALLON)
                 .from("lsuagcenter.com “Ounces Equal Gallons”: 40-in rows, 102 ft, 14 oz", VERIFIED)
-                .value("gal/ac at 5 mph", "14", () -> BoomFlow.gpa(
-                        14 / NozzleFlow.OUNCES_PER_GALLON / (CatchCourse.courseFeet(40) / (5 * 88)), 5, 40))
+                .value(
+                        "gal/ac at 5 mph",
+                        "14",
+                        () -> BoomFlow.gpa(
+                                14 / NozzleFlow.OUNCES_PER_GALLON / (CatchCourse.courseFeet(40) / (5 * 88)), 5, 40))
                 .differs(
                         "feet of course at 14 in",
                         "291.0",
@@ -52,9 +55,7 @@ public final class SprayingChecks {
 
     private static void nozzles(CheckList checks) {
         checks.from("University of Nebraska CropWatch 2016, Table 1; 14 and 16 lb/gal Sumner, Georgia", VERIFIED)
-                .figure(
-                        "carrier-factor",
-                        """
+                .figure("carrier-factor", """
                         gpa=20 density_lb_gal=6.6 | factor=.89
                         gpa=20 density_lb_gal=7.0 | factor=.92
                         gpa=20 density_lb_gal=8.0 | factor=.98
@@ -75,9 +76,7 @@ public final class SprayingChecks {
                         () -> NozzlePressure.carrierFactor(8),
                         "a misprint of .98, the root of 8.0/8.34")
                 .from("application-and-weather.md 2.1, flow at 2 bar", COMPUTED)
-                .figure(
-                        "nozzle-size",
-                        """
+                .figure("nozzle-size", """
                         size=01 psi=29.00755 | litres_min=.322
                         size=015 psi=29.00755 | litres_min=.484
                         size=02 psi=29.00755 | litres_min=.645
@@ -87,7 +86,9 @@ public final class SprayingChecks {
                         size=06 psi=29.00755 | litres_min=1.934
                         size=10 psi=29.00755 | litres_min=3.224
                         """)
-                .from("royalbrinkman.com nozzle coding: flow at 2 bar, by 0.4 L/min a tenth of a gallon, to 2 %", VERIFIED)
+                .from(
+                        "royalbrinkman.com nozzle coding: flow at 2 bar, by 0.4 L/min a tenth of a gallon, to 2 %",
+                        VERIFIED)
                 .near("size 015", ".49", .010, () -> twoBar("015"))
                 .near("size 02", ".65", .013, () -> twoBar("02"))
                 .near("size 03", ".98", .020, () -> twoBar("03"))
@@ -99,9 +100,7 @@ public final class SprayingChecks {
     }
 
     private static double twoBar(String size) {
-        return NozzleSize.FIGURE
-                .answer(Map.of("size", size, "psi", "29.00755"))
-                .number("litres_min");
+        return NozzleSize.FIGURE.answer(Map.of("size", size, "psi", "29.00755")).number("litres_min");
     }
 
     private static void loads(CheckList checks) {
@@ -114,9 +113,7 @@ public final class SprayingChecks {
                 8.5 100-gal 85.0 4.68""".lines().toList()) {
             String[] cells = row.split(" ", -1);
             String rate = "rate=" + cells[0] + " basis=" + cells[1];
-            checks.figure(
-                            "product-per-load",
-                            rate + " acres_per_load=" + ACRES + " tank_gal=1000 | amount=" + cells[2])
+            checks.figure("product-per-load", rate + " acres_per_load=" + ACRES + " tank_gal=1000 | amount=" + cells[2])
                     .figure(
                             "product-per-load",
                             rate + " acres_per_load=" + LAST_ACRES + " tank_gal=55 | amount=" + cells[3]);
@@ -128,15 +125,20 @@ public final class SprayingChecks {
     private static void rows(CheckList checks) {
         checks.from("application-and-weather.md 1.6, 1.7", COMPUTED)
                 .figure("granules-per-row", "lb_ac=6 row_spacing_in=20 | oz_per_1000_row_ft=3.67")
-                .value("fl oz/ac of 2.4 fl oz a 1000 ft in 30-in rows", "41.8", () -> 2.4
-                        * RowLength.FIGURE
-                                .answer(Map.of("row_spacing_in", "30"))
-                                .number("row_ft_ac")
-                        / 1000);
+                .value(
+                        "fl oz/ac of 2.4 fl oz a 1000 ft in 30-in rows",
+                        "41.8",
+                        () -> 2.4
+                                * RowLength.FIGURE
+                                        .answer(Map.of("row_spacing_in", "30"))
+                                        .number("row_ft_ac")
+                                / 1000);
     }
 
     private static double left(String gallons, String rinses) {
-        return JarTest.RINSE.answer(Map.of("residue_gal", "5", "rinse_gal", gallons, "rinses", rinses)).number("left_share");
+        return JarTest.RINSE
+                .answer(Map.of("residue_gal", "5", "rinse_gal", gallons, "rinses", rinses))
+                .number("left_share");
     }
 
     private static void stand(CheckList checks) {

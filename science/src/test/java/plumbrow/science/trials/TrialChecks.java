@@ -38,8 +38,10 @@ public final class TrialChecks {
                 .value("F at .95, 5 and 15", "2.9013", () -> FisherF.quantile(.95, 5, 15))
                 .value("F at .95, 3 and 15", "3.2874", () -> FisherF.quantile(.95, 3, 15))
                 .value("q at .95, 6 means, 15", "4.5947", () -> ManyMeans.honestRange(.95, 6, 15))
-                .value("d against a control at .95, 2 treatments, 6", "2.863", () -> ManyMeans.againstControl(
-                        .95, 2, 6))
+                .value(
+                        "d against a control at .95, 2 treatments, 6",
+                        "2.863",
+                        () -> ManyMeans.againstControl(.95, 2, 6))
                 .near("d, 3 treatments, 9", "2.814", .003, () -> ManyMeans.againstControl(.95, 3, 9))
                 .near("d, 3 treatments, 12", "2.684", .003, () -> ManyMeans.againstControl(.95, 3, 12))
                 .near("d, 5 treatments, 15", "2.815", .003, () -> ManyMeans.againstControl(.95, 5, 15));
@@ -68,24 +70,35 @@ public final class TrialChecks {
                 .value("standard error of the 30 differences", "4.78742", () -> barley().number("standard_error"))
                 .value("chance above 8", ".94544", () -> barley().number("chance_above_break_even"))
                 .from("economics-and-trials.md 3.4, oats of Yates 1935, with R", COMPUTED)
-                .near("chance of F for nitrogen", "2.5e-12", 5e-14, () -> SplitPlot.FIGURE
-                        .answer(SplitPlot.FIGURE.examples().get(0).inputs())
-                        .number("p_inside"))
+                .near(
+                        "chance of F for nitrogen",
+                        "2.5e-12",
+                        5e-14,
+                        () -> SplitPlot.FIGURE
+                                .answer(SplitPlot.FIGURE.examples().get(0).inputs())
+                                .number("p_inside"))
                 .from("RoBMA vignette on CRAN, trials of BCG", VERIFIED)
-                .value("Q", "152.23", () -> RandomEffects.FIGURE
-                        .answer(RandomEffects.FIGURE.examples().get(3).inputs())
-                        .number("q"));
+                .value(
+                        "Q",
+                        "152.23",
+                        () -> RandomEffects.FIGURE
+                                .answer(RandomEffects.FIGURE.examples().get(3).inputs())
+                                .number("q"));
     }
 
     private static void replicates(CheckList checks) {
         checks.from("help of R power.t.test", MEMORY)
-                .value("plots a group, difference 1, spread 1, power .9", "22.02", () -> ReplicatesNeeded
-                        .exactOfTwoGroups(1, .05, .9))
+                .value(
+                        "plots a group, difference 1, spread 1, power .9",
+                        "22.02",
+                        () -> ReplicatesNeeded.exactOfTwoGroups(1, .05, .9))
                 .from("economics-and-trials.md 3.5", COMPUTED)
-                .value("rough plots a treatment for 5 % at CV 6 %", "22.6", () -> 2 * ReplicatesNeeded.firstGuess(
-                        5 / 6.0, .05, .8))
-                .value("rough plots a treatment for 5 % at CV 10 %", "62.8", () -> 2 * ReplicatesNeeded.firstGuess(
-                        5 / 10.0, .05, .8));
+                .value(
+                        "rough plots a treatment for 5 % at CV 6 %",
+                        "22.6", () -> 2 * ReplicatesNeeded.firstGuess(5 / 6.0, .05, .8))
+                .value(
+                        "rough plots a treatment for 5 % at CV 10 %",
+                        "62.8", () -> 2 * ReplicatesNeeded.firstGuess(5 / 10.0, .05, .8));
     }
 
     private static void ryegrass(CheckList checks) {

@@ -30,16 +30,16 @@ public final class WeatherChecks {
                 .value("saturation at 24.5 °C, kPa", "3.075", () -> fao(24.5))
                 .value("saturation at 15 °C, kPa", "1.705", () -> fao(15))
                 .value("their mean", "2.39", () -> (fao(24.5) + fao(15)) / 2)
-                .value("vapour of 18 °C at 82 % and 25 °C at 54 %, kPa", "1.70", () -> (fao(18) * .82 + fao(25) * .54)
-                        / 2)
+                .value(
+                        "vapour of 18 °C at 82 % and 25 °C at 54 %, kPa",
+                        "1.70", () -> (fao(18) * .82 + fao(25) * .54) / 2)
                 .from("FAO-56, example 14", MEMORY)
                 .figure("wind-at-two-metres", "speed=3.2 height=10 | speed=2.4")
                 .from("application-and-weather.md 4.1", COMPUTED)
                 .value("saturation at 20 °C, hPa", "23.334", () -> AirMoisture.saturationHpa(20))
                 .from("application-and-weather.md 10.1, 10.2: stations that give a dew point", COMPUTED)
                 .value("Delta T of 24.4 °C, dew point 10.6 °C", "8.20", () -> deltaT(24.4, 10.6))
-                .value("humidity of 76 °F, dew point 51 °F", "41.6", () -> AirMoisture.humidityPct(
-                        220 / 9.0, 95 / 9.0))
+                .value("humidity of 76 °F, dew point 51 °F", "41.6", () -> AirMoisture.humidityPct(220 / 9.0, 95 / 9.0))
                 .value("Delta T of 76 °F, dew point 51 °F", "8.25", () -> deltaT(220 / 9.0, 95 / 9.0));
     }
 
@@ -85,14 +85,16 @@ public final class WeatherChecks {
         }
         Sun october = Sun.at(Sun.julianDay(LocalDate.of(1992, 10, 13)));
         checks.from("Meeus, examples 7.a, 25.a, 28.b", MEMORY)
-                .value("Julian day of 1957-10-4.81", "2436116.31", () -> Sun.julianDay(LocalDate.of(1957, 10, 4))
-                        + .81)
+                .value("Julian day of 1957-10-4.81", "2436116.31", () -> Sun.julianDay(LocalDate.of(1957, 10, 4)) + .81)
                 .value("declination of 13 October 1992", "-7.785", () -> Math.toDegrees(october.declination()))
                 .value("equation of time of 13 October 1992, min", "13.71", october::equationOfTimeMinutes)
                 .from("NREL, 17 October 2003: with refraction and parallax, which are left out here", VERIFIED)
                 .near("azimuth", "194.34024", .005, () -> october2003("azimuth_deg"))
-                .near("elevation, 90° less the zenith of 50.11162°", "39.88838", .02, () -> october2003(
-                        "elevation_deg"));
+                .near(
+                        "elevation, 90° less the zenith of 50.11162°",
+                        "39.88838",
+                        .02,
+                        () -> october2003("elevation_deg"));
     }
 
     /** Latitude, longitude, date, clock, sunrise, sunset; compared in seconds of the day. */
@@ -103,16 +105,16 @@ public final class WeatherChecks {
         LocalDate date = LocalDate.parse(cells[2]);
         double offset = Double.parseDouble(cells[3]) * 3600;
         String place = " at " + cells[0] + ", " + cells[1] + " on " + date + ", seconds of the day";
-        checks.near("sunrise " + cells[4] + place, secondsOf(cells[4]), seconds, () -> SunTimes.sunriseUtc(
-                                        latitude, longitude, date)
-                                .orElseThrow()
-                        * 60
-                + offset)
-                .near("sunset " + cells[5] + place, secondsOf(cells[5]), seconds, () -> SunTimes.sunsetUtc(
-                                        latitude, longitude, date)
-                                .orElseThrow()
-                        * 60
-                + offset);
+        checks.near(
+                        "sunrise " + cells[4] + place,
+                        secondsOf(cells[4]),
+                        seconds,
+                        () -> SunTimes.sunriseUtc(latitude, longitude, date).orElseThrow() * 60 + offset)
+                .near(
+                        "sunset " + cells[5] + place,
+                        secondsOf(cells[5]),
+                        seconds,
+                        () -> SunTimes.sunsetUtc(latitude, longitude, date).orElseThrow() * 60 + offset);
     }
 
     private static String secondsOf(String clock) {

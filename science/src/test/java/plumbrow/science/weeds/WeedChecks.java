@@ -28,37 +28,43 @@ public final class WeedChecks {
 
     private static void losses(CheckList checks) {
         checks.from("weeds.md 1.6, checks 1a to 1f", COMPUTED)
-                .figure(
-                        "weed-loss",
-                        """
+                .figure("weed-loss", """
                         density_m2=10 i_pct=3.2 a_pct=56 | loss_pct=20.3636
                         density_m2=.17 i_pct=136 a_pct=90 | loss_pct=18.3946
                         density_m2=1.38 i_pct=136 a_pct=90 | loss_pct=60.8297
                         """)
-                .value("volunteer soybeans/m² that cost 10 % of corn", "3.8043", () -> HyperbolicLoss
-                        .densityForLossPct(10, 3.2, 56))
-                .figure(
-                        "weed-loss-late",
-                        """
+                .value(
+                        "volunteer soybeans/m² that cost 10 % of corn",
+                        "3.8043", () -> HyperbolicLoss.densityForLossPct(10, 3.2, 56))
+                .figure("weed-loss-late", """
                         density_m2=.1 i_pct=136 a_pct=90 c_per_day=.0932168 days_after_crop=28 | loss_pct=.9890
                         density_m2=.69 i_pct=136 a_pct=90 c_per_day=.0932168 days_after_crop=0 | loss_pct=45.9399
                         density_m2=.69 i_pct=136 a_pct=90 c_per_day=.0932168 days_after_crop=14 | loss_pct=19.8373
                         """)
                 .from("Alms et al. 2016, Weed Sci. 64(3): 10 % loss at 3 to 4 plants/m²", VERIFIED)
-                .near("volunteer soybeans/m² that cost 10 % of corn", "3.5", .5, () -> HyperbolicLoss.densityForLossPct(
-                        10, 3.2, 56))
-                .from("Harrison et al. 2001, Weed Sci.: about 1 % for a plant in 10 m², four weeks after corn", VERIFIED)
-                .near("giant ragweed, .1/m², four weeks late", "1.0", .05, () -> HyperbolicLoss.ofLoad(
-                        HyperbolicLoss.load(.1, 136, .0932168, 28), 90));
+                .near(
+                        "volunteer soybeans/m² that cost 10 % of corn",
+                        "3.5", .5, () -> HyperbolicLoss.densityForLossPct(10, 3.2, 56))
+                .from(
+                        "Harrison et al. 2001, Weed Sci.: about 1 % for a plant in 10 m², four weeks after corn",
+                        VERIFIED)
+                .near(
+                        "giant ragweed, .1/m², four weeks late",
+                        "1.0",
+                        .05,
+                        () -> HyperbolicLoss.ofLoad(HyperbolicLoss.load(.1, 136, .0932168, 28), 90));
     }
 
     private static void times(CheckList checks) {
         checks.from("weeds.md 2, checks 2a, 2b, 2d", COMPUTED)
-                .value("yield where weeds are never removed", "44.4444", () -> CriticalCurves.weedyUntil(
-                        1e6, .01, 500, 1.8))
+                .value(
+                        "yield where weeds are never removed",
+                        "44.4444",
+                        () -> CriticalCurves.weedyUntil(1e6, .01, 500, 1.8))
                 .value("weeds must be gone by, for 95 %", "327.415", () -> CriticalCurves.removeBy(95, .01, 500, 1.8))
-                .value("clean from the crop's start until, for 95 %", "284.631", () -> CriticalCurves.cleanFor(
-                        95, 100, .5, .008));
+                .value(
+                        "clean from the crop's start until, for 95 %",
+                        "284.631", () -> CriticalCurves.cleanFor(95, 100, .5, .008));
         delays(checks, "corn-many", 2.0, "5:1 7:2.5 11:5 17:10 25:25 59:50");
         delays(checks, "corn-few", 0.5, "14:1 20:2.5 27:5 44:10");
         delays(checks, "soybean-many", 0.4, "8:2.5 10:5 14:10 23:25");
@@ -70,8 +76,11 @@ public final class WeedChecks {
         checks.from("Soltani et al. 2022, Ontario, " + field + ", smoothed", VERIFIED);
         for (String cell : cells.split(" ", -1)) {
             String[] pair = cell.split(":", -1);
-            checks.near("loss with the post pass on day " + pair[0], pair[1], slack + .05, () -> PostDelay.lossPct(
-                    field, Double.parseDouble(pair[0])));
+            checks.near(
+                    "loss with the post pass on day " + pair[0],
+                    pair[1],
+                    slack + .05,
+                    () -> PostDelay.lossPct(field, Double.parseDouble(pair[0])));
         }
     }
 
@@ -95,15 +104,15 @@ public final class WeedChecks {
             checks.from("weeds.md 3.1, from the half emergence of Forcella et al. 1997, shape 2", COMPUTED)
                     .value(cells[0] + ", half up at " + cells[1] + ": scale", cells[2], () -> scale)
                     .value(cells[0] + ": a tenth up at", cells[3], () -> WeedEmergence.weibullDegreeDays(10, scale, 2))
-                    .value(cells[0] + ": nine tenths up at", cells[4], () -> WeedEmergence.weibullDegreeDays(
-                            90, scale, 2));
+                    .value(
+                            cells[0] + ": nine tenths up at",
+                            cells[4],
+                            () -> WeedEmergence.weibullDegreeDays(90, scale, 2));
         }
         checks.from("weeds.md 3.4, check 3d", COMPUTED)
                 .value("b where half is up at 250, k .01", "8.44426", () -> WeedEmergence.gompertzB(250, .01))
                 .from("weeds.md 3.2, waterhemp fit to Schutte & Davis 2014", COMPUTED)
-                .figure(
-                        "weed-emergence",
-                        """
+                .figure("weed-emergence", """
                         gdd=100 form=weibull scale=540 shape=2.49 | emerged_pct=1.5
                         gdd=300 form=weibull scale=540 shape=2.49 | emerged_pct=20.7
                         gdd=600 form=weibull scale=540 shape=2.49 | emerged_pct=72.7
@@ -129,9 +138,7 @@ public final class WeedChecks {
 
     private static void control(CheckList checks) {
         checks.from("weeds.md 8", COMPUTED)
-                .figure(
-                        "herbicide-dose",
-                        """
+                .figure("herbicide-dose", """
                         rate=12.7 ed50=23.4513 slope=2.8282 | control_pct=15.00
                         rate=25.5 ed50=23.4513 slope=2.8282 | control_pct=55.89
                         rate=102 ed50=23.4513 slope=2.8282 | control_pct=98.46
@@ -149,11 +156,16 @@ public final class WeedChecks {
         for (int year = 1; year <= 4; year++) {
             int until = year;
             checks.from("weeds.md 6.3, check 6c", COMPUTED)
-                    .value("waterhemp from 83 %, no seed return, year " + year, computed[year - 1], () -> bank(
-                            83, 0, 0, 0, until))
+                    .value(
+                            "waterhemp from 83 %, no seed return, year " + year,
+                            computed[year - 1],
+                            () -> bank(83, 0, 0, 0, until))
                     .from("Buhler & Hartzler 2001, Weed Sci. 49:230, Tables 1, 3, 4", VERIFIED)
-                    .near("waterhemp from 83 %, no seed return, year " + year, published[year - 1], 2, () -> bank(
-                            83, 0, 0, 0, until));
+                    .near(
+                            "waterhemp from 83 %, no seed return, year " + year,
+                            published[year - 1],
+                            2,
+                            () -> bank(83, 0, 0, 0, until));
         }
         rotation(checks, "corn, soybean", 0, 0, "99.0", "99.13");
         rotation(checks, "corn, soybean, rye", 1, 0, "97.9", "98.08");
@@ -166,8 +178,11 @@ public final class WeedChecks {
         checks.from("weeds.md 6.4, check " + id, COMPUTED);
         for (int year = 1; year <= printed.length; year++) {
             int until = year;
-            checks.near("seeds/m² from 1000, year " + year, cells[year - 1], .01, () -> bank(
-                    1000, survival, 50_000, .5, until));
+            checks.near(
+                    "seeds/m² from 1000, year " + year,
+                    cells[year - 1],
+                    .01,
+                    () -> bank(1000, survival, 50_000, .5, until));
         }
     }
 
@@ -234,7 +249,9 @@ public final class WeedChecks {
                 .value("case 7g, year 6", ".5000", () -> shareAfter(1e-6, .90, 0, 6))
                 .from("weeds.md 7.3 C, a recessive allele in plants that cross", COMPUTED)
                 .value("years from 1e-6, control 95 %", "52645.0", WeedChecks::yearsOfRecessive)
-                .from("weeds.md 7.3 F, no delay by a mixture where fields are endless, a rotation doubles the years", COMPUTED)
+                .from(
+                        "weeds.md 7.3 F, no delay by a mixture where fields are endless, a rotation doubles the years",
+                        COMPUTED)
                 .value("years to more than 20 %, one herbicide", "5.0", () -> yearsTo(1e-6, .05))
                 .value("years to more than 20 %, both in a mixture", "5.0", () -> yearsTo(1e-12, .05 * .05));
     }
