@@ -61,8 +61,16 @@ class FigureCommandTest {
         }
         Example first = figure.examples().get(0);
         String text = plumbrow(typed(figure, first)).good().out();
-        assertThat(text.replaceAll("\\s+", " "))
-                .contains("Source", figure.outputs().get(0).label());
+        String inOneLine = text.replaceAll("\\s+", " ");
+        assertThat(inOneLine)
+                .contains(
+                        "Source",
+                        figure.outputs().get(0).label(),
+                        "Formula",
+                        "(" + figure.status().words() + ")");
+        figure.answer(first.inputs())
+                .working()
+                .forEach(step -> assertThat(inOneLine).contains(step.text().replaceAll("\\s+", " ")));
     }
 
     private static Object[] typed(Figure figure, Example example, String... more) {
@@ -84,17 +92,6 @@ class FigureCommandTest {
                 .contains("residual-left");
         assertThat(plumbrow("figure", "--search", "zzz").good().out()).contains("No figure asks “zzz”");
         plumbrow("figure", "--search", "how", "much").refused("'much' stands outside");
-    }
-
-    @ParameterizedTest
-    @MethodSource("figures")
-    void anAnswerPrintsItsWholeWorking(Figure figure) {
-        Example first = figure.examples().get(0);
-        String text = plumbrow(typed(figure, first)).good().out().replaceAll("\\s+", " ");
-        figure.answer(first.inputs())
-                .working()
-                .forEach(step -> assertThat(text).contains(step.text().replaceAll("\\s+", " ")));
-        assertThat(text).contains("Formula", "(" + figure.status().words() + ")");
     }
 
     /** 22 ÷ 4.40 = 5: by hand. */

@@ -6,6 +6,7 @@ import static plumbrow.science.figure.Status.VERIFIED;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import plumbrow.science.chance.EmpiricalLaw;
 import plumbrow.science.chance.LognormalLaw;
 import plumbrow.science.chance.PertLaw;
@@ -33,6 +34,7 @@ public final class EconomicsChecks {
 
     public static List<Check> all() {
         CheckList checks = CheckList.of(Subject.ECONOMICS);
+        seed(checks);
         prices(checks);
         yields(checks);
         likelies(checks);
@@ -40,6 +42,17 @@ public final class EconomicsChecks {
         draws(checks);
         knowing(checks);
         return checks.all();
+    }
+
+    private static void seed(CheckList checks) {
+        checks.from("cropquest.com “Saving wheat seed”", VERIFIED)
+                .differs(
+                        "more seed at 70 % germination instead of 90 %, %",
+                        "20.0",
+                        () -> GerminationCorrection.FIGURE
+                                .answer(Map.of("germination_pct", "70", "usual_germination_pct", "90"))
+                                .number("extra_seed_pct"),
+                        "the page subtracts the percents; 90/70 − 1 is 28.6 %");
     }
 
     private static void prices(CheckList checks) {

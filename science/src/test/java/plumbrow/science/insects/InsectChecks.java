@@ -1,9 +1,11 @@
 package plumbrow.science.insects;
 
 import static plumbrow.science.figure.Status.COMPUTED;
+import static plumbrow.science.figure.Status.MEMORY;
 import static plumbrow.science.figure.Status.VERIFIED;
 
 import java.util.List;
+import java.util.Map;
 import plumbrow.science.checks.Check;
 import plumbrow.science.checks.CheckList;
 import plumbrow.science.figure.Subject;
@@ -23,7 +25,15 @@ public final class InsectChecks {
     }
 
     private static void losses(CheckList checks) {
-        checks.from("insects-and-refuge.md 3.1, borers at $15, $4, 180 bu", COMPUTED)
+        checks.from("Ragsdale et al. 2007, J. Econ. Entomol. 100:1258, threshold for a lead of 7 days", MEMORY)
+                .differs(
+                        "soybean aphids a plant, doubling in 6.8 days",
+                        "273.0",
+                        () -> AphidThreshold.FIGURE
+                                .answer(Map.of("lead_days", "7", "doubling_days", "6.8"))
+                                .number("reckoned"),
+                        "simple doubling gives 330, the paper 273, the field rule 250; the field rule is the floor")
+                .from("insects-and-refuge.md 3.1, borers at $15, $4, 180 bu", COMPUTED)
                 .figure("economic-injury-level", """
                         cost=15 value=4 injury=.0501 damage=180 control_share=1 | density=.416
                         cost=15 value=4 injury=.0313 damage=180 control_share=1 | density=.666

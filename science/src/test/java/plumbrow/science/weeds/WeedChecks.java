@@ -133,7 +133,7 @@ public final class WeedChecks {
                         "waterhemp up at 100",
                         "10.9",
                         () -> WeedEmergence.weibullPct(100, 540, 2.49),
-                        "early stragglers are real and no smooth curve has them; the season's draws widen it");
+                        "early stragglers are real, and no smooth curve has them");
     }
 
     private static void control(CheckList checks) {
