@@ -188,7 +188,7 @@ class PagesTest {
         String typed = "?cost_usd_ac=18&loss_bu_ac=14&price_usd_bu=4.40";
         var page = visitor.get("/figures/break-even-chance" + typed);
         String paper = page.body()
-                .substring(page.body().indexOf("on-paper"), page.body().indexOf("<h2>Working"));
+                .substring(page.body().indexOf("Worked from"), page.body().indexOf("<h2>Working"));
         assertThat(paper).contains("18 $/ac", "14 bu/ac", "4.40 $/bu", "<dd>1 </dd>");
     }
 
