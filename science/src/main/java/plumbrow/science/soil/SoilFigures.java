@@ -8,6 +8,8 @@ public final class SoilFigures {
     public static final List<Figure> ALL = List.of(
             TextureClass.FIGURE,
             TillageFloor.FIGURE,
+            Incorporation.FIGURE,
+            Incorporation.SPECIES,
             ResidueCover.FIGURE,
             ResidueCover.COUNTED,
             PolygonAcres.FIGURE,
