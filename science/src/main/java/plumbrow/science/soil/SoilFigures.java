@@ -10,11 +10,15 @@ public final class SoilFigures {
             TillageFloor.FIGURE,
             Incorporation.FIGURE,
             Incorporation.SPECIES,
+            SweepOverlap.FIGURE,
             ResidueCover.FIGURE,
+            ResiduePasses.FIGURE,
             ResidueCover.COUNTED,
             PolygonAcres.FIGURE,
             SetbackAcres.FIGURE,
-            IrrigationDepth.FIGURE);
+            IrrigationDepth.FIGURE,
+            Activation.FIGURE,
+            Activation.WATER);
 
     private SoilFigures() {}
 }

@@ -16,6 +16,8 @@ public final class SprayingFigures {
             SpeedRange.FIGURE,
             Loads.FIGURE,
             ProductPerLoad.FIGURE,
+            MeasuredAmount.FIGURE,
+            MeasuredAmount.LEFTOVER,
             ProductForIngredient.LIQUID,
             ProductForIngredient.DRY,
             WaterConditioner.FIGURE,
@@ -36,10 +38,13 @@ public final class SprayingFigures {
             Stand.SEEDING,
             Stand.COUNT,
             CornStand.FIGURE,
+            CornStandIowa.FIGURE,
             CornStand.REPLANT,
+            PlantingDelay.FIGURE,
             FieldCapacity.FIGURE,
             FieldTime.FIGURE,
-            FieldTime.DAYS);
+            FieldTime.DAYS,
+            PlantingDelay.SUITABLE);
 
     private SprayingFigures() {}
 }

@@ -14,8 +14,10 @@ public final class TrialFigures {
             SplitPlot.FIGURE,
             ReplicatesNeeded.FIGURE,
             ReplicatesNeeded.POWER,
+            TwoGroups.FIGURE,
             RandomEffects.FIGURE,
             DoseResponseFit.FIGURE,
+            EffectiveDose.FIGURE,
             KillFit.FIGURE,
             YieldCurveFit.QUADRATIC,
             YieldCurveFit.PLATEAU);

@@ -12,6 +12,8 @@ public final class WeatherFigures {
             DewPoint.FIGURE,
             DewPoint.HUMIDITY,
             VapourDeficit.FIGURE,
+            RainFree.DAY,
+            RainFree.FIGURE,
             WindAtHeight.FIGURE,
             WindAtHeight.GRASS,
             Downwind.FIGURE,

@@ -6,7 +6,9 @@ import plumbrow.science.figure.Figure;
 /** The figures of this subject, in the order of the docs page. */
 public final class WeedFigures {
     public static final List<Figure> ALL = List.of(
+            WeedDensity.COUNT,
             WeedLoss.FIGURE,
+            WeedDensity.FOR_LOSS,
             WeedLossLate.FIGURE,
             MixedWeedLoss.FIGURE,
             RelativeLeafArea.FIGURE,
@@ -16,9 +18,13 @@ public final class WeedFigures {
             CriticalWindow.FIGURE,
             PostDelay.FIGURE,
             WeedEmergence.FIGURE,
+            EmergenceSpecies.NAMED,
+            EmergenceSpecies.WATERHEMP,
             ResidualLeft.FIGURE,
             ResidualControl.FIGURE,
             ResidualControl.RECORD,
+            ResidualSoil.DOSE,
+            ResidualSoil.DAYS_LOST,
             HerbicideDose.FIGURE,
             HerbicideDose.HALF_DOSE,
             PassesControl.FIGURE,
@@ -26,9 +32,13 @@ public final class WeedFigures {
             SeedbankNext.FIGURE,
             SeedbankNext.CONTROL_NEEDED,
             SeedbankRotation.FIGURE,
+            WeedSeeds.LAMBSQUARTERS,
+            WeedSeeds.CROWDED,
+            WeedSeeds.CLEAN,
             ResistanceYears.FIGURE,
             ResistanceYears.SELECTION,
             ResistanceGenes.ALLELES,
+            TwoHerbicides.FIGURE,
             ResistanceGenes.DOUBLE,
             ResistanceGenes.GROUPS);
 
