@@ -1,6 +1,7 @@
 package plumbrow.science.outside;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.DisplayName;
@@ -214,7 +215,7 @@ class CurvesAgainstRTest extends BesideR {
     }
 
     private static Map<String, String> with(Map<String, String> typed, String key, double value) {
-        Map<String, String> more = new java.util.HashMap<>(typed);
+        Map<String, String> more = new HashMap<>(typed);
         more.put(key, Double.toString(value));
         return more;
     }
