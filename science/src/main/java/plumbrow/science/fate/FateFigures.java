@@ -13,6 +13,7 @@ public final class FateFigures {
             VapourFlux.FIGURE,
             AirEmission.FLUX,
             AirEmission.SHARE,
+            IncorporationNeed.FIGURE,
             ThiocarbamateLoss.FIGURE,
             Dissipation.FIGURE,
             HalfLifeAt.FIGURE,

@@ -16,6 +16,7 @@ public final class TrialFigures {
             ReplicatesNeeded.POWER,
             TwoGroups.FIGURE,
             RandomEffects.FIGURE,
+            SitesReml.FIGURE,
             DoseResponseFit.FIGURE,
             EffectiveDose.FIGURE,
             KillFit.FIGURE,

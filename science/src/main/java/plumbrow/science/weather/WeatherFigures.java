@@ -18,6 +18,7 @@ public final class WeatherFigures {
             WindAtHeight.GRASS,
             Downwind.FIGURE,
             Inversion.FIGURE,
+            SprayHours.FIGURE,
             SunTimes.FIGURE,
             SunElevation.FIGURE);
 

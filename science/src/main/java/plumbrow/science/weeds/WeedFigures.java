@@ -17,6 +17,7 @@ public final class WeedFigures {
             CriticalPeriod.FIGURE,
             CriticalWindow.FIGURE,
             PostDelay.FIGURE,
+            SoilHeat.FIGURE,
             WeedEmergence.FIGURE,
             EmergenceSpecies.NAMED,
             EmergenceSpecies.WATERHEMP,
@@ -38,6 +39,7 @@ public final class WeedFigures {
             ResistanceYears.FIGURE,
             ResistanceYears.SELECTION,
             ResistanceGenes.ALLELES,
+            GenotypeShares.FIGURE,
             TwoHerbicides.FIGURE,
             ResistanceGenes.DOUBLE,
             ResistanceGenes.GROUPS);

@@ -237,6 +237,34 @@ class TrialsAgainstRTest extends BesideR {
     }
 
     @Test
+    @DisplayName("Several sites by metafor with restricted likelihood and Hartung-Knapp; 1e-6")
+    void restrictedLikelihood() {
+        for (int set = 0; set < SETS; set++) {
+            int sites = draws.whole(3, 12);
+            double[] effects = draws.list(sites, 4, draws.between(1, 6));
+            double[] variances = new double[sites];
+            for (int i = 0; i < sites; i++) {
+                variances[i] = draws.between(.5, 8);
+            }
+            ours.add(answer(
+                    "random-effects-reml",
+                    Map.of("effects", Draws.typed(effects), "variances", Draws.typed(variances))));
+            r.add("y", effects, "v", variances);
+        }
+        same(
+                r.answers(
+                        """
+                        steps <- list(threshold = 1e-12, maxiter = 10000)
+                        m <- rma(s$y, s$v, method = "REML", control = steps)
+                        k <- rma(s$y, s$v, method = "REML", test = "knha", control = steps)
+                        c(m$b, m$se, m$tau2, k$ci.lb, k$ci.ub)
+                        """,
+                        "metafor"),
+                1e-6,
+                "pooled", "standard_error", "tau2", "hk_low", "hk_high");
+    }
+
+    @Test
     @DisplayName("Power and replicates by power.t.test, its far tail left out as here; 1e-4")
     void power() {
         for (int set = 0; set < SETS; set++) {
