@@ -36,11 +36,11 @@ public final class EconomicsFigures {
             ChanceBetter.FIGURE,
             PerfectInformation.FIGURE,
             PartialInformation.FIGURE,
-            PartialInformation.NORMAL,
+            InformationNormal.FIGURE,
             SampleInformation.FIGURE,
             ScoutingValue.FIGURE,
             TrialValue.FIGURE,
-            DrawShare.METRIC,
+            YieldMetric.FIGURE,
             DoseResponse.FIGURE,
             BestRateQuadratic.FIGURE,
             BestRatePlateau.FIGURE);

@@ -1,12 +1,10 @@
 package plumbrow.science.economics;
 
 import static plumbrow.science.figure.Input.list;
-import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Input.table;
 import static plumbrow.science.figure.Status.COMPUTED;
 import static plumbrow.science.figure.Status.MEMORY;
 
-import plumbrow.science.chance.StandardNormal;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
 import plumbrow.science.figure.Numbers;
@@ -16,11 +14,11 @@ import plumbrow.science.figure.Subject;
 import plumbrow.science.figure.Working;
 
 /**
- * What it is worth to know one of two uncertain things before choosing, and what it is worth to know a gain for certain.
+ * What it is worth to know one of two uncertain things before choosing.
  *
- *   EVPPI(x) = Σ_x p(x)·max_a Σ_y p(y)·u(a,x,y) − max_a Σ p·u;  gain ~ N(μ,σ): EVPI = σ·φ(μ/σ) − |μ|·Φ(−|μ|/σ)
+ *   EVPPI(x) = Σ_x p(x)·max_a Σ_y p(y)·u(a,x,y) − max_a Σ p·u
  *
- * The two things are independent. The values do not add up: together they may be worth more or less than each alone.
+ * The two things are independent. Both together are worth at least as much as either, but not their sum.
  *
  * Source: Raiffa & Schlaifer 1961 (from memory).
  */
@@ -63,19 +61,6 @@ public final class PartialInformation {
                     "pest saves 5 or 1 bu: reference 2.7",
                     COMPUTED)
             .model(PartialInformation::solve);
-
-    public static final Figure NORMAL = Figure.declare("information-normal", Subject.ECONOMICS)
-            .question("What is it worth to know a gain for certain before choosing?")
-            .input(number("gain_mean", "Gain believed, mean", "$/ac", Range.ANY, "5"))
-            .input(number("gain_sd", "Gain believed, spread", "$/ac", Range.POSITIVE, "20"))
-            .output("value_usd_ac", "Worth of knowing", "$/ac")
-            .output("chance_wrong", "Chance that today's choice is the wrong one", "")
-            .formula("worth = spread × φ(mean ÷ spread) − |mean| × Φ(−|mean| ÷ spread)")
-            .source("Raiffa & Schlaifer 1961", MEMORY)
-            .validity("Two courses whose difference is believed normal; today's choice goes by the sign of the mean.")
-            .example("gain_mean=5 gain_sd=20", "value_usd_ac=5.7269 chance_wrong=.4013", "reference 2.7", COMPUTED)
-            .example("gain_mean=-8 gain_sd=15", "value_usd_ac=2.8156", "reference 2.7", COMPUTED)
-            .model(PartialInformation::solveNormal);
 
     private PartialInformation() {}
 
@@ -156,24 +141,5 @@ public final class PartialInformation {
             throw given.refuse(key, "chances that sum to 1 (these sum to " + Numbers.plain(sum) + ")");
         }
         return chances;
-    }
-
-    private static Outputs solveNormal(Given given, Working working) {
-        double mean = given.number("gain_mean");
-        double sd = given.number("gain_sd");
-        double size = Math.abs(mean);
-        double wrong = working.line(
-                "chance that today's choice is wrong", StandardNormal.below(-size / sd), "", "Φ(−{} ÷ {})", size, sd);
-        double worth = working.line(
-                "worth of knowing",
-                sd * StandardNormal.density(size / sd) - size * wrong,
-                "$/ac",
-                "{} × φ({} ÷ {}) − {} × {}",
-                sd,
-                size,
-                sd,
-                size,
-                wrong);
-        return new Outputs().put("value_usd_ac", Math.max(worth, 0)).put("chance_wrong", wrong);
     }
 }

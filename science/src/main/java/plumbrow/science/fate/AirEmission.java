@@ -1,30 +1,22 @@
 package plumbrow.science.fate;
 
-import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Input.word;
-import static plumbrow.science.figure.Status.COMPUTED;
 import static plumbrow.science.figure.Status.MEMORY;
-import static plumbrow.science.figure.Status.VERIFIED;
 
 import java.util.List;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
 import plumbrow.science.figure.Outputs;
-import plumbrow.science.figure.Range;
 import plumbrow.science.figure.Subject;
 import plumbrow.science.figure.Working;
 
 /**
- * The share of an active ingredient that goes to the air in 30 days by EPA's emission factors, and a one-line flux.
+ * The share of an active ingredient that goes to the air in 30 days by EPA's emission factors.
  *
  *   on the surface  0.35 (1e-6 to 1e-4 mmHg), 0.58 (above); no factor below 1e-6: unknown, not nothing
  *   worked in       0.0027, 0.021, 0.052
- *   flux            ER = 1464·P·M, from surfaces that hold the active like a liquid
  *
- *   P  vapour pressure [Pa];  M  molecular weight [g/mol];  ER [µg/(m²·h)]
- *
- * Source: EPA AP-42 section 9.2.2 (factors from memory); Mackay & van Wesenbeeck 2014, scribd.com/document/322139784
- * (exponent and unit lost in that copy).
+ * Source: EPA AP-42 section 9.2.2 (factors from memory).
  */
 public final class AirEmission {
     private static final double PA_PER_MMHG = 133.322368;
@@ -32,7 +24,6 @@ public final class AirEmission {
     private static final double HIGH_MMHG = 1e-4;
     private static final double[] INCORPORATED = {0.0027, 0.021, 0.052};
     private static final double[] SURFACE = {Double.NaN, 0.35, 0.58};
-    private static final double MACKAY = 1464;
 
     public static final Figure SHARE = Figure.declare("air-emission-share", Subject.FATE)
             .question("What share of the active ingredient goes to the air in 30 days?")
@@ -68,22 +59,6 @@ public final class AirEmission {
                     MEMORY)
             .model(AirEmission::solveShare);
 
-    public static final Figure FLUX = Figure.declare("evaporation-flux", Subject.FATE)
-            .question("How fast does the active ingredient leave leaves and residue, by the one-line form?")
-            .input(Asked.VAPOUR_PRESSURE)
-            .input(number("mw", "Molecular weight", "g/mol", Range.POSITIVE, "281.3"))
-            .output("flux", "Flux of the first day", "µg/(m²·h)")
-            .formula("flux = 1464 × vapour pressure × molecular weight")
-            .source("Mackay & van Wesenbeeck 2014", VERIFIED)
-            .validity("Surfaces that hold the active like a liquid. Good to a factor of two to ten.")
-            .caution("Puts products in order; it is not a share lost. Beside it stands vapour-flux.")
-            .example(
-                    "vapour_pressure_pa=.004 mw=281.3",
-                    "flux=1647.3",
-                    "pendimethalin, reference 1.4; turf lost 688 to 2360",
-                    COMPUTED)
-            .model(AirEmission::solveFlux);
-
     private AirEmission() {}
 
     private static Outputs solveShare(Given given, Working working) {
@@ -111,14 +86,5 @@ public final class AirEmission {
             outputs.put("incorporated_times_less", less);
         }
         return outputs;
-    }
-
-    private static Outputs solveFlux(Given given, Working working) {
-        double pressure = given.number("vapour_pressure_pa");
-        double weight = given.number("mw");
-        return new Outputs()
-                .put(
-                        "flux",
-                        working.line("flux", MACKAY * pressure * weight, "", "{} × {} × {}", MACKAY, pressure, weight));
     }
 }

@@ -16,16 +16,14 @@ import plumbrow.science.figure.Subject;
 import plumbrow.science.figure.Working;
 
 /**
- * A benchmark for life in water from the tests at hand, and a concentration against it; and whether evening is enough for bees.
+ * A benchmark for life in water from the tests at hand, and a concentration against it.
  *
  *   acute, fish and invertebrates: 0.5 × lowest LC50 or EC50;  chronic: lowest NOAEC;  plants: lowest EC50
- *   bees: residue that kills a quarter for more than 8 hours is extended toxicity: spraying in the evening is not enough
  *
- * Source: EPA/OPP aquatic life benchmarks (rules from memory); RT25 from memory.
+ * Source: EPA/OPP aquatic life benchmarks (rules from memory).
  */
 public final class AquaticBenchmark {
     private static final double ACUTE_SHARE = 0.5;
-    private static final double EXTENDED_H = 8;
 
     public static final Figure FIGURE = Figure.declare("aquatic-benchmark", Subject.FATE)
             .question("How does a concentration in water compare with what its life stands?")
@@ -56,38 +54,6 @@ public final class AquaticBenchmark {
                     COMPUTED)
             .model(AquaticBenchmark::solve);
 
-    public static final Figure EVENING = Figure.declare("bee-residue-time", Subject.FATE)
-            .question("Is spraying in the evening enough for bees?")
-            .input(number(
-                    "rt25_h",
-                    "Hours until residue kills a quarter or less of the bees",
-                    "h",
-                    Range.closed(0, 5000),
-                    "6"))
-            .input(number("hours_to_flight", "Hours from the spray until bees fly", "h", Range.closed(0, 72), "10"))
-            .output("verdict", "In words", "")
-            .output("hours_short", "Hours that are missing; negative is to spare", "h")
-            .formula("missing = RT25 − hours until bees fly; above 8 h the toxicity is extended")
-            .source("EPA residual time 25", MEMORY)
-            .validity("Of the same rate and formulation: never carried over to another. Warm dry weather shortens it.")
-            .caution("The label's bee box and its words on bloom decide.")
-            .example(
-                    "rt25_h=6 hours_to_flight=10",
-                    "verdict=residue fades before bees fly hours_short=-4",
-                    "by hand",
-                    COMPUTED)
-            .example(
-                    "rt25_h=24 hours_to_flight=10",
-                    "verdict=extended toxicity: evening is not enough hours_short=14",
-                    "more than 8 h",
-                    MEMORY)
-            .example(
-                    "rt25_h=7 hours_to_flight=5",
-                    "verdict=bees fly before the residue fades hours_short=2",
-                    "by hand",
-                    COMPUTED)
-            .model(AquaticBenchmark::solveEvening);
-
     private AquaticBenchmark() {}
 
     private static Outputs solve(Given given, Working working) {
@@ -100,15 +66,5 @@ public final class AquaticBenchmark {
                 .put("benchmark_ug_l", benchmark)
                 .put("share", of)
                 .put("verdict", of >= 1 ? "look closer" : "below the benchmark");
-    }
-
-    private static Outputs solveEvening(Given given, Working working) {
-        double fades = given.number("rt25_h");
-        double flight = given.number("hours_to_flight");
-        double missing = working.line("hours that are missing", fades - flight, "h", "{} − {}", fades, flight);
-        String verdict = fades > EXTENDED_H
-                ? "extended toxicity: evening is not enough"
-                : missing > 0 ? "bees fly before the residue fades" : "residue fades before bees fly";
-        return new Outputs().put("verdict", verdict).put("hours_short", missing);
     }
 }

@@ -11,7 +11,7 @@ public final class FateFigures {
             WarmVapour.HEAT,
             HenryConstant.FIGURE,
             VapourFlux.FIGURE,
-            AirEmission.FLUX,
+            EvaporationFlux.FIGURE,
             AirEmission.SHARE,
             IncorporationNeed.FIGURE,
             ThiocarbamateLoss.FIGURE,
@@ -55,7 +55,7 @@ public final class FateFigures {
             WildlifeToxicity.FIGURE,
             BeeExposure.FIGURE,
             TreatedSeed.BEES,
-            AquaticBenchmark.EVENING,
+            BeeResidueTime.FIGURE,
             BeeToxicityClass.FIGURE);
 
     private FateFigures() {}

@@ -30,7 +30,8 @@ public final class IncorporationNeed {
             .input(Asked.VAPOUR_PRESSURE)
             .input(word("soil", "Soil surface", List.of("warm-moist", "dry-or-cold"), "warm-moist"))
             .input(word("rain", "Rain forecast within seven days", List.of("yes", "no"), "no"))
-            .input(word("thiocarbamate", "Whether it is a thiocarbamate", List.of("yes", "no"), "no").orElse("no"))
+            .input(word("thiocarbamate", "Whether it is a thiocarbamate", List.of("yes", "no"), "no")
+                    .orElse("no"))
             .output("verdict", "Working in is", "")
             .output("mmhg_over_limit", "Vapour pressure over 0.0001 mmHg", "")
             .output("eu_soil", "EU trigger for vapour from soil", "")
@@ -39,21 +40,44 @@ public final class IncorporationNeed {
             .source("Common practice; trigger of FOCUS Air 2008", PRACTICE)
             .validity("Where the label is silent. Dry soil holds it only until dew or rain.")
             .caution("Where the label gives hours and depth, those are the law.")
-            .example("vapour_pressure_pa=.0147 soil=warm-moist rain=no", "verdict=needed the same day mmhg_over_limit=1.1026 eu_soil=reached eu_plants=reached", "trifluralin, rule of reference 1.5", PRACTICE)
-            .example("vapour_pressure_pa=3.2 soil=warm-moist rain=no thiocarbamate=yes", "verdict=needed within hours", "EPTC", PRACTICE)
-            .example("vapour_pressure_pa=.004 soil=warm-moist rain=no", "verdict=advised, lightly", "pendimethalin", PRACTICE)
-            .example("vapour_pressure_pa=.004 soil=dry-or-cold rain=no", "verdict=not needed for this", "rule", PRACTICE)
-            .example("vapour_pressure_pa=.0000385 soil=warm-moist rain=no", "verdict=not needed for this eu_soil=not reached eu_plants=reached", "atrazine, FOCUS Air 2008", MEMORY)
-            .example("vapour_pressure_pa=.000001 soil=warm-moist rain=no", "eu_plants=not reached", "below both", COMPUTED)
+            .example(
+                    "vapour_pressure_pa=.0147 soil=warm-moist rain=no",
+                    "verdict=needed the same day mmhg_over_limit=1.1026 eu_soil=reached eu_plants=reached",
+                    "trifluralin, rule of reference 1.5",
+                    PRACTICE)
+            .example(
+                    "vapour_pressure_pa=3.2 soil=warm-moist rain=no thiocarbamate=yes",
+                    "verdict=needed within hours",
+                    "EPTC",
+                    PRACTICE)
+            .example(
+                    "vapour_pressure_pa=.004 soil=warm-moist rain=no",
+                    "verdict=advised, lightly",
+                    "pendimethalin",
+                    PRACTICE)
+            .example(
+                    "vapour_pressure_pa=.004 soil=dry-or-cold rain=no", "verdict=not needed for this", "rule", PRACTICE)
+            .example(
+                    "vapour_pressure_pa=.0000385 soil=warm-moist rain=no",
+                    "verdict=not needed for this eu_soil=not reached eu_plants=reached",
+                    "atrazine, FOCUS Air 2008",
+                    MEMORY)
+            .example(
+                    "vapour_pressure_pa=.000001 soil=warm-moist rain=no",
+                    "eu_plants=not reached",
+                    "below both",
+                    COMPUTED)
             .model(IncorporationNeed::solve);
 
     private IncorporationNeed() {}
 
     private static Outputs solve(Given given, Working working) {
         double pressure = given.number("vapour_pressure_pa");
-        double mmHg = working.line("vapour pressure in mmHg", pressure / PA_PER_MMHG, "", "{} ÷ {}", pressure, PA_PER_MMHG);
+        double mmHg =
+                working.line("vapour pressure in mmHg", pressure / PA_PER_MMHG, "", "{} ÷ {}", pressure, PA_PER_MMHG);
         double over = working.line("over the limit", mmHg / 1e-4, "", "{} ÷ 0.0001", mmHg);
-        boolean exposed = given.word("soil").equals("warm-moist") && given.word("rain").equals("no");
+        boolean exposed =
+                given.word("soil").equals("warm-moist") && given.word("rain").equals("no");
         String verdict;
         if (over > 1) {
             verdict = given.word("thiocarbamate").equals("yes") ? "needed within hours" : "needed the same day";

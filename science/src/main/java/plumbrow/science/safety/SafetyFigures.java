@@ -33,7 +33,7 @@ public final class SafetyFigures {
             PeopleNearby.REENTRY,
             PeopleNearby.DEFAULT_INTERVAL,
             PeopleNearby.ZONE,
-            StoreAndContainers.EQUIPMENT,
+            HandlerEquipment.FIGURE,
             Rinsing.RINSE,
             StoreAndContainers.EMPTY,
             StoreAndContainers.CONTAINMENT,

@@ -15,17 +15,15 @@ import plumbrow.science.figure.Subject;
 import plumbrow.science.figure.Working;
 
 /**
- * How much a containment around tanks must hold, whether a container counts as empty, and what a handler wears at the least.
+ * How much a containment around tanks must hold, and whether a container counts as empty.
  *
  *   containment  110 % of the largest tank where rain falls in, 100 % under a roof;  pad  750 gal, or the largest if smaller
  *   empty (RCRA) 1 inch or less, or 3 % by weight up to 110 gal, 0.3 % above; acutely hazardous: three rinses besides
  *
- * Source: 40 CFR 165 subpart E (capacities from memory); 40 CFR 261.7 at labtrain.noaa.gov (empty); 40 CFR 156.212(e)
- * (equipment, from memory but for gloves and respirator).
+ * Source: 40 CFR 165 subpart E (capacities from memory); 40 CFR 261.7 at labtrain.noaa.gov (empty).
  */
 public final class StoreAndContainers {
     private static final double PAD_GAL = 750;
-    private static final List<String> CATEGORIES = List.of("I", "II", "III", "IV");
 
     public static final Figure CONTAINMENT = Figure.declare("store-containment", Subject.SAFETY)
             .question("How many gallons must the containment hold?")
@@ -85,35 +83,6 @@ public final class StoreAndContainers {
                     COMPUTED)
             .model(StoreAndContainers::solveEmpty);
 
-    public static final Figure EQUIPMENT = Figure.declare("handler-equipment", Subject.SAFETY)
-            .question("What must a handler wear at the least, by the product's categories?")
-            .input(word("skin", "Category on the skin, the more severe of dermal and irritation", CATEGORIES, "II"))
-            .input(word("inhalation", "Category in the lungs", CATEGORIES, "III"))
-            .input(word("eye", "Category of eye irritation", CATEGORIES, "II"))
-            .output("body", "Body", "")
-            .output("feet", "Feet", "")
-            .output("hands", "Hands", "")
-            .output("lungs", "Lungs", "")
-            .output("eyes", "Eyes", "")
-            .output("items", "Items beyond shirt, trousers, shoes and socks", "")
-            .formula("table of 40 CFR 156.212(e) by category")
-            .source("40 CFR 156.212(e)", MEMORY)
-            .validity(
-                    "The federal least for a new label. Gloves and respirator seen in EPA's manual, the rest from memory.")
-            .caution(
-                    "The label's own list is the law: wear the more protective of each item, for mixtures of all products.")
-            .example(
-                    "skin=II inhalation=III eye=II",
-                    "body=coveralls over short sleeves and short trousers feet=chemical-resistant footwear and socks hands=chemical-resistant gloves lungs=none eyes=protective eyewear items=4",
-                    "40 CFR 156.212(e)",
-                    MEMORY)
-            .example(
-                    "skin=IV inhalation=I eye=IV",
-                    "body=long sleeves and long trousers feet=shoes and socks hands=no minimum lungs=respirator eyes=none items=1",
-                    "40 CFR 156.212(e)",
-                    MEMORY)
-            .model(StoreAndContainers::solveEquipment);
-
     private StoreAndContainers() {}
 
     private static Outputs solveContainment(Given given, Working working) {
@@ -140,39 +109,5 @@ public final class StoreAndContainers {
         String empty =
                 !little ? "no" : acute.equals("no") || rinsed ? "yes" : acute.equals("unknown") ? "unknown" : "no";
         return new Outputs().put("empty", empty).put("residue_pct", pct);
-    }
-
-    private static Outputs solveEquipment(Given given, Working working) {
-        int skin = CATEGORIES.indexOf(given.word("skin"));
-        boolean breathes = CATEGORIES.indexOf(given.word("inhalation")) <= 1;
-        boolean sees = CATEGORIES.indexOf(given.word("eye")) <= 1;
-        double coveralls = skin <= 1 ? 1 : 0;
-        double footwear = skin <= 1 ? 1 : 0;
-        double gloves = skin <= 2 ? 1 : 0;
-        double lungs = breathes ? 1 : 0;
-        double eyes = sees ? 1 : 0;
-        double items = working.line(
-                "items: coveralls, footwear, gloves, respirator, eyewear",
-                coveralls + footwear + gloves + lungs + eyes,
-                "",
-                "{} + {} + {} + {} + {}",
-                coveralls,
-                footwear,
-                gloves,
-                lungs,
-                eyes);
-        return new Outputs()
-                .put(
-                        "body",
-                        switch (skin) {
-                            case 0 -> "coveralls over long sleeves and long trousers";
-                            case 1 -> "coveralls over short sleeves and short trousers";
-                            default -> "long sleeves and long trousers";
-                        })
-                .put("feet", skin <= 1 ? "chemical-resistant footwear and socks" : "shoes and socks")
-                .put("hands", skin <= 2 ? "chemical-resistant gloves" : "no minimum")
-                .put("lungs", breathes ? "respirator" : "none")
-                .put("eyes", sees ? "protective eyewear" : "none")
-                .put("items", items);
     }
 }

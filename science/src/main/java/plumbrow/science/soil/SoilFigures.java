@@ -18,7 +18,7 @@ public final class SoilFigures {
             SetbackAcres.FIGURE,
             IrrigationDepth.FIGURE,
             Activation.FIGURE,
-            Activation.WATER);
+            SoilWater.FIGURE);
 
     private SoilFigures() {}
 }

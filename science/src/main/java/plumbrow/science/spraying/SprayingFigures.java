@@ -44,7 +44,7 @@ public final class SprayingFigures {
             FieldCapacity.FIGURE,
             FieldTime.FIGURE,
             FieldTime.DAYS,
-            PlantingDelay.SUITABLE);
+            SuitableDays.FIGURE);
 
     private SprayingFigures() {}
 }

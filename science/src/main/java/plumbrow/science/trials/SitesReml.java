@@ -39,7 +39,8 @@ public final class SitesReml {
             .output("hk_high", "Interval for few sites, upper end", "bu/ac")
             .formula("variance between sites by restricted likelihood; mean and interval as in random-effects")
             .source("Restricted likelihood of the normal model", MEMORY)
-            .validity("Two sites or more, as many variances as effects. Where the sites agree the variance between them is 0.")
+            .validity(
+                    "Two sites or more, as many variances as effects. Where the sites agree the variance between them is 0.")
             .caution("Beside random-effects: where the two disagree much, the sites are too few to tell.")
             .example(
                     "effects=-.889311334,-1.585388657,-1.348073148,-1.441551190,-.217547322,-.786115586,-1.620898224,.011952334,-.469417649,-1.371344803,-.339358828,.445913401,-.017313948"
@@ -47,7 +48,11 @@ public final class SitesReml {
                     "tau2=.3132 pooled=-.7145",
                     "BCG trials, RoBMA vignette on CRAN: .3132",
                     VERIFIED)
-            .example("effects=3.0,3.4,2.8,3.1 variances=1,1.5,.8,1.2", "tau2=0 pooled=3.0267 standard_error=.5164", "set B of reference 3.6: sites agree", COMPUTED)
+            .example(
+                    "effects=3.0,3.4,2.8,3.1 variances=1,1.5,.8,1.2",
+                    "tau2=0 pooled=3.0267 standard_error=.5164",
+                    "set B of reference 3.6: sites agree",
+                    COMPUTED)
             .model(SitesReml::solve);
 
     private SitesReml() {}
@@ -104,9 +109,17 @@ public final class SitesReml {
         double error = working.line("its standard error", 1 / Math.sqrt(total), "", "1 ÷ √({})", total);
         double squares = Pooled.squares(effects, weights, mean);
         int df = effects.length - 1;
-        double few = working.line("standard error for few sites", Math.sqrt(squares / (df * total)), "", "√({} ÷ ({} × {}))", squares, df, total);
+        double few = working.line(
+                "standard error for few sites",
+                Math.sqrt(squares / (df * total)),
+                "",
+                "√({} ÷ ({} × {}))",
+                squares,
+                df,
+                total);
         double confidence = given.number("confidence");
-        double t = working.line("t", StudentT.forConfidence(confidence, df), "", "T⁻¹({}; {})", (1 + confidence) / 2, df);
+        double t =
+                working.line("t", StudentT.forConfidence(confidence, df), "", "T⁻¹({}; {})", (1 + confidence) / 2, df);
         return new Outputs()
                 .put("pooled", mean)
                 .put("standard_error", error)

@@ -31,26 +31,46 @@ public final class SprayHours {
     public static final Figure FIGURE = Figure.declare("spray-hours", Subject.WEATHER)
             .question("Which of these hours are fit for spraying?")
             .input(list("hour", "Hour of the clock", "h", Range.closed(0, 24), "5,7,9,11,13,15,17,18,20"))
-            .input(list("temperature_c", "Air temperature", "°C", Range.closed(-20, 50), "11,14.5,19,23.5,27,28.5,27,24.5,18"))
+            .input(list(
+                    "temperature_c",
+                    "Air temperature",
+                    "°C",
+                    Range.closed(-20, 50),
+                    "11,14.5,19,23.5,27,28.5,27,24.5,18"))
             .input(list("humidity_pct", "Relative humidity", "%", Range.closed(5, 99), "96,82,64,48,38,32,36,45,74"))
-            .input(list("wind_mph", "Wind at the height of the label's limit", "mph", Range.closed(0, 200), "2,4.5,6,8.5,9.5,12,9,5,1.5"))
-            .input(list("rain_in", "Rain", "in", Range.closed(0, 20), "0,0,0,0,0,0,0,0,0").optional())
+            .input(list(
+                    "wind_mph",
+                    "Wind at the height of the label's limit",
+                    "mph",
+                    Range.closed(0, 200),
+                    "2,4.5,6,8.5,9.5,12,9,5,1.5"))
+            .input(list("rain_in", "Rain", "in", Range.closed(0, 20), "0,0,0,0,0,0,0,0,0")
+                    .optional())
             .input(number("sunrise_h", "Sunrise", "h", Range.closed(0, 24), "4.889"))
             .input(number("sunset_h", "Sunset", "h", Range.closed(0, 24), "19.483"))
-            .input(number("wind_least_mph", "Least wind", "mph", Range.closed(0, 20), "3").orElse("3"))
-            .input(number("wind_most_mph", "Most wind", "mph", Range.closed(0, 40), "10").orElse("10"))
-            .input(number("delta_least_c", "Least delta T", "°C", Range.closed(0, 20), "2").orElse("2"))
-            .input(number("delta_most_c", "Most delta T", "°C", Range.closed(0, 30), "10").orElse("10"))
-            .input(number("before_sunset_h", "Inversions from so long before sunset", "h", Range.closed(0, 8), "2").orElse("2"))
-            .input(number("after_sunrise_h", "Inversions until so long after sunrise", "h", Range.closed(0, 8), "1").orElse("1"))
+            .input(number("wind_least_mph", "Least wind", "mph", Range.closed(0, 20), "3")
+                    .orElse("3"))
+            .input(number("wind_most_mph", "Most wind", "mph", Range.closed(0, 40), "10")
+                    .orElse("10"))
+            .input(number("delta_least_c", "Least delta T", "°C", Range.closed(0, 20), "2")
+                    .orElse("2"))
+            .input(number("delta_most_c", "Most delta T", "°C", Range.closed(0, 30), "10")
+                    .orElse("10"))
+            .input(number("before_sunset_h", "Inversions from so long before sunset", "h", Range.closed(0, 8), "2")
+                    .orElse("2"))
+            .input(number("after_sunrise_h", "Inversions until so long after sunrise", "h", Range.closed(0, 8), "1")
+                    .orElse("1"))
             .output("passing", "Hours that pass", "")
             .output("longest_run", "Longest run of them", "")
             .output("delta_t_c", "Delta T of each hour", "°C")
             .output("results", "Each hour", "")
-            .formula("pass where wind and delta T lie in their limits, no rain, and not within 2 h before sunset to 1 h after sunrise")
+            .formula(
+                    "pass where wind and delta T lie in their limits, no rain, and not within 2 h before sunset to 1 h after sunrise")
             .source("Rules of pesticidestewardship.org and GRDC, as settings", PRACTICE)
-            .validity("Delta T by Stull 2011: 5 to 99 % humidity, −20 to 50 °C. A run breaks where listed hours do not follow each other.")
-            .caution("The label's wind, hours and inversion words are the law. A forecast wind is at 10 m, a label's usually lower.")
+            .validity(
+                    "Delta T by Stull 2011: 5 to 99 % humidity, −20 to 50 °C. A run breaks where listed hours do not follow each other.")
+            .caution(
+                    "The label's wind, hours and inversion words are the law. A forecast wind is at 10 m, a label's usually lower.")
             .caution("Two hours before sunset is not always enough: in June inversions began earlier at some places.")
             .example(
                     "hour=5,7,9,11,13,15,17,18,20 temperature_c=11,14.5,19,23.5,27,28.5,27,24.5,18"
@@ -83,7 +103,8 @@ public final class SprayHours {
         int longest = 0;
         for (int i = 0; i < hours.length; i++) {
             if (!WetBulb.holds(warmth[i], humidity[i])) {
-                throw given.refuse("humidity_pct", "air that is not both cold and dry: the wet bulb is not known there");
+                throw given.refuse(
+                        "humidity_pct", "air that is not both cold and dry: the wet bulb is not known there");
             }
             double wet = WetBulb.celsius(warmth[i], humidity[i]);
             deltas[i] = i == 0
@@ -94,9 +115,10 @@ public final class SprayHours {
             run = faults.isEmpty() ? (follows ? run + 1 : 1) : 0;
             longest = Math.max(longest, run);
             passing += faults.isEmpty() ? 1 : 0;
-            results.add(faults.isEmpty()
-                    ? (deltas[i] > BEST_DELTA_T ? "pass, marginal delta T" : "pass")
-                    : "fail " + String.join(", ", faults));
+            results.add(
+                    faults.isEmpty()
+                            ? (deltas[i] > BEST_DELTA_T ? "pass, marginal delta T" : "pass")
+                            : "fail " + String.join(", ", faults));
         }
         return new Outputs()
                 .put("passing", passing)

@@ -12,7 +12,7 @@ public final class WeatherFigures {
             DewPoint.FIGURE,
             DewPoint.HUMIDITY,
             VapourDeficit.FIGURE,
-            RainFree.DAY,
+            AirVapourDay.FIGURE,
             RainFree.FIGURE,
             WindAtHeight.FIGURE,
             WindAtHeight.GRASS,

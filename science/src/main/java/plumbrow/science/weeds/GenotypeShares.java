@@ -26,7 +26,8 @@ public final class GenotypeShares {
     public static final Figure FIGURE = Figure.declare("genotype-shares", Subject.WEEDS)
             .question("What share of the weeds resists when the gene has this frequency?")
             .input(number("frequency", "Frequency of the resistant gene", "", Range.SHARE, "0.01"))
-            .input(number("inbreeding", "Inbreeding: 0 crosses, 1 pollinates itself", "", Range.SHARE, "0").orElse("0"))
+            .input(number("inbreeding", "Inbreeding: 0 crosses, 1 pollinates itself", "", Range.SHARE, "0")
+                    .orElse("0"))
             .input(word("gene", "Whether one copy is enough", List.of("dominant", "recessive"), "dominant"))
             .output("resist_share", "Plants that resist", "")
             .output("two_share", "With two copies", "")
@@ -35,9 +36,21 @@ public final class GenotypeShares {
             .source("Maxwell, Roush & Radosevich 1990, Weed Technol. 4:2", VERIFIED)
             .validity("One gene, before the spray has selected in this generation.")
             .caution("A survivor is noticed at 10 to 30 % of the stand: by then the gene is common.")
-            .example("frequency=.01 inbreeding=0 gene=dominant", "resist_share=.0199 two_share=.0001 one_share=.0198", "Hardy and Weinberg, by hand", COMPUTED)
-            .example("frequency=.01 inbreeding=1 gene=recessive", "resist_share=.01 two_share=.01 one_share=0", "all self: shares are frequencies", COMPUTED)
-            .example("frequency=.2 inbreeding=.5 gene=recessive", "resist_share=.12 one_share=.16", "0.04 × 0.5 + 0.2 × 0.5, by hand", COMPUTED)
+            .example(
+                    "frequency=.01 inbreeding=0 gene=dominant",
+                    "resist_share=.0199 two_share=.0001 one_share=.0198",
+                    "Hardy and Weinberg, by hand",
+                    COMPUTED)
+            .example(
+                    "frequency=.01 inbreeding=1 gene=recessive",
+                    "resist_share=.01 two_share=.01 one_share=0",
+                    "all self: shares are frequencies",
+                    COMPUTED)
+            .example(
+                    "frequency=.2 inbreeding=.5 gene=recessive",
+                    "resist_share=.12 one_share=.16",
+                    "0.04 × 0.5 + 0.2 × 0.5, by hand",
+                    COMPUTED)
             .model(GenotypeShares::solve);
 
     private GenotypeShares() {}

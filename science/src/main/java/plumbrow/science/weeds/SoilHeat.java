@@ -26,16 +26,32 @@ public final class SoilHeat {
             .question("How much heat have the weed seeds had while the soil was moist?")
             .input(list("soil_c", "Mean soil temperature of each day", "°C", Range.closed(-40, 60), "6,9,12,14"))
             .input(number("base_c", "Base temperature of the curve used", "°C", Range.closed(-5, 20), "4.4"))
-            .input(list("potential_mpa", "Water potential of the soil on each day", "MPa", Range.closed(-100, 0), "-0.1,-0.5,-3,-0.2")
+            .input(list(
+                            "potential_mpa",
+                            "Water potential of the soil on each day",
+                            "MPa",
+                            Range.closed(-100, 0),
+                            "-0.1,-0.5,-3,-0.2")
                     .optional())
-            .input(number("base_mpa", "Water potential below which nothing emerges", "MPa", Range.closed(-20, 0), "-2.5").orElse("-2.5"))
+            .input(number(
+                            "base_mpa",
+                            "Water potential below which nothing emerges",
+                            "MPa",
+                            Range.closed(-20, 0),
+                            "-2.5")
+                    .orElse("-2.5"))
             .output("gdd", "Soil degree days", "DD °C")
             .output("days_counted", "Days warm and moist enough", "d")
             .formula("sum of (temperature − base) on days above the base with a potential above its base")
             .source("Hydrothermal time, as in Goplen et al. 2018, Weed Sci. 66:36", MEMORY)
-            .validity("From the day the source of the curve counts from. The base must be that of the curve: sums of other bases are other sums.")
+            .validity(
+                    "From the day the source of the curve counts from. The base must be that of the curve: sums of other bases are other sums.")
             .caution("A missing day is never a day of zero: fill it from a station nearby or leave the sum open.")
-            .example("soil_c=6,9,12,14 base_c=4.4 potential_mpa=-0.1,-0.5,-3,-0.2", "gdd=15.8 days_counted=3", "1.6 + 4.6 + 9.6, the dry third day left out, by hand", COMPUTED)
+            .example(
+                    "soil_c=6,9,12,14 base_c=4.4 potential_mpa=-0.1,-0.5,-3,-0.2",
+                    "gdd=15.8 days_counted=3",
+                    "1.6 + 4.6 + 9.6, the dry third day left out, by hand",
+                    COMPUTED)
             .example("soil_c=6,9,12,14 base_c=4.4", "gdd=23.4 days_counted=4", "all four, by hand", COMPUTED)
             .example("soil_c=2,3 base_c=4.4", "gdd=0 days_counted=0", "too cold", COMPUTED)
             .model(SoilHeat::solve);
