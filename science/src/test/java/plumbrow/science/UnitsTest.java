@@ -125,6 +125,8 @@ class UnitsTest {
             measured-amount | amount mark | measured
             measured-amount | rate most_rate | rate_given
             wind-at-height | speed | speed
+            volume-check | used_gal gpa | actual_gpa
+            volume-check | used_gal acres |
             sweep-overlap | sweep_in spacing_in | overlap_in
             tillage-floor | depths_in | mean_in sd_in deepest_in shallowest_in range_in
             soil-water-balance | rain_mm use_mm root_m start_mm | missing_mm drained_mm holds_mm days_mm

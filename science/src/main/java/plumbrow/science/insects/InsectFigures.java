@@ -59,6 +59,7 @@ public final class InsectFigures {
             EffectiveModes.FIGURE,
             InsecticideSequence.FIGURE,
             RefugeAcres.FIGURE,
+            RefugeDistance.FIGURE,
             RefugeLayout.PLANTER,
             RefugeLayout.ROWS,
             RefugeLayout.BAND,

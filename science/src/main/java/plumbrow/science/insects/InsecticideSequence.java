@@ -89,7 +89,7 @@ public final class InsecticideSequence {
     private static Set<String> groups(Given given, String key) {
         Set<String> groups = new TreeSet<>();
         for (String cell : given.word(key).split(",", -1)) {
-            String group = cell.strip().toUpperCase(Locale.ROOT);
+            String group = cell.strip().toUpperCase(Locale.ROOT).replaceFirst("^M0", "M");
             if (!GROUP.matcher(group).matches()) {
                 throw given.refuse(key, "group numbers as the label prints them, commas between, such as 4A,28");
             }

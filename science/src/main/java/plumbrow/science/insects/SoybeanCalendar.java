@@ -26,7 +26,7 @@ public final class SoybeanCalendar {
 
     /** Usual, fewest and most days from each stage to the one after it; from V5 to R1 no step is published. */
     private static final double[][] STEPS = {
-        {5, 3, 10}, {5, 3, 10}, {5, 3, 10}, {5, 3, 10}, {5, 3, 10}, {5, 3, 10}, {},
+        {5, 3, 10}, {5, 3, 10}, {5, 3, 10}, {5, 3, 8}, {5, 3, 8}, {5, 3, 8}, {},
         {3, 0, 7}, {10, 5, 15}, {9, 5, 15}, {9, 4, 26}, {15, 11, 20}, {18, 9, 30}, {9, 7, 18}
     };
 
@@ -40,7 +40,7 @@ public final class SoybeanCalendar {
             .formula("sum of the steps between the stages")
             .source("Fehr & Caviness 1977", MEMORY)
             .validity(
-                    "Within VE to V5, or within R1 to R8: from V5 to R1 day length rules and no step is given. Each V step 5 days to V5, 3 to 10 seen of each.")
+                    "Within VE to V5, or within R1 to R8: from V5 to R1 day length rules and no step is given. Each step up to V5 takes 5 days, 3 to 10 early and 3 to 8 later.")
             .caution("A field is at a stage when half of its plants are. Some states count V stages one lower: ask.")
             .example("from=r5 to=r7", "days=33 fewest=20 most=50", "Fehr & Caviness: 15 + 18", MEMORY)
             .example("from=ve to=v1", "days=10 fewest=6 most=20", "Fehr & Caviness: 5 + 5", MEMORY)

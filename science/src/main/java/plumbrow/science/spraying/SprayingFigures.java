@@ -27,6 +27,7 @@ public final class SprayingFigures {
             RowGranules.CATCH,
             CatchCourse.FIGURE,
             CatchCourse.NOZZLES,
+            VolumeCheck.FIGURE,
             BandRate.FIGURE,
             BandRate.FURROW,
             NozzleSize.FIGURE,

@@ -126,7 +126,7 @@ class StateRulesTest {
     @DisplayName("9 the order of two groups does not matter, and a fungicide group of many sites is read")
     void sequence() {
         assertThat(warning("4C", "4A")).isEqualTo(warning("4A", "4C")).isEqualTo("soft");
-        assertThat(warning("M03", "M03")).isEqualTo("hard");
+        assertThat(warning("M03", "m3")).isEqualTo("hard");
         assertThat(warning("3A, 28", "28,4A")).isEqualTo("hard");
         assertThatThrownBy(() -> warning("pyrethroid", "3A")).isInstanceOf(FigureInputException.class);
     }
