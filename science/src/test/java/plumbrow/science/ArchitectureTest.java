@@ -23,10 +23,11 @@ class ArchitectureTest {
                     "org.apache.commons.numbers..",
                     "org.apache.commons.rng..",
                     "org.hipparchus..",
-                    "net.sf.geographiclib..")
+                    "net.sf.geographiclib..",
+                    "de.siegmar.fastcsv..")
             .because(
                     "science knows no field, product or file, and can be read and tested alone; libraries are of numbers"
-                            + " only, and the area of a polygon on the ellipsoid is one");
+                            + " only, and the area of a polygon on the ellipsoid is one; the CSV reader is for the reference data");
 
     @ArchTest
     static final ArchRule PACKAGES_ARE_SUBJECTS = noClasses()
@@ -36,11 +37,22 @@ class ArchitectureTest {
             .because("a package is a subject of the trade, never a technical kind");
 
     @ArchTest
+    static final ArchRule TEXT_IS_READ_IN_ONE_PLACE = noClasses()
+            .that()
+            .resideOutsideOfPackage("plumbrow.science.reference")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("de.siegmar.fastcsv..")
+            .because("models take numbers; only the reference data come as text");
+
+    @ArchTest
     static final ArchRule NO_FILE_NO_NETWORK_NO_CLOCK = noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName("plumbrow.science.reference.Packed")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("java.io..", "java.nio.file..", "java.net..", "java.sql..")
-            .because("a model is a pure function");
+            .because("a model is a pure function; the one door is to the reference data packed beside their readers");
 
     @ArchTest
     static final ArchRule CHANCE_KNOWS_NO_FIGURE = noClasses()

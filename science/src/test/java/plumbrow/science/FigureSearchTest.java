@@ -31,6 +31,7 @@ class FigureSearchTest {
                 "how many strips does my trial need | replicates-needed",
                 "is it dangerous for honeybees | bee-exposure",
                 "how fast may I drive | spray-speed",
+                "how deep does the field cultivator mix the herbicide | incorporation",
                 "when do I spray soybean aphids | aphid-threshold",
                 "will the herbicide hurt next year's crop | days-to-safe-residue",
                 "how poisonous is it against caffeine | half-lethal-ratio",

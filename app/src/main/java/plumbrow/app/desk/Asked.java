@@ -6,6 +6,8 @@ import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.app.desk.door.NotHereException;
 import plumbrow.science.Figures;
 import plumbrow.science.figure.Figure;
+import plumbrow.science.reference.Substance;
+import plumbrow.science.reference.Substances;
 
 /** What a page is about, or why it is not here. */
 public final class Asked {
@@ -24,6 +26,12 @@ public final class Asked {
     public static Figure figure(String id) {
         return Figures.find(id)
                 .orElseThrow(() -> new NotHereException("There is no figure called “" + shortened(id) + "”."));
+    }
+
+    public static Substance substance(String nameOrCas) {
+        return Substances.find(nameOrCas)
+                .orElseThrow(() -> new NotHereException("Nothing is kept of “" + shortened(nameOrCas)
+                        + "”, which says nothing about it: look at its label and safety sheet."));
     }
 
     private static String shortened(String name) {

@@ -33,6 +33,7 @@ import plumbrow.app.desk.door.Pages;
 import plumbrow.app.desk.door.TroublePages;
 import plumbrow.app.desk.field.FieldPage;
 import plumbrow.app.desk.figures.FiguresPage;
+import plumbrow.app.desk.ingredients.IngredientsPage;
 import plumbrow.app.desk.papers.PapersPage;
 import plumbrow.app.desk.season.SeasonPage;
 import plumbrow.app.desk.weighing.WeighingPage;
@@ -61,6 +62,7 @@ import plumbrow.app.desk.weighing.WeighingPage;
     Doors.class,
     FieldPage.class,
     FiguresPage.class,
+    IngredientsPage.class,
     Pages.class,
     PapersPage.class,
     SeasonPage.class,

@@ -17,12 +17,22 @@ class PlumbrowTest {
     void withoutACommandItSaysWhatCommandsThereAre() {
         String out = plumbrow().good().out();
         assertThat(out)
-                .contains("weigh", "check", "figure", "workbook", "book", "binder", "demo", "serve", "Exit: 0 good");
+                .contains(
+                        "weigh",
+                        "check",
+                        "figure",
+                        "data",
+                        "workbook",
+                        "book",
+                        "binder",
+                        "demo",
+                        "serve",
+                        "Exit: 0 good");
         assertThat(plumbrow("--help").good().out()).isEqualTo(out);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"weigh", "check", "figure", "workbook", "book", "binder", "demo", "serve"})
+    @ValueSource(strings = {"weigh", "check", "figure", "data", "workbook", "book", "binder", "demo", "serve"})
     void everyCommandHasHelp(String command) {
         assertThat(plumbrow(command, "--help").good().out())
                 .startsWith("Usage: plumbrow " + command)

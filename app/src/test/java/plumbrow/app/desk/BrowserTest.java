@@ -42,6 +42,8 @@ class BrowserTest {
                 new Page("weighing-stuck", STUCK + "/weighing"),
                 new Page("figures", "/figures"),
                 new Page("figure", "/figures/partial-budget"),
+                new Page("ingredients", "/ingredients"),
+                new Page("ingredient", "/ingredients/atrazine"),
                 new Page("trouble", "/nothing-here"));
     }
 

@@ -174,6 +174,22 @@ class PagesTest {
     }
 
     @Test
+    void an_ingredient_is_found_and_what_is_not_verified_is_marked_in_words() {
+        assertThat(visitor.get("/ingredients?q=atra").text()).contains("1 of", "CAS 1912-24-9");
+        assertThat(visitor.get("/ingredients?q=zzz").text()).contains("which says nothing about it");
+        var page = visitor.get("/ingredients/atrazine");
+        assertThat(page.text())
+                .contains(
+                        "Half-life in the field", "value from memory", "None is kept under this name", "Unknown here");
+        assertThat(page.body()).contains("<li class=\"doubt\">");
+        assertThat(visitor.get("/ingredients/nothing").text()).contains("Nothing is kept of “nothing”");
+        var json = visitor.get("/api/ingredients/1912-24-9");
+        assertThat(json.status()).isEqualTo(200);
+        assertThat(json.body()).contains("\"seen_at\"", "value from memory");
+        assertThat(visitor.get("/api/ingredients/nothing").status()).isEqualTo(404);
+    }
+
+    @Test
     void figures_are_found_by_their_question() {
         assertThat(visitor.get("/figures?q=node%20injury").text()).contains("root", "of ");
         assertThat(visitor.get("/figures?q=zzz").text()).contains("No figure asks that");

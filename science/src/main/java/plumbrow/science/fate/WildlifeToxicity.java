@@ -65,6 +65,16 @@ public final class WildlifeToxicity {
 
     private WildlifeToxicity() {}
 
+    /** EPA's word for a half-lethal dose by mouth of a bird or mammal [mg/kg]. */
+    public static String oral(double mgPerKg) {
+        return of(mgPerKg, BANDS[0]);
+    }
+
+    /** EPA's word for a half-lethal concentration in water [mg/L]. */
+    public static String water(double mgPerLitre) {
+        return of(mgPerLitre, BANDS[2]);
+    }
+
     private static String of(double value, double[] bands) {
         if (value < bands[0]) {
             return "very highly toxic";

@@ -76,6 +76,14 @@ public final class CasCheck {
         return weightedSum(digits) % 10;
     }
 
+    /** Whether a number has the shape of a CAS number, hyphens included, and its check digit fits. */
+    public static boolean fits(String cas) {
+        Matcher shape = SHAPE.matcher(cas);
+        return shape.matches()
+                && shape.group(2).equals("-")
+                && shape.group(4).equals(Integer.toString(checkDigit(shape.group(1) + shape.group(3))));
+    }
+
     private static int weightedSum(String digits) {
         int sum = 0;
         for (int i = 0; i < digits.length(); i++) {

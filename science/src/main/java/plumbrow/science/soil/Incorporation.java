@@ -34,6 +34,7 @@ public final class Incorporation {
 
     public static final Figure FIGURE = Figure.declare("incorporation", Subject.SOIL)
             .question("How deep is the herbicide mixed, and how strong is the layer?")
+            .alsoAsked("How deep does the field cultivator or disk mix the herbicide?")
             .input(number("rate_lb_ac", "Rate of active ingredient", "lb/ac", Range.NOT_NEGATIVE, "1"))
             .input(number("working_depth_in", "Working depth", "in", Range.above(0, 20), "4"))
             .input(word("tool", "Tool: tines are cultivators, harrows and discs", List.of("tines", "rotary"), "tines"))

@@ -3,6 +3,7 @@ package plumbrow.science.checks;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import plumbrow.science.Printed;
 import plumbrow.science.figure.Example;
 import plumbrow.science.figure.Figure;
@@ -30,12 +31,15 @@ public record Check(
         double slack,
         String differs) {
 
+    private static final Pattern WRITTEN_OUT =
+            Pattern.compile("\\d{4}|[.](md|com|org|edu|gov|net|mobi)\\b|by hand|CFR|R package");
+
     /** A worked example of a figure as a check. */
     public static Check of(Figure figure, Example example) {
         return new Check(
                 figure.subject(),
                 call(figure, example.inputs()),
-                example.source(),
+                cited(figure, example.source()),
                 example.status(),
                 example.expected(),
                 () -> figure.answer(example.inputs()).outputs(),
@@ -60,6 +64,11 @@ public record Check(
         Map<String, Object> answers = got.get();
         return expected.entrySet().stream()
                 .allMatch(value -> Printed.agrees(answers.get(value.getKey()), value.getValue(), slack));
+    }
+
+    /** A short name, such as that of a state, is one of those that the figure's own source writes out. */
+    private static String cited(Figure figure, String source) {
+        return WRITTEN_OUT.matcher(source).find() ? source : source + "; " + figure.source();
     }
 
     private static String call(Figure figure, Map<String, String> inputs) {

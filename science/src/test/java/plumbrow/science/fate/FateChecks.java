@@ -4,11 +4,14 @@ import static plumbrow.science.figure.Status.COMPUTED;
 import static plumbrow.science.figure.Status.MEMORY;
 import static plumbrow.science.figure.Status.VERIFIED;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import plumbrow.science.checks.Check;
 import plumbrow.science.checks.CheckList;
 import plumbrow.science.figure.Subject;
+import plumbrow.science.reference.Movement;
+import plumbrow.science.reference.MovementTable;
 
 /** Units, vapour, breakdown, leaching, drift and wildlife: tables of fate-and-wildlife.md and active-ingredients.md. */
 public final class FateChecks {
@@ -27,7 +30,7 @@ public final class FateChecks {
         drift(checks);
         driftIntoWater(checks);
         wildlife(checks);
-        MovementTable.rows(checks);
+        movement(checks);
         return checks.all();
     }
 
@@ -104,6 +107,26 @@ public final class FateChecks {
                 checks,
                 "runoff",
                 "high: high high intermediate; intermediate: high intermediate low;" + " low: intermediate low low");
+    }
+
+    /** Half-life and Koc of the federal table; score and ratings were worked from them by its bands. */
+    private static void movement(CheckList checks) {
+        for (Movement active : MovementTable.all()) {
+            checks.from("movement.csv, " + active.name(), COMPUTED)
+                    .figure(
+                            "leaching-score",
+                            "half_life_d=%s koc_ml_g=%s | score=%s movement_rating=%s class=%s"
+                                    .formatted(
+                                            plain(active.halfLifeDays()),
+                                            plain(active.kocMlPerGram()),
+                                            active.gus(),
+                                            active.rating(),
+                                            active.fourClass()));
+        }
+    }
+
+    private static String plain(double value) {
+        return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
     }
 
     /** Rows by soil; the columns are products from high down. */

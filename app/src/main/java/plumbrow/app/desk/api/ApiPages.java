@@ -21,8 +21,10 @@ import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.app.desk.door.NotHereException;
 import plumbrow.app.desk.shown.Shown;
 import plumbrow.app.json.Json;
+import plumbrow.app.json.SubstanceSummary;
 import plumbrow.science.Figures;
 import plumbrow.science.figure.FigureInputException;
+import plumbrow.science.reference.Substances;
 
 /** The answers of the pages for programs, with a sentence under "error" where there is none. */
 @RestController
@@ -37,6 +39,8 @@ public class ApiPages {
 
     private record Fault(String error) {}
 
+    private record Ingredient(String name, String cas, String kind) {}
+
     @GetMapping("/api/figures")
     ResponseEntity<byte[]> figures() {
         return json(HttpStatus.OK, Json.index(Figures.all()));
@@ -45,6 +49,20 @@ public class ApiPages {
     @GetMapping("/api/figures/{id}")
     ResponseEntity<byte[]> figure(@PathVariable String id, @RequestParam Map<String, String> typed) {
         return json(HttpStatus.OK, Json.of(Asked.figure(id).answer(typed)));
+    }
+
+    @GetMapping("/api/ingredients")
+    ResponseEntity<byte[]> ingredients(@RequestParam(name = "q", defaultValue = "") String asked) {
+        return json(
+                HttpStatus.OK,
+                Json.of(Substances.search(asked).stream()
+                        .map(known -> new Ingredient(known.name(), known.cas(), known.kind()))
+                        .toList()));
+    }
+
+    @GetMapping("/api/ingredients/{name}")
+    ResponseEntity<byte[]> ingredient(@PathVariable String name) {
+        return json(HttpStatus.OK, Json.of(SubstanceSummary.of(Asked.substance(name))));
     }
 
     @GetMapping("/api/advice")

@@ -1,0 +1,26 @@
+package plumbrow.science.reference;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+
+/** The files that stand beside this package: the only ones that science reads. */
+final class Packed {
+    private Packed() {}
+
+    static byte[] bytes(String file) {
+        try (InputStream stream = Packed.class.getResourceAsStream(file)) {
+            if (stream == null) {
+                throw new IllegalStateException("The file " + file + " is not in this program.");
+            }
+            return stream.readAllBytes();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    static String text(String file) {
+        return new String(bytes(file), StandardCharsets.UTF_8);
+    }
+}
