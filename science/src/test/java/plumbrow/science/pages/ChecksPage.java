@@ -43,7 +43,7 @@ final class ChecksPage {
 
                 - **verified**: seen in the source named.
                 - **computed**: worked outside this code with numpy, scipy or R: a test of the formula, no evidence that the
-                  formula is right. A source such as “weeds.md 2” or “reference 2.1” is a section of the notes in which it
+                  formula is right. A source such as “weeds.md 2” is a section of the project’s own notes, in which it
                   was worked.
                 - **common practice, no source** and **value from memory**: what the words say; confirm before relying on it.
 
