@@ -54,7 +54,8 @@ public final class WorkbookPage {
             An outline is a GeoJSON Polygon or MultiPolygon in WGS 84, longitude before latitude. In a folder,
             `boundaries.geojson` is a FeatureCollection, and each feature names its field in the property `field`. Acres are
             measured along the ellipsoid; holes are taken off. If acres are written too, they are kept, and must be within
-            10 % of what the outline holds.
+            10 % of what the outline holds. Outlines are also read from `boundaries.kml`, where each placemark with an area
+            bears the name of its field; pins and paths in it are left alone.
 
             ## Around the fields
 

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import plumbrow.documents.workbook.form.Grid;
 import plumbrow.documents.workbook.form.Objections;
 
-/** A folder with one CSV file for each sheet, and shapes in GeoJSON files beside them. */
+/** A folder with one CSV file for each sheet, and shapes in files beside them. */
 public final class CsvFolder {
     static final String ENDING = ".csv";
 
@@ -36,15 +36,15 @@ public final class CsvFolder {
         if (grids.isEmpty()) {
             objections.at(fileName(folder), 0, "", "no CSV files", "a folder with a CSV file for each sheet");
         }
-        for (GeoFile shapes : GeoFile.ALL) {
+        for (GeoFile shapes : GeoFile.READ) {
             grids = shaped(folder, shapes, grids, objections);
         }
         return grids;
     }
 
-    /** The GeoJSON files that belong to a folder. */
+    /** The files of shapes that a written folder has. */
     public static List<String> shapeFiles() {
-        return GeoFile.ALL.stream().map(GeoFile::name).toList();
+        return GeoFile.WRITTEN.stream().map(GeoFile::name).toList();
     }
 
     private static List<Grid> shaped(Path folder, GeoFile shapes, List<Grid> grids, Objections objections) {

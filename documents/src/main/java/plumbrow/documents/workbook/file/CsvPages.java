@@ -22,7 +22,7 @@ public final class CsvPages {
     /** Writes into a folder that exists and is empty. */
     public static void write(List<Page> pages, Path folder) throws IOException {
         for (Page page : pages) {
-            Optional<GeoFile> shapes = GeoFile.ALL.stream()
+            Optional<GeoFile> shapes = GeoFile.WRITTEN.stream()
                     .filter(file -> file.sheet().equals(page.sheet().name()))
                     .findFirst();
             int shape = shapes.map(file -> page.column(file.shape())).orElse(-1);

@@ -1,9 +1,12 @@
 package plumbrow.documents.workbook.file;
 
 import java.util.List;
+import plumbrow.documents.workbook.ground.GeoJsonFile;
+import plumbrow.documents.workbook.ground.KmlFile;
+import plumbrow.documents.workbook.ground.NoBoundary;
 
 /**
- * A GeoJSON file beside the CSV files of a folder, which holds the shapes that a spreadsheet has in a column.
+ * A file of shapes beside the CSV files of a folder; a spreadsheet has them in a column.
  *
  * @param name name of the file
  * @param sheet the sheet whose rows the shapes belong to
@@ -24,7 +27,24 @@ record GeoFile(String name, String sheet, List<String> keys, String shape, Strin
             "a row of the surroundings sheet",
             List.of("nearest_ft", "source"));
 
-    static final List<GeoFile> ALL = List.of(BOUNDARIES, FEATURES);
+    /** The files that a written folder has. */
+    static final List<GeoFile> WRITTEN = List.of(BOUNDARIES, FEATURES);
+
+    private static final GeoFile KML = new GeoFile(
+            "boundaries.kml",
+            BOUNDARIES.sheet(),
+            BOUNDARIES.keys(),
+            BOUNDARIES.shape(),
+            BOUNDARIES.owner(),
+            BOUNDARIES.others());
+
+    /** The files that are read. */
+    static final List<GeoFile> READ = List.of(BOUNDARIES, KML, FEATURES);
+
+    /** The shapes of the file's text. */
+    List<GeoJsonFile.Feature> shapes(String text) throws NoBoundary {
+        return equals(KML) ? KmlFile.read(text) : GeoJsonFile.read(text);
+    }
 
     /** Whether a shape that belongs to no row makes one. */
     boolean adds() {

@@ -9,11 +9,10 @@ import java.util.stream.Stream;
 import plumbrow.documents.workbook.form.Cell;
 import plumbrow.documents.workbook.form.Grid;
 import plumbrow.documents.workbook.form.Objections;
-import plumbrow.documents.workbook.ground.GeoJsonFile;
 import plumbrow.documents.workbook.ground.GeoJsonFile.Feature;
 import plumbrow.documents.workbook.ground.NoBoundary;
 
-/** Puts the shapes of a folder's GeoJSON file into the cells of the rows they belong to, where a spreadsheet has them. */
+/** Puts the shapes of a folder's file into the cells of the rows they belong to, where a spreadsheet has them. */
 final class ShapeJoin {
     private final GeoFile file;
     private final Objections objections;
@@ -26,8 +25,8 @@ final class ShapeJoin {
     /** A feature and how many stand before it in the file, itself counted. */
     private record Numbered(int number, Feature feature) {}
 
-    List<Grid> join(List<Grid> grids, String geoJson) {
-        Map<List<String>, Numbered> shapes = shapes(geoJson);
+    List<Grid> join(List<Grid> grids, String text) {
+        Map<List<String>, Numbered> shapes = shapes(text);
         List<Grid> joined = new ArrayList<>();
         boolean found = false;
         for (Grid grid : grids) {
@@ -47,17 +46,17 @@ final class ShapeJoin {
         return word.strip().toLowerCase(Locale.ROOT);
     }
 
-    private Map<List<String>, Numbered> shapes(String geoJson) {
+    private Map<List<String>, Numbered> shapes(String text) {
         Map<List<String>, Numbered> shapes = new LinkedHashMap<>();
         int number = 0;
         try {
-            for (Feature feature : GeoJsonFile.read(geoJson)) {
+            for (Feature feature : file.shapes(text)) {
                 number++;
                 List<String> key = file.keys().stream()
                         .map(column -> tidy(feature.property(column)))
                         .toList();
                 if (!file.adds() && key.contains("")) {
-                    object("", "a field's name in the property \"field\" of each feature");
+                    object("", "a field's name at each outline: the property \"field\" in GeoJSON, the name in KML");
                 } else if (shapes.put(key, new Numbered(number, feature)) != null) {
                     object(feature.property(file.keys().get(0)), "each " + String.join(", ", file.keys()) + " once");
                 }
@@ -116,7 +115,7 @@ final class ShapeJoin {
         return new Grid.Line(line.number(), cells);
     }
 
-    /** A row made of a feature by itself, which a person finds by its number in the GeoJSON file. */
+    /** A row made of a feature by itself, which a person finds by its number in the file. */
     private Grid.Line added(Numbered shape, List<String> names) {
         List<Cell> cells = new ArrayList<>();
         for (String column : columns()) {
