@@ -38,7 +38,7 @@ final class SqliteFaults {
 
     private static String constraint(String file, String message) {
         if (message.contains("FOREIGN KEY")) {
-            return "A row names a farm, field, product or course that the season doesn't hold; nothing was changed in "
+            return "A row names a farm, field, product, course, pass or person that the season doesn't hold; nothing was changed in "
                     + file + ".";
         }
         if (message.contains("UNIQUE")) {
