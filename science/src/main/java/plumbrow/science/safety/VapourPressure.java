@@ -58,7 +58,7 @@ public final class VapourPressure {
     private VapourPressure() {}
 
     /** Pascals in one of a unit. */
-    static double pascalsPer(String unit) {
+    public static double pascalsPer(String unit) {
         return switch (unit) {
             case "mmHg", "torr" -> PA_PER_MMHG;
             case "kPa" -> 1000;
