@@ -14,13 +14,15 @@ install_packages() {
   }
 }
 
+# The release file of a JDK says its version without starting it.
 java_major() {
-  "$1" -version 2>&1 | sed -n 's/.* version "\([0-9][0-9]*\).*/\1/p' | head -n 1
+  { cat "$1/release" 2>/dev/null || "$1/bin/java" -version 2>&1; } |
+    sed -n 's/^JAVA_VERSION="\([0-9][0-9]*\).*/\1/p; s/.* version "\([0-9][0-9]*\).*/\1/p' | head -n 1
 }
 
 # A JDK can compile: it has javac beside java.
 is_jdk() {
-  [ -x "$1/bin/javac" ] && [ "$(java_major "$1/bin/java")" -ge 17 ] 2>/dev/null
+  [ -x "$1/bin/javac" ] && [ "$(java_major "$1")" -ge 17 ] 2>/dev/null
 }
 
 find_jdk() {

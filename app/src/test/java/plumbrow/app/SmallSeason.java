@@ -96,7 +96,7 @@ public final class SmallSeason {
                         Ask.NO,
                         new Amount(6, FarmUnit.LB),
                         1,
-                        0,
+                        30,
                         TODAY)),
                 List.of(new ActiveLimit(
                         "Stonefly 3G", Crop.CORN, "tefluthrin", 0.2, ActiveLimit.Basis.ACTIVE_INGREDIENT, TODAY)),

@@ -39,7 +39,10 @@ public final class StartRun {
         List<String> empty = List.of(arguments[3], "--server.address=127.0.0.1", "--server.port=" + Starter.PORT);
         Starter launched = new Starter(
                 "desk, by its launcher",
-                Stream.concat(Stream.of(arguments[4]), desk.stream().skip(1)).toList());
+                Stream.concat(Stream.of(arguments[4]), desk.stream().skip(1)).toList(),
+                "/");
+        Starter answered = new Starter(
+                "desk, by its launcher, until the whole season is weighed", launched.command(), "/api/advice");
         run.archive("desk", desk);
         run.archive("empty", empty);
         List<Starter> all = List.of(
@@ -47,7 +50,8 @@ public final class StartRun {
                 run.shared("desk", List.of(QUICK_COMPILER), desk),
                 run.shared("empty", List.of(), empty),
                 run.shared("desk", List.of(), desk),
-                launched);
+                launched,
+                answered);
         Files.writeString(Path.of(arguments[6]), section(inTurn(all)));
     }
 
@@ -75,7 +79,7 @@ public final class StartRun {
         command.addAll(flags);
         command.add("-jar");
         command.addAll(application);
-        return new Starter(name, command);
+        return new Starter(name, command, "/");
     }
 
     private static Map<String, Times> inTurn(List<Starter> starters) throws IOException, InterruptedException {

@@ -15,12 +15,13 @@ import java.util.concurrent.TimeUnit;
  *
  * @param name as the results call it
  * @param command what is run; {@value #PORT} in it is a free port
+ * @param page what has to be answered
  */
-record Starter(String name, List<String> command) {
+record Starter(String name, List<String> command, String page) {
     static final String PORT = "{port}";
     private static final long PATIENCE_NS = Duration.ofSeconds(60).toNanos();
 
-    /** Milliseconds from spawning the process to its first page answered; it is stopped again. */
+    /** Milliseconds from spawning the process to the page answered; it is stopped again. */
     double startMs() throws IOException, InterruptedException {
         int port = freePort();
         List<String> filled = command.stream()
@@ -45,9 +46,9 @@ record Starter(String name, List<String> command) {
         }
     }
 
-    private static boolean answers(int port) throws IOException {
+    private boolean answers(int port) throws IOException {
         HttpURLConnection connection = (HttpURLConnection)
-                URI.create("http://127.0.0.1:" + port + "/").toURL().openConnection();
+                URI.create("http://127.0.0.1:" + port + page).toURL().openConnection();
         try {
             if (connection.getResponseCode() != HttpURLConnection.HTTP_OK) {
                 return false;

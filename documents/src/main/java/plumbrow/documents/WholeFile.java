@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 
 /** Writes a file whole or not at all: beside its place first, then moved there. */
 public final class WholeFile {
@@ -34,9 +36,11 @@ public final class WholeFile {
             if (!Files.isDirectory(folder)) {
                 throw new NoSuchFileException(folder.toString());
             }
-            Path beside = Files.createTempFile(folder, ".plumbrow-", ".part");
+            // Not createTempFile: its files are for their owner only, and these papers are handed on.
+            Path beside = folder.resolve(".plumbrow-" + UUID.randomUUID() + ".part");
             try {
-                try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(beside))) {
+                try (OutputStream out =
+                        new BufferedOutputStream(Files.newOutputStream(beside, StandardOpenOption.CREATE_NEW))) {
                     content.writeTo(out);
                 }
                 move(beside, file);

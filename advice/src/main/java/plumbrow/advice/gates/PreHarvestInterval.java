@@ -17,7 +17,7 @@ import plumbrow.advice.shelf.LabelUse;
  * Whether enough days pass between each application and the harvest.
  *
  * <p>Protects people: residues in the grain. Days are calendar days from the application to the earliest harvest pass;
- * exactly the interval is enough. Soil and seed treatments at planting go through the same arithmetic. Unknown where the
+ * exactly the interval is enough, and an interval of none asks for no day. Soil and seed treatments at planting go through the same arithmetic. Unknown where the
  * interval or either day is missing, or the plan puts the application after the harvest.
  *
  * <p>Source: the label. Needs: the pre-harvest interval and the planned days.
@@ -57,6 +57,10 @@ final class PreHarvestInterval implements Gate {
                     use,
                     "The pre-harvest interval on " + use.crop().word() + " has not been read.",
                     "Look up the days before harvest for " + use.crop().word() + " on the label.");
+        }
+        if (interval == 0 && (applied == null || harvest == null)) {
+            return Finding.of(this, Standing.CLEAR, application.subject(), "The label asks for no days before harvest.")
+                    .standingIn(use.source());
         }
         if (applied == null || harvest == null) {
             return unknown(

@@ -83,14 +83,16 @@ final class LikelyWorking {
                     plain(at[weed.density()]) + " plants/m² × " + plain(left * 100) + " % left × "
                             + plain(weed.firstPlantLossPct()) + " % per plant/m²",
                     at[weed.density()] * left * weed.firstPlantLossPct(),
-                    "%");
+                    "%",
+                    "mixed-weed-loss");
             most = Math.max(most, weed.mostLossPct());
         }
         return working.step(
                 "yield lost to weeds",
                 plain(load) + " % ÷ (1 + " + plain(load) + " ÷ " + plain(most) + ")",
                 HyperbolicLoss.ofLoad(load, most),
-                "%");
+                "%",
+                "mixed-weed-loss");
     }
 
     private double left(String pest, List<Cut> cuts) {
@@ -105,7 +107,12 @@ final class LikelyWorking {
             factors.add("(1 − " + plain(1 - Math.max(0, through)) + " by " + cut.label() + ")");
         }
         if (!factors.isEmpty()) {
-            working.step("share of " + pest + " left by the passes", String.join(" × ", factors), left, "");
+            working.step(
+                    "share of " + pest + " left by the passes",
+                    String.join(" × ", factors),
+                    left,
+                    "",
+                    "passes-control");
         }
         return left;
     }
@@ -131,7 +138,8 @@ final class LikelyWorking {
                 plain(grown) + " + " + plain(at[lot.gain()]) + " − " + plain(lot.yearsBehind()) + " years × "
                         + plain(at[model.geneticLag()]) + " bu/ac per year",
                 grown + at[lot.gain()] - lag,
-                "bu/ac");
+                "bu/ac",
+                "genetic-lag");
     }
 
     private double insect(Insect insect, Lot lot, List<Mode> modes) {
@@ -155,14 +163,15 @@ final class LikelyWorking {
             through *= 1 - control;
             factors.add("(1 − " + plain(control) + " by " + mode.group() + ")");
         }
-        working.step("share of injury through the trait", String.join(" × ", factors), through, "");
+        working.step("share of injury through the trait", String.join(" × ", factors), through, "", "combined-tactics");
         double refuge = lot.unprotected() * (1 - insect.neighbourShare());
         double loss = working.step(
                 insect.name() + " on " + lot.seed() + ", refuge plants and trait plants together",
                 plain(bare) + " % × (" + plain(refuge) + " refuge + " + plain(1 - lot.unprotected()) + " × "
                         + plain(through) + ")",
                 Math.min(100, bare * (refuge + (1 - lot.unprotected()) * through)),
-                "% of yield");
+                "% of yield",
+                "refuge-loss");
         return loss / 100;
     }
 
@@ -194,6 +203,7 @@ final class LikelyWorking {
                 "margin at the mean of every input",
                 plain(gross) + " − " + plain(handling) + " − " + plain(cost),
                 gross - handling - cost,
-                "$/ac");
+                "$/ac",
+                "margin-gain");
     }
 }

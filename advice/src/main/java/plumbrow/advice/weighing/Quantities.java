@@ -24,8 +24,20 @@ public final class Quantities {
         return unit.isEmpty() ? number : number + " " + unit;
     }
 
-    /** Dollars per acre, to the dollar where it is ten or more, else to ten cents. */
+    /** Dollars per acre, as {@link #drawnDollars}: "$14/ac", "$4.20/ac". */
     public static String dollarsPerAcre(double value) {
-        return Numbers.dollars(value, Math.abs(value) >= 9.95 ? 0 : 1) + "/ac";
+        return drawnDollars(value) + "/ac";
+    }
+
+    /** A gain in dollars with its sign, as {@link #drawnDollars}: "+$12", "−$3.40", "$0". */
+    public static String gain(double value) {
+        String text = drawnDollars(value);
+        return text.equals("$0") || text.startsWith("−") ? text : "+" + text;
+    }
+
+    /** Dollars that come out of draws: to the dollar from ten on, else to ten cents: "$14", "$4.20", "$0". */
+    public static String drawnDollars(double value) {
+        double tenths = Math.rint(value * 10) / 10;
+        return tenths == 0 || Math.abs(tenths) >= 10 ? Numbers.dollars(value, 0) : Numbers.dollars(tenths, 2);
     }
 }

@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import plumbrow.advice.outlook.Chances;
 import plumbrow.advice.season.Season;
+import plumbrow.science.Figures;
 import plumbrow.science.figure.Step;
 
 class LikelyWorkingTest {
@@ -36,6 +38,8 @@ class LikelyWorkingTest {
             List<Step> steps = LikelyWorking.of(model, course, at);
             assertThat(steps.get(steps.size() - 1).value()).isCloseTo(margin[0], within(1e-9));
             assertThat(bushels[0]).isBetween(1.0, 300.0);
+            assertThat(steps.stream().flatMap(step -> Stream.ofNullable(step.figure())))
+                    .allSatisfy(id -> assertThat(Figures.find(id)).as(id).isPresent());
         }
     }
 

@@ -15,7 +15,11 @@ import plumbrow.documents.workbook.WorkbookReader;
 @Command(
         name = "import",
         description = "Puts a workbook's season in the place of whatever the book holds for that year.",
-        footer = {"", "Where anything is wrong with the workbook, the book stays as it was. Choices stay in any case."})
+        footer = {
+            "",
+            "Where anything is wrong with the workbook, the book stays as it was. Choices stay in any case.",
+            "Exit: 0 good, 2 bad input."
+        })
 final class BookImport implements Callable<Integer> {
     private final Screen screen;
 

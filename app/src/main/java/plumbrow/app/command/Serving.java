@@ -30,6 +30,10 @@ final class Serving {
                             ? Json.of(new Open(address, book.toString()))
                             : "The desk is open: " + address + "\nCtrl-C closes it.");
             screen.out().flush();
+            if (Warming.asked()) {
+                Warming.pages(address);
+                return Exit.GOOD;
+            }
             if (desk.isActive()) {
                 closed.await();
             }

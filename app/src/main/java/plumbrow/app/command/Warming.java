@@ -1,6 +1,11 @@
 package plumbrow.app.command;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.net.URI;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.Adviser;
@@ -30,6 +35,21 @@ final class Warming {
             WeighingOptions few = WeighingOptions.DEFAULT.withDraws(100);
             Advice advice = Adviser.advise(season, few, Progress.SILENT);
             return Json.of(advice).length() + AdviceWords.of(advice).length();
+        }
+    }
+
+    /** Opens what a person sees first: a page at once, then the season with its answer. Gives the length read. */
+    static int pages(String desk) {
+        return Stream.of("/", "/figures", "/api/advice", "/")
+                .mapToInt(path -> page(desk + path))
+                .sum();
+    }
+
+    private static int page(String address) {
+        try (InputStream page = URI.create(address).toURL().openStream()) {
+            return page.readAllBytes().length;
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
         }
     }
 }

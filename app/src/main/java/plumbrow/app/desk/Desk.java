@@ -117,6 +117,7 @@ public class Desk {
                 "server.server-header", "",
                 "server.servlet.session.persistent", "false",
                 "spring.web.resources.cache.cachecontrol.no-cache", "true",
+                "spring.mvc.formcontent.filter.enabled", "false",
                 "spring.main.log-startup-info", "false",
                 "spring.jmx.enabled", "false");
     }

@@ -20,7 +20,7 @@ final class BinderPages {
     private BinderPages() {}
 
     static String html(Season season, Advice advice) {
-        CoursePalette palette = CoursePalette.of(advice);
+        CoursePalette palette = CoursePalette.of(season);
         List<FieldPages> parts = new ArrayList<>();
         for (int i = 0; i < advice.fields().size(); i++) {
             parts.add(new FieldPages(advice.fields().get(i), palette, "field-" + (i + 1)));

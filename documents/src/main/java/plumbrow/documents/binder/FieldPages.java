@@ -91,7 +91,7 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id) {
 
     private void course(Html html, WeighedCourse course) {
         html.open("tr").open("td");
-        html.markup("<span class=\"swatch\" style=\"background-color:" + palette.colour(course.name()) + "\"></span>");
+        html.markup("<span class=\"swatch\" style=\"background-color:" + palette.colour(course) + "\"></span>");
         html.element("b", course.name());
         if (!course.note().isBlank()) {
             html.markup("<br/>").element("span", "quiet", course.note());

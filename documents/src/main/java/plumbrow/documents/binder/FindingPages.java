@@ -46,10 +46,10 @@ record FindingPages(FieldAdvice field) {
                 "plain",
                 List.of(
                         Column.words("protects", 17),
-                        Column.words("what it says", 36),
+                        Column.words("what it says", 32),
                         Column.words("in which course", 17),
-                        Column.figure("found", 8),
-                        Column.figure("limit", 8),
+                        Column.figure("found", 10),
+                        Column.figure("limit", 10),
                         Column.words("where it stands", 14)));
         findings.forEach((finding, courses) -> row(html, finding, courses));
         html.endTable();
@@ -57,7 +57,9 @@ record FindingPages(FieldAdvice field) {
 
     private void row(Html html, Finding finding, List<String> courses) {
         html.open("tr").open("td");
-        html.words(finding.protects().words()).markup("<br/>").element("span", "quiet", finding.gate());
+        html.words(finding.protects().words())
+                .markup("<br/>")
+                .element("span", "quiet", finding.gate().replace("-", " "));
         html.close("td").open("td").words(finding.subject() + ": " + finding.says());
         if (!finding.clears().isBlank()) {
             html.markup("<br/>").element("b", finding.clears());

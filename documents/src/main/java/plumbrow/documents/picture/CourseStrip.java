@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.weighing.Odds;
+import plumbrow.advice.weighing.Quantities;
 import plumbrow.advice.weighing.WeighedCourse;
 import plumbrow.documents.picture.Canvas.Anchor;
 import plumbrow.documents.picture.DotStack.Dot;
@@ -73,9 +74,7 @@ record CourseStrip(WeighedCourse course, String colour, boolean advised) {
         if (course.baseline()) {
             return List.of("the baseline");
         }
-        double gain = course.meanGainUsdPerAcre();
-        String sign = gain > 0 ? "+" : "";
-        String mean = "on average " + sign + Numbers.dollars(gain, Math.abs(gain) < 10 ? 1 : 0) + "/ac";
+        String mean = "on average " + Quantities.gain(course.meanGainUsdPerAcre()) + "/ac";
         return List.of("beats baseline " + Odds.words(course.chanceBeatsBaseline()), mean);
     }
 

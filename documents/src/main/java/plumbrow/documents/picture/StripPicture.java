@@ -22,12 +22,7 @@ public final class StripPicture {
 
     private StripPicture() {}
 
-    /** The picture of one field by itself, {@code widthPx} wide; below 280 px it is drawn for 280 and scaled. */
-    public static String svg(FieldAdvice field, int widthPx) {
-        return svg(field, CoursePalette.of(field), widthPx);
-    }
-
-    /** The same with the colours of a larger whole, such as all fields of a season. */
+    /** The picture of one field, {@code widthPx} wide; below 280 px it is drawn for 280 and scaled. */
     public static String svg(FieldAdvice field, CoursePalette palette, int widthPx) {
         return svg(field, field.courses(), palette, widthPx);
     }
@@ -59,7 +54,7 @@ public final class StripPicture {
         double firstStrip = y;
         Canvas strips = new Canvas();
         for (WeighedCourse course : shown) {
-            CourseStrip strip = new CourseStrip(course, palette.colour(course.name()), isAdvised(field, course));
+            CourseStrip strip = new CourseStrip(course, palette.colour(course), isAdvised(field, course));
             y = wide
                     ? strip.drawBeside(strips, scale, 4, labels - 4, y)
                     : strip.drawUnder(strips, scale, 4, width - 8, y);

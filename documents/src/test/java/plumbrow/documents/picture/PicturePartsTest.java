@@ -7,6 +7,7 @@ import static plumbrow.documents.picture.StripPictureTest.parse;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 import plumbrow.advice.gates.Standing;
@@ -47,52 +48,37 @@ class PicturePartsTest {
                 StripPictureTest.field(IntStream.range(0, field.courses().size())
                         .mapToObj(i -> field.courses().get(field.courses().size() - 1 - i))
                         .toList());
-        CoursePalette palette = CoursePalette.of(field);
         assertThat(field.courses())
-                .allSatisfy(course -> assertThat(CoursePalette.of(turned).colour(course.name()))
-                        .isEqualTo(palette.colour(course.name())));
-        assertThat(palette.colour(field.baseline())).isEqualTo("#000000");
+                .allSatisfy(course -> assertThat(palette(turned).colour(course))
+                        .isEqualTo(palette(field).colour(course)));
     }
 
     @Test
     void onEachFieldEveryCourseHasAColourOfItsOwn() {
-        CoursePalette palette = CoursePalette.of(SampleAdvice.advice());
-        for (FieldAdvice field : SampleAdvice.advice().fields()) {
-            assertThat(field.courses().stream().map(course -> palette.colour(course.name())))
-                    .doesNotHaveDuplicates();
+        FieldAdvice[] fields = SampleAdvice.advice().fields().toArray(FieldAdvice[]::new);
+        CoursePalette palette = palette(fields);
+        for (FieldAdvice field : fields) {
+            assertThat(field.courses().stream().map(palette::colour)).doesNotHaveDuplicates();
         }
     }
 
     @Test
-    void twoBaselinesThatMeetOnAFieldAreToldApart() {
-        WeighedCourse one = SampleAdvice.course("One", Standing.CLEAR, 400, 100, 0.5, 130);
-        WeighedCourse two = SampleAdvice.course("Two", Standing.CLEAR, 390, 100, 0.5, 130);
-        CoursePalette palette = CoursePalette.of(
-                SampleAdvice.with(withBaseline("One", List.of(one, two)), withBaseline("Two", List.of(two, one))));
-        assertThat(palette.colour("One")).isEqualTo("#000000");
-        assertThat(palette.colour("Two")).isNotEqualTo("#000000");
+    void blackIsTheBaselineOfTheFieldAndNothingElse() {
+        CoursePalette palette = palette(SampleAdvice.advice().fields().toArray(FieldAdvice[]::new));
+        for (FieldAdvice field : SampleAdvice.advice().fields()) {
+            assertThat(field.courses())
+                    .allSatisfy(course ->
+                            assertThat(palette.colour(course).equals("#000000")).isEqualTo(course.baseline()));
+        }
     }
 
-    private static FieldAdvice withBaseline(String baseline, List<WeighedCourse> courses) {
-        FieldAdvice home = SampleAdvice.home();
-        return new FieldAdvice(
-                home.field(),
-                "",
-                100,
-                1,
-                courses,
-                baseline,
-                null,
-                "",
-                "",
-                "",
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                0,
-                List.of());
+    static CoursePalette palette(FieldAdvice... fields) {
+        return CoursePalette.of(Stream.of(fields)
+                .map(field -> field.courses().stream()
+                        .filter(course -> !course.baseline())
+                        .map(WeighedCourse::name)
+                        .toList())
+                .toList());
     }
 
     @Test

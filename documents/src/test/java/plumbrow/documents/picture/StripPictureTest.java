@@ -20,11 +20,15 @@ import plumbrow.advice.weighing.WeighedCourse;
 import plumbrow.documents.SampleAdvice;
 
 class StripPictureTest {
+    private static String svg(FieldAdvice field, int widthPx) {
+        return StripPicture.svg(field, PicturePartsTest.palette(field), widthPx);
+    }
+
     @ParameterizedTest
     @ValueSource(ints = {280, 360, 640, 900})
     void everyMarkAndLabelLiesInsideThePicture(int width) throws Exception {
         for (FieldAdvice field : SampleAdvice.advice().fields()) {
-            Element svg = parse(StripPicture.svg(field, width));
+            Element svg = parse(svg(field, width));
             double height = Double.parseDouble(svg.getAttribute("height"));
             for (Element text : all(svg, "text")) {
                 double size = number(text, "font-size");
@@ -50,13 +54,13 @@ class StripPictureTest {
     @Test
     void twentyDotsForEachCourseOnOneScale() throws Exception {
         FieldAdvice field = SampleAdvice.home();
-        Element svg = parse(StripPicture.svg(field, 900));
+        Element svg = parse(svg(field, 900));
         assertThat(all(svg, "circle")).hasSize(20 * field.courses().size());
     }
 
     @Test
     void saysStandingAndOddsInWords() throws Exception {
-        String text = parse(StripPicture.svg(SampleAdvice.home(), 900)).getTextContent();
+        String text = parse(svg(SampleAdvice.home(), 900)).getTextContent();
         assertThat(text)
                 .contains("advised, conditional")
                 .contains("beats baseline 7 of 10")
@@ -71,7 +75,7 @@ class StripPictureTest {
     @Test
     void tellsTheFindingToWhoeverCannotSeeIt() throws Exception {
         FieldAdvice field = SampleAdvice.home();
-        Element svg = parse(StripPicture.svg(field, 360));
+        Element svg = parse(svg(field, 360));
         assertThat(svg.getAttribute("role")).isEqualTo("img");
         assertThat(svg.getElementsByTagName("desc").item(0).getTextContent())
                 .startsWith(field.sentence())
@@ -91,14 +95,14 @@ class StripPictureTest {
     }
 
     private static String strip(Standing standing) {
-        return StripPicture.svg(field(List.of(SampleAdvice.course("One", standing, 400, 100, 0.5, 130))), 900);
+        return svg(field(List.of(SampleAdvice.course("One", standing, 400, 100, 0.5, 130))), 900);
     }
 
     @Test
     void hostileNamesStayText() throws Exception {
         String name = "<script>alert(1)</script> & \"quotes\" \u0001 🌽 " + "verylong".repeat(40);
         WeighedCourse course = SampleAdvice.course(name, Standing.CLEAR, 400, 100, 0.5, 130);
-        String svg = StripPicture.svg(field(List.of(course)), 360);
+        String svg = svg(field(List.of(course)), 360);
         assertThat(svg).doesNotContain("<script").doesNotContain("\u0001");
         assertThat(parse(svg).getElementsByTagName("desc").item(0).getTextContent())
                 .contains("<script>alert(1)</script> & \"quotes\" \uFFFD 🌽");
@@ -107,15 +111,13 @@ class StripPictureTest {
     @Test
     void aCourseWithoutSpreadAndAFieldWithoutCoursesAreDrawn() throws Exception {
         WeighedCourse sure = SampleAdvice.course("Sure", Standing.CLEAR, 400, 1e-9, 0.5, 130);
-        assertThat(all(parse(StripPicture.svg(field(List.of(sure)), 360)), "circle"))
-                .hasSize(20);
-        assertThat(parse(StripPicture.svg(field(List.of()), 360)).getTextContent())
-                .contains("No course has been entered");
+        assertThat(all(parse(svg(field(List.of(sure)), 360)), "circle")).hasSize(20);
+        assertThat(parse(svg(field(List.of()), 360)).getTextContent()).contains("No course has been entered");
     }
 
     @Test
     void samePictureEveryTime() {
-        assertThat(StripPicture.svg(SampleAdvice.home(), 900)).isEqualTo(StripPicture.svg(SampleAdvice.home(), 900));
+        assertThat(svg(SampleAdvice.home(), 900)).isEqualTo(svg(SampleAdvice.home(), 900));
     }
 
     static FieldAdvice field(List<WeighedCourse> courses) {

@@ -10,11 +10,24 @@ public final class Working {
 
     /** Records a line and hands its value back, so that the line that is shown is the line that is computed. */
     public double step(String label, String arithmetic, double value, String unit) {
+        return keep(new Step(label, arithmetic, finite(label, value), unit));
+    }
+
+    /** Records a line that the page of another figure explains, and hands its value back. */
+    public double step(String label, String arithmetic, double value, String unit, String figure) {
+        return keep(new Step(label, arithmetic, finite(label, value), unit, figure));
+    }
+
+    private double keep(Step step) {
+        steps.add(step);
+        return step.value();
+    }
+
+    private static double finite(String label, double value) {
         if (!Double.isFinite(value)) {
             throw new FigureInputException(
                     "", label + " has no finite answer for these inputs; check that they are plausible together");
         }
-        steps.add(new Step(label, arithmetic, value, unit));
         return value;
     }
 

@@ -1,5 +1,6 @@
 package plumbrow.app.desk.api;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
@@ -37,61 +38,61 @@ public class ApiPages {
     private record Fault(String error) {}
 
     @GetMapping("/api/figures")
-    ResponseEntity<String> figures() {
+    ResponseEntity<byte[]> figures() {
         return json(HttpStatus.OK, Json.index(Figures.all()));
     }
 
     @GetMapping("/api/figures/{id}")
-    ResponseEntity<String> figure(@PathVariable String id, @RequestParam Map<String, String> typed) {
+    ResponseEntity<byte[]> figure(@PathVariable String id, @RequestParam Map<String, String> typed) {
         return json(HttpStatus.OK, Json.of(Asked.figure(id).answer(typed)));
     }
 
     @GetMapping("/api/advice")
-    ResponseEntity<String> advice() {
+    ResponseEntity<byte[]> advice() {
         return json(HttpStatus.OK, Json.of(weighings.whole(Asked.season(book)).advice()));
     }
 
     @GetMapping("/api/fields/{name}/advice")
-    ResponseEntity<String> advice(@PathVariable String name) {
+    ResponseEntity<byte[]> advice(@PathVariable String name) {
         Season season = Asked.season(book);
         return json(
                 HttpStatus.OK, Json.of(weighings.field(season, Asked.field(season, name), WeighingOptions.DEFAULT)));
     }
 
     @ExceptionHandler(FigureInputException.class)
-    ResponseEntity<String> input(FigureInputException fault) {
+    ResponseEntity<byte[]> input(FigureInputException fault) {
         return fault(HttpStatus.BAD_REQUEST, fault);
     }
 
     @ExceptionHandler(NotHereException.class)
-    ResponseEntity<String> notHere(NotHereException fault) {
+    ResponseEntity<byte[]> notHere(NotHereException fault) {
         return fault(HttpStatus.NOT_FOUND, fault);
     }
 
     @ExceptionHandler(NoSeasonException.class)
-    ResponseEntity<String> empty() {
+    ResponseEntity<byte[]> empty() {
         return json(
                 HttpStatus.NOT_FOUND,
                 Json.of(new Fault("The book is empty: import a workbook before asking for advice.")));
     }
 
     @ExceptionHandler(SeasonGapException.class)
-    ResponseEntity<String> gap(SeasonGapException fault) {
+    ResponseEntity<byte[]> gap(SeasonGapException fault) {
         return fault(HttpStatus.UNPROCESSABLE_CONTENT, fault);
     }
 
     @ExceptionHandler(BookException.class)
-    ResponseEntity<String> book(BookException fault) {
+    ResponseEntity<byte[]> book(BookException fault) {
         return fault(HttpStatus.SERVICE_UNAVAILABLE, fault);
     }
 
-    private static ResponseEntity<String> fault(HttpStatus status, RuntimeException fault) {
+    private static ResponseEntity<byte[]> fault(HttpStatus status, RuntimeException fault) {
         return json(status, Json.of(new Fault(Shown.text(fault.getMessage()))));
     }
 
-    private static ResponseEntity<String> json(HttpStatus status, String text) {
+    private static ResponseEntity<byte[]> json(HttpStatus status, String text) {
         return ResponseEntity.status(status)
                 .contentType(MediaType.APPLICATION_JSON)
-                .body(text);
+                .body(text.getBytes(StandardCharsets.UTF_8));
     }
 }

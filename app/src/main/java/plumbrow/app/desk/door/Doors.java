@@ -9,7 +9,6 @@ import org.springframework.boot.tomcat.TomcatConnectorCustomizer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
-import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.core.userdetails.UserDetailsService;
 import org.springframework.security.core.userdetails.UsernameNotFoundException;
 import org.springframework.security.web.SecurityFilterChain;
@@ -19,7 +18,7 @@ import org.springframework.security.web.firewall.StrictHttpFirewall;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 
 /**
- * Who may come in. The desk has no login: it listens to this machine only. What it must keep out are web pages of others
+ * Who may come in. The desk has no login, so nothing here asks who somebody is: it listens to this machine only. What it must keep out are web pages of others
  * that run in the same browser: they can neither post (token), nor frame it, nor reach it under a name of their own.
  */
 @Configuration(proxyBeanMethods = false)
@@ -32,8 +31,10 @@ public class Doors {
     SecurityFilterChain chain(HttpSecurity http) throws Exception {
         CookieCsrfTokenRepository tokens = new CookieCsrfTokenRepository();
         tokens.setCookieCustomizer(cookie -> cookie.sameSite("Strict").httpOnly(true));
-        return http.authorizeHttpRequests(requests -> requests.anyRequest().permitAll())
-                .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+        return http.securityContext(context -> context.disable())
+                .anonymous(nobody -> nobody.disable())
+                .sessionManagement(session -> session.disable())
+                .servletApi(names -> names.disable())
                 .requestCache(cache -> cache.disable())
                 .logout(logout -> logout.disable())
                 .csrf(csrf -> csrf.csrfTokenRepository(tokens))

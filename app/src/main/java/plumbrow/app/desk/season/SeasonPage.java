@@ -17,8 +17,8 @@ import plumbrow.app.desk.Weighings;
 /** The first page: which fields have an answer, which answer, and what it is expected to bring. */
 @Controller
 public class SeasonPage {
-    /** Below this nobody minds waiting; above it a page that counts the fields is kinder. */
-    private static final Duration PATIENCE = Duration.ofMillis(400);
+    /** What a small book or an answer already there takes; beyond it a page that counts the fields comes at once. */
+    private static final Duration PATIENCE = Duration.ofMillis(40);
 
     private final DeskBook book;
     private final Weighings weighings;

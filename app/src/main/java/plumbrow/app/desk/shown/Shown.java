@@ -9,6 +9,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.weighing.Band;
+import plumbrow.advice.weighing.Quantities;
 import plumbrow.science.figure.Numbers;
 
 /** Values as the pages write them. */
@@ -28,10 +29,9 @@ public final class Shown {
         return Numbers.dollars(value, 2);
     }
 
-    /** A gain per acre with its sign, to the dollar from ten on, else to ten cents: "+$12", "−$3.4", "$0". */
+    /** A gain per acre with its sign, to the dollar from ten on, else to ten cents: "+$12", "−$3.40", "$0". */
     public static String gain(double value) {
-        String text = Numbers.dollars(value, Math.abs(value) >= 9.95 ? 0 : 1);
-        return text.equals("$0.0") ? "$0" : text.startsWith("−") ? text : "+" + text;
+        return Quantities.gain(value);
     }
 
     /** A band of dollars: "−$4 to $31". */
