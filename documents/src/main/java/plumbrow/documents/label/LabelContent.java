@@ -126,7 +126,12 @@ public sealed interface LabelContent {
     }
 
     /** Something that must not be done with a treated crop, at any time. */
-    record Ban(String crop, String words) implements LabelContent {}
+    record Ban(String crop, String words) implements LabelContent {
+        @Override
+        public String about() {
+            return key(crop);
+        }
+    }
 
     /**
      * The most that may be put out.

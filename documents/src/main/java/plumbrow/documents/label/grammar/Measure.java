@@ -22,7 +22,7 @@ public enum Measure {
     STRENGTH(
             new Form(
                     "lb/gal",
-                    "(?:lbs?\\.?|pounds?)(?=\\W)(?:[^.;]|\\.(?=\\S)){0,90}?(?:\\bper\\s+(?:U\\.?S\\.?\\s+)?gallon|/\\s?gal(?:lon)?\\b\\.?)"));
+                    "(?:lbs?\\.?|pounds?)(?=\\W)(?:[^.;]|\\.(?=\\S)|(?<=a\\.[ieIE])\\.){0,90}?(?:\\bper\\s+(?:U\\.?S\\.?\\s+)?gallon|/\\s?gal(?:lon)?\\b\\.?)"));
 
     /** A unit and how it is written. */
     record Form(String unit, String written) {}

@@ -128,7 +128,8 @@ final class ActivePart implements Part {
             }
         }
         String words = found.isPresent() ? part.substring(size.from(), size.to()) : part;
-        Matcher named = OF_NAMED.matcher(found.isPresent() ? words : words + " per");
+        Matcher named = OF_NAMED.matcher(
+                found.isPresent() ? words : PER_GALLON.matcher(words).replaceAll(" ") + " per");
         String inside = named.find() ? named.group("name") : "";
         Matcher behind = BEHIND.matcher(part.substring(Math.min(part.length(), end)));
         String name = plain(inside);
@@ -143,6 +144,7 @@ final class ActivePart implements Part {
                 sentence.passage().quote(at, Math.min(sentence.text().length(), at + part.length())));
     }
 
+    private static final Pattern PER_GALLON = Pattern.compile("(?i)\\bper\\s+gallon\\b|/\\s?gal\\b");
     private static final Pattern SHARED =
             Pattern.compile("(?i)(\\d{1,2}(?:\\.\\d{1,3})?)\\s?(?:lbs?\\.?|pounds?)(?=\\s)");
 

@@ -22,7 +22,7 @@ final class GearPart implements Part {
             "(?i)^(?<who>.{0,200}?)\\b(?:must|should|shall|are required to|need to)\\s+(?:also\\s+|all\\s+)?wear\\b\\s*(?<lead>(?:the following|at least)?\\s*(?:\\([^)]*\\))?)\\s*[:,]?\\s*(?<rest>.*)$",
             Pattern.DOTALL);
     private static final Pattern EARLY = Pattern.compile(
-            "(?i)^.*\\bPPE required for early[- ]entry\\b.*?\\bis\\b\\s*:?\\s*(?<rest>.*)$|^.*\\bfor early[- ]entry\\b.{0,160}?:\\s*(?<tail>.*)$",
+            "(?i)^.*\\bPPE required for early[- ]entry\\b.*(?:\\btreated,?|\\bwater,?)\\s+is\\b\\s*:?\\s*(?<rest>.*)$|^.*\\bfor early[- ]entry\\b.{0,160}?:\\s*(?<tail>.*)$",
             Pattern.DOTALL);
     private static final Pattern ITEM = Pattern.compile(
             "(?i)^(?:and\\s+|a\\s+)?" + GEAR + ".*|^(?:when|for)\\b.{0,80}\\b(?:wear|use)\\b.*", Pattern.DOTALL);

@@ -23,7 +23,7 @@ final class MostPart implements Part {
     private static final Pattern SINGLE = Near.words(
             "(?:per|/|single|each|(?:any )?one|individual)\\s?(?:\\w+ ){0,1}?application|\\bat one time\\b|per treatment");
     private static final Pattern COUNT = Pattern.compile(
-            "(?i)(?:(?:more than|maximum (?:number )?of|no more than|at most|maximum number of applications[^\\d:]{0,30}:?|exceed|up to|limit(?:ed)? to)\\s*)(?<n>\\d{1,2}|one|two|three|four|five|six)(?:\\s?\\((?<d>\\d{1,2})\\))?\\s*(?:(?:\\w+[- ]){0,3}?applications?\\b|times\\b|$|per\\b)");
+            "(?i)(?:(?:more than|maximum (?:number )?of|no more than|at most|maximum number of applications[^\\d:]{0,30}:?|exceed|up to|limit(?:ed)? to)\\s*)(?<n>\\d{1,2}|one|two|three|four|five|six)(?:\\s?\\((?<d>\\d{1,2})\\))?\\s*(?:(?:(?:broadcast|foliar|sequential|total|such|ground|aerial|post-?emergence|pre-?emergence|separate)\\s+){0,2}applications?\\b|times\\b|\\.?\\s*$|per\\b)");
     private static final List<String> NUMBERS = List.of("zero", "one", "two", "three", "four", "five", "six");
 
     @Override

@@ -18,7 +18,7 @@ final class NoticePart implements Part {
                 List.of(
                         Near.words("\\bbees?\\b|\\bpollinat|\\bbloom|\\bflower"),
                         Near.words(
-                                "\\b(?:do not|not) (?:apply|allow|use|spray|make)|\\bapply only\\b|\\bprohibited\\b")));
+                                "\\b(?:do not|not) (?:apply|allow|use|spray|make)(?! (?:closer|within|more))|\\bapply only\\b|\\bprohibited\\b")));
         NOTICES.put(
                 LabelKind.SATURATED_SOIL,
                 List.of(

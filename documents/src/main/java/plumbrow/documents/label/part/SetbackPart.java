@@ -20,7 +20,7 @@ final class SetbackPart implements Part {
     private static final Pattern KEEP = Near.words(
             "\\bwithin\\b|\\bbuffer|\\bset-?back|\\bcloser than\\b|\\bmaintain\\b|\\bat least\\b.*\\b(?:from|between)\\b|\\baway from\\b");
     private static final Pattern FEATURE = Pattern.compile(
-            "(?i)\\b(?:(?:(?:natural|perennial|intermittent|impounded|permanent|flowing|drinking water|abandoned|active|open|surface|farm|fish|commercial|private|occupied|residential|aquatic|fresh ?water|marine|public|non-?target|standpipe|tile|drainage|downwind|sensitive|other|managed|bee|organic|certified organic)\\s+(?:and\\s+|or\\s+)?){0,3})"
+            "(?i)\\b(?:(?:(?:occupied|natural|perennial|intermittent|impounded|permanent|flowing|drinking water|abandoned|active|open|surface|farm|fish|commercial|private|residential|aquatic|fresh ?water|marine|public|non-?target|standpipe|tile|drainage|downwind|sensitive|other|managed|bee|organic|certified organic)\\s+(?:and\\s+|or\\s+)?){0,3})"
                     + "(?<noun>wells?(?: ?heads?)?|sink ?holes?|streams?|rivers?|creeks?|ponds?|lakes?|reservoirs?|ditches|canals?|tile inlets?|standpipes?|inlets?|estuar(?:y|ies)|estuarine areas?|marshes|wetlands|water ?bod(?:y|ies)|bodies of water|surface water|habitats?|dwellings?|homes?|houses|residences?|schools?|apiar(?:y|ies)|bee ?hives?|hives|bee yards?|organic (?:farms?|fields?|crops?)|crops?|vineyards?)\\b");
     private static final Pattern MIXING =
             Near.words("\\bmix(?:ed|ing)?\\b|\\bload(?:ed|ing)?\\b|\\bstored?\\b|\\bwash");
@@ -91,7 +91,7 @@ final class SetbackPart implements Part {
     /** What the words mean among the features of a field. */
     static @Nullable FeatureKind kind(String words) {
         String text = words.toLowerCase(Locale.ROOT);
-        if (text.contains("well")) {
+        if (text.matches(".*\\bwells?\\b.*")) {
             return FeatureKind.WELL;
         }
         if (text.contains("sink")) {

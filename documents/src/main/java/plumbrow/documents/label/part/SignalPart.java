@@ -13,7 +13,7 @@ import plumbrow.documents.paper.Passage;
 /** What stands large on the front: signal word, children, restricted use. */
 final class SignalPart implements Part {
     private static final Pattern SIGNAL = Pattern.compile(
-            "(?i)\\W{0,3}(?:signal word\\s?:?\\s*)?(danger|warning|caution)(?:\\s*[-–—/]?\\s*(poison))?(?:\\s*[-–—/]\\s*(?:peligro|aviso|precauci[oó]n|veneno))*(?:\\s+(?:peligro|veneno))?\\W{0,3}");
+            "(?iu)\\W{0,3}(?:signal word\\s?:?\\s*)?(danger|warning|caution)(?:\\s*[-–—/]?\\s*(poison))?(?:\\s*[-–—/]\\s*(?:peligro|aviso|precauci[oó]n|veneno))*(?:\\s+(?:peligro|veneno))?\\W{0,3}");
     private static final Pattern CHILDREN = Pattern.compile("(?i)\\bkeep out of (?:the )?reach of children\\b\\.?");
     private static final Pattern RESTRICTED =
             Pattern.compile("(?i)\\W{0,3}(?:federally\\s+)?restricted[- ]use pesticide\\b(?!s| label).{0,20}");

@@ -14,6 +14,7 @@ final class Grids {
     private static final int DEEPEST_HEAD = 4;
     private static final double CLOSE = 1.6;
     private static final double APART = 4;
+    private static final double PARTED = 1.4;
     private static final double WIDE = 1.2;
     private static final int LONGEST_HEAD = 45;
     private static final Pattern VALUE = Pattern.compile(
@@ -103,6 +104,10 @@ final class Grids {
                                 && GOES_ON.matcher(cell.text()).matches());
     }
 
+    private static boolean apart(Row above, Row row) {
+        return row.page() == above.page() && row.top() - above.top() > PARTED * (above.bottom() - above.top());
+    }
+
     private static int end(List<Row> rows, int start, List<Cell> columns) {
         double from = columns.get(0).left();
         double step = columns.get(1).left() - from;
@@ -116,9 +121,12 @@ final class Grids {
                     && row.first().left() < from + step / 2
                     && row.first().box().width() > WIDE * step;
             boolean outside = row.cells().stream().anyMatch(cell -> cell.left() < from - step / 2);
+            boolean trails = row.cells().size() == 1
+                    && Math.abs(row.first().left() - from) < step / 4
+                    && (row.text().endsWith(":") || row.text().endsWith(".") || apart(above, row));
             boolean heading =
                     row.cells().size() == 1 && (Topics.of(row.text()).isPresent() || Prose.isShout(row.text()));
-            if (far || across || outside || heading) {
+            if (far || trails || across || outside || heading) {
                 break;
             }
             end++;

@@ -15,6 +15,12 @@ final class Prose {
     private static final Pattern BULLET =
             Pattern.compile("^(?:[•·▪■●‣◦*]|[-–—](?=\\s)|\\(?(?:\\d{1,2}|[a-h])[.)](?=\\s))");
     private static final Pattern BEGINS = Pattern.compile("^[\\p{Lu}\\d(“\"'].*", Pattern.DOTALL);
+    /** Words that begin an item of a list, even where its lines are as full as those of running text. */
+    private static final Pattern STARTS = Pattern.compile(
+            "^(?:Do not|Allow|Apply|Max(?:imum|\\.)|Min(?:imum|\\.)|Pre-?[Hh]arvest|Make|Sequential|REI|PHI|Use|Not|Never|Wait|Restricted|Long-sleeved|Short-sleeved|Coveralls|Chemical-resistant|Waterproof|Shoes|Socks|Protective|A NIOSH|Gloves|Goggles|EPA|Contains|KEEP OUT|CAUTION|WARNING|DANGER)\\b.*",
+            Pattern.DOTALL);
+
+    private static final Pattern PAIR = Pattern.compile("^\\p{Lu}[^:.;]{2,50}:(?:\\s.*)?", Pattern.DOTALL);
     private static final Pattern UNFINISHED = Pattern.compile(
             "(?i).*(?:,|\\b(?:and|or|as|of|the|to|than|with|by|for|in|on|at|a|an|per|plus|from|between|within|least|minimum|maximum|following|more|not|is|are)|[-–/(])$");
     private static final Pattern END = Pattern.compile("[.!?][)\"”]?\\s+(?=[\\p{Lu}\\d•(“\"])|\\s[•▪■●‣]\\s");
@@ -64,6 +70,9 @@ final class Prose {
         }
         if (UNFINISHED.matcher(above.text()).matches() || !BEGINS.matcher(text).matches()) {
             return false;
+        }
+        if (STARTS.matcher(text).matches() || PAIR.matcher(text).matches()) {
+            return true;
         }
         double height = above.bottom() - above.top();
         boolean gap = row.page() == above.page() && row.top() - above.top() > NEW_PARAGRAPH * height;

@@ -1,6 +1,7 @@
 package plumbrow.documents.label.text;
 
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -13,6 +14,7 @@ import plumbrow.documents.label.grammar.CropWords;
  */
 public final class Topics {
     private static final int LONGEST = 90;
+    private static final Pattern INTERVAL = Pattern.compile("(?i)interval|\\brate|\\bcrops?\\b");
     private static final Map<Topic, Pattern> HEADINGS = new EnumMap<>(Topic.class);
 
     static {
@@ -38,7 +40,7 @@ public final class Topics {
         heading(
                 Topic.DIRECTIONS,
                 "directions for use|(?:general|product) (?:use )?(?:directions|instructions|information|restrictions|restrictions and limitations)"
-                        + "|general use restrictions(?: and limitations)?|product use restrictions|use restrictions for all crops|product information");
+                        + "|general use restrictions(?: and limitations)?|product use restrictions|use restrictions for all crops|use rates|application rates|rates? tables?|product information");
         heading(Topic.AGRICULTURAL_USE, "agricultural use requirements");
         heading(Topic.OTHER_USE, "non-?agricultural use requirements");
         heading(
@@ -81,12 +83,11 @@ public final class Topics {
         return Optional.empty();
     }
 
-    /** Whether a line can only begin matter of its own. */
+    /** Whether a line can only begin matter of its own; the heads of tables don't. */
     public static boolean isLandmark(String line) {
-        return of(line).isPresent()
-                || CropWords.heading(line)
-                        .filter(crop -> crop.length() > 8 || line.equals(line.toUpperCase(java.util.Locale.ROOT)))
-                        .isPresent();
+        boolean loud = line.equals(line.toUpperCase(Locale.ROOT))
+                && !INTERVAL.matcher(line).find();
+        return loud && (of(line).isPresent() || CropWords.heading(line).isPresent());
     }
 
     private static void heading(Topic topic, String words) {
