@@ -77,6 +77,13 @@ public final class HeaderTable {
         List<Cell> columns = new ArrayList<>(rows.get(0).cells());
         List<StringBuilder> heads = new ArrayList<>();
         columns.forEach(cell -> heads.add(new StringBuilder(cell.text())));
+        Cell stub = rows.get(first).first();
+        boolean more = rows.subList(first, rows.size()).stream()
+                .anyMatch(row -> row.cells().size() > columns.size());
+        if (more && stub.right() < columns.get(0).left()) {
+            columns.add(0, stub);
+            heads.add(0, new StringBuilder());
+        }
         int body = 1;
         while (body < first && headerGoesOn(rows, body, columns)) {
             for (Cell cell : rows.get(body).cells()) {
@@ -111,7 +118,7 @@ public final class HeaderTable {
         List<List<Row>> groups = new ArrayList<>();
         List<Row> waiting = new ArrayList<>();
         for (Row row : rows) {
-            if (anchor.test(row)) {
+            if (anchor.test(row) || full(row, columns)) {
                 List<Row> group = new ArrayList<>();
                 Row last = groups.isEmpty() ? null : last(groups);
                 for (Row wait : waiting) {
@@ -137,6 +144,12 @@ public final class HeaderTable {
             groups.get(groups.size() - 1).add(wait);
         }
         return groups;
+    }
+
+    /** A row with something in every column, and not the rest of one in brackets. */
+    private static boolean full(Row row, List<Cell> columns) {
+        return row.cells().size() == columns.size()
+                && row.cells().stream().noneMatch(cell -> cell.text().startsWith("("));
     }
 
     private static Row last(List<List<Row>> groups) {

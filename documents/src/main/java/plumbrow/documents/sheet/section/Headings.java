@@ -23,7 +23,7 @@ public final class Headings {
 
     /** "SECTION 2:", "Section 02 -", "2.", "2)", "II.", or nothing; never 2.1. */
     private static final Pattern NUMBER = Pattern.compile(
-            "(?i)^\\W{0,3}(?:(?<word>section|sección|seccion|rubrique|abschnitt|sezione|part)\\s*(?:no\\.?\\s*)?"
+            "(?iu)^\\W{0,3}(?:(?<word>section|sección|seccion|rubrique|abschnitt|sezione|part)\\s*(?:no\\.?\\s*)?"
                     + "(?<after>\\d{1,2}|[ivx]{1,5}\\b)|(?<alone>\\d{1,2}(?!\\d)|[ivx]{1,5}(?=\\s*[.):])))"
                     + "(?!\\.\\d)\\s*[.:)\\-–—]*\\s*");
 
@@ -59,7 +59,7 @@ public final class Headings {
                 "(?:emergency (?:and|&) )?first[- ]?aid(?: (?:measures|procedures|information|treatment))?");
         english(
                 SheetSection.FIRE,
-                "fire[- ]?fighting(?: (?:measures|procedures))?|fire (?:and|&) explosion(?: (?:hazards?|data|hazard data|measures))?|fire hazards?(?: data| information)?|fire measures");
+                "fire[- ]?fighting(?: (?:measures|procedures))?|fire (?:and|&) explosion(?: (?:hazard data|hazards?|data|measures))?|fire hazards?(?: data| information)?|fire measures");
         english(
                 SheetSection.RELEASE,
                 "accidental release(?: measures)?|spill(?:s|age)?(?: (?:or|and|&|/) ?(?:leak|release))?(?: (?:procedures|measures|response))?"
