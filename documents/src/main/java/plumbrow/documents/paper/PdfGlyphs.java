@@ -32,6 +32,9 @@ final class PdfGlyphs extends PDFTextStripper {
     static List<List<Glyph>> of(PDDocument document, int most) throws IOException {
         PdfGlyphs glyphs = new PdfGlyphs(most);
         glyphs.setSuppressDuplicateOverlappingText(false);
+        for (int i = 0; i < document.getNumberOfPages(); i++) {
+            glyphs.pages.add(List.of()); // the library passes over pages without any content
+        }
         glyphs.writeText(document, Writer.nullWriter());
         return glyphs.pages;
     }
@@ -55,7 +58,7 @@ final class PdfGlyphs extends PDFTextStripper {
 
     @Override
     protected void writePage() {
-        pages.add(current);
+        pages.set(getCurrentPageNo() - 1, current);
         current = new ArrayList<>();
     }
 }
