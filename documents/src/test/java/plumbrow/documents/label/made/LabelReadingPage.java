@@ -23,7 +23,7 @@ final class LabelReadingPage {
                 .append(
                         "whole text but for blanks, capitals and hyphens. *Precision* is the share of what was read that is right, *recall* the\n")
                 .append("share of what stands there that was read right.\n\n")
-                .append("Written by the tests with `-Dplumbrow.docs=write`; do not edit.\n\n")
+                .append("Written by `reading/run`; do not edit. Safety sheets: [reading.md](reading.md).\n\n")
                 .append("## By layout\n\n| layout | values | precision | recall |\n|---|--:|--:|--:|\n");
         score.byLayout.forEach((layout, count) -> page.append(row(layout, count)));
         page.append(row("**all**", score.all))
