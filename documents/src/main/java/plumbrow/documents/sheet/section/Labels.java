@@ -1,0 +1,89 @@
+package plumbrow.documents.sheet.section;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Finds a known label at the start of a text. */
+final class Labels {
+    /** Bullets, subsection numbers and letters before a label, and its name in another language. */
+    private static final Pattern PREFIX = Pattern.compile(
+            "^(?:[•·▪■●‣*–-]\\s*|o\\s)?(?:\\d{1,2}\\.\\d{1,2}(?:\\.\\d{1,2})?\\.?\\s+|\\(?[a-z]\\)\\s*)?");
+
+    private static final Pattern FOREIGN_FIRST = Pattern.compile("^[^:/\\t\\d]{2,60}\\s/\\s");
+
+    /** What may stand between a label's words and its value. */
+    private static final Pattern END = Pattern.compile(
+            "^(?<paren>\\s?\\([^)]{0,70}\\)|\\s?\\[[^\\]]{0,40}\\]|\\s?,?\\s(?:at|@)\\s\\d{1,3}\\s?°\\s?[CF])?(?<foreign>\\s?/\\s?[\\p{L}(][^:\\t\\d<>=]{1,60})?\\s*(?:(?<colon>[:=]\\s*)|(?<shut>$)|(?=[<>~≥≤≈]|\\d|ca\\.|approx|-\\d|\\.\\d))");
+
+    private static final Pattern LOOSE_END = Pattern.compile("^[\\s,/:(\\-][^\\d\\t]{0,60}$");
+
+    private record Known(Label label, Pattern start) {}
+
+    private static final List<Known> KNOWN = known();
+
+    private Labels() {}
+
+    /**
+     * A label found.
+     *
+     * @param end where the value begins
+     * @param colon whether a colon sets it off
+     */
+    record Hit(Label label, int end, boolean colon) {}
+
+    private static List<Known> known() {
+        List<Known> known = new ArrayList<>();
+        for (Label label : Label.values()) {
+            known.add(new Known(
+                    label,
+                    Pattern.compile("(?:" + label.words().pattern() + ")(?![\\p{L}])", Pattern.CASE_INSENSITIVE)));
+        }
+        return known;
+    }
+
+    /**
+     * The label that a text begins with.
+     *
+     * @param ownCell whether the text is a cell with its value in the next one, so that more words may follow the label
+     */
+    static Optional<Hit> at(String text, boolean ownCell) {
+        Matcher prefix = PREFIX.matcher(text);
+        int start = prefix.find() ? prefix.end() : 0;
+        Optional<Hit> hit = at(text, start, ownCell);
+        if (hit.isEmpty()) {
+            Matcher foreign = FOREIGN_FIRST.matcher(text);
+            if (foreign.find()) {
+                return at(text, foreign.end(), ownCell);
+            }
+        }
+        return hit;
+    }
+
+    private static Optional<Hit> at(String text, int start, boolean ownCell) {
+        Hit best = null;
+        int longest = 0;
+        if (start >= text.length()) {
+            return Optional.empty();
+        }
+        for (Known known : KNOWN) {
+            Matcher words =
+                    known.start.matcher(text).region(start, text.length()).useTransparentBounds(true);
+            if (words.lookingAt() && words.end() - start > longest) {
+                String rest = text.substring(words.end());
+                Matcher end = END.matcher(rest);
+                if (end.find()) {
+                    boolean colon = end.group("colon") != null;
+                    longest = words.end() - start;
+                    best = new Hit(known.label, words.end() + end.end(), colon);
+                } else if (ownCell && LOOSE_END.matcher(rest).matches()) {
+                    longest = words.end() - start;
+                    best = new Hit(known.label, text.length(), false);
+                }
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+}
