@@ -18,6 +18,7 @@ final class Columns {
     private static final int ENOUGH_PROSE = 8;
     private static final double FULL = .72;
     private static final double MOSTLY = .6;
+    private static final double BALANCE = .8;
     private static final double NARROWEST_SHARE = .33;
 
     private final Predicate<String> landmark;
@@ -140,7 +141,12 @@ final class Columns {
         run.forEach(row -> side(row, left, true, rights));
         return rights.stream()
                         .anyMatch(row -> Math.abs(row.first().left() - left) <= SAME_LEFT && landmark.test(row.text()))
-                || (prose(lefts) && prose(rights));
+                || (balanced(lefts, rights) && prose(lefts) && prose(rights));
+    }
+
+    /** Labels of a table stand wider apart than the lines of their values. */
+    private static boolean balanced(List<Row> lefts, List<Row> rights) {
+        return Math.min(lefts.size(), rights.size()) > BALANCE * Math.max(lefts.size(), rights.size());
     }
 
     private static boolean prose(List<Row> side) {

@@ -10,7 +10,7 @@ record Leaf(double width, double height, List<Row> rows) {
     /** Puts the pages of a file together. */
     static Paper bind(Paper.Kind kind, List<Leaf> leaves, List<String> notices, Predicate<String> landmark) {
         List<List<Row>> printed = leaves.stream().map(Leaf::rows).toList();
-        RunningHeads heads = new RunningHeads(printed);
+        RunningHeads heads = new RunningHeads(printed, landmark);
         List<List<Row>> bodies = printed.stream().map(heads::without).toList();
         Columns columns = new Columns(bodies, landmark);
         List<Page> pages = new ArrayList<>();

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
 /**
@@ -22,11 +23,13 @@ final class RunningHeads {
     private static final Pattern PAGE_NUMBER = Pattern.compile(
             "(?i)(?:page|página|seite|pagina)?\\s*[-–]?\\s*\\d{1,3}\\s*(?:(?:/|of|de|von|sur)\\s*\\d{1,3})?\\s*[-–]?");
 
+    private final Predicate<String> landmark;
     private final Set<String> heads = new HashSet<>();
     private final Map<String, Row> found = new LinkedHashMap<>();
 
     /** Looks at the pages, whose rows stand from top to bottom. */
-    RunningHeads(List<List<Row>> pages) {
+    RunningHeads(List<List<Row>> pages, Predicate<String> landmark) {
+        this.landmark = landmark;
         Map<String, Integer> counts = new HashMap<>();
         for (List<Row> page : pages) {
             Set<String> edges = new HashSet<>();
@@ -74,7 +77,10 @@ final class RunningHeads {
         return heads.contains(shape(row)) || PAGE_NUMBER.matcher(row.text()).matches();
     }
 
-    private static String shape(Row row) {
-        return DIGITS.matcher(row.text()).replaceAll("#");
+    /** The headings of two sections differ in nothing but their number, and are still no running head. */
+    private String shape(Row row) {
+        return landmark.test(row.text())
+                ? row.text()
+                : DIGITS.matcher(row.text()).replaceAll("#");
     }
 }

@@ -33,7 +33,10 @@ public final class SafetyFigures {
             PeopleNearby.REENTRY,
             PeopleNearby.DEFAULT_INTERVAL,
             PeopleNearby.ZONE,
+            HandlerEquipment.FIGURE,
             Rinsing.RINSE,
+            StoreAndContainers.EMPTY,
+            StoreAndContainers.CONTAINMENT,
             Rinsing.WASH);
 
     private SafetyFigures() {}

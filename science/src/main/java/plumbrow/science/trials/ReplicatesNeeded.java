@@ -31,7 +31,7 @@ import plumbrow.science.figure.Working;
 public final class ReplicatesNeeded {
     private static final int MOST_PAIRS = 100_000;
     private static final double CLOSE = 1e-7;
-    private static final Input ALPHA = number(
+    static final Input ALPHA = number(
                     "alpha",
                     "Chance accepted of seeing a difference that is not there",
                     "",

@@ -45,7 +45,7 @@ public enum Family {
             new Form("mg/kg diet", "mg\\s?/\\s?kg\\s(?:diet|feed|food)"),
             new Form("ppm", "ppm")),
     AIR(
-            true,
+            false,
             new Form("mg/L", "mg\\s?/\\s?[lL](?:it(?:er|re))?|mg per lit(?:er|re)"),
             new Form("mg/m³", "mg\\s?/\\s?(?:m\\s?[3³]|cu\\.?\\s?m\\.?)|mg\\s?[.·]?\\s?m\\s?(?:-3|⁻³)"),
             new Form("µg/m³", "[µμu]g\\s?/\\s?m\\s?[3³]"),
@@ -54,7 +54,7 @@ public enum Family {
             new Form("ppb", "ppb"),
             new Form("µg/L", "[µμu]g\\s?/\\s?[lL]")),
     WATER(
-            true,
+            false,
             new Form("mg/L", "mg\\s?/\\s?[lL](?:it(?:er|re))?|mg per lit(?:er|re)"),
             new Form("µg/L", "[µμu]g\\s?/\\s?[lL](?:it(?:er|re))?"),
             new Form("ng/L", "ng\\s?/\\s?[lL]"),
@@ -63,7 +63,7 @@ public enum Family {
             new Form("ppb", "ppb"),
             new Form("%", "%"),
             new Form("g/100 mL", "g\\s?/\\s?100\\s?(?:m[lL]|g)")),
-    PER_BEE(true, new Form("µg/bee", "[µμu]g(?:\\s?a\\.?[is]\\.?)?\\s?/\\s?bee|micrograms per bee")),
+    PER_BEE(false, new Form("µg/bee", "[µμu]g(?:\\s?a\\.?[is]\\.?)?\\s?/\\s?bee|micrograms per bee")),
     WEIGHT(false, new Form("lb", "lbs?\\b\\.?|pounds?"), new Form("kg", "kg|kilograms?")),
     /** A bare number, as pH, log Kow and specific gravity. */
     BARE(false);
@@ -87,7 +87,7 @@ public enum Family {
                 .toList();
     }
 
-    /** Whether one point or comma before three digits may part thousands: doses run from 1 to 10,000. */
+    /** Whether a point before three digits may part thousands even where decimals have points: doses run from 1 to 10,000. */
     boolean strict() {
         return strict;
     }

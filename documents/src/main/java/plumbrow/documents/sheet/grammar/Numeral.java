@@ -56,7 +56,7 @@ record Numeral(double value, boolean sure) {
         double thousands = Double.parseDouble(one.group(1) + one.group(3));
         double decimal = Double.parseDouble(one.group(1) + "." + one.group(3));
         if (comma) {
-            return style == NumberStyle.POINT
+            return style == NumberStyle.POINT || style == NumberStyle.SILENT
                     ? new Numeral(thousands, true)
                     : new Numeral(decimal, !strict && style == NumberStyle.COMMA);
         }

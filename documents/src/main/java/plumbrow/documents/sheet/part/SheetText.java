@@ -21,7 +21,7 @@ final class SheetText {
     private static final Pattern AMERICAN =
             Pattern.compile("(?i)\\bEPA reg|\\bOSHA\\b|29 CFR|\\bSARA\\b|\\bTSCA\\b|\\bU\\.?S\\.?A\\.?\\b");
     private static final Pattern EUROPEAN =
-            Pattern.compile("(?i)1272/2008|1907/2006|2020/878|2015/830|\\bREACH\\b|\\bCLP\\b");
+            Pattern.compile("1272/2008|1907/2006|2020/878|2015/830|\\bREACH\\b|\\bCLP\\b");
 
     private final Sections sections;
     private final List<Row> heads;

@@ -65,16 +65,16 @@ record Stretch(AmountText amount, int from, int to, int lineFrom) {
     }
 
     private static int end(String text, int after, int next, boolean another) {
-        Matcher brackets = BRACKETS.matcher(text.substring(after, next));
-        if (brackets.find()) {
-            return after + brackets.end();
-        }
         int line = text.indexOf('\n', after);
         if (line >= 0 && line < next) {
             return line;
         }
         if (!another) {
             return next;
+        }
+        Matcher brackets = BRACKETS.matcher(text.substring(after, next));
+        if (brackets.find()) {
+            return after + brackets.end();
         }
         Matcher part = PART.matcher(text.substring(after, next));
         return part.find() ? after + part.start() : after;

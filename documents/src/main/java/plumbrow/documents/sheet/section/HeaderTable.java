@@ -77,6 +77,13 @@ public final class HeaderTable {
         List<Cell> columns = new ArrayList<>(rows.get(0).cells());
         List<StringBuilder> heads = new ArrayList<>();
         columns.forEach(cell -> heads.add(new StringBuilder(cell.text())));
+        Cell stub = rows.get(first).first();
+        boolean more = rows.subList(first, rows.size()).stream()
+                .anyMatch(row -> row.cells().size() > columns.size());
+        if (more && stub.right() < columns.get(0).left()) {
+            columns.add(0, stub);
+            heads.add(0, new StringBuilder());
+        }
         int body = 1;
         while (body < first && headerGoesOn(rows, body, columns)) {
             for (Cell cell : rows.get(body).cells()) {

@@ -23,7 +23,7 @@ public final class Headings {
 
     /** "SECTION 2:", "Section 02 -", "2.", "2)", "II.", or nothing; never 2.1. */
     private static final Pattern NUMBER = Pattern.compile(
-            "(?i)^\\W{0,3}(?:(?<word>section|sección|seccion|rubrique|abschnitt|sezione|part)\\s*(?:no\\.?\\s*)?"
+            "(?iu)^\\W{0,3}(?:(?<word>section|sección|seccion|rubrique|abschnitt|sezione|part)\\s*(?:no\\.?\\s*)?"
                     + "(?<after>\\d{1,2}|[ivx]{1,5}\\b)|(?<alone>\\d{1,2}(?!\\d)|[ivx]{1,5}(?=\\s*[.):])))"
                     + "(?!\\.\\d)\\s*[.:)\\-–—]*\\s*");
 

@@ -51,7 +51,7 @@ public final class Items {
 
     public static List<Item> of(List<Row> rows) {
         Items items = new Items();
-        rows.forEach(items::row);
+        Centred.straightened(rows).forEach(items::row);
         items.close();
         return items.items;
     }
@@ -191,7 +191,11 @@ public final class Items {
 
     private void close() {
         if (draft != null) {
-            items.add(new Item(draft.label, draft.head.build(), draft.value.build(), draft.isTable()));
+            Passage head = draft.head.build();
+            Optional<Label> label = draft.label.isPresent() || head.isEmpty()
+                    ? draft.label
+                    : Labels.at(head.text(), true).map(Labels.Hit::label);
+            items.add(new Item(label, head, draft.value.build(), draft.isTable()));
         }
         draft = null;
     }

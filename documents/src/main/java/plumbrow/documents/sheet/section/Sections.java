@@ -67,9 +67,7 @@ public final class Sections {
 
     /** Whether a line can only be a heading: one in a column of its own tells columns from tables. */
     public static boolean isHeading(String line) {
-        return Headings.read(line)
-                .filter(heading -> heading.section() != null && heading.numbered())
-                .isPresent();
+        return Headings.read(line).filter(Headings.Heading::numbered).isPresent();
     }
 
     private void part(List<Row> rows, List<@Nullable Spot> spots, boolean bilingual) {

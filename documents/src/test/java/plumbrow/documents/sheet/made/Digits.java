@@ -17,7 +17,7 @@ enum Digits {
         LOST,
         LETTER,
         CARET,
-        UNICODE,
+        BLANK,
         NONE
     }
 
@@ -59,16 +59,8 @@ enum Digits {
             case LETTER ->
                 front + "E" + (exponent < 0 ? "-" : "+") + String.format(Locale.ROOT, "%02d", Math.abs(exponent));
             case CARET -> front + "*10^" + exponent;
-            case UNICODE -> front + " × 10" + raised(exponent);
+            case BLANK -> front + " × 10 " + exponent;
             case NONE -> of(mantissa * Math.pow(10, exponent));
         };
-    }
-
-    private static String raised(int exponent) {
-        StringBuilder raised = new StringBuilder();
-        for (char digit : String.valueOf(exponent).toCharArray()) {
-            raised.append(digit == '-' ? '⁻' : "⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(digit - '0'));
-        }
-        return raised.toString();
     }
 }
