@@ -16,6 +16,7 @@ public final class SafetyFigures {
             AcidEquivalent.SALT_AMOUNT,
             IngredientPerGallon.FIGURE,
             Spill.FIGURE,
+            Spill.DRY,
             Spill.MIXTURE,
             Spill.TANK_LEAK,
             Strength.UNITS,
