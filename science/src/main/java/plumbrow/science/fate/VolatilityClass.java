@@ -53,6 +53,11 @@ public final class VolatilityClass {
         return index <= 1000 ? "intermediate" : "high";
     }
 
+    /** The class of a vapour pressure [Pa] at 20 to 25 °C, which may be infinite. */
+    public static String ofPascals(double pascals) {
+        return of(pascals / PASCAL_PER_MMHG * INDEX);
+    }
+
     /**
      * What the class asks where the label says nothing of working the product in.
      *

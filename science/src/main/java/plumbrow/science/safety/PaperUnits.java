@@ -55,6 +55,17 @@ public final class PaperUnits {
         };
     }
 
+    /** A pressure in pascals; MPa is a slip of the pen for mPa or the other way round, and has no worth. */
+    public static OptionalDouble pascals(String unit) {
+        return switch (unit) {
+            case "mmHg", "torr", "Pa", "kPa", "hPa", "mPa", "mbar", "atm" ->
+                OptionalDouble.of(VapourPressure.pascalsPer(unit));
+            case "µPa" -> OptionalDouble.of(1e-6);
+            case "bar" -> OptionalDouble.of(100_000);
+            default -> OptionalDouble.empty();
+        };
+    }
+
     /** A weight in pounds. */
     public static OptionalDouble pounds(String unit) {
         return switch (unit) {

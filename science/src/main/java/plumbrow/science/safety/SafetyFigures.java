@@ -20,6 +20,7 @@ public final class SafetyFigures {
             Spill.MIXTURE,
             Spill.TANK_LEAK,
             Strength.UNITS,
+            Strength.CONTAINER,
             Strength.DOSE,
             Strength.DRY,
             Strength.VOLUME,
