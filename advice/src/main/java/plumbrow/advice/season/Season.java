@@ -29,13 +29,30 @@ public record Season(
         Shelf shelf,
         Pests pests,
         List<Course> courses,
-        List<OutlookLine> outlook) {
+        List<OutlookLine> outlook,
+        Ground ground,
+        Work work) {
     public Season {
         farms = List.copyOf(farms);
         fields = List.copyOf(fields);
         history = List.copyOf(history);
         courses = List.copyOf(courses);
         outlook = List.copyOf(outlook);
+    }
+
+    /** A season of which nobody has said what lies around its fields, nor how it is sprayed. */
+    public Season(
+            int year,
+            LocalDate asOf,
+            String adviser,
+            List<Farm> farms,
+            List<Field> fields,
+            List<CropYear> history,
+            Shelf shelf,
+            Pests pests,
+            List<Course> courses,
+            List<OutlookLine> outlook) {
+        this(year, asOf, adviser, farms, fields, history, shelf, pests, courses, outlook, Ground.UNKNOWN, Work.NONE);
     }
 
     public Optional<Field> field(String name) {

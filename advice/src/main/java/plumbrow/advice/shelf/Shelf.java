@@ -12,7 +12,8 @@ public record Shelf(
         List<ActiveContent> actives,
         List<LabelUse> labelUses,
         List<ActiveLimit> activeLimits,
-        List<Control> controls) {
+        List<Control> controls,
+        LabelBook labels) {
     public Shelf {
         products = List.copyOf(products);
         seeds = List.copyOf(seeds);
@@ -21,6 +22,18 @@ public record Shelf(
         labelUses = List.copyOf(labelUses);
         activeLimits = List.copyOf(activeLimits);
         controls = List.copyOf(controls);
+    }
+
+    /** A shelf whose labels were read for crops, rates and active ingredients only. */
+    public Shelf(
+            List<Product> products,
+            List<Seed> seeds,
+            List<Trait> traits,
+            List<ActiveContent> actives,
+            List<LabelUse> labelUses,
+            List<ActiveLimit> activeLimits,
+            List<Control> controls) {
+        this(products, seeds, traits, actives, labelUses, activeLimits, controls, LabelBook.UNREAD);
     }
 
     public Optional<Product> product(String name) {

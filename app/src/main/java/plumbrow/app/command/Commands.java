@@ -37,6 +37,7 @@ public final class Commands {
                 .addSubcommand(new CommandLine(new BookCommand(screen))
                         .addSubcommand(new BookImport(screen))
                         .addSubcommand(new BookExport(screen)))
+                .addSubcommand(new ReadCommand(screen))
                 .addSubcommand(new BinderCommand(screen))
                 .addSubcommand(new DemoCommand(screen, door))
                 .addSubcommand(new ServeCommand(screen, door))

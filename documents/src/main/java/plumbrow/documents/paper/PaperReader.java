@@ -25,20 +25,34 @@ public final class PaperReader {
      * @throws PaperTrouble if it is missing, too large, broken, locked or of another kind
      */
     public static Paper read(Path file, PaperLimits limits, Predicate<String> landmark) {
+        check(file, limits);
         String name = String.valueOf(file.getFileName());
         try {
-            if (!Files.isRegularFile(file)) {
-                throw new PaperTrouble(
-                        Files.isDirectory(file)
-                                ? name + " is a folder; expected a file."
-                                : "There is no file " + file + ".");
-            }
-            if (Files.size(file) > limits.fileBytes()) {
-                throw tooLarge(name, Files.size(file), limits);
-            }
             return read(Files.readAllBytes(file), name, limits, landmark);
         } catch (IOException unreadable) {
             throw new PaperTrouble(name + " could not be read from the disk.", unreadable);
+        }
+    }
+
+    /**
+     * Looks at a file from outside.
+     *
+     * @throws PaperTrouble if it is missing, no file, or too large
+     */
+    public static void check(Path file, PaperLimits limits) {
+        if (Files.isDirectory(file)) {
+            throw new PaperTrouble(file + " is a folder; expected a file.");
+        }
+        if (!Files.isRegularFile(file)) {
+            throw new PaperTrouble("There is no file " + file + ".");
+        }
+        try {
+            long bytes = Files.size(file);
+            if (bytes > limits.fileBytes()) {
+                throw tooLarge(String.valueOf(file.getFileName()), bytes, limits);
+            }
+        } catch (IOException unreadable) {
+            throw new PaperTrouble(file.getFileName() + " could not be read from the disk.", unreadable);
         }
     }
 

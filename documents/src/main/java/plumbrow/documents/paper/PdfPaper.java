@@ -13,12 +13,17 @@ import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
+import org.apache.pdfbox.pdmodel.font.FontMappers;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /** Reads the text of a PDF where it stands. Scripts are never run, links never followed, forms never filled. */
 final class PdfPaper {
     private static final Logger LOG = LoggerFactory.getLogger(PdfPaper.class);
+
+    static {
+        FontMappers.set(new OneFace());
+    }
 
     private PdfPaper() {}
 

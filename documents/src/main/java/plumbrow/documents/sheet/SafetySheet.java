@@ -59,6 +59,24 @@ public record SafetySheet(
         return stated;
     }
 
+    /**
+     * The whole account, kind by kind: what is stated once as {@link #of} has it, even where it is not stated; of the others
+     * everything found.
+     */
+    public List<Reading> account() {
+        List<Reading> account = new ArrayList<>();
+        for (ValueKind kind : ValueKind.values()) {
+            List<Reading.OnPaper> found =
+                    readings.stream().filter(reading -> reading.kind() == kind).toList();
+            if (kind.statedOnce() || found.isEmpty()) {
+                account.add(of(kind));
+            } else {
+                account.addAll(found);
+            }
+        }
+        return account;
+    }
+
     /** Of the sixteen, those that the sheet leaves out. */
     public List<SheetSection> missingSections() {
         return Arrays.stream(SheetSection.values())

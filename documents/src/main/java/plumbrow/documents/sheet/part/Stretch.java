@@ -22,6 +22,8 @@ record Stretch(AmountText amount, int from, int to, int lineFrom) {
             Pattern.compile("^\\s*(?:air|bw|body ?weight|b\\.w\\.)?\\s*(?:\\([^)]{0,80}\\)|\\[[^\\]]{0,80}\\])");
     private static final Pattern PART = Pattern.compile("[;,\\n\\t]|\\.\\s|\\band\\b|/\\s");
 
+    private static final int NEAR = 12;
+
     /** A size said again in another unit. */
     private static final Pattern AGAIN = Pattern.compile(".*[(\\[]\\s*=?\\s*$|.*\\s[/=]\\s*$", Pattern.DOTALL);
 
@@ -74,7 +76,9 @@ record Stretch(AmountText amount, int from, int to, int lineFrom) {
         }
         Matcher brackets = BRACKETS.matcher(text.substring(after, next));
         if (brackets.find()) {
-            return after + brackets.end();
+            int behind = after + brackets.end();
+            Matcher near = PART.matcher(text.substring(behind, next));
+            return near.find() && near.start() < NEAR ? behind + near.start() : behind;
         }
         Matcher part = PART.matcher(text.substring(after, next));
         return part.find() ? after + part.start() : after;

@@ -46,10 +46,18 @@ final class TransportPart implements Part {
             table(table, readings);
         }
         String mode = "";
+        Item before = null;
         for (Item item :
                 Items.of(rows.stream().filter(row -> !used.contains(row)).toList())) {
             mode = item.is(Label.MODE) ? mode(item.head().text()) : mode;
             item(item, mode, readings);
+            if (before != null
+                    && item.is(Label.MARINE_POLLUTANT)
+                    && item.value().isEmpty()
+                    && before.value().text().endsWith(",")) {
+                state(ValueKind.MARINE_POLLUTANT, mode, "yes", item.head().quote(), readings);
+            }
+            before = item;
         }
     }
 

@@ -118,7 +118,7 @@ public final class HeaderTable {
         List<List<Row>> groups = new ArrayList<>();
         List<Row> waiting = new ArrayList<>();
         for (Row row : rows) {
-            if (anchor.test(row)) {
+            if (anchor.test(row) || full(row, columns)) {
                 List<Row> group = new ArrayList<>();
                 Row last = groups.isEmpty() ? null : last(groups);
                 for (Row wait : waiting) {
@@ -144,6 +144,12 @@ public final class HeaderTable {
             groups.get(groups.size() - 1).add(wait);
         }
         return groups;
+    }
+
+    /** A row with something in every column, and not the rest of one in brackets. */
+    private static boolean full(Row row, List<Cell> columns) {
+        return row.cells().size() == columns.size()
+                && row.cells().stream().noneMatch(cell -> cell.text().startsWith("("));
     }
 
     private static Row last(List<List<Row>> groups) {

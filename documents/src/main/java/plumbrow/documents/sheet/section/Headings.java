@@ -59,7 +59,7 @@ public final class Headings {
                 "(?:emergency (?:and|&) )?first[- ]?aid(?: (?:measures|procedures|information|treatment))?");
         english(
                 SheetSection.FIRE,
-                "fire[- ]?fighting(?: (?:measures|procedures))?|fire (?:and|&) explosion(?: (?:hazards?|data|hazard data|measures))?|fire hazards?(?: data| information)?|fire measures");
+                "fire[- ]?fighting(?: (?:measures|procedures))?|fire (?:and|&) explosion(?: (?:hazard data|hazards?|data|measures))?|fire hazards?(?: data| information)?|fire measures");
         english(
                 SheetSection.RELEASE,
                 "accidental release(?: measures)?|spill(?:s|age)?(?: (?:or|and|&|/) ?(?:leak|release))?(?: (?:procedures|measures|response))?"

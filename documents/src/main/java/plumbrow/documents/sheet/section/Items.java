@@ -73,7 +73,7 @@ public final class Items {
         String text = passage.text();
         boolean first = at == 0;
         Optional<Labels.Hit> hit = Labels.at(text, first && !last);
-        if (hit.isPresent() && opens(hit.get(), text, at, last, row)) {
+        if (hit.isPresent() && opens(hit.get(), text, at, last, row) && !wraps(hit.get(), cell, text)) {
             open(
                     Optional.of(hit.get().label()),
                     passage,
@@ -104,6 +104,16 @@ public final class Items {
             }
         }
         add(passage, cell, first);
+    }
+
+    /** "n-octanol/water" below "Partition coefficient:" is more of the same label. */
+    private boolean wraps(Labels.Hit hit, Cell cell, String text) {
+        return draft != null
+                && draft.isTable()
+                && draft.label.isPresent()
+                && draft.label.get() == hit.label()
+                && CONTINUES.matcher(text).matches()
+                && Math.abs(cell.left() - draft.left) <= SAME_LEFT;
     }
 
     /** In the middle of a row only a label with a colon, or one of several pairs, begins an item. */

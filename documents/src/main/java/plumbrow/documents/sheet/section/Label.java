@@ -134,7 +134,7 @@ public enum Label {
     TRANSPORT_OTHER(
             "environmental hazards?|special precautions for users?|transport in bulk.{0,60}?|erg(?: guide)?(?: (?:no\\.?|number))?|ems(?: no\\.?)?|labels?(?: required)?|technical name|emergency response guide.{0,20}?"),
     REGULATORY_LIST(
-            "(?:us |u\\.s\\. )?(?:(?:sara|epcra)(?: title iii)?,?(?: (?:section|sec\\.|sections))? ?(?:\\d{3}.{0,50}?)?|tsca.{0,30}?|fifra.{0,20}?|(?:california )?prop(?:osition|\\.)? ?65|rcra.{0,20}?|(?:clean (?:water|air) act|cwa|caa).{0,20}?|(?:state )?right[- ]to[- ]know.{0,20}?|cercla)"),
+            "(?:us |u\\.s\\. )?(?:(?:sara|epcra)(?: title iii)?,?(?: (?:section|sec\\.|sections))? ?(?:\\d{3}(?: ?[/,] ?\\d{3})*+.{0,50}?)?|tsca.{0,30}?|fifra.{0,20}?|(?:california )?prop(?:osition|\\.)? ?65|rcra.{0,20}?|(?:clean (?:water|air) act|cwa|caa).{0,20}?|(?:state )?right[- ]to[- ]know.{0,20}?|cercla)"),
     MODE(
             "(?:(?:us|u\\.s\\.) )?(?:dot|imdg|iata|icao|adr|rid|tdg|imo)(?:(?: ?/ ?|-)(?:rid|icao|adn|imo|iata|imdg|adr|cao|pax))*(?: ?\\(.{0,30}?\\))?(?: (?:regulations?|classification|information|transport|shipping description|road|sea|air))?|(?:land|road|sea|air|ground|water|vessel|maritime) ?(?:transport|shipment|transportation)?(?: ?\\(.{0,30}?\\))?|49 cfr.{0,20}?"),
     // sections 11 and 12 carry their measures in running text; these only end other values

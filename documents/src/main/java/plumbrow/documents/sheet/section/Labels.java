@@ -15,12 +15,15 @@ final class Labels {
     private static final Pattern FOREIGN_FIRST = Pattern.compile("^[^:/\\t\\d]{2,60}\\s/\\s");
 
     /** What may stand between a label's words and its value. */
-    private static final Pattern END = Pattern.compile(
-            "^(?<paren>\\s?\\([^)]{0,70}\\)|\\s?\\[[^\\]]{0,40}\\]|\\s?,?\\s(?:at|@)\\s\\d{1,3}\\s?°\\s?[CF])?(?<foreign>\\s?/\\s?[\\p{L}(][^:\\t\\d<>=]{1,60})?\\s*(?:(?<colon>[:=]\\s*)|(?<shut>$)|(?=[<>~≥≤≈]|\\d|ca\\.|approx|-\\d|\\.\\d))");
+    private static final String END =
+            "(?<paren>\\s?\\([^)]{0,70}\\)|\\s?\\[[^\\]]{0,40}\\]|\\s?,?\\s(?:at|@)\\s\\d{1,3}\\s?°\\s?[CF])?"
+                    + "(?<foreign>\\s?/\\s?[\\p{L}(][^:\\t\\d<>=]{1,60})?\\s*"
+                    + "(?:(?<colon>[:=]\\s*)|(?<shut>$)|(?=[<>~≥≤≈]|\\d|ca\\.|approx|-\\d|\\.\\d))";
 
     private static final Pattern LOOSE_END = Pattern.compile("^[\\s,/:(\\-][^\\d\\t]{0,60}$");
 
-    private record Known(Label label, Pattern start) {}
+    /** A label with what must follow it, and without. */
+    private record Known(Label label, Pattern start, Pattern words) {}
 
     private static final List<Known> KNOWN = known();
 
@@ -37,9 +40,11 @@ final class Labels {
     private static List<Known> known() {
         List<Known> known = new ArrayList<>();
         for (Label label : Label.values()) {
+            String words = "(?<words>" + label.words().pattern() + ")(?![\\p{L}])";
             known.add(new Known(
                     label,
-                    Pattern.compile("(?:" + label.words().pattern() + ")(?![\\p{L}])", Pattern.CASE_INSENSITIVE)));
+                    Pattern.compile(words + END, Pattern.CASE_INSENSITIVE),
+                    Pattern.compile(words, Pattern.CASE_INSENSITIVE)));
         }
         return known;
     }
@@ -69,16 +74,17 @@ final class Labels {
             return Optional.empty();
         }
         for (Known known : KNOWN) {
-            Matcher words =
-                    known.start.matcher(text).region(start, text.length()).useTransparentBounds(true);
-            if (words.lookingAt() && words.end() - start > longest) {
-                String rest = text.substring(words.end());
-                Matcher end = END.matcher(rest);
-                if (end.find()) {
-                    boolean colon = end.group("colon") != null;
-                    longest = words.end() - start;
-                    best = new Hit(known.label, words.end() + end.end(), colon);
-                } else if (ownCell && LOOSE_END.matcher(rest).matches()) {
+            Matcher whole = known.start.matcher(text).region(start, text.length());
+            if (whole.lookingAt()) {
+                if (whole.end("words") - start > longest) {
+                    longest = whole.end("words") - start;
+                    best = new Hit(known.label, whole.end(), whole.group("colon") != null);
+                }
+            } else if (ownCell) {
+                Matcher words = known.words.matcher(text).region(start, text.length());
+                if (words.lookingAt()
+                        && words.end() - start > longest
+                        && LOOSE_END.matcher(text.substring(words.end())).matches()) {
                     longest = words.end() - start;
                     best = new Hit(known.label, text.length(), false);
                 }

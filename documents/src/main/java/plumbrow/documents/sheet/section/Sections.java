@@ -24,15 +24,18 @@ import plumbrow.documents.sheet.section.Headings.Heading;
 public final class Sections {
     private static final int MOST = 8;
     private static final int NEAR = 2;
+    private static final int SHORT = 40;
 
     /** A line that ends so is not over, and the next is no heading: "see also / Section 13". */
     private static final Pattern OPEN_END =
             Pattern.compile("(?i)(?:^|.*\\W)(?:see|refer to|also|and|in|of|with|the|under)$");
 
+    private static final Pattern LAST_WORDS = Pattern.compile("\\p{Ll}[\\p{L}'’ /-]{2,50}");
     private static final Pattern SECTION_WORD = Pattern.compile("(?i)section\\s*\\d{1,2}\\b.*");
 
     private final List<Row> front = new ArrayList<>();
     private final Map<SheetSection, SectionText> sections = new EnumMap<>(SheetSection.class);
+    private boolean leftOut;
     private final List<SectionText> inOrder = new ArrayList<>();
 
     /** A heading, and how many rows it takes. */
@@ -78,6 +81,9 @@ public final class Sections {
             Spot spot = spots.get(i);
             Heading heading = spot == null ? null : spot.heading;
             SheetSection section = heading == null ? null : heading.section();
+            if (foreign && i > 0 && rows.get(i - 1).page() != rows.get(i).page()) {
+                foreign = Tongue.foreign(untilHeading(rows, spots, i));
+            }
             if (spot == null || heading == null || section == null) {
                 keep(rows.get(i), current, foreign, bilingual);
                 continue;
@@ -97,10 +103,24 @@ public final class Sections {
                     continue;
                 }
                 foreign = false;
+                leftOut = false;
                 headedAt = i;
             }
             i += spot.rows - 1;
         }
+    }
+
+    /** A column goes on at the top of a new page: in which language, its text tells. */
+    private static String untilHeading(List<Row> rows, List<@Nullable Spot> spots, int from) {
+        StringBuilder text = new StringBuilder();
+        for (int i = from;
+                i < rows.size()
+                        && spots.get(i) == null
+                        && rows.get(i).page() == rows.get(from).page();
+                i++) {
+            text.append(rows.get(i).text()).append(' ');
+        }
+        return text.toString();
     }
 
     private SectionText open(SheetSection section, List<Row> heading) {
@@ -114,7 +134,9 @@ public final class Sections {
     }
 
     private void keep(Row row, @Nullable SectionText current, boolean foreign, boolean bilingual) {
-        if (foreign || (bilingual && Tongue.other(row.text()))) {
+        boolean other = foreign || (bilingual && (Tongue.other(row.text()) || (leftOut && tail(row))));
+        leftOut = other;
+        if (other) {
             return;
         }
         if (current == null) {
@@ -122,6 +144,11 @@ public final class Sections {
         } else {
             current.rows().add(row);
         }
+    }
+
+    /** The short last line of a paragraph in another language. */
+    private static boolean tail(Row row) {
+        return row.text().endsWith(".") && row.text().length() < SHORT && !Tongue.english(row.text());
     }
 
     private static List<@Nullable Spot> spots(List<Row> rows) {
@@ -156,7 +183,7 @@ public final class Sections {
         }
         if (heading.isPresent()) {
             boolean plain = heading.get().numbered() || row.cells().size() == 1;
-            return plain ? new Spot(heading.get(), 1) : null;
+            return plain ? new Spot(heading.get(), next && runsOver(line, rows.get(at + 1)) ? 2 : 1) : null;
         }
         if (next && SECTION_WORD.matcher(line).matches()) {
             return Headings.read(line + " " + line(rows.get(at + 1)))
@@ -164,6 +191,13 @@ public final class Sections {
                     .orElse(null);
         }
         return null;
+    }
+
+    /** The last words of a heading in two languages, on a line of their own. */
+    private static boolean runsOver(String heading, Row next) {
+        return heading.contains(" / ")
+                && next.cells().size() == 1
+                && LAST_WORDS.matcher(next.text()).matches();
     }
 
     private static String line(Row row) {

@@ -11,10 +11,28 @@ final class Tongue {
     private static final Set<String> OTHER = Set.of(
             "el", "la", "los", "las", "del", "en", "con", "para", "por", "una", "y", "si", "se", "al", "es", "le",
             "les", "des", "du", "avec", "pour", "une", "et", "ne", "pas", "sur", "aux", "est", "der", "die", "das",
-            "und", "mit", "für", "bei", "nicht", "ist", "auf", "von", "de", "o", "ou", "oder", "un", "dans", "que",
-            "kein", "keine");
+            "und", "mit", "für", "bei", "nicht", "ist", "auf", "von", "de", "o", "ou", "oder", "dans", "que", "kein",
+            "keine");
 
     private Tongue() {}
+
+    /** Whether a text has more small words of English than of other languages. */
+    static boolean english(String text) {
+        return balance(text) > 0;
+    }
+
+    /** Whether a longer text has more small words of other languages than of English. */
+    static boolean foreign(String text) {
+        return balance(text) < 0;
+    }
+
+    private static int balance(String text) {
+        int balance = 0;
+        for (String word : text.toLowerCase(Locale.ROOT).split("[^\\p{L}]+", -1)) {
+            balance += ENGLISH.contains(word) ? 1 : OTHER.contains(word) ? -1 : 0;
+        }
+        return balance;
+    }
 
     static boolean other(String line) {
         int english = 0;

@@ -4,10 +4,10 @@ import java.io.InputStream;
 import java.util.Objects;
 
 /** The faces that made sheets are set in. */
-final class Faces {
+public final class Faces {
     private Faces() {}
 
-    static InputStream open(String family, String cut) {
+    public static InputStream open(String family, String cut) {
         String name = "/liberation/Liberation" + family + "-" + cut + ".ttf";
         return Objects.requireNonNull(Faces.class.getResourceAsStream(name), name);
     }

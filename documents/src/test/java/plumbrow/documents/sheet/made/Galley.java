@@ -10,15 +10,19 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /** Pages with columns that text flows through; long words are broken where they don't fit. */
-final class Galley implements AutoCloseable {
+public final class Galley implements AutoCloseable {
     private static final float TOP = 720;
     private static final float BOTTOM = 60;
     private static final float RAISE = .38f;
     private static final float SMALL = .65f;
     private static final int SHORTEST_BROKEN = 9;
 
-    /** @param left, width of a column [pt] */
-    record Column(float left, float width) {}
+    /**
+     * A column.
+     *
+     * @param left, width where it stands [pt]
+     */
+    public record Column(float left, float width) {}
 
     private final PDDocument document;
     private final PDType0Font regular;
@@ -32,7 +36,7 @@ final class Galley implements AutoCloseable {
     private final int[] pageOf;
     private int column;
 
-    Galley(
+    public Galley(
             PDDocument document,
             PDType0Font regular,
             PDType0Font bold,
@@ -61,15 +65,15 @@ final class Galley implements AutoCloseable {
         show(content, "Page " + pages.size(), regular, 280, 30, size);
     }
 
-    void title(String text) throws IOException {
+    public void title(String text) throws IOException {
         show(pages.get(0), text, bold, 150, 740, size + 4);
     }
 
-    void space(float points) {
+    public void space(float points) {
         heights[column] -= points;
     }
 
-    void text(String text, boolean heavy, float indent) throws IOException {
+    public void text(String text, boolean heavy, float indent) throws IOException {
         for (String line : broken(text, heavy ? bold : regular, columns.get(column).width - indent)) {
             feed(column);
             show(
@@ -92,14 +96,14 @@ final class Galley implements AutoCloseable {
     }
 
     /** Label, dots, value. */
-    void leader(String label, String value, float at) throws IOException {
+    public void leader(String label, String value, float at) throws IOException {
         float dot = width(".", regular);
         float end = width(label, regular);
         String dots = ".".repeat(Math.max(4, (int) ((at - end) / dot) - 2));
         text(label + " " + dots + " " + value, false, 0);
     }
 
-    void row(List<String> cells, List<Integer> shares) throws IOException {
+    public void row(List<String> cells, List<Integer> shares) throws IOException {
         Column into = columns.get(column);
         List<List<String>> wrapped = new ArrayList<>();
         int lines = 1;

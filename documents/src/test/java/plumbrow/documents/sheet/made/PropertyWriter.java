@@ -86,6 +86,11 @@ final class PropertyWriter {
         Qualifier qualifier = draft.chance(4) ? Qualifier.LESS_THAN : Qualifier.EXACTLY;
         int celsius = draft.chance(2) ? 20 : 25;
         String text = draft.sign(qualifier) + number + " " + unit;
+        if (!power && draft.house.digits().doubtful(mantissa * Math.pow(10, exponent))) {
+            draft.pair(label, draft.sign(qualifier) + number + " " + unit);
+            draft.unclear(ValueKind.VAPOUR_PRESSURE);
+            return;
+        }
         boolean ahead = draft.chance(4);
         String at = draft.pick(" at " + celsius + " °C", " @ " + celsius + "°C", " (" + celsius + " °C)");
         draft.pair(ahead ? label + " (" + celsius + " °C)" : label, ahead ? text : text + at);

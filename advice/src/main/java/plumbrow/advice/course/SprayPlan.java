@@ -1,0 +1,37 @@
+package plumbrow.advice.course;
+
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.Droplets;
+import plumbrow.advice.shelf.Method;
+
+/**
+ * How a pass is meant to be sprayed. Null is not planned yet, which is unknown to the gates.
+ *
+ * @param field the field, {@code course} the course, {@code pass} the number of the pass it belongs to
+ * @param tank a word shared by passes that go out in one tank mix; null for a pass by itself
+ * @param carrierGalPerAcre carrier volume [gal/ac]
+ * @param droplets droplet class of nozzle and pressure
+ * @param boomIn height of the boom over the target [in]
+ * @param driftReductionPct drift-reduction class of the sprayer against a standard one [%], 0 to 99
+ * @param cropStage growth stage of the crop on that day, as the label writes them: "V4", "R1"
+ * @param cropHeightIn height of the crop on that day [in]
+ * @param weedHeightIn height of the tallest weed meant [in]
+ * @param bloom whether the crop or weeds in it are in bloom on that day
+ * @param applicator who applies it, by the name in the crew
+ */
+public record SprayPlan(
+        String field,
+        String course,
+        int pass,
+        @Nullable String tank,
+        @Nullable Method method,
+        @Nullable Double carrierGalPerAcre,
+        @Nullable Droplets droplets,
+        @Nullable Double boomIn,
+        @Nullable Double driftReductionPct,
+        @Nullable String cropStage,
+        @Nullable Double cropHeightIn,
+        @Nullable Double weedHeightIn,
+        Ask bloom,
+        @Nullable String applicator) {}

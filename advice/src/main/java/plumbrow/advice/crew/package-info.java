@@ -1,0 +1,5 @@
+/** Who applies, with which licence and which protection. */
+@NullMarked
+package plumbrow.advice.crew;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,32 @@
+package plumbrow.advice.field;
+
+/** What lies in or near a field and may need distance kept from it. */
+public enum FeatureKind {
+    STREAM("stream"),
+    DITCH("ditch"),
+    POND("pond"),
+    WELL("well"),
+    SINKHOLE("sinkhole"),
+    TILE_INLET("tile inlet"),
+    DWELLING("dwelling"),
+    SCHOOL("school"),
+    BEE_YARD("bee yard"),
+    SENSITIVE_CROP("sensitive crop"),
+    ORGANIC_FIELD("organic field"),
+    HABITAT("protected habitat");
+
+    private final String word;
+
+    FeatureKind(String word) {
+        this.word = word;
+    }
+
+    public String word() {
+        return word;
+    }
+
+    /** Whether it is surface water or leads there. */
+    public boolean water() {
+        return this == STREAM || this == DITCH || this == POND || this == TILE_INLET || this == SINKHOLE;
+    }
+}

@@ -1,0 +1,31 @@
+package plumbrow.advice.season;
+
+import java.util.List;
+import plumbrow.advice.field.AlsoIn;
+import plumbrow.advice.field.Feature;
+import plumbrow.advice.field.NextCrop;
+
+/**
+ * What lies around the fields and comes after them.
+ *
+ * @param surveyed fields whose surroundings somebody has looked over; on any other field no feature is unknown, not none
+ */
+public record Ground(List<String> surveyed, List<Feature> features, List<AlsoIn> alsoIn, List<NextCrop> nextCrops) {
+    /** Nobody has looked. */
+    public static final Ground UNKNOWN = new Ground(List.of(), List.of(), List.of(), List.of());
+
+    public Ground {
+        surveyed = List.copyOf(surveyed);
+        features = List.copyOf(features);
+        alsoIn = List.copyOf(alsoIn);
+        nextCrops = List.copyOf(nextCrops);
+    }
+
+    public List<Feature> features(String field) {
+        return features.stream().filter(one -> one.field().equals(field)).toList();
+    }
+
+    public List<NextCrop> nextCrops(String field) {
+        return nextCrops.stream().filter(one -> one.field().equals(field)).toList();
+    }
+}

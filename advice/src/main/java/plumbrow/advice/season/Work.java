@@ -1,0 +1,34 @@
+package plumbrow.advice.season;
+
+import java.util.List;
+import java.util.Optional;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.course.Done;
+import plumbrow.advice.course.Pass;
+import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.crew.Crew;
+
+/** How passes are to be sprayed and by whom, and what was done already. */
+public record Work(List<SprayPlan> sprayPlans, Crew crew, List<Done> log) {
+    /** Nothing planned, nobody named, nothing done. */
+    public static final Work NONE = new Work(List.of(), Crew.UNKNOWN, List.of());
+
+    public Work {
+        sprayPlans = List.copyOf(sprayPlans);
+        log = List.copyOf(log);
+    }
+
+    /** How a pass of a course is to be sprayed. */
+    public Optional<SprayPlan> sprayPlan(Course course, Pass pass) {
+        return sprayPlans.stream()
+                .filter(plan -> plan.field().equals(course.field())
+                        && plan.course().equals(course.name())
+                        && plan.pass() == pass.number())
+                .findFirst();
+    }
+
+    /** What was put on a field, in the order of the log. */
+    public List<Done> log(String field) {
+        return log.stream().filter(line -> line.field().equals(field)).toList();
+    }
+}

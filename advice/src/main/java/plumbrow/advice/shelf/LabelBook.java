@@ -1,0 +1,45 @@
+package plumbrow.advice.shelf;
+
+import java.util.List;
+import java.util.Optional;
+import plumbrow.advice.field.Crop;
+
+/** What has been read from labels beyond crops, rates and active ingredients. What is not in it is unknown. */
+public record LabelBook(
+        List<UseTerms> terms,
+        List<SoilRate> soilRates,
+        List<Setback> setbacks,
+        List<PlantBack> plantBacks,
+        List<MixRule> mixRules,
+        List<SpecialLabel> specialLabels,
+        List<ProductCare> cares) {
+    /** Nothing read yet. */
+    public static final LabelBook UNREAD =
+            new LabelBook(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+
+    public LabelBook {
+        terms = List.copyOf(terms);
+        soilRates = List.copyOf(soilRates);
+        setbacks = List.copyOf(setbacks);
+        plantBacks = List.copyOf(plantBacks);
+        mixRules = List.copyOf(mixRules);
+        specialLabels = List.copyOf(specialLabels);
+        cares = List.copyOf(cares);
+    }
+
+    public Optional<UseTerms> terms(String product, Crop crop) {
+        return terms.stream()
+                .filter(one -> one.product().equals(product) && one.crop() == crop)
+                .findFirst();
+    }
+
+    public List<SoilRate> soilRates(String product, Crop crop) {
+        return soilRates.stream()
+                .filter(one -> one.product().equals(product) && one.crop() == crop)
+                .toList();
+    }
+
+    public Optional<ProductCare> care(String product) {
+        return cares.stream().filter(one -> one.product().equals(product)).findFirst();
+    }
+}

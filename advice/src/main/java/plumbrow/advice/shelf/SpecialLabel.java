@@ -1,0 +1,28 @@
+package plumbrow.advice.shelf;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.field.Crop;
+
+/**
+ * A label for one state beside the main one: special local need (FIFRA 24(c)) or emergency exemption (FIFRA 18).
+ *
+ * @param state the only state it is for, two-letter code
+ * @param counties the only counties it is for; null for the whole state
+ * @param from first day it may be used
+ * @param until last day it may be used; null where none is printed
+ * @param source the label itself
+ */
+public record SpecialLabel(
+        String product,
+        Crop crop,
+        String state,
+        @Nullable List<String> counties,
+        @Nullable LocalDate from,
+        @Nullable LocalDate until,
+        String source) {
+    public SpecialLabel {
+        counties = counties == null ? null : List.copyOf(counties);
+    }
+}

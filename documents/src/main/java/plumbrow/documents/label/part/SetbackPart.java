@@ -1,0 +1,129 @@
+package plumbrow.documents.label.part;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.field.FeatureKind;
+import plumbrow.documents.label.LabelContent;
+import plumbrow.documents.label.LabelKind;
+import plumbrow.documents.label.grammar.Measure;
+import plumbrow.documents.label.grammar.MeasureText;
+import plumbrow.documents.label.grammar.WayWords;
+import plumbrow.documents.label.text.LabelText;
+import plumbrow.documents.label.text.Sentence;
+import plumbrow.documents.sheet.Amount.Qualifier;
+
+/** Distances to keep from water, wells, homes, bees and the like. */
+final class SetbackPart implements Part {
+    private static final Pattern KEEP = Near.words(
+            "\\bwithin\\b|\\bbuffer|\\bset-?back|\\bcloser than\\b|\\bmaintain\\b|\\bat least\\b.*\\b(?:from|between)\\b|\\baway from\\b");
+    private static final Pattern FEATURE = Pattern.compile(
+            "(?i)\\b(?:(?:(?:occupied|natural|perennial|intermittent|impounded|permanent|flowing|drinking water|abandoned|active|open|surface|farm|fish|commercial|private|residential|aquatic|fresh ?water|marine|public|non-?target|standpipe|tile|drainage|downwind|sensitive|other|managed|bee|organic|certified organic)\\s+(?:and\\s+|or\\s+)?){0,3})"
+                    + "(?<noun>wells?(?: ?heads?)?|sink ?holes?|streams?|rivers?|creeks?|ponds?|lakes?|reservoirs?|ditches|canals?|tile inlets?|standpipes?|inlets?|estuar(?:y|ies)|estuarine areas?|marshes|wetlands|water ?bod(?:y|ies)|bodies of water|surface water|habitats?|dwellings?|homes?|houses|residences?|schools?|apiar(?:y|ies)|bee ?hives?|hives|bee yards?|organic (?:farms?|fields?|crops?)|crops?|vineyards?)\\b");
+    private static final Pattern MIXING =
+            Near.words("\\bmix(?:ed|ing)?\\b|\\bload(?:ed|ing)?\\b|\\bstored?\\b|\\bwash");
+    private static final Pattern SPRAYING = Near.words("\\bappl(?:y|ied|ication)\\b|\\bspray");
+    private static final Pattern DOWNWIND = Near.words("\\bdownwind\\b|blowing towards?");
+
+    @Override
+    public void read(LabelText label, Readings readings) {
+        for (Sentence sentence : label.sentences()) {
+            if (!Near.has(sentence, KEEP)) {
+                continue;
+            }
+            List<MeasureText> distances = MeasureText.all(sentence.text(), Measure.LENGTH).stream()
+                    .filter(each -> !each.amount().unit().equals("in"))
+                    .toList();
+            if (!distances.isEmpty()) {
+                each(sentence, distances, readings);
+            }
+        }
+    }
+
+    /** Each distance with the features behind it, or those before it where none are behind the last. */
+    private static void each(Sentence sentence, List<MeasureText> distances, Readings readings) {
+        String text = sentence.text();
+        for (int i = 0; i < distances.size(); i++) {
+            MeasureText distance = distances.get(i);
+            int from = distance.to();
+            int to = i + 1 < distances.size() ? distances.get(i + 1).from() : text.length();
+            boolean before = !FEATURE.matcher(text.substring(from, to)).find() && distances.size() == 1;
+            features(sentence, distance, before ? 0 : from, before ? distance.from() : to, readings);
+        }
+    }
+
+    private static void features(Sentence sentence, MeasureText distance, int from, int to, Readings readings) {
+        String text = sentence.text();
+        String part = text.substring(from, to);
+        Matcher feature = FEATURE.matcher(part);
+        boolean mixing = Near.has(sentence, MIXING) && !Near.has(sentence, SPRAYING);
+        if (Near.has(sentence, MIXING)
+                && Near.has(sentence, SPRAYING)
+                && !text.matches("(?is).*\\bmix(?:ed|ing)?\\b.{0,60}\\bappl.*|.*\\bappl.{0,60}\\bmix.*")) {
+            mixing = true;
+        }
+        while (feature.find()) {
+            if (feature.group("noun").toLowerCase(Locale.ROOT).matches("crops?")
+                    && !feature.group()
+                            .toLowerCase(Locale.ROOT)
+                            .matches(".*(?:sensitive|non-?target|organic|downwind).*")) {
+                continue;
+            }
+            if (!distance.doubt().isEmpty()) {
+                readings.unclear(LabelKind.SETBACK, distance.doubt(), sentence.quote());
+                return;
+            }
+            readings.state(
+                    LabelKind.SETBACK,
+                    new LabelContent.Distance(
+                            feature.group().strip().toLowerCase(Locale.ROOT),
+                            kind(feature.group()),
+                            MeasureText.as(Qualifier.EXACTLY, distance.amount()),
+                            Near.has(sentence, DOWNWIND),
+                            mixing,
+                            WayWords.in(text)),
+                    sentence.quote());
+        }
+    }
+
+    /** What the words mean among the features of a field. */
+    static @Nullable FeatureKind kind(String words) {
+        String text = words.toLowerCase(Locale.ROOT);
+        if (text.matches(".*\\bwells?\\b.*")) {
+            return FeatureKind.WELL;
+        }
+        if (text.contains("sink")) {
+            return FeatureKind.SINKHOLE;
+        }
+        if (text.matches(".*(?:stream|river|creek).*")) {
+            return FeatureKind.STREAM;
+        }
+        if (text.matches(".*(?:ditch|canal).*")) {
+            return FeatureKind.DITCH;
+        }
+        if (text.matches(".*(?:pond|lake|reservoir).*")) {
+            return FeatureKind.POND;
+        }
+        if (text.matches(".*(?:inlet|standpipe).*")) {
+            return FeatureKind.TILE_INLET;
+        }
+        if (text.matches(".*(?:dwelling|home|house|residence).*")) {
+            return FeatureKind.DWELLING;
+        }
+        if (text.contains("school")) {
+            return FeatureKind.SCHOOL;
+        }
+        if (text.matches(".*(?:apiar|hive|bee ?yard).*")) {
+            return FeatureKind.BEE_YARD;
+        }
+        if (text.contains("organic")) {
+            return FeatureKind.ORGANIC_FIELD;
+        }
+        if (text.matches(".*(?:habitat|estuar|marsh|wetland).*")) {
+            return FeatureKind.HABITAT;
+        }
+        return text.matches(".*(?:sensitive|non-?target|vineyard).*") ? FeatureKind.SENSITIVE_CROP : null;
+    }
+}
