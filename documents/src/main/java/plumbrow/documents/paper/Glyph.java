@@ -17,6 +17,11 @@ record Glyph(String text, float left, float right, float baseline, float size, f
         return text.isBlank();
     }
 
+    /** The same on another line. */
+    Glyph on(float otherBaseline) {
+        return new Glyph(text, left, right, otherBaseline, size, blank);
+    }
+
     Box box() {
         return new Box(left, baseline - ABOVE * size, right, baseline + BELOW * size);
     }

@@ -34,7 +34,7 @@ final class Lines {
     }
 
     private static List<List<Glyph>> lines(List<Glyph> glyphs) {
-        List<Glyph> sorted = new ArrayList<>(glyphs);
+        List<Glyph> sorted = Exponents.lowered(glyphs);
         sorted.sort(Comparator.comparingDouble(Glyph::baseline));
         List<List<Glyph>> lines = new ArrayList<>();
         List<Glyph> line = new ArrayList<>();

@@ -11,8 +11,9 @@ import java.util.regex.Pattern;
  * different columns.
  */
 public final class Passage {
-    private static final Pattern BROKEN = Pattern.compile(".*\\p{L}[-‐\u00ad]");
-    private static final Pattern GOES_ON = Pattern.compile("\\p{Ll}.*", Pattern.DOTALL);
+    private static final Pattern BROKEN = Pattern.compile(".*[\\p{L}\\d][-‐\u00ad]");
+    private static final Pattern GOES_ON = Pattern.compile("[\\p{L}\\d].*", Pattern.DOTALL);
+    private static final Pattern SMALL = Pattern.compile("\\p{Ll}.*", Pattern.DOTALL);
     private static final Pattern HOLDS_DIGIT_OR_SLASH = Pattern.compile(".*[\\d/].*");
 
     /** First parts that keep their hyphen: self-contained, non-combustible, water-soluble. */
@@ -169,14 +170,14 @@ public final class Passage {
             boolean newLine = separator != '\t' && lineEnded(piece);
             if (newLine
                     && BROKEN.matcher(before).matches()
-                    && !HOLDS_DIGIT_OR_SLASH.matcher(before).matches()) {
-                if (GOES_ON.matcher(next).matches()) {
-                    if (!KEEPS_HYPHEN.matcher(before).matches()) {
-                        text.setLength(text.length() - 1);
-                        pieces.set(last, new Piece(piece.page, piece.word, piece.from, piece.to - 1));
-                    }
-                    return;
+                    && GOES_ON.matcher(next).matches()) {
+                boolean whole = HOLDS_DIGIT_OR_SLASH.matcher(before).matches()
+                        || !SMALL.matcher(next).matches();
+                if (!whole && !KEEPS_HYPHEN.matcher(before).matches()) {
+                    text.setLength(text.length() - 1);
+                    pieces.set(last, new Piece(piece.page, piece.word, piece.from, piece.to - 1));
                 }
+                return;
             }
             text.append(separator);
         }

@@ -25,6 +25,10 @@ public record AmountText(Amount amount, int from, int to, String doubt) {
                     + "less than or equal to|(?:not |no )?(?:greater|more|less|higher|lower|above|below|over)(?: than)?|"
                     + "at least|up to|above|below|max\\.?|min\\.?)";
     private static final String RANGE = "\\s?(?:-|–|—|−|‑|to|bis|à|through|and|\\.\\.\\.?)\\s?";
+    /** "8.7 x" before "10 Pa": what follows is no amount of its own. */
+    private static final Pattern LOST_POWER = Pattern.compile("\\d\\s?[x×X*·∙]\\s?$");
+
+    private static final int NEAR = 8;
     private static final Map<Family, Pattern> PATTERNS = new EnumMap<>(Family.class);
 
     static {
@@ -63,12 +67,12 @@ public record AmountText(Amount amount, int from, int to, String doubt) {
         List<AmountText> found = new ArrayList<>();
         Matcher matcher = Objects.requireNonNull(PATTERNS.get(family)).matcher(text);
         while (found.size() < most && matcher.find()) {
-            found.add(read(matcher, family, style));
+            found.add(read(text, matcher, family, style));
         }
         return found;
     }
 
-    private static AmountText read(Matcher matcher, Family family, NumberStyle style) {
+    private static AmountText read(String text, Matcher matcher, Family family, NumberStyle style) {
         String unit = family == Family.BARE ? "" : family.unit(matcher.group("unit"));
         Numeral one = numeral(matcher, "n1", "p1", family, style);
         Numeral two = matcher.group("n2") == null ? null : numeral(matcher, "n2", "p2", family, style);
@@ -79,6 +83,11 @@ public record AmountText(Amount amount, int from, int to, String doubt) {
                 ? ""
                 : "the mark before three digits may part thousands or decimals in '"
                         + matcher.group().strip() + "'";
+        if (LOST_POWER
+                .matcher(text.substring(Math.max(0, matcher.start() - NEAR), matcher.start()))
+                .find()) {
+            doubt = "a power of ten stands there whose exponent is lost";
+        }
         if (high < low) {
             doubt = "'" + matcher.group().strip() + "' runs from more to less";
             high = low;

@@ -30,7 +30,8 @@ final class Substances {
         pattern = names.isEmpty()
                 ? Pattern.compile("(?!)")
                 : Pattern.compile(names.stream()
-                        .map(name -> Pattern.quote(name).replace(" ", "\\E\\s+\\Q"))
+                        .map(name ->
+                                Pattern.quote(name).replace(" ", "\\E\\s+\\Q").replace("-", "-\\E\\s?\\Q"))
                         .collect(Collectors.joining("|", "(?i)(?<![\\p{L}])(?:", ")(?![\\p{L}])")));
     }
 
@@ -53,7 +54,7 @@ final class Substances {
     }
 
     private String named(String printed) {
-        String plain = printed.replaceAll("\\s+", " ");
+        String plain = printed.replaceAll("\\s+", " ").replaceAll("-\\s", "-");
         return names.stream()
                 .filter(name -> name.equalsIgnoreCase(plain))
                 .findFirst()

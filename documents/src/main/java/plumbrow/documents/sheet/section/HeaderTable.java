@@ -3,6 +3,7 @@ package plumbrow.documents.sheet.section;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import plumbrow.documents.paper.Cell;
 import plumbrow.documents.paper.Passage;
 import plumbrow.documents.paper.Row;
@@ -15,6 +16,7 @@ import plumbrow.documents.paper.Row;
  */
 public final class HeaderTable {
     private static final double FAR = 2.2;
+    private static final Pattern LONG_NUMBER = Pattern.compile("\\d{3,}|\\d[.,]\\d");
 
     private final List<String> heads;
     private final List<List<Passage>> records;
@@ -105,7 +107,8 @@ public final class HeaderTable {
         Row above = rows.get(at - 1);
         double height = above.bottom() - above.top();
         boolean close = row.page() == above.page() && row.top() - above.top() < 1.5 * height;
-        return close && row.cells().size() <= columns.size() && !startsFirst(row, columns);
+        boolean values = LONG_NUMBER.matcher(row.text()).find();
+        return close && !values && row.cells().size() <= columns.size() && !startsFirst(row, columns);
     }
 
     private static boolean startsFirst(Row row, List<Cell> columns) {
@@ -118,7 +121,10 @@ public final class HeaderTable {
         List<List<Row>> groups = new ArrayList<>();
         List<Row> waiting = new ArrayList<>();
         for (Row row : rows) {
-            if (anchor.test(row) || full(row, columns)) {
+            boolean more = waiting.isEmpty() && !groups.isEmpty() && column(columns, row.first()) != 0;
+            if (more && distance(last(groups), row) < FAR * (row.bottom() - row.top())) {
+                groups.get(groups.size() - 1).add(row);
+            } else if (anchor.test(row) || full(row, columns)) {
                 List<Row> group = new ArrayList<>();
                 Row last = groups.isEmpty() ? null : last(groups);
                 for (Row wait : waiting) {

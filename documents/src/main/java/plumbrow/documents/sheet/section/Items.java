@@ -117,9 +117,12 @@ public final class Items {
     }
 
     /** In the middle of a row only a label with a colon, or one of several pairs, begins an item. */
-    private static boolean opens(Labels.Hit hit, String text, int at, boolean last, Row row) {
+    private boolean opens(Labels.Hit hit, String text, int at, boolean last, Row row) {
         if (at == 0) {
             return true;
+        }
+        if (draft != null && draft.label.isPresent() && draft.label.get() == hit.label()) {
+            return false;
         }
         boolean pairs = row.cells().size() % 2 == 0 && at % 2 == 0 && !last;
         return (hit.colon() && hit.end() > 3) || (pairs && hit.end() >= text.length());

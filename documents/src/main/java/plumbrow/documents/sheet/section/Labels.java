@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 final class Labels {
     /** Bullets, subsection numbers and letters before a label, and its name in another language. */
     private static final Pattern PREFIX = Pattern.compile(
-            "^(?:[•·▪■●‣*–-]\\s*|o\\s)?(?:\\d{1,2}\\.\\d{1,2}(?:\\.\\d{1,2})?\\.?\\s+|\\(?[a-z]\\)\\s*)?");
+            "^(?:[•·▪■●‣*–-]\\s*|o\\s)?(?:(?:1[0-6]|[1-9])\\.\\d{1,2}(?:\\.\\d{1,2})?\\.?\\s+(?=\\p{L})|\\(?[a-z]\\)\\s*)?");
 
     private static final Pattern FOREIGN_FIRST = Pattern.compile("^[^:/\\t\\d]{2,60}\\s/\\s");
 

@@ -25,13 +25,18 @@ public final class Sections {
     private static final int MOST = 8;
     private static final int NEAR = 2;
     private static final int SHORT = 40;
+    private static final double ASIDE = 36;
 
     /** A line that ends so is not over, and the next is no heading: "see also / Section 13". */
     private static final Pattern OPEN_END =
             Pattern.compile("(?i)(?:^|.*\\W)(?:see|refer to|also|and|in|of|with|the|under)$");
 
     private static final Pattern LAST_WORDS = Pattern.compile("\\p{Ll}[\\p{L}'’ /-]{2,50}");
-    private static final Pattern SECTION_WORD = Pattern.compile("(?i)section\\s*\\d{1,2}\\b.*");
+    /** A heading that runs over its line. */
+    private static final Pattern NUMBERED = Pattern.compile(
+            "(?iu)(?:(?:section|sección)\\s*)?(?:\\d{1,2}|[ivx]{1,5})\\s?[-.:)–].*|section\\s*\\d{1,2}\\b.*");
+
+    private static final int LONG_LINE = 90;
 
     private final List<Row> front = new ArrayList<>();
     private final Map<SheetSection, SectionText> sections = new EnumMap<>(SheetSection.class);
@@ -76,19 +81,21 @@ public final class Sections {
     private void part(List<Row> rows, List<@Nullable Spot> spots, boolean bilingual) {
         SectionText current = null;
         boolean foreign = false;
+        double foreignLeft = 0;
         int headedAt = -NEAR;
         for (int i = 0; i < rows.size(); i++) {
             Spot spot = spots.get(i);
             Heading heading = spot == null ? null : spot.heading;
             SheetSection section = heading == null ? null : heading.section();
             if (foreign && i > 0 && rows.get(i - 1).page() != rows.get(i).page()) {
-                foreign = Tongue.foreign(untilHeading(rows, spots, i));
+                foreign = rows.get(i).first().left() > foreignLeft - ASIDE;
             }
             if (spot == null || heading == null || section == null) {
                 keep(rows.get(i), current, foreign, bilingual);
                 continue;
             }
             if (!heading.english()) {
+                foreignLeft = rows.get(i).first().left();
                 foreign = foreign || !(current != null && current.section() == section && i - headedAt <= NEAR);
             } else {
                 SectionText earlier = sections.get(section);
@@ -108,19 +115,6 @@ public final class Sections {
             }
             i += spot.rows - 1;
         }
-    }
-
-    /** A column goes on at the top of a new page: in which language, its text tells. */
-    private static String untilHeading(List<Row> rows, List<@Nullable Spot> spots, int from) {
-        StringBuilder text = new StringBuilder();
-        for (int i = from;
-                i < rows.size()
-                        && spots.get(i) == null
-                        && rows.get(i).page() == rows.get(from).page();
-                i++) {
-            text.append(rows.get(i).text()).append(' ');
-        }
-        return text.toString();
     }
 
     private SectionText open(SheetSection section, List<Row> heading) {
@@ -185,7 +179,7 @@ public final class Sections {
             boolean plain = heading.get().numbered() || row.cells().size() == 1;
             return plain ? new Spot(heading.get(), next && runsOver(line, rows.get(at + 1)) ? 2 : 1) : null;
         }
-        if (next && SECTION_WORD.matcher(line).matches()) {
+        if (next && line.length() < LONG_LINE && NUMBERED.matcher(line).matches()) {
             return Headings.read(line + " " + line(rows.get(at + 1)))
                     .map(words -> new Spot(words, 2))
                     .orElse(null);

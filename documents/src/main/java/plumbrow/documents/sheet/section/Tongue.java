@@ -21,11 +21,6 @@ final class Tongue {
         return balance(text) > 0;
     }
 
-    /** Whether a longer text has more small words of other languages than of English. */
-    static boolean foreign(String text) {
-        return balance(text) < 0;
-    }
-
     private static int balance(String text) {
         int balance = 0;
         for (String word : text.toLowerCase(Locale.ROOT).split("[^\\p{L}]+", -1)) {

@@ -1,6 +1,7 @@
 package plumbrow.documents.sheet.made;
 
 import java.util.List;
+import java.util.Random;
 import plumbrow.documents.sheet.made.Digits.Power;
 import plumbrow.documents.sheet.made.House.Dates;
 import plumbrow.documents.sheet.made.House.Ecology;
@@ -305,5 +306,47 @@ final class Houses {
                     Second.NONE,
                     Press.PLAIN_TEXT));
 
+    /** How a house is called whose parts are drawn by lot, so that no one could fit a reader to it. */
+    static final String MIXED = "mixed by lot";
+
     private Houses() {}
+
+    /** A house put together by lot from the parts of the others. */
+    static House mixed(long seed) {
+        Random random = new Random(seed);
+        boolean european = random.nextInt(4) == 0;
+        Press press = pick(Press.values(), random);
+        Second second = press == Press.BESIDE
+                ? Second.SPANISH_BESIDE
+                : random.nextInt(4) == 0 ? Second.SPANISH_AFTER : Second.NONE;
+        boolean narrow = press == Press.TWO_COLUMNS || press == Press.BESIDE;
+        Numbering numbering = second == Second.NONE ? pick(Numbering.values(), random) : Numbering.SECTION_COLON;
+        Wording wording = european ? Wording.EU : pick(new Wording[] {Wording.OSHA, Wording.OLD, Wording.FARM}, random);
+        return new House(
+                MIXED,
+                wording,
+                numbering,
+                european
+                        ? pick(new Digits[] {Digits.COMMA_AND_BLANK, Digits.POINT}, random)
+                        : pick(new Digits[] {Digits.POINT, Digits.PLAIN}, random),
+                pick(Power.values(), random),
+                pick(new String[] {"mm Hg", "mmHg", "torr", "hPa", "kPa", "mPa", "Pa", "mbar"}, random),
+                !european && random.nextBoolean(),
+                pick(new String[] {"g/mL", "lb/gal", "kg/L", "kg/m³", "g/cm3", "specific gravity"}, random),
+                european
+                        ? Dates.GERMAN
+                        : pick(new Dates[] {Dates.AMERICAN, Dates.NAMED, Dates.MONTH_FIRST, Dates.ISO}, random),
+                narrow ? Ingredients.LINES : pick(Ingredients.values(), random),
+                pick(Hazards.values(), random),
+                narrow ? Toxicity.LINES : pick(Toxicity.values(), random),
+                narrow ? Ecology.LINES : pick(Ecology.values(), random),
+                narrow ? Limits.PAIRS : pick(Limits.values(), random),
+                narrow ? Transport.ONE_LINE : pick(Transport.values(), random),
+                second,
+                press);
+    }
+
+    private static <T> T pick(T[] choices, Random random) {
+        return choices[random.nextInt(choices.length)];
+    }
 }

@@ -12,6 +12,7 @@ class ReadingQualityTest {
     private static final Path PAGE = Path.of("..", "docs", "reading.md");
     private static final int EACH = 4;
     private static final int EACH_FOR_PAGE = 20;
+    private static final int MIXED_FOR_PAGE = 60;
 
     /** With -Dplumbrow.docs=write the page in the manual is measured anew, on twenty sheets of each house. */
     @Test
@@ -22,6 +23,9 @@ class ReadingQualityTest {
             for (int seed = 1; seed <= (write ? EACH_FOR_PAGE : EACH); seed++) {
                 score.add(SheetMaker.make(house, seed));
             }
+        }
+        for (int seed = 1; seed <= (write ? MIXED_FOR_PAGE : EACH); seed++) {
+            score.add(SheetMaker.make(Houses.mixed(seed), seed));
         }
         if (write) {
             Files.writeString(PAGE, ReadingPage.markdown(score));
