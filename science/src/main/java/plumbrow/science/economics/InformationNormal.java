@@ -29,8 +29,12 @@ public final class InformationNormal {
             .formula("worth = spread × φ(mean ÷ spread) − |mean| × Φ(−|mean| ÷ spread)")
             .source("Raiffa & Schlaifer 1961", MEMORY)
             .validity("Two courses whose difference is believed normal; today's choice goes by the sign of the mean.")
-            .example("gain_mean=5 gain_sd=20", "value_usd_ac=5.7269 chance_wrong=.4013", "reference 2.7", COMPUTED)
-            .example("gain_mean=-8 gain_sd=15", "value_usd_ac=2.8156", "reference 2.7", COMPUTED)
+            .example(
+                    "gain_mean=5 gain_sd=20",
+                    "value_usd_ac=5.7269 chance_wrong=.4013",
+                    "economics-and-trials.md 2.7",
+                    COMPUTED)
+            .example("gain_mean=-8 gain_sd=15", "value_usd_ac=2.8156", "economics-and-trials.md 2.7", COMPUTED)
             .model(InformationNormal::solve);
 
     private InformationNormal() {}

@@ -43,20 +43,23 @@ public final class IncorporationNeed {
             .example(
                     "vapour_pressure_pa=.0147 soil=warm-moist rain=no",
                     "verdict=needed the same day mmhg_over_limit=1.1026 eu_soil=reached eu_plants=reached",
-                    "trifluralin, rule of reference 1.5",
+                    "trifluralin, rule of fate-and-wildlife.md 1.5",
                     PRACTICE)
             .example(
                     "vapour_pressure_pa=3.2 soil=warm-moist rain=no thiocarbamate=yes",
                     "verdict=needed within hours",
-                    "EPTC",
+                    "EPTC, fate-and-wildlife.md 1.5",
                     PRACTICE)
             .example(
                     "vapour_pressure_pa=.004 soil=warm-moist rain=no",
                     "verdict=advised, lightly",
-                    "pendimethalin",
+                    "pendimethalin, fate-and-wildlife.md 1.5",
                     PRACTICE)
             .example(
-                    "vapour_pressure_pa=.004 soil=dry-or-cold rain=no", "verdict=not needed for this", "rule", PRACTICE)
+                    "vapour_pressure_pa=.004 soil=dry-or-cold rain=no",
+                    "verdict=not needed for this",
+                    "rule, fate-and-wildlife.md 1.5",
+                    PRACTICE)
             .example(
                     "vapour_pressure_pa=.0000385 soil=warm-moist rain=no",
                     "verdict=not needed for this eu_soil=not reached eu_plants=reached",
@@ -65,7 +68,7 @@ public final class IncorporationNeed {
             .example(
                     "vapour_pressure_pa=.000001 soil=warm-moist rain=no",
                     "eu_plants=not reached",
-                    "below both",
+                    "below both, fate-and-wildlife.md 1.5",
                     COMPUTED)
             .model(IncorporationNeed::solve);
 

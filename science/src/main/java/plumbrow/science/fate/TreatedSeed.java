@@ -48,12 +48,12 @@ public final class TreatedSeed {
             .example(
                     "animal=bird weight_g=20 mg_seed=.25 seeds_lb=1600 ld50_mg_kg=72",
                     "residue_ppm=881.85 dose_mg_kg=223.19 seeds_to_ld50=5.76 rq=3.0998",
-                    "intake 25.3089 % of reference 5.2",
+                    "intake 25.3089 % of fate-and-wildlife.md 5.2",
                     COMPUTED)
             .example(
                     "animal=mammal weight_g=15 mg_seed=.25 seeds_lb=1600 ld50_mg_kg=1098.915",
                     "dose_mg_kg=186.84 rq=.17002",
-                    "intake 21.1872 % of reference 5.2",
+                    "intake 21.1872 % of fate-and-wildlife.md 5.2",
                     COMPUTED)
             .model(TreatedSeed::solveFeed);
 
@@ -68,7 +68,11 @@ public final class TreatedSeed {
             .source("Guidance for Assessing Pesticide Risks to Bees, 2014", MEMORY)
             .validity("EPA takes 1 mg/kg where nothing is measured. The level of concern is 0.4.")
             .caution("Dust from the planter is another way to bees, and not in this.")
-            .example("mg_kg=1 oral_ld50_ug=.0039", "adult_ug=.29 larva_ug=.12 rq=74.36", "reference 6", COMPUTED)
+            .example(
+                    "mg_kg=1 oral_ld50_ug=.0039",
+                    "adult_ug=.29 larva_ug=.12 rq=74.36",
+                    "fate-and-wildlife.md 6",
+                    COMPUTED)
             .model(TreatedSeed::solveBees);
 
     private TreatedSeed() {}

@@ -38,9 +38,13 @@ public final class VolatilityClass {
             .example(
                     "vapour_pressure_pa=.001",
                     "index=75.006 class=intermediate above_1_mpa=no",
-                    "reference 1.1",
+                    "fate-and-wildlife.md 1.1",
                     COMPUTED)
-            .example("vapour_pressure_pa=.0147", "class=high above_1_mpa=yes", "trifluralin, bands of 1.1", COMPUTED)
+            .example(
+                    "vapour_pressure_pa=.0147",
+                    "class=high above_1_mpa=yes",
+                    "trifluralin, bands of 1.1, fate-and-wildlife.md 1.1",
+                    COMPUTED)
             .model(VolatilityClass::solve);
 
     private VolatilityClass() {}

@@ -40,10 +40,18 @@ public final class ActionThreshold {
             .example(
                     "injury_level=674 lead_days=7 doubling_days=6.8",
                     "threshold=330 quarter_rule=505.5",
-                    "reference 1.2",
+                    "insects-and-refuge.md 1.2",
                     COMPUTED)
-            .example("injury_level=674 lead_days=7 doubling_days=4.87", "threshold=249", "reference 1.2", COMPUTED)
-            .example("injury_level=674 lead_days=7 doubling_days=3", "threshold=134", "reference 1.2", COMPUTED)
+            .example(
+                    "injury_level=674 lead_days=7 doubling_days=4.87",
+                    "threshold=249",
+                    "insects-and-refuge.md 1.2",
+                    COMPUTED)
+            .example(
+                    "injury_level=674 lead_days=7 doubling_days=3",
+                    "threshold=134",
+                    "insects-and-refuge.md 1.2",
+                    COMPUTED)
             .model(ActionThreshold::solveAction);
 
     public static final Figure SAMPLE = Figure.declare("injury-level-from-sample", Subject.INSECTS)

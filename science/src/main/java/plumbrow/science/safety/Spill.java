@@ -34,6 +34,7 @@ public final class Spill {
 
     public static final Figure FIGURE = Figure.declare("spill", Subject.SAFETY)
             .question("Does this spill reach the reportable quantity?")
+            .alsoAsked("How many jugs until I must report a spill?")
             .input(number("volume_gal", "Product spilled, over 24 hours", "gal", Range.NOT_NEGATIVE, "2.5"))
             .input(number("ai_lb_gal", "Strength, as the substance is listed", "lb/gal", Range.POSITIVE, "4"))
             .input(number("rq_lb", "Reportable quantity of the substance", "lb", Range.POSITIVE, "10"))
@@ -61,19 +62,38 @@ public final class Spill {
             .example(
                     "volume_gal=2.5 ai_lb_gal=4 rq_lb=10",
                     "ai_lb=10.0 share_of_rq=1.00 reaches_rq=yes",
-                    "Q2: equal counts",
+                    "safety-and-law.md Q2: equal counts",
                     COMPUTED)
             .example(
                     "volume_gal=2.5 ai_lb_gal=5.73 rq_lb=100",
                     "ai_lb=14.32 reaches_rq=no containers_to_rq=7",
-                    "2,4-D ester, Q3",
+                    "2,4-D ester, safety-and-law.md Q3",
                     COMPUTED)
-            .example("volume_gal=2.5 ai_lb_gal=3.8 rq_lb=100", "containers_to_rq=11", "Q3 on acid basis", COMPUTED)
-            .example("volume_gal=2.5 ai_lb_gal=4 rq_lb=1000", "ai_lb=10 containers_to_rq=100", "Q4", COMPUTED)
-            .example("volume_gal=30 ai_lb_gal=5 rq_lb=100", "ai_lb=150 reaches_rq=yes gal_to_rq=20", "Q5", COMPUTED)
-            .example("volume_gal=20 ai_lb_gal=4 rq_lb=100", "ai_lb=80 share_of_rq=.8 reaches_rq=no", "Q6", COMPUTED)
             .example(
-                    "volume_gal=2.5 ai_lb_gal=4.142 rq_lb=10", "gal_to_rq=2.41", "paraquat as dichloride, Q7", COMPUTED)
+                    "volume_gal=2.5 ai_lb_gal=3.8 rq_lb=100",
+                    "containers_to_rq=11",
+                    "safety-and-law.md Q3 on acid basis",
+                    COMPUTED)
+            .example(
+                    "volume_gal=2.5 ai_lb_gal=4 rq_lb=1000",
+                    "ai_lb=10 containers_to_rq=100",
+                    "safety-and-law.md Q4",
+                    COMPUTED)
+            .example(
+                    "volume_gal=30 ai_lb_gal=5 rq_lb=100",
+                    "ai_lb=150 reaches_rq=yes gal_to_rq=20",
+                    "safety-and-law.md Q5",
+                    COMPUTED)
+            .example(
+                    "volume_gal=20 ai_lb_gal=4 rq_lb=100",
+                    "ai_lb=80 share_of_rq=.8 reaches_rq=no",
+                    "safety-and-law.md Q6",
+                    COMPUTED)
+            .example(
+                    "volume_gal=2.5 ai_lb_gal=4.142 rq_lb=10",
+                    "gal_to_rq=2.41",
+                    "paraquat as dichloride, safety-and-law.md Q7",
+                    COMPUTED)
             .model(Spill::solve);
 
     public static final Figure MIXTURE = Figure.declare("spill-mixture", Subject.SAFETY)

@@ -75,8 +75,8 @@ public final class Strength {
             .source("Definitions of pound, US gallon and litre", MEMORY)
             .validity("Specific gravity 1 is 1,000 g/L.")
             .example("g_l=480", "lb_gal=4.006", "safety-and-law.md C2", COMPUTED)
-            .example("g_l=360", "lb_gal=3.004", "C3", COMPUTED)
-            .example("g_l=1140", "lb_gal=9.514", "specific gravity 1.14, C4", COMPUTED)
+            .example("g_l=360", "lb_gal=3.004", "safety-and-law.md C3", COMPUTED)
+            .example("g_l=1140", "lb_gal=9.514", "specific gravity 1.14, safety-and-law.md C4", COMPUTED)
             .model(Strength::solveUnits);
 
     public static final Figure DRY = Figure.declare("dry-dose", Subject.SAFETY)
@@ -135,7 +135,7 @@ public final class Strength {
             .example(
                     "cap_lb_ac=2.0 used_lb_ac=.95,.95",
                     "left_lb_ac=.10 within=yes",
-                    "ester and choline are one acid, E7",
+                    "ester and choline are one acid, safety-and-law.md E7",
                     COMPUTED)
             .model(Strength::solveCap);
 
