@@ -1,6 +1,12 @@
 package plumbrow.documents.card;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import plumbrow.documents.label.LabelContent;
+import plumbrow.documents.label.LabelKind;
+import plumbrow.documents.label.LabelPaper;
+import plumbrow.documents.label.LabelReading;
 import plumbrow.documents.paper.Quote;
 
 /**
@@ -20,7 +26,6 @@ public record LabelSaid(List<Value> values) {
         REENTRY,
         GEAR,
         FIRST_AID,
-        WORKING_IN,
         BEES
     }
 
@@ -34,6 +39,46 @@ public record LabelSaid(List<Value> values) {
 
     public LabelSaid {
         values = List.copyOf(values);
+    }
+
+    /** What a label that was read says of these topics. */
+    public static LabelSaid of(LabelPaper label) {
+        List<Value> values = new ArrayList<>();
+        for (LabelReading.OnPaper reading : label.readings()) {
+            topic(reading.kind()).ifPresent(topic -> values.add(value(topic, reading)));
+        }
+        return new LabelSaid(values);
+    }
+
+    private static Value value(Topic topic, LabelReading.OnPaper reading) {
+        if (!(reading instanceof LabelReading.Stated stated)) {
+            return new Value(topic, "", reading.words(), false, reading.quote());
+        }
+        LabelContent content = stated.content();
+        if (content instanceof LabelContent.Gear gear) {
+            return new Value(topic, gear.task().word(), gear.item(), true, stated.quote());
+        }
+        if (content instanceof LabelContent.FirstAid aid) {
+            return new Value(topic, aid.route().word() + ", by the label", aid.text(), true, stated.quote());
+        }
+        return new Value(topic, "", content.words(), true, stated.quote());
+    }
+
+    private static Optional<Topic> topic(LabelKind kind) {
+        return Optional.ofNullable(
+                switch (kind) {
+                    case PRODUCT_NAME -> Topic.PRODUCT_NAME;
+                    case REGISTRATION -> Topic.REGISTRATION;
+                    case LABEL_DATE -> Topic.DATE;
+                    case SIGNAL_WORD -> Topic.SIGNAL_WORD;
+                    case RESTRICTED_USE -> Topic.RESTRICTED_USE;
+                    case GROUP -> Topic.GROUP;
+                    case REENTRY -> Topic.REENTRY;
+                    case GEAR -> Topic.GEAR;
+                    case FIRST_AID -> Topic.FIRST_AID;
+                    case BEES -> Topic.BEES;
+                    default -> null;
+                });
     }
 
     /** Every statement on a topic. */

@@ -29,7 +29,7 @@ final class VapourPart {
         VapourPart part = new VapourPart();
         part.sheet(input);
         ingredients.actives().forEach(part::kept);
-        part.workingIn(input);
+        part.workingIn();
         return new CardSection(
                 CardPart.VAPOUR,
                 part.lines,
@@ -98,12 +98,7 @@ final class VapourPart {
                 answer));
     }
 
-    private void workingIn(CardInput input) {
-        List<LabelSaid.Value> label = input.label(LabelSaid.Topic.WORKING_IN);
-        label.forEach(value -> lines.add(Said.line(value, "Working it in, by the label")));
-        if (!label.isEmpty()) {
-            return;
-        }
+    private void workingIn() {
         if (worst < 0) {
             lines.add(CardLine.unknown("Working it in", "the label, under directions for soil application"));
             return;

@@ -15,6 +15,11 @@ final class WearPart {
             lines.add(CardLine.unknown("By the label", "the label's list of protective equipment, which must be worn"));
         }
         lines.addAll(Said.all(input.sheet(), ValueKind.PROTECTION));
+        List<LabelSaid.Value> reentry = input.label(LabelSaid.Topic.REENTRY);
+        if (reentry.isEmpty()) {
+            lines.add(CardLine.unknown("Back into the field after", "the re-entry interval on the label"));
+        }
+        reentry.forEach(value -> lines.add(Said.line(value, "Back into the field after")));
         return new CardSection(
                 CardPart.WEAR,
                 lines,

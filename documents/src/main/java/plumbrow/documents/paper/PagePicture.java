@@ -22,13 +22,22 @@ public final class PagePicture {
     private PagePicture() {}
 
     /**
+     * A page drawn.
+     *
+     * @param png the picture
+     * @param width, height of the page in points, as the boxes of words are
+     */
+    @SuppressWarnings("ArrayRecordComponent") // drawn once and shown
+    public record Drawn(byte[] png, double width, double height) {}
+
+    /**
      * Draws a page as PNG.
      *
      * @param number from 1
      * @param longestPx longest side of the picture [px]; a page is never drawn at more than 144 dots an inch
      * @throws PaperTrouble if there is no such page, or it can't be drawn
      */
-    public static byte[] png(byte[] pdf, String name, int number, int longestPx) {
+    public static Drawn draw(byte[] pdf, String name, int number, int longestPx) {
         try (PDDocument document = Loader.loadPDF(
                 new RandomAccessReadBuffer(pdf), "", null, null, IOUtils.createMemoryOnlyStreamCache())) {
             if (number < 1 || number > document.getNumberOfPages()) {
@@ -44,7 +53,10 @@ public final class PagePicture {
             BufferedImage picture = renderer.renderImage(number - 1, (float) scale, ImageType.RGB);
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             ImageIO.write(picture, "png", out);
-            return out.toByteArray();
+            boolean turned = page.getRotation() % 180 != 0;
+            double width = page.getCropBox().getWidth();
+            double height = page.getCropBox().getHeight();
+            return new Drawn(out.toByteArray(), turned ? height : width, turned ? width : height);
         } catch (PaperTrouble said) {
             throw said;
         } catch (IOException | RuntimeException | StackOverflowError | OutOfMemoryError broken) {

@@ -17,10 +17,12 @@ class PagePictureTest {
     @Test
     void aPageIsDrawnNoLargerThanAsked() throws IOException {
         byte[] pdf = CardPaper.print(SampleCard.card());
-        BufferedImage picture = ImageIO.read(new ByteArrayInputStream(PagePicture.png(pdf, "card.pdf", 1, 1100)));
+        BufferedImage picture = ImageIO.read(new ByteArrayInputStream(
+                PagePicture.draw(pdf, "card.pdf", 1, 1100).png()));
         assertThat(picture.getHeight()).isBetween(1095, 1101);
         assertThat((double) picture.getWidth() / picture.getHeight()).isBetween(.76, .78);
-        BufferedImage large = ImageIO.read(new ByteArrayInputStream(PagePicture.png(pdf, "card.pdf", 1, 90_000)));
+        BufferedImage large = ImageIO.read(new ByteArrayInputStream(
+                PagePicture.draw(pdf, "card.pdf", 1, 90_000).png()));
         assertThat(large.getHeight()).isEqualTo(1584);
         assertThat(dark(picture)).isGreaterThan(1000);
     }
@@ -28,11 +30,11 @@ class PagePictureTest {
     @Test
     void whatCantBeDrawnIsASentence() {
         byte[] pdf = CardPaper.print(SampleCard.card());
-        assertThatThrownBy(() -> PagePicture.png(pdf, "card.pdf", 2, 900))
+        assertThatThrownBy(() -> PagePicture.draw(pdf, "card.pdf", 2, 900))
                 .isInstanceOf(PaperTrouble.class)
                 .hasMessage("card.pdf has 1 pages and no page 2.");
         byte[] broken = "%PDF-1.7 nothing".getBytes(StandardCharsets.US_ASCII);
-        assertThatThrownBy(() -> PagePicture.png(broken, "x.pdf", 1, 900))
+        assertThatThrownBy(() -> PagePicture.draw(broken, "x.pdf", 1, 900))
                 .isInstanceOf(PaperTrouble.class)
                 .hasMessageContaining("can't be drawn");
     }
