@@ -45,6 +45,9 @@ final class SqliteFaults {
             return "A name stands twice where it must stand once (" + column(message) + "); nothing was changed in "
                     + file + ".";
         }
+        if (message.contains("typed from a paper stays")) {
+            return "What was typed from a paper stays as it was; type it once more.";
+        }
         if (message.contains("stays as it was")) {
             return "A choice once written down stays as it was; write down another one.";
         }

@@ -38,6 +38,8 @@ public final class Commands {
                         .addSubcommand(new BookImport(screen))
                         .addSubcommand(new BookExport(screen)))
                 .addSubcommand(new ReadCommand(screen))
+                .addSubcommand(new CardCommand(screen))
+                .addSubcommand(new PapersCommand(screen))
                 .addSubcommand(new BinderCommand(screen))
                 .addSubcommand(new DemoCommand(screen, door))
                 .addSubcommand(new ServeCommand(screen, door))

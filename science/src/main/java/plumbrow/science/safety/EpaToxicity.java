@@ -98,7 +98,37 @@ public final class EpaToxicity {
                     COMPUTED)
             .model(EpaToxicity::solve);
 
+    /** Routes of entry, in the words of the sheets. */
+    public enum Route {
+        ORAL("oral_ld50_mg_kg", ToxicityCategory.Route.ORAL),
+        DERMAL("dermal_ld50_mg_kg", ToxicityCategory.Route.DERMAL),
+        INHALATION("inhalation_lc50_mg_l", ToxicityCategory.Route.INHALATION);
+
+        private final String key;
+        private final ToxicityCategory.Route route;
+
+        Route(String key, ToxicityCategory.Route route) {
+            this.key = key;
+            this.route = route;
+        }
+
+        /** The key of this route's value in {@link #FIGURE}. */
+        public String key() {
+            return key;
+        }
+    }
+
     private EpaToxicity() {}
+
+    /** The category, I to IV, of a value [mg/kg; mg/L over 4 h], more than 0, may be infinite, by the regulation. */
+    public static String category(Route route, double value) {
+        return ToxicityCategory.Limits.REGULATION.of(route.route, value).name();
+    }
+
+    /** The signal word of a category: DANGER, WARNING, CAUTION, or none. */
+    public static String signalWord(String category) {
+        return ToxicityCategory.valueOf(category).signalWord();
+    }
 
     private static Outputs solve(Given given, Working working) {
         ToxicityCategory.Limits limits = given.word("limits").equals("manual")

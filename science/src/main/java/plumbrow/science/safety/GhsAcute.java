@@ -80,7 +80,36 @@ public final class GhsAcute {
             .example("route=dust-mist category=2", "ate=.05", "used in safety-and-law.md G7", MEMORY)
             .model(GhsAcute::solveEstimate);
 
+    /**
+     * What a value calls for.
+     *
+     * @param category 1 to 4; 0 where it is not classified
+     * @param hazardCode such as H302; empty where it is not classified
+     * @param signalWord Danger, Warning, or empty
+     */
+    public record Call(int category, String hazardCode, String signalWord) {
+        private static final Call NONE = new Call(0, "", "");
+    }
+
     private GhsAcute() {}
+
+    /**
+     * What a half-lethal dose or concentration calls for on US and EU sheets.
+     *
+     * @param route oral, dermal, gas, vapour or dust-mist
+     * @param value mg/kg, ppm for a gas, mg/L; more than 0, may be infinite
+     */
+    public static Call call(String route, double value) {
+        AcuteClass way = AcuteClass.of(route);
+        return way.category(value)
+                .filter(category -> category <= LAST_ON_SHEETS)
+                .map(category -> new Call(category, way.hazardCode(category), signalWord(category)))
+                .orElse(Call.NONE);
+    }
+
+    private static String signalWord(int category) {
+        return category == LAST_ON_SHEETS ? "Warning" : "Danger";
+    }
 
     private static Outputs solve(Given given, Working working) {
         AcuteClass route = AcuteClass.of(given.word("route"));
@@ -106,7 +135,7 @@ public final class GhsAcute {
         } else {
             outputs.put("category", found)
                     .put("hazard_code", route.hazardCode(found))
-                    .put("signal_word", found == LAST_ON_SHEETS ? "Warning" : "Danger");
+                    .put("signal_word", signalWord(found));
         }
         if (found == 0) {
             return outputs.put("un_category", NOT_CLASSIFIED);

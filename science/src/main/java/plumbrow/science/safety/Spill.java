@@ -115,6 +115,35 @@ public final class Spill {
                     COMPUTED)
             .model(Spill::solveMixture);
 
+    public static final Figure DRY = Figure.declare("spill-dry", Subject.SAFETY)
+            .question("Does this spill of a dry product reach the reportable quantity?")
+            .input(number("product_lb", "Product spilled, over 24 hours", "lb", Range.NOT_NEGATIVE, "25"))
+            .input(number("weight_pct", "Share of the substance, as it is listed", "%", Range.above(0, 100), "75"))
+            .input(number("rq_lb", "Reportable quantity of the substance", "lb", Range.POSITIVE, "100"))
+            .input(number("container_lb", "Product in a container", "lb", Range.POSITIVE, "25"))
+            .output("ai_lb", "Substance spilled", "lb")
+            .output("share_of_rq", "Share of the reportable quantity", "")
+            .output("reaches_rq", "Whether it reaches the reportable quantity", "")
+            .output("containers_to_rq", "Whole containers that reach it", "")
+            .output("lb_to_rq", "Pounds of product that reach it", "lb")
+            .formula(
+                    "pounds = product × percent ÷ 100; share = pounds ÷ RQ; containers = RQ ÷ (container × percent ÷ 100)")
+            .source("42 USC 9603(a)", VERIFIED)
+            .validity("Equal to the quantity counts as reaching it. The RQ comes from the current 40 CFR 302.4.")
+            .caution(CALL)
+            .caution(BELOW)
+            .example(
+                    "product_lb=25 weight_pct=80 rq_lb=100 container_lb=25",
+                    "ai_lb=20 share_of_rq=.20 reaches_rq=no containers_to_rq=5 lb_to_rq=125",
+                    "worked by hand",
+                    COMPUTED)
+            .example(
+                    "product_lb=125 weight_pct=80 rq_lb=100 container_lb=25",
+                    "ai_lb=100 share_of_rq=1.00 reaches_rq=yes",
+                    "worked by hand: equal counts",
+                    COMPUTED)
+            .model(Spill::solveDry);
+
     public static final Figure TANK_LEAK = Figure.declare("tank-leak", Subject.SAFETY)
             .question("How much of the substance left a well-mixed tank?")
             .input(number("tank_gal", "Spray in the tank", "gal", Range.POSITIVE, "1000"))
@@ -164,6 +193,26 @@ public final class Spill {
                 .put("reaches_rq", yesNo(reaches(pounds, rq)))
                 .put("containers_to_rq", whole)
                 .put("gal_to_rq", needed);
+    }
+
+    private static Outputs solveDry(Given given, Working working) {
+        double product = given.number("product_lb");
+        double percent = given.number("weight_pct");
+        double rq = given.number("rq_lb");
+        double container = given.number("container_lb");
+        double pounds =
+                working.line("substance spilled", product * percent / 100, "lb", "{} × {} ÷ 100", product, percent);
+        double share = working.line("share of the reportable quantity", pounds / rq, "", "{} ÷ {}", pounds, rq);
+        double needed =
+                working.line("pounds of product that reach it", rq * 100 / percent, "lb", "{} × 100 ÷ {}", rq, percent);
+        double exact = working.line("containers that reach it", needed / container, "", "{} ÷ {}", needed, container);
+        double whole = working.line("whole containers", Numbers.wholeUp(exact), "", "{}, rounded up", exact);
+        return new Outputs()
+                .put("ai_lb", pounds)
+                .put("share_of_rq", share)
+                .put("reaches_rq", yesNo(reaches(pounds, rq)))
+                .put("containers_to_rq", whole)
+                .put("lb_to_rq", needed);
     }
 
     private static Outputs solveMixture(Given given, Working working) {
