@@ -81,3 +81,19 @@ need_maven() {
     exit 2
   }
 }
+
+r_ok() {
+  command -v Rscript >/dev/null 2>&1 &&
+    Rscript --vanilla -e 'for (p in c("MASS", "metafor", "mvtnorm")) library(p, character.only = TRUE)' >/dev/null 2>&1
+}
+
+# R and the packages that our statistics are held against; only ./check --with-r asks for them.
+need_r() {
+  r_ok || { may_install && install_packages r-base-core r-cran-mass r-cran-metafor r-cran-mvtnorm && r_ok; } || {
+    say "The comparison with R needs R with its packages MASS, metafor and mvtnorm."
+    say "  Debian or Ubuntu:  sudo apt-get install r-base-core r-cran-mass r-cran-metafor r-cran-mvtnorm"
+    say "  elsewhere:         Rscript -e 'install.packages(c(\"MASS\", \"metafor\", \"mvtnorm\"))'"
+    say "Then run this again; ./check without --with-r runs all other tests."
+    return 1
+  }
+}

@@ -1,5 +1,6 @@
 package plumbrow.app;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -71,6 +72,10 @@ final class Chances {
             text.append(PIECES[random.nextInt(PIECES.length)]);
         }
         return text.toString();
+    }
+
+    LocalDate date() {
+        return LocalDate.of(1900, 1, 1).plusDays(random.nextInt(80_000));
     }
 
     /** A finite number of any size, whole or broken, of either sign. */

@@ -1,6 +1,5 @@
 package plumbrow.app;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -19,6 +18,7 @@ import plumbrow.advice.field.Texture;
 import plumbrow.advice.outlook.OutlookLine;
 import plumbrow.advice.outlook.OutlookQuantity;
 import plumbrow.advice.pests.InsectPressure;
+import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.ScoutingSample;
 import plumbrow.advice.pests.TraitDoubt;
@@ -58,9 +58,14 @@ public final class RandomSeason {
     }
 
     private Season season(int year) {
+        RandomTerms terms = new RandomTerms(
+                chance,
+                fields.stream().map(Field::name).toList(),
+                products.stream().map(Product::name).toList());
+        List<Course> courses = courses();
         return new Season(
                 year,
-                date(),
+                chance.date(),
                 chance.text(),
                 farms,
                 fields,
@@ -68,10 +73,16 @@ public final class RandomSeason {
                         6,
                         field -> new CropYear(
                                 field, 1990 + chance.below(60), chance.text(), chance.maybe(chance::number))),
-                shelf(),
-                new Pests(perField(5, this::insect), perField(3, this::doubt), perField(5, this::weed)),
-                courses(),
-                outlook());
+                shelf(terms),
+                new Pests(
+                        perField(5, this::insect),
+                        perField(3, this::doubt),
+                        perField(5, this::weed),
+                        perField(3, field -> new KnownResistance(field, chance.text(), chance.text(), chance.text()))),
+                courses,
+                outlook(),
+                terms.ground(this::boundary),
+                terms.work(courses));
     }
 
     private Field field(String name) {
@@ -113,11 +124,11 @@ public final class RandomSeason {
                 chance.maybe(chance::text),
                 chance.maybe(() -> chance.some(3, i -> chance.text())),
                 chance.maybe(() -> chance.some(3, i -> chance.text())),
-                chance.maybe(this::date),
+                chance.maybe(chance::date),
                 chance.text());
     }
 
-    private Shelf shelf() {
+    private Shelf shelf(RandomTerms terms) {
         List<Seed> seeds = products.stream()
                 .filter(product -> chance.yes())
                 .map(this::seed)
@@ -147,7 +158,8 @@ public final class RandomSeason {
                                 chance.text())),
                 perProduct(
                         5,
-                        product -> new Control(product, chance.text(), chance.amount(), chance.law(), chance.text())));
+                        product -> new Control(product, chance.text(), chance.amount(), chance.law(), chance.text())),
+                terms.labels());
     }
 
     private Seed seed(Product product) {
@@ -200,7 +212,7 @@ public final class RandomSeason {
                 chance.law(),
                 chance.number(),
                 chance.maybe(() -> new ScoutingSample(chance.below(50), chance.number(), chance.number())),
-                chance.maybe(this::date),
+                chance.maybe(chance::date),
                 chance.text());
     }
 
@@ -232,7 +244,7 @@ public final class RandomSeason {
         return new Pass(
                 number,
                 chance.of(PassKind.class),
-                chance.maybe(this::date),
+                chance.maybe(chance::date),
                 products.isEmpty()
                         ? null
                         : chance.maybe(() -> chance.of(products).name()),
@@ -257,10 +269,6 @@ public final class RandomSeason {
 
     private Ask ask() {
         return chance.of(Ask.class);
-    }
-
-    private LocalDate date() {
-        return LocalDate.of(1900, 1, 1).plusDays(chance.below(80_000));
     }
 
     /** Values with names that differ from each other. */

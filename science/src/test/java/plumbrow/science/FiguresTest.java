@@ -1,11 +1,8 @@
 package plumbrow.science;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static plumbrow.science.Printed.assertPrinted;
 
-import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -15,14 +12,22 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import plumbrow.science.checks.Check;
 import plumbrow.science.figure.Answer;
 import plumbrow.science.figure.Example;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Input;
 import plumbrow.science.figure.Output;
+import plumbrow.science.figure.Range;
 
 @DisplayName("Every figure is a complete page, and its examples come out as their sources print them")
 class FiguresTest {
+    private static final Set<Input.Kind> NUMERIC = Set.of(Input.Kind.NUMBER, Input.Kind.LIST, Input.Kind.TABLE);
+
+    /** Money, yields and their differences may be of any size and sign; everything else has a range. */
+    private static final Set<String> OF_EITHER_SIGN = Set.of("", "$/ac", "bu/ac", "bu per unit");
+
+    private static final int FEWEST_FIGURES = 110;
 
     static Stream<Figure> figures() {
         return Figures.all().stream();
@@ -35,21 +40,10 @@ class FiguresTest {
     @ParameterizedTest(name = "{0} {1}")
     @MethodSource("examples")
     void exampleComesOut(Figure figure, Example example) {
-        Answer answer = figure.answer(example.inputs());
-        example.expected().forEach((key, printed) -> {
-            Object found = Objects.requireNonNull(answer.outputs().get(key), figure.id() + " gives no " + key);
-            if (found instanceof Double number) {
-                assertPrinted(number, printed);
-            } else if (found instanceof List<?> list && !list.isEmpty() && list.get(0) instanceof Double) {
-                String[] cells = printed.split(",", -1);
-                assertThat(list).as("%s %s", figure.id(), key).hasSize(cells.length);
-                for (int i = 0; i < cells.length; i++) {
-                    assertPrinted((Double) list.get(i), cells[i]);
-                }
-            } else {
-                assertThat(found).as("%s %s", figure.id(), key).hasToString(printed);
-            }
-        });
+        Check check = Check.of(figure, example);
+        assertThat(check.holds())
+                .as("%s, printed %s, found %s", check.what(), check.expected(), check.found())
+                .isTrue();
     }
 
     @ParameterizedTest
@@ -74,6 +68,11 @@ class FiguresTest {
             assertThat(input.kind() == Input.Kind.WORD)
                     .isEqualTo(!input.choices().isEmpty());
             assertThat(input.range().low()).isLessThan(input.range().high());
+            if (input.range().equals(Range.ANY) && NUMERIC.contains(input.kind())) {
+                assertThat(input.unit())
+                        .as("%s %s has no range", figure.id(), input.key())
+                        .isIn(OF_EITHER_SIGN);
+            }
         }
     }
 
@@ -109,7 +108,8 @@ class FiguresTest {
     }
 
     @Test
-    void noNameTwice() {
+    void noNameTwiceAndNoneForgotten() {
+        assertThat(Figures.all()).hasSizeGreaterThanOrEqualTo(FEWEST_FIGURES);
         assertThat(figures().map(Figure::id)).doesNotHaveDuplicates();
         assertThat(Figures.find("seed-cost")).isPresent();
         assertThat(Figures.find("no-such-figure")).isEmpty();

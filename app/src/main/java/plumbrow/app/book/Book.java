@@ -1,11 +1,13 @@
 package plumbrow.app.book;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import plumbrow.advice.season.Season;
+import plumbrow.documents.shelf.FiledPaper;
 
 /**
  * The one file that holds an adviser's seasons and what was chosen in them. A book may be read from many threads and
@@ -78,6 +80,51 @@ public final class Book implements AutoCloseable {
         return database.read(sql -> new ChoiceRows(JdbcClient.create(sql)).all(year));
     }
 
+    /**
+     * Keeps a paper whole. A file that the book has already is not kept twice, whatever its name.
+     *
+     * @param paper what was read on it; its number is given by the book
+     * @return the paper as kept, and whether it was there already
+     */
+    public Kept keep(FiledPaper paper, byte[] content, Instant at) {
+        String sha256 = PaperRows.sha256(content);
+        return database.write(sql -> {
+            PaperRows rows = new PaperRows(JdbcClient.create(sql));
+            boolean already = rows.withContent(sha256).isPresent();
+            if (!already) {
+                rows.add(paper, content, at);
+            }
+            return new Kept(rows.one(rows.withContent(sha256).orElseThrow()).orElseThrow(), already);
+        });
+    }
+
+    /** A paper that was brought in. */
+    public record Kept(StoredPaper stored, boolean already) {}
+
+    /** Every paper, in the order in which they came. */
+    public List<StoredPaper> papers() {
+        return database.read(sql -> new PaperRows(JdbcClient.create(sql)).all());
+    }
+
+    /** The file of a paper, where the book has it. */
+    public Optional<byte[]> paperFile(int number) {
+        return database.read(sql -> new PaperRows(JdbcClient.create(sql)).content(number));
+    }
+
+    /** Writes down what somebody typed from a page. */
+    public void type(List<TypedValue> values) {
+        database.write(sql -> {
+            PaperRows rows = new PaperRows(JdbcClient.create(sql));
+            values.forEach(rows::type);
+            return values;
+        });
+    }
+
+    /** What was typed from a paper, in the order of typing. */
+    public List<TypedValue> typed(int paper) {
+        return database.read(sql -> new PaperRows(JdbcClient.create(sql)).typed(paper));
+    }
+
     /** Copies the whole book as it stands at this moment, while others may go on using it. The file must be new. */
     public void backup(Path newFile) {
         database.copyTo(newFile);
@@ -96,6 +143,7 @@ public final class Book implements AutoCloseable {
                 problems.add("Season " + year + " can't be read. " + unreadable.getMessage());
             }
         }
+        problems.addAll(database.read(sql -> new PaperRows(JdbcClient.create(sql)).damaged()));
         return List.copyOf(problems);
     }
 

@@ -43,6 +43,10 @@ final class Cells {
         return add(answer ? 1 : 0);
     }
 
+    Cells maybeYes(@Nullable Boolean answer) {
+        return answer == null ? add(null) : yes(answer);
+    }
+
     Cells date(@Nullable LocalDate date) {
         return add(date == null ? null : date.toString());
     }

@@ -1,19 +1,18 @@
 package plumbrow.app.book;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Boundary.Point;
-import plumbrow.advice.field.Boundary.Polygon;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
 import plumbrow.advice.season.Season;
+import plumbrow.app.book.Outlines.Mark;
 
 /** Farms, fields with their outlines, and what they carried. */
 final class FieldRows {
@@ -60,11 +59,11 @@ final class FieldRows {
             "field polygon ring longitude latitude",
             season -> corners(season.fields()),
             (corner, cells) -> cells.text(corner.field())
-                    .whole(corner.polygon())
-                    .whole(corner.ring())
-                    .real(corner.point().longitude())
-                    .real(corner.point().latitude()),
-            row -> new Corner(row.text(), row.whole(), row.whole(), new Point(row.real(), row.real())));
+                    .whole(corner.mark().polygon())
+                    .whole(corner.mark().ring())
+                    .real(corner.mark().point().longitude())
+                    .real(corner.mark().point().latitude()),
+            row -> new Corner(row.text(), new Mark(row.whole(), row.whole(), new Point(row.real(), row.real()))));
 
     static final RowKind<CropYear> CROP_YEAR = new RowKind<>(
             "crop_year",
@@ -76,8 +75,8 @@ final class FieldRows {
                     .real(year.yieldBuPerAcre()),
             row -> new CropYear(row.text(), row.whole(), row.text(), row.maybeReal()));
 
-    /** One point of a field's outline: ring 0 of a polygon is its shell, the others are holes. */
-    record Corner(String field, int polygon, int ring, Point point) {}
+    /** One point of a field's outline. */
+    record Corner(String field, Mark mark) {}
 
     private FieldRows() {}
 
@@ -94,7 +93,9 @@ final class FieldRows {
                 field.name(),
                 field.farm(),
                 field.acres(),
-                corners == null ? null : boundary(corners),
+                corners == null
+                        ? null
+                        : Outlines.boundary(corners.stream().map(Corner::mark).toList()),
                 field.state(),
                 field.county(),
                 field.crop(),
@@ -108,40 +109,10 @@ final class FieldRows {
         List<Corner> corners = new ArrayList<>();
         for (Field field : fields) {
             Boundary boundary = field.boundary();
-            for (int polygon = 0;
-                    boundary != null && polygon < boundary.polygons().size();
-                    polygon++) {
-                List<List<Point>> rings = rings(boundary.polygons().get(polygon));
-                for (int ring = 0; ring < rings.size(); ring++) {
-                    if (rings.get(ring).isEmpty()) {
-                        throw new BookException("The outline of " + field.name() + " has a ring without points.");
-                    }
-                    for (Point point : rings.get(ring)) {
-                        corners.add(new Corner(field.name(), polygon, ring, point));
-                    }
-                }
+            if (boundary != null) {
+                Outlines.marks(field.name(), boundary).forEach(mark -> corners.add(new Corner(field.name(), mark)));
             }
         }
         return corners;
-    }
-
-    private static List<List<Point>> rings(Polygon polygon) {
-        List<List<Point>> rings = new ArrayList<>();
-        rings.add(polygon.shell());
-        rings.addAll(polygon.holes());
-        return rings;
-    }
-
-    private static Boundary boundary(List<Corner> corners) {
-        Map<Integer, Map<Integer, List<Point>>> rings = new LinkedHashMap<>();
-        for (Corner corner : corners) {
-            rings.computeIfAbsent(corner.polygon(), polygon -> new LinkedHashMap<>())
-                    .computeIfAbsent(corner.ring(), ring -> new ArrayList<>())
-                    .add(corner.point());
-        }
-        return new Boundary(rings.values().stream()
-                .map(polygon -> List.copyOf(polygon.values()))
-                .map(polygon -> new Polygon(polygon.get(0), polygon.subList(1, polygon.size())))
-                .toList());
     }
 }

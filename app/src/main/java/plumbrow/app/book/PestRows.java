@@ -4,6 +4,7 @@ import java.sql.SQLException;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.InsectPressure.Measure;
+import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.ScoutingSample;
 import plumbrow.advice.pests.TraitDoubt;
 import plumbrow.advice.pests.WeedPressure;
@@ -49,6 +50,16 @@ final class PestRows {
                     .real(weed.mostLossPct())
                     .text(weed.source()),
             row -> new WeedPressure(row.text(), row.text(), row.law(), row.real(), row.real(), row.text()));
+
+    static final RowKind<KnownResistance> RESISTANCE = new RowKind<>(
+            "known_resistance",
+            "field weed action_group source",
+            season -> season.pests().resistance(),
+            (known, cells) -> cells.text(known.field())
+                    .text(known.weed())
+                    .text(known.group())
+                    .text(known.source()),
+            row -> new KnownResistance(row.text(), row.text(), row.text(), row.text()));
 
     private PestRows() {}
 

@@ -3,6 +3,7 @@ package plumbrow.app.book;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.quantity.Amount;
@@ -52,6 +53,12 @@ final class Row {
         return whole() == 1;
     }
 
+    @Nullable
+    Boolean maybeYes() throws SQLException {
+        Integer answer = maybeWhole();
+        return answer == null ? null : answer == 1;
+    }
+
     LocalDate date() throws SQLException {
         return known(maybeDate());
     }
@@ -80,6 +87,11 @@ final class Row {
         Double value = maybeReal();
         FarmUnit unit = maybeWord(FarmUnit.class);
         return value == null || unit == null ? null : new Amount(value, unit);
+    }
+
+    /** An empty set where the cell says that somebody has looked; null where nobody has. */
+    <T> @Nullable Set<T> looked() throws SQLException {
+        return yes() ? Set.of() : null;
     }
 
     Law law() throws SQLException {

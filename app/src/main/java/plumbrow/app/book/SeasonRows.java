@@ -8,7 +8,10 @@ import java.util.Optional;
 import org.springframework.jdbc.core.JdbcOperations;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import plumbrow.advice.pests.Pests;
+import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.season.Work;
+import plumbrow.advice.shelf.LabelBook;
 import plumbrow.advice.shelf.Shelf;
 import plumbrow.app.book.RowKind.Filled;
 
@@ -37,7 +40,29 @@ final class SeasonRows {
             PestRows.WEED,
             CourseRows.COURSE,
             CourseRows.PASS,
-            CourseRows.OUTLOOK);
+            CourseRows.OUTLOOK,
+            LabelRows.TERMS,
+            LabelRows.METHOD,
+            LabelRows.SOIL_RATE,
+            LabelRows.TEXTURE,
+            LabelRows.SETBACK,
+            LabelRows.PLANT_BACK,
+            LabelRows.MIX_RULE,
+            SpecialLabelRows.SPECIAL_LABEL,
+            SpecialLabelRows.COUNTY,
+            CareRows.CARE,
+            CareRows.WEAR,
+            GroundRows.SURVEYED,
+            GroundRows.FEATURE,
+            GroundRows.POINT,
+            GroundRows.ALSO_IN,
+            GroundRows.NEXT_CROP,
+            PestRows.RESISTANCE,
+            WorkRows.PERSON,
+            WorkRows.CREW,
+            WorkRows.GEAR,
+            WorkRows.SPRAY_PLAN,
+            WorkRows.DONE);
 
     private final JdbcOperations sql;
     private final JdbcClient client;
@@ -114,11 +139,13 @@ final class SeasonRows {
                 all(ShelfRows.ACTIVE, year, laws),
                 all(ShelfRows.LABEL_USE, year, laws),
                 all(ShelfRows.ACTIVE_LIMIT, year, laws),
-                all(ShelfRows.CONTROL, year, laws));
+                all(ShelfRows.CONTROL, year, laws),
+                labels(year, laws));
         Pests pests = new Pests(
                 all(PestRows.INSECT, year, laws),
                 all(PestRows.TRAIT_DOUBT, year, laws),
-                all(PestRows.WEED, year, laws));
+                all(PestRows.WEED, year, laws),
+                all(PestRows.RESISTANCE, year, laws));
         return new Season(
                 year,
                 head.asOf(),
@@ -129,7 +156,39 @@ final class SeasonRows {
                 shelf,
                 pests,
                 CourseRows.withPasses(all(CourseRows.COURSE, year, laws), all(CourseRows.PASS, year, laws)),
-                all(CourseRows.OUTLOOK, year, laws));
+                all(CourseRows.OUTLOOK, year, laws),
+                ground(year, laws),
+                work(year, laws));
+    }
+
+    private LabelBook labels(int year, Laws laws) {
+        return new LabelBook(
+                LabelRows.withMethods(all(LabelRows.TERMS, year, laws), all(LabelRows.METHOD, year, laws)),
+                LabelRows.withTextures(all(LabelRows.SOIL_RATE, year, laws), all(LabelRows.TEXTURE, year, laws)),
+                all(LabelRows.SETBACK, year, laws),
+                all(LabelRows.PLANT_BACK, year, laws),
+                all(LabelRows.MIX_RULE, year, laws),
+                SpecialLabelRows.withCounties(
+                        all(SpecialLabelRows.SPECIAL_LABEL, year, laws), all(SpecialLabelRows.COUNTY, year, laws)),
+                CareRows.withWear(all(CareRows.CARE, year, laws), all(CareRows.WEAR, year, laws)));
+    }
+
+    private Ground ground(int year, Laws laws) {
+        return new Ground(
+                all(GroundRows.SURVEYED, year, laws),
+                GroundRows.shaped(all(GroundRows.FEATURE, year, laws), all(GroundRows.POINT, year, laws)),
+                all(GroundRows.ALSO_IN, year, laws),
+                all(GroundRows.NEXT_CROP, year, laws));
+    }
+
+    private Work work(int year, Laws laws) {
+        return new Work(
+                all(WorkRows.SPRAY_PLAN, year, laws),
+                WorkRows.crew(
+                        all(WorkRows.PERSON, year, laws),
+                        all(WorkRows.CREW, year, laws),
+                        all(WorkRows.GEAR, year, laws)),
+                all(WorkRows.DONE, year, laws));
     }
 
     private <R> List<R> all(RowKind<R> kind, int year, Laws laws) {

@@ -38,12 +38,15 @@ final class SqliteFaults {
 
     private static String constraint(String file, String message) {
         if (message.contains("FOREIGN KEY")) {
-            return "A row names a farm, field, product or course that the season doesn't hold; nothing was changed in "
+            return "A row names a farm, field, product, course, pass or person that the season doesn't hold; nothing was changed in "
                     + file + ".";
         }
         if (message.contains("UNIQUE")) {
             return "A name stands twice where it must stand once (" + column(message) + "); nothing was changed in "
                     + file + ".";
+        }
+        if (message.contains("typed from a paper stays")) {
+            return "What was typed from a paper stays as it was; type it once more.";
         }
         if (message.contains("stays as it was")) {
             return "A choice once written down stays as it was; write down another one.";

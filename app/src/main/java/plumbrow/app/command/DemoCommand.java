@@ -3,6 +3,7 @@ package plumbrow.app.command;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -13,7 +14,10 @@ import plumbrow.advice.weighing.WeighingOptions;
 import plumbrow.app.book.Book;
 import plumbrow.app.command.said.AdviceWords;
 import plumbrow.app.demo.DemoBook;
+import plumbrow.app.demo.DemoPapers;
 import plumbrow.app.json.Json;
+import plumbrow.app.papers.Intake;
+import plumbrow.app.papers.PaperDesk;
 import plumbrow.documents.binder.AdviceSheet;
 import plumbrow.documents.binder.Binder;
 
@@ -61,7 +65,7 @@ final class DemoCommand implements Callable<Integer> {
         screen.say(json ? Json.of(advice) : AdviceWords.of(advice));
         if (!json) {
             screen.say("\nThe farms, people and products are invented. In " + folder
-                    + ": workbook (what went in), demo.book, binder.pdf, advice.xlsx.");
+                    + ": workbook (what went in), papers, demo.book, binder.pdf, advice.xlsx.");
         }
         screen.out().flush();
         if (once) {
@@ -87,8 +91,12 @@ final class DemoCommand implements Callable<Integer> {
             throw new BadInputException("The folder " + folder + " can't be written to; name another with --folder.");
         }
         Season season = DemoBook.season();
-        try (Book book = Book.create(file)) {
+        try (Book book = Book.create(file);
+                PaperDesk desk = new PaperDesk()) {
             book.put(season);
+            Intake.add(book::keep, desk, DemoPapers.writeTo(folder.resolve("papers")), Instant.now(), done -> {});
+        } catch (IOException fault) {
+            throw new BadInputException("The folder " + folder + " can't be written to; name another with --folder.");
         }
         return season;
     }

@@ -6,6 +6,7 @@ import plumbrow.advice.weighing.SeasonGapException;
 import plumbrow.app.FaultFile;
 import plumbrow.app.book.BookException;
 import plumbrow.documents.FileTrouble;
+import plumbrow.documents.paper.PaperTrouble;
 import plumbrow.documents.workbook.WorkbookFaults;
 import plumbrow.science.figure.FigureInputException;
 
@@ -17,6 +18,7 @@ final class Faults {
             BookException.class,
             FigureInputException.class,
             FileTrouble.class,
+            PaperTrouble.class,
             SeasonGapException.class,
             WorkbookFaults.class);
 

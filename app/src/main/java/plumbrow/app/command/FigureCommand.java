@@ -8,19 +8,24 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import plumbrow.app.command.said.FigureWords;
 import plumbrow.app.json.Json;
+import plumbrow.science.FigureSearch;
 import plumbrow.science.Figures;
 import plumbrow.science.figure.Answer;
 import plumbrow.science.figure.Figure;
 
-/** Answers one figure of the science, shows what it needs, or lists them all. */
+/** Answers one figure of the science, shows what it needs, finds those that answer a question, or lists them all. */
 @Command(
         name = "figure",
-        description = "Answers one figure with its working; shows what a figure needs; or lists them all.")
+        description = {
+            "Answers one figure with its working; shows what a figure needs; finds the figures that answer a question; or"
+                    + " lists them all."
+        })
 final class FigureCommand implements Callable<Integer> {
     private final Screen screen;
 
@@ -31,6 +36,12 @@ final class FigureCommand implements Callable<Integer> {
             description = "The figure and its inputs. Lists: key=1,2,3. Tables: key='1,2;3,4'.")
     private List<String> words = new ArrayList<>();
 
+    @Option(
+            names = "--search",
+            paramLabel = "QUESTION",
+            description = "The figures that answer a question in your words, nearest first.")
+    private @Nullable String question;
+
     @Option(names = "--json", description = "Answer as JSON.")
     private boolean json;
 
@@ -40,6 +51,10 @@ final class FigureCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (question != null) {
+            search(question);
+            return Exit.GOOD;
+        }
         if (words.isEmpty()) {
             screen.say(json ? Json.index(Figures.all()) : FigureWords.list(Figures.all()));
             return Exit.GOOD;
@@ -53,6 +68,15 @@ final class FigureCommand implements Callable<Integer> {
         Answer answer = figure.answer(inputs(words.subList(1, words.size())));
         screen.say(json ? Json.of(answer) : FigureWords.answer(answer));
         return Exit.GOOD;
+    }
+
+    private void search(String asked) {
+        if (!words.isEmpty()) {
+            throw new BadInputException(
+                    "--search takes one question in quotes; '" + words.get(0) + "' stands outside them");
+        }
+        List<Figure> found = FigureSearch.find(asked);
+        screen.say(json ? Json.index(found) : FigureWords.nearest(asked, found));
     }
 
     private static Map<String, String> inputs(List<String> pairs) {

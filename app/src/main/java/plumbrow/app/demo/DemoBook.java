@@ -36,7 +36,23 @@ public final class DemoBook {
             "control.csv",
             "courses.csv",
             "passes.csv",
-            "outlook.csv");
+            "outlook.csv",
+            "terms.csv",
+            "soil_rates.csv",
+            "setbacks.csv",
+            "plant_backs.csv",
+            "mix_rules.csv",
+            "special_labels.csv",
+            "care.csv",
+            "surroundings.csv",
+            "features.geojson",
+            "also_in.csv",
+            "next_crops.csv",
+            "resistance.csv",
+            "sprays.csv",
+            "people.csv",
+            "crew.csv",
+            "log.csv");
 
     private DemoBook() {}
 

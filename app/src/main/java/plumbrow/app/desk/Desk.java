@@ -15,6 +15,7 @@ import org.springframework.boot.security.autoconfigure.SecurityAutoConfiguration
 import org.springframework.boot.security.autoconfigure.web.servlet.SecurityFilterAutoConfiguration;
 import org.springframework.boot.security.autoconfigure.web.servlet.ServletWebSecurityAutoConfiguration;
 import org.springframework.boot.servlet.autoconfigure.HttpEncodingAutoConfiguration;
+import org.springframework.boot.servlet.autoconfigure.MultipartAutoConfiguration;
 import org.springframework.boot.tomcat.autoconfigure.servlet.TomcatServletWebServerAutoConfiguration;
 import org.springframework.boot.webmvc.autoconfigure.DispatcherServletAutoConfiguration;
 import org.springframework.boot.webmvc.autoconfigure.WebMvcAutoConfiguration;
@@ -36,6 +37,12 @@ import plumbrow.app.desk.figures.FiguresPage;
 import plumbrow.app.desk.ingredients.IngredientsPage;
 import plumbrow.app.desk.papers.PapersPage;
 import plumbrow.app.desk.season.SeasonPage;
+import plumbrow.app.desk.shelf.CardPage;
+import plumbrow.app.desk.shelf.ComparePage;
+import plumbrow.app.desk.shelf.PaperApi;
+import plumbrow.app.desk.shelf.ReadingPage;
+import plumbrow.app.desk.shelf.ShelfPage;
+import plumbrow.app.desk.shelf.ShelfPapers;
 import plumbrow.app.desk.weighing.WeighingPage;
 
 /**
@@ -50,6 +57,7 @@ import plumbrow.app.desk.weighing.WeighingPage;
     ErrorMvcAutoConfiguration.class,
     HttpEncodingAutoConfiguration.class,
     HttpMessageConvertersAutoConfiguration.class,
+    MultipartAutoConfiguration.class,
     PropertyPlaceholderAutoConfiguration.class,
     SecurityAutoConfiguration.class,
     SecurityFilterAutoConfiguration.class,
@@ -59,13 +67,18 @@ import plumbrow.app.desk.weighing.WeighingPage;
 })
 @Import({
     ApiPages.class,
+    CardPage.class,
+    ComparePage.class,
     Doors.class,
     FieldPage.class,
     FiguresPage.class,
     IngredientsPage.class,
     Pages.class,
+    PaperApi.class,
     PapersPage.class,
+    ReadingPage.class,
     SeasonPage.class,
+    ShelfPage.class,
     TroublePages.class,
     WeighingPage.class
 })
@@ -98,6 +111,7 @@ public class Desk {
             GenericApplicationContext beans = (GenericApplicationContext) context;
             beans.registerBean(DeskBook.class, () -> book);
             beans.registerBean(Weighings.class, () -> new Weighings(weigher));
+            beans.registerBean(ShelfPapers.class, () -> new ShelfPapers(book));
         });
         ConfigurableApplicationContext desk = application.run();
         desk.getBean(Weighings.class).prepare(book);
@@ -112,15 +126,18 @@ public class Desk {
     }
 
     private static Map<String, Object> settings(int port) {
-        return Map.of(
-                "server.address", "127.0.0.1",
-                "server.port", port,
-                "server.shutdown", "immediate",
-                "server.server-header", "",
-                "server.servlet.session.persistent", "false",
-                "spring.web.resources.cache.cachecontrol.no-cache", "true",
-                "spring.mvc.formcontent.filter.enabled", "false",
-                "spring.main.log-startup-info", "false",
-                "spring.jmx.enabled", "false");
+        return Map.ofEntries(
+                Map.entry("server.address", "127.0.0.1"),
+                Map.entry("server.port", port),
+                Map.entry("server.shutdown", "immediate"),
+                Map.entry("server.server-header", ""),
+                Map.entry("server.servlet.session.persistent", "false"),
+                Map.entry("spring.web.resources.cache.cachecontrol.no-cache", "true"),
+                Map.entry("spring.mvc.formcontent.filter.enabled", "false"),
+                Map.entry("spring.main.log-startup-info", "false"),
+                Map.entry("spring.servlet.multipart.max-file-size", ShelfPapers.MOST_MB_A_FILE + "MB"),
+                Map.entry("spring.servlet.multipart.max-request-size", ShelfPapers.MOST_MB_AT_ONCE + "MB"),
+                Map.entry("server.tomcat.max-part-count", ShelfPapers.MOST_FILES + 10),
+                Map.entry("spring.jmx.enabled", "false"));
     }
 }

@@ -1,5 +1,6 @@
 package plumbrow.app.desk;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
@@ -7,6 +8,9 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Book;
 import plumbrow.app.book.Choice;
+import plumbrow.app.book.StoredPaper;
+import plumbrow.app.book.TypedValue;
+import plumbrow.documents.shelf.FiledPaper;
 
 /** The book as the desk sees it: its latest season, and the log of decisions. Safe for several threads. */
 public final class DeskBook implements AutoCloseable {
@@ -39,6 +43,31 @@ public final class DeskBook implements AutoCloseable {
     /** Records a decision; nothing recorded is ever altered. */
     public void choose(Choice choice) {
         book.choose(choice);
+    }
+
+    /** Every paper, in the order in which they came. */
+    public List<StoredPaper> papers() {
+        return book.papers();
+    }
+
+    /** The file of a paper. */
+    public Optional<byte[]> paperFile(int number) {
+        return book.paperFile(number);
+    }
+
+    /** Keeps a paper whole; the same file is not kept twice. */
+    public Book.Kept keep(FiledPaper paper, byte[] content, Instant at) {
+        return book.keep(paper, content, at);
+    }
+
+    /** What was typed from a paper. */
+    public List<TypedValue> typed(int paper) {
+        return book.typed(paper);
+    }
+
+    /** Writes down what somebody typed; nothing written is ever altered. */
+    public void type(List<TypedValue> values) {
+        book.type(values);
     }
 
     @Override

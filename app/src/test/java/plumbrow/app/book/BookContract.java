@@ -125,7 +125,7 @@ abstract class BookContract {
                 .hasMessageContaining("twice");
         assertThatThrownBy(() -> book.put(withoutItsFarm))
                 .isInstanceOf(BookException.class)
-                .hasMessageContaining("names a farm, field, product or course");
+                .hasMessageContaining("names a farm, field, product, course, pass or person");
         assertThatThrownBy(() -> book.put(notANumber))
                 .isInstanceOf(BookException.class)
                 .hasMessageContaining("farm is NaN");

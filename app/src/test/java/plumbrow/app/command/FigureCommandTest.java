@@ -61,8 +61,16 @@ class FigureCommandTest {
         }
         Example first = figure.examples().get(0);
         String text = plumbrow(typed(figure, first)).good().out();
-        assertThat(text.replaceAll("\\s+", " "))
-                .contains("Source", figure.outputs().get(0).label());
+        String inOneLine = text.replaceAll("\\s+", " ");
+        assertThat(inOneLine)
+                .contains(
+                        "Source",
+                        figure.outputs().get(0).label(),
+                        "Formula",
+                        "(" + figure.status().words() + ")");
+        figure.answer(first.inputs())
+                .working()
+                .forEach(step -> assertThat(inOneLine).contains(step.text().replaceAll("\\s+", " ")));
     }
 
     private static Object[] typed(Figure figure, Example example, String... more) {
@@ -70,6 +78,20 @@ class FigureCommandTest {
         example.inputs().forEach((key, value) -> words.add(key + "=" + value));
         words.addAll(List.of(more));
         return words.toArray();
+    }
+
+    @Test
+    void aQuestionFindsItsFigures() {
+        String found = plumbrow("figure", "--search", "How many jugs until I must report a spill?")
+                .good()
+                .out();
+        assertThat(found.strip()).startsWith("spill ");
+        assertThat(plumbrow("figure", "--search", "how much residual is left", "--json")
+                        .good()
+                        .out())
+                .contains("residual-left");
+        assertThat(plumbrow("figure", "--search", "zzz").good().out()).contains("No figure asks “zzz”");
+        plumbrow("figure", "--search", "how", "much").refused("'much' stands outside");
     }
 
     /** 22 ÷ 4.40 = 5: by hand. */

@@ -11,8 +11,12 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
+import plumbrow.advice.course.PassKind;
 import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.Feature;
+import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Standing;
@@ -148,6 +152,50 @@ class DemoBookTest {
                         .filter(product -> product.kind().underLabel()))
                 .extracting(Product::registration)
                 .allSatisfy(registration -> assertThat(registration).startsWith("demo"));
+    }
+
+    @Test
+    void everyLabelThatIsUsedWasReadToTheEnd() {
+        for (Course course : season.courses()) {
+            Crop crop = season.field(course.field()).orElseThrow().crop();
+            course.passes().stream().filter(DemoBookTest::underLabel).forEach(pass -> {
+                String product = Objects.requireNonNull(pass.product());
+                assertThat(season.shelf().labels().terms(product, crop)).isPresent();
+                assertThat(season.shelf().labels().care(product)).isPresent();
+                assertThat(season.work().sprayPlan(course, pass))
+                        .as(course + " " + pass.number())
+                        .isPresent();
+            });
+        }
+    }
+
+    @Test
+    void someFieldsHaveWaterPeopleOrBeesNearby() {
+        assertThat(season.ground().features())
+                .extracting(Feature::kind)
+                .contains(
+                        FeatureKind.STREAM,
+                        FeatureKind.WELL,
+                        FeatureKind.DWELLING,
+                        FeatureKind.SCHOOL,
+                        FeatureKind.BEE_YARD);
+        assertThat(season.ground().surveyed())
+                .contains("Home Place")
+                .hasSizeLessThan(season.fields().size());
+        assertThat(season.ground().features("Home Place")).isEmpty();
+        assertThat(season.ground().alsoIn()).hasSize(1);
+    }
+
+    @Test
+    void twoPeopleWithLicencesAndOneLineOfTheLog() {
+        assertThat(season.work().crew().people())
+                .hasSize(2)
+                .allSatisfy(person -> assertThat(person.licence()).isNotNull());
+        assertThat(season.work().log("South Slough")).hasSize(1);
+    }
+
+    private static boolean underLabel(Pass pass) {
+        return pass.kind() == PassKind.SPRAY || pass.kind() == PassKind.GRANULE;
     }
 
     private static void assertBetterButNot(String name, String course, Standing standing, String gate) {

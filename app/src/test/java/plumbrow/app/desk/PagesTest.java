@@ -193,6 +193,19 @@ class PagesTest {
     void figures_are_found_by_their_question() {
         assertThat(visitor.get("/figures?q=node%20injury").text()).contains("root", "of ");
         assertThat(visitor.get("/figures?q=zzz").text()).contains("No figure asks that");
+        var jugs = visitor.get("/figures?q=How%20many%20jugs%20until%20I%20must%20report%20a%20spill%3F");
+        assertThat(jugs.text()).contains("nearest first", "Does this spill reach the reportable quantity?");
+        assertThat(jugs.body().indexOf("/figures/spill\""))
+                .isLessThan(jugs.body().indexOf("/figures/spill-mixture"));
+    }
+
+    @Test
+    void the_paper_of_a_figure_shows_what_it_was_worked_from() {
+        String typed = "?cost_usd_ac=18&loss_bu_ac=14&price_usd_bu=4.40";
+        var page = visitor.get("/figures/break-even-chance" + typed);
+        String paper = page.body()
+                .substring(page.body().indexOf("Worked from"), page.body().indexOf("<h2>Working"));
+        assertThat(paper).contains("18 $/ac", "14 bu/ac", "4.40 $/bu", "<dd>1 </dd>");
     }
 
     @Test

@@ -35,6 +35,7 @@ class JsonTest {
             "third",
             Subject.ECONOMICS,
             "What is a third of it?",
+            List.of(),
             List.of(Input.number("cost_usd", "cost", "$", Range.POSITIVE, "10")),
             List.of(new Output("third_usd", "a third", "$", true)),
             "cost ÷ 3",

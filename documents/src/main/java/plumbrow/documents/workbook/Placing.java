@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import plumbrow.documents.workbook.file.CsvFolder;
 import plumbrow.documents.workbook.sheet.Sheets;
 
 /** Puts a file or folder into place once it is whole, so that a half-written one is never seen. */
@@ -94,7 +95,7 @@ final class Placing {
 
     private static boolean ours(String name) {
         String tidy = name.toLowerCase(Locale.ROOT);
-        return tidy.equals("boundaries.geojson")
+        return CsvFolder.shapeFiles().contains(tidy)
                 || (tidy.endsWith(".csv")
                         && Sheets.named(tidy.substring(0, tidy.length() - 4)).isPresent());
     }

@@ -29,12 +29,14 @@ final class ReadMe {
                 "Part several entries in one cell by semicolons: IA; IL.",
                 "Of a formula, the value it shows is read. A workbook with macros is refused.",
                 "",
+                "Sheets called optional may be left out. What they would say is unknown then.",
+                "",
                 "If anything is wrong, nothing is taken over, and you get one sentence for each fault:",
                 "the sheet, the row, the column, what was found and what was expected.",
                 "",
                 "The sheets:"));
         for (Sheet<?> sheet : Sheets.ALL) {
-            lines.add(sheet.name() + "\t" + sheet.purpose());
+            lines.add(sheet.name() + "\t" + sheet.purpose() + (sheet.optional() ? " Optional." : ""));
         }
         return List.copyOf(lines);
     }

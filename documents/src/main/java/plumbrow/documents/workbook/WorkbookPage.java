@@ -12,8 +12,8 @@ public final class WorkbookPage {
             # The workbook
 
             A season goes into Plumbrow and out of it as a workbook: one spreadsheet (XLSX) with the sheets below, or a
-            folder with one CSV file for each sheet and the outlines of the fields in `boundaries.geojson`. Both hold the
-            same. What is written out reads back to the last digit.
+            folder with one CSV file for each sheet, the outlines of the fields in `boundaries.geojson` and what lies around
+            them in `features.geojson`. Both hold the same. What is written out reads back to the last digit.
 
             Start with an empty one:
 
@@ -35,6 +35,8 @@ public final class WorkbookPage {
             - Where low, likely and high stand side by side, fill in all three, or only likely where there is no doubt.
             - Part several entries in one cell by semicolons: `IA; IL`. The word `none` says that someone looked and there is
               none.
+            - Growth stages are written as labels write them. Corn: VE, V1 to V22, VT, R1 to R6. Soybean: VE, VC, V1 to V20,
+              R1 to R8. Wheat: Feekes 1 to 11.4. PRE is before the crop is up.
             - Of a formula, the value it shows is read. A formula that failed is a fault.
 
             ## If something is wrong
@@ -52,12 +54,23 @@ public final class WorkbookPage {
             An outline is a GeoJSON Polygon or MultiPolygon in WGS 84, longitude before latitude. In a folder,
             `boundaries.geojson` is a FeatureCollection, and each feature names its field in the property `field`. Acres are
             measured along the ellipsoid; holes are taken off. If acres are written too, they are kept, and must be within
-            10 % of what the outline holds.
+            10 % of what the outline holds. Outlines are also read from `boundaries.kml`, where each placemark with an area
+            bears the name of its field; pins and paths in it are left alone.
+
+            ## Around the fields
+
+            A creek, a well, a house or a bee yard is one row of the sheet `surroundings`, with its distance from the field's
+            edge, its shape, or both. A shape is a GeoJSON Point, LineString, Polygon or MultiPolygon. In a folder,
+            `features.geojson` holds the shapes. Each feature says in the properties `field`, `kind` and `name` whose row it
+            belongs to. One that no row fits makes a row by itself, if it has the property `source` too; `nearest_ft` may
+            stand beside it. Any row of a field says that somebody has looked it over. If he found nothing, write one row of
+            the kind `none`. A field without a row is unknown.
 
             ## The sheets
 
-            All of them must be there, if only with their column names. `*` marks columns that every row must fill in. Others
-            may be left out.
+            All of them must be there, if only with their column names, but for those called optional. What an optional sheet
+            would say is unknown where it is left out. `*` marks columns that every row must fill in. Other columns may be
+            left out.
             """;
 
     private WorkbookPage() {}
@@ -70,6 +83,7 @@ public final class WorkbookPage {
     private static String section(Sheet<?> sheet) {
         String rows = sheet.columns().stream().map(WorkbookPage::row).collect(Collectors.joining());
         return "\n### " + sheet.name() + "\n\n" + sheet.purpose() + once(sheet)
+                + (sheet.optional() ? " Optional." : "")
                 + "\n\n| column | meaning | holds | unit | example |\n|---|---|---|---|---|\n" + rows;
     }
 

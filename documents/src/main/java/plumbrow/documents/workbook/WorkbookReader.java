@@ -75,10 +75,12 @@ public final class WorkbookReader {
         Map<String, List<Row>> rows = new HashMap<>();
         for (Sheet<?> sheet : Sheets.ALL) {
             Grid grid = byName.get(sheet.name());
-            if (grid == null) {
-                faults.at(sheet.name(), 0, "", "no such sheet", "this sheet, if only with its column names");
-            } else {
+            if (grid != null) {
                 rows.put(sheet.name(), new TableReader(sheet, faults).read(grid));
+            } else if (sheet.optional()) {
+                rows.put(sheet.name(), List.of());
+            } else {
+                faults.at(sheet.name(), 0, "", "no such sheet", "this sheet, if only with its column names");
             }
         }
         return new Tables(rows);

@@ -47,7 +47,18 @@ final class Fixture {
 
     static Season season() {
         return new Season(
-                2026, day(2, 16), "R. Alder", farms(), fields(), history(), shelf(), pests(), courses(), outlook());
+                2026,
+                day(2, 16),
+                "R. Alder",
+                farms(),
+                fields(),
+                history(),
+                shelf(),
+                pests(),
+                courses(),
+                outlook(),
+                FixtureTerms.ground(),
+                FixtureTerms.work());
     }
 
     private static LocalDate day(int month, int day) {
@@ -124,7 +135,15 @@ final class Fixture {
     }
 
     private static Shelf shelf() {
-        return new Shelf(products(), seeds(), traits(), actives(), labelUses(), activeLimits(), controls());
+        return new Shelf(
+                products(),
+                seeds(),
+                traits(),
+                actives(),
+                labelUses(),
+                activeLimits(),
+                controls(),
+                FixtureTerms.labels());
     }
 
     private static List<Product> products() {
@@ -278,7 +297,8 @@ final class Fixture {
                                 null,
                                 "guess")),
                 List.of(new TraitDoubt("East 80", "Cry3", "western corn rootworm", 0.25, 0.3, "neighbour's roots")),
-                List.of(new WeedPressure("East 80", "waterhemp", new Law.Pert(2, 8, 30), 1.5, 60, "last year's map")));
+                List.of(new WeedPressure("East 80", "waterhemp", new Law.Pert(2, 8, 30), 1.5, 60, "last year's map")),
+                FixtureTerms.resistance());
     }
 
     private static List<Course> courses() {

@@ -77,6 +77,9 @@ final class RandomSeason {
         List<Farm> farms = make(1 + random.nextInt(3), i -> new Farm(name(i), text(), 1 - share() / 2, share()));
         List<Field> land = make(fields, i -> field(i, farms.get(random.nextInt(farms.size()))));
         Shelf shelf = shelf();
+        List<Course> courses =
+                land.stream().flatMap(field -> courses(field).stream()).toList();
+        RandomTerms terms = new RandomTerms(random);
         return new Season(
                 2026,
                 AS_OF,
@@ -88,8 +91,10 @@ final class RandomSeason {
                         i -> new CropYear(land.get(i).name(), 2025 - random.nextInt(9), text(), maybe(this::hundred))),
                 shelf,
                 pests(land, shelf),
-                land.stream().flatMap(field -> courses(field).stream()).toList(),
-                outlook(land));
+                courses,
+                outlook(land),
+                terms.ground(land),
+                terms.work(land, courses));
     }
 
     private Field field(int number, Farm farm) {
@@ -169,7 +174,8 @@ final class RandomSeason {
                                 maybe(this::part),
                                 pick(ActiveLimit.Basis.values()),
                                 text())),
-                make(3, i -> new Control("spray " + i, "weed " + i, volume(20), law(1), text())));
+                make(3, i -> new Control("spray " + i, "weed " + i, volume(20), law(1), text())),
+                new RandomTerms(random).labels());
     }
 
     private LabelUse label(String product) {
@@ -243,7 +249,8 @@ final class RandomSeason {
                 make(
                         fields,
                         i -> new WeedPressure(
-                                land.get(i).name(), "weed " + i % 3, law(50), hundred(), 100 * part(), text())));
+                                land.get(i).name(), "weed " + i % 3, law(50), hundred(), 100 * part(), text())),
+                new RandomTerms(random).resistance(land));
     }
 
     private List<Course> courses(Field field) {

@@ -49,8 +49,9 @@ class RoundTripTest {
         through(Fixture.season(), folder.resolve("season"));
         assertThat(names(folder)).containsExactlyInAnyOrder("season", "season.xlsx");
         assertThat(names(folder.resolve("season")))
-                .hasSize(18)
-                .allMatch(name -> name.endsWith(".csv") || name.equals("boundaries.geojson"));
+                .hasSize(34)
+                .contains("boundaries.geojson", "features.geojson")
+                .allMatch(name -> name.endsWith(".csv") || name.endsWith(".geojson"));
     }
 
     @Test

@@ -29,6 +29,7 @@ import plumbrow.science.figure.Working;
 public final class BreakEvenGain {
     public static final Figure FIGURE = Figure.declare("break-even-gain", Subject.ECONOMICS)
             .question("How much more yield must an extra cost bring before it pays?")
+            .alsoAsked("Does the extra cost of seed, insecticide or spray pay?")
             .input(number("extra_cost_usd_ac", "Extra cost", "$/ac", Range.NOT_NEGATIVE, "18"))
             .input(Asked.PRICE)
             .output("gain_bu_ac", "Break-even gain", "bu/ac")
@@ -40,17 +41,17 @@ public final class BreakEvenGain {
             .example(
                     "extra_cost_usd_ac=17 price_usd_bu=5",
                     "gain_bu_ac=3.40",
-                    "17.00 $/ac of seed, reference 1.1 check 1a",
+                    "17.00 $/ac of seed, economics-and-trials.md 1.1 check 1a",
                     COMPUTED)
             .example(
                     "extra_cost_usd_ac=40 price_usd_bu=5",
                     "gain_bu_ac=8.00",
-                    "$40 at $5, reference 1.1 check 1a",
+                    "$40 at $5, economics-and-trials.md 1.1 check 1a",
                     PRACTICE)
             .example(
                     "extra_cost_usd_ac=40 price_usd_bu=10",
                     "gain_bu_ac=4.00",
-                    "$40 at $10, reference 1.1 check 1a",
+                    "$40 at $10, economics-and-trials.md 1.1 check 1a",
                     PRACTICE)
             .model(BreakEvenGain::solve);
 

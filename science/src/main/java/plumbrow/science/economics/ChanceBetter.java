@@ -37,7 +37,7 @@ public final class ChanceBetter {
             .example(
                     "mean_a=1.35 mean_b=2.70 variance_a=.30 variance_b=.92 covariance=.34",
                     "chance=.0331",
-                    "on-farm maize, Malawi, 14 farms; reference 2.5",
+                    "on-farm maize, Malawi, 14 farms: Piepho 1998 table 8 (R package agridat, hildebrand.systems)",
                     VERIFIED)
             .model(ChanceBetter::solve);
 

@@ -38,7 +38,7 @@ public final class PriceChanceAbove {
             .example(
                     "futures_usd=4.50 volatility=.25 years=.5 strike_usd=4.20",
                     "chance=.61863",
-                    "reference 2.1",
+                    "economics-and-trials.md 2.1",
                     COMPUTED)
             .model(PriceChanceAbove::solve);
 

@@ -20,6 +20,7 @@ import plumbrow.science.figure.Working;
 public final class SeedUnits {
     public static final Figure FIGURE = Figure.declare("seed-units", Subject.ECONOMICS)
             .question("How many bags of seed do these acres need?")
+            .alsoAsked("How many bags do I buy?")
             .input(number("acres", "Acres to plant", "ac", Range.POSITIVE, "32"))
             .input(number("seeds_ac", "Seeds dropped per acre", "seeds/ac", Range.POSITIVE, "32000"))
             .input(number("seeds_per_unit", "Seeds in a bag or unit", "seeds/unit", Range.POSITIVE, "80000")
@@ -32,13 +33,13 @@ public final class SeedUnits {
             .example(
                     "acres=32 seeds_ac=32000",
                     "units_exact=12.80 units=13.0",
-                    "insects reference 5.7, refuge of 32 ac",
+                    "insects-and-refuge.md 5.7, refuge of 32 ac",
                     COMPUTED)
-            .example("acres=128 seeds_ac=32000", "units_exact=51.20 units=52.0", "insects reference 5.7", COMPUTED)
+            .example("acres=128 seeds_ac=32000", "units_exact=51.20 units=52.0", "insects-and-refuge.md 5.7", COMPUTED)
             .example(
                     "acres=160 seeds_ac=34000",
                     "units_exact=68.00 units=68.0",
-                    "insects reference 5.7, blend",
+                    "insects-and-refuge.md 5.7, blend",
                     COMPUTED)
             .model(SeedUnits::solve);
 

@@ -31,6 +31,7 @@ public final class BeeExposure {
 
     public static final Figure FIGURE = Figure.declare("bee-exposure", Subject.FATE)
             .question("What does a bee meet when plants in flower are sprayed?")
+            .alsoAsked("Is it dangerous for honey bees?")
             .input(Asked.RATE)
             .input(number("contact_ld50_ug", "Acute contact LD50", "µg/bee", Range.POSITIVE, "0.044")
                     .optional())
@@ -50,12 +51,12 @@ public final class BeeExposure {
             .example(
                     "rate_lb_ac=.1 contact_ld50_ug=.044 oral_ld50_ug=.0039",
                     "contact_ug=0.27 dietary_ug=3.2 larva_ug=1.36 contact_rq=6.13636 dietary_rq=820.513",
-                    "reference 6",
+                    "fate-and-wildlife.md 6",
                     COMPUTED)
             .example(
                     "rate_lb_ac=1 contact_ld50_ug=100 oral_ld50_ug=100",
                     "contact_rq=0.027 dietary_rq=0.32",
-                    "reference 6",
+                    "fate-and-wildlife.md 6",
                     COMPUTED)
             .model(BeeExposure::solve);
 

@@ -26,6 +26,7 @@ public final class DriftBuffer {
 
     public static final Figure FIGURE = Figure.declare("drift-buffer", Subject.FATE)
             .question("How far from the edge has the drift fallen to a share of the rate?")
+            .alsoAsked("How wide a buffer does drift need?")
             .input(number("limit_pct", "Deposit allowed, share of the field rate", "%", Range.above(0, 100), "0.5"))
             .output("buffer_m", "Buffer", "m")
             .formula("buffer = (limit ÷ 2.7705)^(−1 ÷ 0.9787)")
@@ -33,9 +34,13 @@ public final class DriftBuffer {
             .validity("From 1 m, where the curve begins. Beyond 100 m: the words no buffer in the valid range.")
             .caution(DriftDeposit.CONDITIONS)
             .caution(LABEL)
-            .example("limit_pct=.1", "buffer_m=29.7820", "reference 4.3", COMPUTED)
-            .example("limit_pct=.5", "buffer_m=5.75137", "reference 4.3", COMPUTED)
-            .example("limit_pct=.01", "buffer_m=no buffer in the valid range", "reference 4.3: beyond 100 m", COMPUTED)
+            .example("limit_pct=.1", "buffer_m=29.7820", "fate-and-wildlife.md 4.3", COMPUTED)
+            .example("limit_pct=.5", "buffer_m=5.75137", "fate-and-wildlife.md 4.3", COMPUTED)
+            .example(
+                    "limit_pct=.01",
+                    "buffer_m=no buffer in the valid range",
+                    "fate-and-wildlife.md 4.3: beyond 100 m",
+                    COMPUTED)
             .model(DriftBuffer::solve);
 
     public static final Figure WATER = Figure.declare("water-buffer", Subject.FATE)
@@ -52,7 +57,7 @@ public final class DriftBuffer {
                     "Near-bank form, upright sides, mixed at once. Beyond 100 m: the words no buffer in the valid range.")
             .caution(DriftDeposit.CONDITIONS)
             .caution(LABEL)
-            .example("limit_ug_l=.5 rate_lb_ac=1 depth_m=.3", "buffer_m=22.1134", "reference 4.3", COMPUTED)
+            .example("limit_ug_l=.5 rate_lb_ac=1 depth_m=.3", "buffer_m=22.1134", "fate-and-wildlife.md 4.3", COMPUTED)
             .model(DriftBuffer::solveWater);
 
     public static final Figure NEIGHBOUR = Figure.declare("neighbour-dose", Subject.FATE)
@@ -65,7 +70,7 @@ public final class DriftBuffer {
             .validity(
                     "1 to 100 m. Compare with the lowest rate that harms that crop; vapour and inversions are not in it.")
             .caution(DriftDeposit.CONDITIONS)
-            .example("rate=560 distance_m=10", "dose=1.62947", "g/ha, reference 4.3", COMPUTED)
+            .example("rate=560 distance_m=10", "dose=1.62947", "g/ha, fate-and-wildlife.md 4.3", COMPUTED)
             .model(DriftBuffer::solveNeighbour);
 
     private DriftBuffer() {}

@@ -38,7 +38,7 @@ public record DriftCurve(double a, double b) {
 
     private static final DriftCurve AERIAL_NEAR = new DriftCurve(50.47, -0.3819);
     private static final DriftCurve AERIAL_FAR = new DriftCurve(281.1, -0.9989);
-    private static final double AERIAL_BEND_M = 16.2;
+    static final double AERIAL_BEND_M = 16.2;
 
     /** Deposit at a distance [% of the field rate]. */
     public double pointPct(double metres) {

@@ -38,9 +38,13 @@ public final class VolatilityClass {
             .example(
                     "vapour_pressure_pa=.001",
                     "index=75.006 class=intermediate above_1_mpa=no",
-                    "reference 1.1",
+                    "fate-and-wildlife.md 1.1",
                     COMPUTED)
-            .example("vapour_pressure_pa=.0147", "class=high above_1_mpa=yes", "trifluralin, bands of 1.1", COMPUTED)
+            .example(
+                    "vapour_pressure_pa=.0147",
+                    "class=high above_1_mpa=yes",
+                    "trifluralin, bands of 1.1, fate-and-wildlife.md 1.1",
+                    COMPUTED)
             .model(VolatilityClass::solve);
 
     private VolatilityClass() {}
@@ -56,6 +60,27 @@ public final class VolatilityClass {
             return "low";
         }
         return index <= 1000 ? "intermediate" : "high";
+    }
+
+    /** The class of a vapour pressure [Pa] at 20 to 25 °C, which may be infinite. */
+    public static String ofPascals(double pascals) {
+        return of(pascals / PASCAL_PER_MMHG * INDEX);
+    }
+
+    /**
+     * What the class asks where the label says nothing of working the product in.
+     *
+     * Source: common practice, no source (fate-and-wildlife.md 1.5). The label's own hours and depth hold.
+     */
+    public static String workingIn(String volatilityClass) {
+        return switch (volatilityClass) {
+            case "high" ->
+                "Soil-applied: work it in the same day, thiocarbamates within minutes to hours, unless the label says"
+                        + " otherwise.";
+            case "intermediate" ->
+                "On warm moist soil with no rain in sight for 7 days, work it in lightly or irrigate.";
+            default -> "It need not be worked in for vapour's sake.";
+        };
     }
 
     private static Outputs solve(Given given, Working working) {

@@ -55,59 +55,62 @@ public final class WildlifeDose {
             .example(
                     "animal=bird weight_g=20 food=fresh residue_ppm=240",
                     "intake_pct=113.890 dose_mg_kg=273.336",
-                    "reference 5.2",
+                    "fate-and-wildlife.md 5.2",
                     COMPUTED)
             .example(
                     "animal=bird weight_g=100 food=fresh residue_ppm=1",
                     "intake_pct=64.9449",
-                    "reference 5.2",
+                    "fate-and-wildlife.md 5.2",
                     COMPUTED)
             .example(
                     "animal=bird weight_g=1000 food=fresh residue_ppm=1",
                     "intake_pct=29.0767",
-                    "reference 5.2",
+                    "fate-and-wildlife.md 5.2",
                     COMPUTED)
             .example(
-                    "animal=bird weight_g=20 food=seeds residue_ppm=1", "intake_pct=25.3089", "reference 5.2", COMPUTED)
+                    "animal=bird weight_g=20 food=seeds residue_ppm=1",
+                    "intake_pct=25.3089",
+                    "fate-and-wildlife.md 5.2",
+                    COMPUTED)
             .example(
                     "animal=bird weight_g=100 food=seeds residue_ppm=1",
                     "intake_pct=14.4322",
-                    "reference 5.2",
+                    "fate-and-wildlife.md 5.2",
                     COMPUTED)
             .example(
                     "animal=bird weight_g=1000 food=seeds residue_ppm=1",
                     "intake_pct=6.46149",
-                    "reference 5.2",
+                    "fate-and-wildlife.md 5.2",
                     COMPUTED)
             .example(
                     "animal=mammal weight_g=15 food=fresh residue_ppm=240",
                     "intake_pct=95.3423 dose_mg_kg=228.822",
-                    "reference 5.2",
+                    "fate-and-wildlife.md 5.2",
                     COMPUTED)
             .example(
                     "animal=mammal weight_g=35 food=fresh residue_ppm=1",
                     "intake_pct=65.8943",
-                    "reference 5.2",
+                    "fate-and-wildlife.md 5.2",
                     COMPUTED)
             .example(
                     "animal=mammal weight_g=1000 food=fresh residue_ppm=1",
                     "intake_pct=15.2778",
-                    "reference 5.2",
+                    "fate-and-wildlife.md 5.2",
                     COMPUTED)
             .example(
                     "animal=mammal weight_g=15 food=seeds residue_ppm=1",
                     "intake_pct=21.1872",
-                    "reference 5.2",
+                    "fate-and-wildlife.md 5.2",
                     COMPUTED)
             .example(
                     "animal=mammal weight_g=35 food=seeds residue_ppm=1",
                     "intake_pct=14.6432",
-                    "reference 5.2",
+                    "fate-and-wildlife.md 5.2",
                     COMPUTED)
             .example(
                     "animal=mammal weight_g=1000 food=seeds residue_ppm=1",
                     "intake_pct=3.39507",
-                    "reference 5.2",
+                    "fate-and-wildlife.md 5.2",
                     COMPUTED)
             .model(WildlifeDose::solve);
 
@@ -130,13 +133,41 @@ public final class WildlifeDose {
             .source("Mineau, Collins & Baril 1996; EPA terrestrial screening guidance", MEMORY)
             .validity("Without a tested weight: bobwhite for birds, rat for mammals.")
             .caution("How toxicity scales with weight is contested: try the power 0 as well.")
-            .example("animal=bird ld50_mg_kg=100 weight_g=20", "ld50_mg_kg=72.0430", "reference 5.2", COMPUTED)
-            .example("animal=bird ld50_mg_kg=100 weight_g=100", "ld50_mg_kg=91.7143", "reference 5.2", COMPUTED)
-            .example("animal=bird ld50_mg_kg=100 weight_g=1000", "ld50_mg_kg=129.550", "reference 5.2", COMPUTED)
-            .example("animal=mammal ld50_mg_kg=100 weight_g=15", "ld50_mg_kg=219.783", "reference 5.2", COMPUTED)
-            .example("animal=mammal ld50_mg_kg=100 weight_g=35", "ld50_mg_kg=177.828", "reference 5.2", COMPUTED)
-            .example("animal=mammal ld50_mg_kg=100 weight_g=1000", "ld50_mg_kg=76.9161", "reference 5.2", COMPUTED)
-            .example("animal=mammal ld50_mg_kg=500 weight_g=15", "ld50_mg_kg=1098.915", "reference 5.2", COMPUTED)
+            .example(
+                    "animal=bird ld50_mg_kg=100 weight_g=20",
+                    "ld50_mg_kg=72.0430",
+                    "fate-and-wildlife.md 5.2",
+                    COMPUTED)
+            .example(
+                    "animal=bird ld50_mg_kg=100 weight_g=100",
+                    "ld50_mg_kg=91.7143",
+                    "fate-and-wildlife.md 5.2",
+                    COMPUTED)
+            .example(
+                    "animal=bird ld50_mg_kg=100 weight_g=1000",
+                    "ld50_mg_kg=129.550",
+                    "fate-and-wildlife.md 5.2",
+                    COMPUTED)
+            .example(
+                    "animal=mammal ld50_mg_kg=100 weight_g=15",
+                    "ld50_mg_kg=219.783",
+                    "fate-and-wildlife.md 5.2",
+                    COMPUTED)
+            .example(
+                    "animal=mammal ld50_mg_kg=100 weight_g=35",
+                    "ld50_mg_kg=177.828",
+                    "fate-and-wildlife.md 5.2",
+                    COMPUTED)
+            .example(
+                    "animal=mammal ld50_mg_kg=100 weight_g=1000",
+                    "ld50_mg_kg=76.9161",
+                    "fate-and-wildlife.md 5.2",
+                    COMPUTED)
+            .example(
+                    "animal=mammal ld50_mg_kg=500 weight_g=15",
+                    "ld50_mg_kg=1098.915",
+                    "fate-and-wildlife.md 5.2",
+                    COMPUTED)
             .model(WildlifeDose::solveAdjusted);
 
     private WildlifeDose() {}

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 public final class Declaration {
     private final String id;
     private final Subject subject;
+    private final List<String> alsoAsked = new ArrayList<>();
     private final List<Input> inputs = new ArrayList<>();
     private final List<Output> outputs = new ArrayList<>();
     private final List<String> cautions = new ArrayList<>();
@@ -31,6 +32,12 @@ public final class Declaration {
     /** What it answers, as a person would ask it. */
     public Declaration question(String sentence) {
         question = sentence;
+        return this;
+    }
+
+    /** The same question in other words; the figure is found by them too. */
+    public Declaration alsoAsked(String words) {
+        alsoAsked.add(words);
         return this;
     }
 
@@ -93,6 +100,7 @@ public final class Declaration {
                 unique(id),
                 subject,
                 written("question", question),
+                alsoAsked,
                 inputs,
                 outputs,
                 written("formula", formula),

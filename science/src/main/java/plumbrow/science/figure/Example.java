@@ -19,7 +19,7 @@ public record Example(Map<String, String> inputs, Map<String, String> expected, 
     }
 
     /** An example as a person types it on one line: {@code price_usd_bu=4.40 extra_cost_usd_ac=22}. */
-    static Example of(String typed, String expected, String source, Status status) {
+    public static Example of(String typed, String expected, String source, Status status) {
         return new Example(pairs(typed), pairs(expected), source, status);
     }
 

@@ -10,6 +10,7 @@ import java.util.Map;
  * @param id the name by which it is called
  * @param subject where it is filed
  * @param question what it answers, as a person would ask it
+ * @param alsoAsked the same question in other words, so that it is found by them
  * @param inputs what it needs, in the order of asking
  * @param outputs what it answers, in the order of showing
  * @param formula the formula in ordinary notation
@@ -24,6 +25,7 @@ public record Figure(
         String id,
         Subject subject,
         String question,
+        List<String> alsoAsked,
         List<Input> inputs,
         List<Output> outputs,
         String formula,
@@ -35,6 +37,7 @@ public record Figure(
         Model model) {
 
     public Figure {
+        alsoAsked = List.copyOf(alsoAsked);
         inputs = List.copyOf(inputs);
         outputs = List.copyOf(outputs);
         cautions = List.copyOf(cautions);

@@ -39,9 +39,17 @@ public final class AphidSampling {
             .source("Hodgson, Burkness, Hutchison & Ragsdale 2004; iasoybeans.mobi aphid directions", VERIFIED)
             .validity("R1 to R5. 11, 16, 21, 26 or 31 plants from all over the field; other numbers are refused.")
             .caution("Only the first row of the plan was seen in a source; the others are values from memory.")
-            .example("plants=16 infested=12", "verdict=keep sampling: five more plants", "reference 1.3", COMPUTED)
-            .example("plants=21 infested=14", "verdict=do not treat", "reference 1.3", COMPUTED)
-            .example("plants=31 infested=25", "verdict=stop and sample again in 3 to 4 days", "reference 1.3", COMPUTED)
+            .example(
+                    "plants=16 infested=12",
+                    "verdict=keep sampling: five more plants",
+                    "insects-and-refuge.md 1.3",
+                    COMPUTED)
+            .example("plants=21 infested=14", "verdict=do not treat", "insects-and-refuge.md 1.3", COMPUTED)
+            .example(
+                    "plants=31 infested=25",
+                    "verdict=stop and sample again in 3 to 4 days",
+                    "insects-and-refuge.md 1.3",
+                    COMPUTED)
             .example(
                     "plants=11 infested=11",
                     "verdict=treat, if a second visit in 3 to 4 days says so too do_not_treat_at_most=6.0 treat_at_least=11.0",

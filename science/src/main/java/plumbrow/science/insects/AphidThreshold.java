@@ -43,16 +43,20 @@ public final class AphidThreshold {
             .validity(
                     "R1 to R5, rising, on more than 80 % of the plants. Never lowered below 250, at any price of soybeans.")
             .caution("The injury level 674 is a value from memory. The published field rule is 250 a plant.")
-            .example("lead_days=7 doubling_days=6.8", "threshold=330 reckoned=330", "reference 1.2 check 1d", COMPUTED)
+            .example(
+                    "lead_days=7 doubling_days=6.8",
+                    "threshold=330 reckoned=330",
+                    "insects-and-refuge.md 1.2 check 1d",
+                    COMPUTED)
             .example(
                     "lead_days=7 doubling_days=4.87",
                     "threshold=250.0 reckoned=249",
-                    "reference 1.2 check 1d, held at 250",
+                    "insects-and-refuge.md 1.2 check 1d, held at 250",
                     COMPUTED)
             .example(
                     "lead_days=7 doubling_days=3",
                     "threshold=250.0 reckoned=134",
-                    "reference 1.2 check 1d, held at 250",
+                    "insects-and-refuge.md 1.2 check 1d, held at 250",
                     COMPUTED)
             .model(AphidThreshold::solve);
 

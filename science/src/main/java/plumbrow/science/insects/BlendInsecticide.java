@@ -60,39 +60,39 @@ public final class BlendInsecticide {
             .example(
                     "refuge_share=.05 unprotected_loss_bu_ac=40 price_usd_bu=6 efficacy=1 cost_usd_ac=0",
                     "loss_bu_ac=2.00 loss_usd_ac=12.00",
-                    "reference 6a",
+                    "insects-and-refuge.md 6a",
                     PRACTICE)
             .example(
                     "refuge_share=.20 unprotected_loss_bu_ac=40 price_usd_bu=6 efficacy=1 cost_usd_ac=0",
                     "loss_bu_ac=8.00 loss_usd_ac=48.00",
-                    "reference 6b",
+                    "insects-and-refuge.md 6b",
                     PRACTICE)
             .example(
                     "refuge_share=.05 unprotected_loss_bu_ac=40 made_up_share=.25 price_usd_bu=6 efficacy=1 cost_usd_ac=0",
                     "loss_bu_ac=1.50 loss_usd_ac=9.00",
-                    "reference 6c",
+                    "insects-and-refuge.md 6c",
                     COMPUTED)
             .example(
                     "refuge_share=.05 unprotected_loss_bu_ac=40 price_usd_bu=6 efficacy=.75 cost_usd_ac=18",
                     "net_usd_ac=-9.00 break_even_unprotected_loss_bu_ac=80.0 break_even_price_usd_bu=12.00",
-                    "reference 6d",
+                    "insects-and-refuge.md 6d",
                     COMPUTED)
             .example(
                     "refuge_share=.20 unprotected_loss_bu_ac=40 price_usd_bu=6 efficacy=.75 cost_usd_ac=18",
                     "net_usd_ac=18.00 break_even_unprotected_loss_bu_ac=20.0 break_even_price_usd_bu=3.00",
-                    "reference 6e",
+                    "insects-and-refuge.md 6e",
                     COMPUTED)
             .example(
                     "refuge_share=.05 unprotected_loss_bu_ac=40 failure_chance=.10 failure_loss_bu_ac=30 price_usd_bu=6 efficacy=.75"
                             + " cost_usd_ac=18",
                     "loss_bu_ac=4.85 net_usd_ac=3.83 break_even_price_usd_bu=4.95 break_even_failure_chance=.070",
-                    "reference 6f",
+                    "insects-and-refuge.md 6f",
                     COMPUTED)
             .example(
                     "refuge_share=.05 unprotected_loss_bu_ac=40 failure_chance=.10 failure_loss_bu_ac=30 price_usd_bu=6 efficacy=.60"
                             + " cost_usd_ac=10",
                     "net_usd_ac=7.46 break_even_price_usd_bu=3.44 break_even_failure_chance=.027",
-                    "reference 6g, half rate",
+                    "insects-and-refuge.md 6g, half rate",
                     COMPUTED)
             .model(BlendInsecticide::solve);
 

@@ -37,9 +37,21 @@ public final class DaysToThreshold {
                     "A growing pest only. At the threshold or above the answer is 0; with no pest it is the word never."
                             + " Not trusted beyond about 14 days.")
             .caution("Scout again before ordering: weather, enemies and winged leavers change the rate.")
-            .example("count=250 threshold=674 doubling_days=6.8", "days=9.73", "reference 1.2 check 1a", COMPUTED)
-            .example("count=250 threshold=674 doubling_days=3", "days=4.29", "reference 1.2 check 1a", COMPUTED)
-            .example("count=250 threshold=674 doubling_days=2", "days=2.86", "reference 1.2 check 1a", COMPUTED)
+            .example(
+                    "count=250 threshold=674 doubling_days=6.8",
+                    "days=9.73",
+                    "insects-and-refuge.md 1.2 check 1a",
+                    COMPUTED)
+            .example(
+                    "count=250 threshold=674 doubling_days=3",
+                    "days=4.29",
+                    "insects-and-refuge.md 1.2 check 1a",
+                    COMPUTED)
+            .example(
+                    "count=250 threshold=674 doubling_days=2",
+                    "days=2.86",
+                    "insects-and-refuge.md 1.2 check 1a",
+                    COMPUTED)
             .model(DaysToThreshold::solve);
 
     private DaysToThreshold() {}

@@ -49,32 +49,40 @@ public final class DegreeDays {
                     "Lowest not above highest, base below cutoff, else refused. A missing day is never a day of zero.")
             .caution(
                     "Use the method, the base and the start date of the table you compare with. Methods are not exchangeable.")
-            .example("method=average tmin_f=48 tmax_f=90 lower_f=50", "degree_days=19.0", "reference 8.1", COMPUTED)
+            .example(
+                    "method=average tmin_f=48 tmax_f=90 lower_f=50",
+                    "degree_days=19.0",
+                    "insects-and-refuge.md 8.1",
+                    COMPUTED)
             .example(
                     "method=modified tmin_f=48 tmax_f=90 lower_f=50 upper_f=86",
                     "degree_days=18.0",
-                    "reference 8.1",
+                    "insects-and-refuge.md 8.1",
                     COMPUTED)
             .example(
                     "method=triangle tmin_f=48 tmax_f=90 lower_f=50 upper_f=86",
                     "degree_days=18.86",
-                    "reference 8.1",
+                    "insects-and-refuge.md 8.1",
                     COMPUTED)
             .example(
                     "method=sine tmin_f=48 tmax_f=90 lower_f=50 upper_f=86",
                     "degree_days=18.66",
-                    "reference 8.1",
+                    "insects-and-refuge.md 8.1",
                     COMPUTED)
-            .example("method=sine tmin_f=48 tmax_f=90 lower_f=50", "degree_days=19.19", "reference 8.1", COMPUTED)
+            .example(
+                    "method=sine tmin_f=48 tmax_f=90 lower_f=50",
+                    "degree_days=19.19",
+                    "insects-and-refuge.md 8.1",
+                    COMPUTED)
             .example(
                     "method=modified tmin_f=60 tmax_f=85 lower_f=50 upper_f=86",
                     "degree_days=22.5",
-                    "ipm.iastate.edu ecbgrowth, reference 3.4",
+                    "ipm.iastate.edu ecbgrowth, insects-and-refuge.md 3.4",
                     VERIFIED)
             .example(
                     "method=modified tmin_f=55 tmax_f=80 lower_f=50 upper_f=86",
                     "degree_days=17.5",
-                    "farmprogress.com, reference 8.1",
+                    "farmprogress.com, insects-and-refuge.md 8.1",
                     VERIFIED)
             .model(DegreeDays::solve);
 

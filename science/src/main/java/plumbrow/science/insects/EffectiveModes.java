@@ -43,13 +43,17 @@ public final class EffectiveModes {
             .example(
                     "pest=rootworm proteins=Cry3Bb1,mCry3A",
                     "modes=1.0 verdict=single toxin",
-                    "reference 5.1",
+                    "insects-and-refuge.md 5.1",
                     COMPUTED)
-            .example("pest=rootworm proteins=Cry3Bb1,Cry34/35", "modes=2.0 verdict=pyramid", "reference 5.1", COMPUTED)
+            .example(
+                    "pest=rootworm proteins=Cry3Bb1,Cry34/35",
+                    "modes=2.0 verdict=pyramid",
+                    "insects-and-refuge.md 5.1",
+                    COMPUTED)
             .example(
                     "pest=rootworm proteins=Cry3Bb1,Cry34/35 failed=Cry3Bb1",
                     "modes=1.0 groups=[Cry34/35] verdict=single toxin: a pyramid that has lost a mode",
-                    "reference 5.1",
+                    "insects-and-refuge.md 5.1",
                     COMPUTED)
             .model(EffectiveModes::solve);
 

@@ -52,9 +52,17 @@ public final class InsectCalendars {
             .formula("before 684, within 684 to 767, past 767")
             .source("Levine et al. 1992, in extension.illinois.edu Hill and Furrow 2016-06-17", VERIFIED)
             .validity("Bare soil, 4 in deep, mean of daily highest and lowest. Air temperatures are not a stand-in.")
-            .example("soil_degree_days=630", "hatch=before the window to_window=54.0", "reference 2.7", COMPUTED)
-            .example("soil_degree_days=690", "hatch=within the window to_window=0.0", "reference 2.7", COMPUTED)
-            .example("soil_degree_days=770", "hatch=past the window", "reference 2.7", COMPUTED)
+            .example(
+                    "soil_degree_days=630",
+                    "hatch=before the window to_window=54.0",
+                    "insects-and-refuge.md 2.7",
+                    COMPUTED)
+            .example(
+                    "soil_degree_days=690",
+                    "hatch=within the window to_window=0.0",
+                    "insects-and-refuge.md 2.7",
+                    COMPUTED)
+            .example("soil_degree_days=770", "hatch=past the window", "insects-and-refuge.md 2.7", COMPUTED)
             .model(InsectCalendars::solveRootworm);
 
     public static final Figure BLACK_CUTWORM = Figure.declare("black-cutworm-stage", Subject.INSECTS)
@@ -74,7 +82,7 @@ public final class InsectCalendars {
             .example(
                     "degree_days=299",
                     "stage=instars 1 to 3: leaf feeding to_cutting=1.0",
-                    "reference 4.1: not yet cutting",
+                    "insects-and-refuge.md 4.1: not yet cutting",
                     COMPUTED)
             .example(
                     "degree_days=312",

@@ -37,10 +37,18 @@ public final class NodeInjury {
             .example(
                     "base_injury=1.68 controls=.90",
                     "injury=0.168",
-                    "trait alone; base: Iowa 2000 untreated mean; reference 2.3",
+                    "trait alone; base: Iowa 2000 untreated mean; insects-and-refuge.md 2.3",
                     COMPUTED)
-            .example("base_injury=1.68 controls=.75", "injury=0.420", "insecticide alone, reference 2.3", COMPUTED)
-            .example("base_injury=1.68 controls=.90,.75", "injury=0.042 control=0.975", "both, reference 2.3", COMPUTED)
+            .example(
+                    "base_injury=1.68 controls=.75",
+                    "injury=0.420",
+                    "insecticide alone, insects-and-refuge.md 2.3",
+                    COMPUTED)
+            .example(
+                    "base_injury=1.68 controls=.90,.75",
+                    "injury=0.042 control=0.975",
+                    "both, insects-and-refuge.md 2.3",
+                    COMPUTED)
             .model(NodeInjury::solveTactics);
 
     public static final Figure BLEND = Figure.declare("blend-root-score", Subject.INSECTS)
@@ -52,8 +60,16 @@ public final class NodeInjury {
             .formula("mean = refuge share × refuge injury + (1 − refuge share) × trait injury")
             .source("Weighted mean as in Tinsley et al. 2014, doi 10.1111/jen.12134", VERIFIED)
             .validity("Larvae that move between plants are not in it. 0 to 3 nodes.")
-            .example("refuge_share=.05 refuge_injury=1.6 trait_injury=.12", "injury=0.194", "reference 2.3", COMPUTED)
-            .example("refuge_share=.20 refuge_injury=1.6 trait_injury=.12", "injury=0.416", "reference 2.3", COMPUTED)
+            .example(
+                    "refuge_share=.05 refuge_injury=1.6 trait_injury=.12",
+                    "injury=0.194",
+                    "insects-and-refuge.md 2.3",
+                    COMPUTED)
+            .example(
+                    "refuge_share=.20 refuge_injury=1.6 trait_injury=.12",
+                    "injury=0.416",
+                    "insects-and-refuge.md 2.3",
+                    COMPUTED)
             .model(NodeInjury::solveBlend);
 
     private NodeInjury() {}

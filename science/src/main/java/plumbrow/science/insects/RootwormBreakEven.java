@@ -49,22 +49,23 @@ public final class RootwormBreakEven {
             .example(
                     "cost_usd_ac=15 price_usd_bu=4 yield_bu_ac=180",
                     "node_injury=0.139",
-                    "reference 2.2 check 2c",
+                    "insects-and-refuge.md 2.2 check 2c",
                     COMPUTED)
             .example(
                     "cost_usd_ac=20 price_usd_bu=5 yield_bu_ac=200",
                     "node_injury=0.133",
-                    "reference 2.2 check 2c",
+                    "insects-and-refuge.md 2.2 check 2c",
                     COMPUTED)
             .example(
                     "cost_usd_ac=25 price_usd_bu=4.50 yield_bu_ac=220",
                     "node_injury=0.168",
-                    "reference 2.2 check 2c",
+                    "insects-and-refuge.md 2.2 check 2c",
                     COMPUTED)
             .model(RootwormBreakEven::solve);
 
     public static final Figure CHANCE = Figure.declare("rootworm-chance", Subject.INSECTS)
             .question("How likely does a rootworm control pay?")
+            .alsoAsked("Does rootworm insecticide or a rootworm trait pay?")
             .input(number(
                     "node_injury",
                     "Node injury expected without it",
@@ -91,17 +92,17 @@ public final class RootwormBreakEven {
             .example(
                     "node_injury=.8 cost_usd_ac=20 price_usd_bu=5 yield_bu_ac=200 control_share=.85 loss_sd_pct=5",
                     "chance=.973",
-                    "reference 2.2 check 2d",
+                    "insects-and-refuge.md 2.2 check 2d",
                     COMPUTED)
             .example(
                     "node_injury=.8 cost_usd_ac=20 price_usd_bu=5 yield_bu_ac=200 control_share=.85 loss_sd_pct=10",
                     "chance=.833",
-                    "reference 2.2 check 2d",
+                    "insects-and-refuge.md 2.2 check 2d",
                     COMPUTED)
             .example(
                     "node_injury=.8 cost_usd_ac=20 price_usd_bu=5 yield_bu_ac=200 control_share=.85 loss_sd_pct=15",
                     "chance=.740",
-                    "reference 2.2 check 2d",
+                    "insects-and-refuge.md 2.2 check 2d",
                     COMPUTED)
             .model(RootwormBreakEven::solveChance);
 

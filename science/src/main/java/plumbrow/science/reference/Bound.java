@@ -83,17 +83,17 @@ public record Bound(Kind kind, double low, double high, String printed) implemen
     }
 
     /** The smallest value it can stand for. */
-    double least() {
+    public double least() {
         return kind == Kind.ABOVE || (low == 0 && kind == Kind.BELOW) ? Math.nextUp(low) : low;
     }
 
     /** The largest value it can stand for. */
-    double most() {
+    public double most() {
         return kind == Kind.BELOW ? Math.nextDown(high) : high;
     }
 
     /** The same in a unit of which one is worth {@code factor}. */
-    Bound times(double factor) {
+    public Bound times(double factor) {
         return new Bound(kind, low * factor, high * factor, printed);
     }
 }

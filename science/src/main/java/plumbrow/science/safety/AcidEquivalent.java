@@ -55,17 +55,17 @@ public final class AcidEquivalent {
             .example(
                     "ai_amount=48.7 salt_mw=207.16 acid_mw=169.07",
                     "ae_amount=39.7 factor=.8161",
-                    "potassium glyphosate, E1",
+                    "potassium glyphosate, safety-and-law.md E1",
                     COMPUTED)
             .example(
                     "ai_amount=88.8 salt_mw=333.26 acid_mw=221.04",
                     "ae_amount=58.9 factor=.6633",
-                    "2,4-D 2-ethylhexyl ester, E6",
+                    "2,4-D 2-ethylhexyl ester, safety-and-law.md E6",
                     COMPUTED)
             .example(
                     "ai_amount=56.8 salt_mw=326.18 acid_mw=221.04",
                     "ae_amount=38.5 factor=.6777",
-                    "dicamba diglycolamine, E8",
+                    "dicamba diglycolamine, safety-and-law.md E8",
                     COMPUTED)
             .model(AcidEquivalent::solve);
 
@@ -84,12 +84,12 @@ public final class AcidEquivalent {
             .example(
                     "ae_amount=3.8 salt_mw=333.26 acid_mw=221.04",
                     "ai_amount=5.73",
-                    "2,4-D 2-ethylhexyl ester per gallon, Q3",
+                    "2,4-D 2-ethylhexyl ester per gallon, safety-and-law.md Q3",
                     COMPUTED)
             .example(
                     "ae_amount=3 salt_mw=257.16 acid_mw=186.26",
                     "ai_amount=4.142",
-                    "paraquat cation per gallon as dichloride, Q7",
+                    "paraquat cation per gallon as dichloride, safety-and-law.md Q7",
                     COMPUTED)
             .model(AcidEquivalent::solveSalt);
 

@@ -74,31 +74,61 @@ public final class EpaToxicity {
             .example(
                     "oral_ld50_mg_kg=48 dermal_ld50_mg_kg=2500 inhalation_lc50_mg_l=3 eye=III skin=IV",
                     "oral=I category=I signal_word=DANGER poison=yes",
-                    "T2",
+                    "safety-and-law.md T2",
                     COMPUTED)
             .example(
                     "oral_ld50_mg_kg=5001 dermal_ld50_mg_kg=20001 inhalation_lc50_mg_l=20.1 eye=I skin=IV",
                     "oral=IV dermal=IV inhalation=IV category=I signal_word=DANGER poison=no",
-                    "T3: the eye alone, so no skull",
+                    "safety-and-law.md T3: the eye alone, so no skull",
                     COMPUTED)
             .example(
                     "oral_ld50_mg_kg=500 dermal_ld50_mg_kg=2001 inhalation_lc50_mg_l=2.1 eye=IV skin=IV",
                     "oral=II dermal=III category=II signal_word=WARNING",
-                    "T4",
+                    "safety-and-law.md T4",
                     COMPUTED)
             .example(
                     "oral_ld50_mg_kg=5001 dermal_ld50_mg_kg=20001 inhalation_lc50_mg_l=20.1 eye=IV skin=IV",
                     "category=IV signal_word=none",
-                    "T5",
+                    "safety-and-law.md T5",
                     COMPUTED)
             .example(
                     "oral_ld50_mg_kg=900 dermal_ld50_mg_kg=2001 eye=III skin=IV",
                     "inhalation=unknown category=III signal_word=CAUTION",
-                    "T6: provisional",
+                    "safety-and-law.md T6: provisional",
                     COMPUTED)
             .model(EpaToxicity::solve);
 
+    /** Routes of entry, in the words of the sheets. */
+    public enum Route {
+        ORAL("oral_ld50_mg_kg", ToxicityCategory.Route.ORAL),
+        DERMAL("dermal_ld50_mg_kg", ToxicityCategory.Route.DERMAL),
+        INHALATION("inhalation_lc50_mg_l", ToxicityCategory.Route.INHALATION);
+
+        private final String key;
+        private final ToxicityCategory.Route route;
+
+        Route(String key, ToxicityCategory.Route route) {
+            this.key = key;
+            this.route = route;
+        }
+
+        /** The key of this route's value in {@link #FIGURE}. */
+        public String key() {
+            return key;
+        }
+    }
+
     private EpaToxicity() {}
+
+    /** The category, I to IV, of a value [mg/kg; mg/L over 4 h], more than 0, may be infinite, by the regulation. */
+    public static String category(Route route, double value) {
+        return ToxicityCategory.Limits.REGULATION.of(route.route, value).name();
+    }
+
+    /** The signal word of a category: DANGER, WARNING, CAUTION, or none. */
+    public static String signalWord(String category) {
+        return ToxicityCategory.valueOf(category).signalWord();
+    }
 
     private static Outputs solve(Given given, Working working) {
         ToxicityCategory.Limits limits = given.word("limits").equals("manual")

@@ -49,18 +49,22 @@ public final class GhsAcute {
                     "category=3 hazard_code=H301 signal_word=Danger un_category=3",
                     "safety-and-law.md G10",
                     COMPUTED)
-            .example("route=oral value=300.1", "category=4 hazard_code=H302 signal_word=Warning", "G10", COMPUTED)
+            .example(
+                    "route=oral value=300.1",
+                    "category=4 hazard_code=H302 signal_word=Warning",
+                    "safety-and-law.md G10",
+                    COMPUTED)
             .example(
                     "route=oral value=6825",
                     "category=not classified hazard_code=none signal_word=none un_category=not classified",
-                    "G1",
+                    "safety-and-law.md G1",
                     COMPUTED)
-            .example("route=oral value=750", "category=4 hazard_code=H302", "G2", COMPUTED)
-            .example("route=oral value=98.0", "category=3 hazard_code=H301", "G5", COMPUTED)
-            .example("route=dermal value=1435", "category=4 hazard_code=H312", "G6", COMPUTED)
-            .example("route=dust-mist value=.1375", "category=2 hazard_code=H330", "G7", COMPUTED)
-            .example("route=dust-mist value=1.0", "category=3 hazard_code=H331", "G8", COMPUTED)
-            .example("route=vapour value=15", "category=4 hazard_code=H332", "G9", COMPUTED)
+            .example("route=oral value=750", "category=4 hazard_code=H302", "safety-and-law.md G2", COMPUTED)
+            .example("route=oral value=98.0", "category=3 hazard_code=H301", "safety-and-law.md G5", COMPUTED)
+            .example("route=dermal value=1435", "category=4 hazard_code=H312", "safety-and-law.md G6", COMPUTED)
+            .example("route=dust-mist value=.1375", "category=2 hazard_code=H330", "safety-and-law.md G7", COMPUTED)
+            .example("route=dust-mist value=1.0", "category=3 hazard_code=H331", "safety-and-law.md G8", COMPUTED)
+            .example("route=vapour value=15", "category=4 hazard_code=H332", "safety-and-law.md G9", COMPUTED)
             .model(GhsAcute::solve);
 
     public static final Figure ESTIMATE = Figure.declare("category-estimate", Subject.SAFETY)
@@ -72,11 +76,40 @@ public final class GhsAcute {
             .source("UN GHS Table 3.1.2", MEMORY)
             .validity("Whole categories; gas, vapour, dust and mist have no fifth. For reckoning a mixture only.")
             .example("route=oral category=2", "ate=5", "safety-and-law.md 2.2, used in G5", MEMORY)
-            .example("route=dermal category=4", "ate=1100", "used in G6", MEMORY)
-            .example("route=dust-mist category=2", "ate=.05", "used in G7", MEMORY)
+            .example("route=dermal category=4", "ate=1100", "used in safety-and-law.md G6", MEMORY)
+            .example("route=dust-mist category=2", "ate=.05", "used in safety-and-law.md G7", MEMORY)
             .model(GhsAcute::solveEstimate);
 
+    /**
+     * What a value calls for.
+     *
+     * @param category 1 to 4; 0 where it is not classified
+     * @param hazardCode such as H302; empty where it is not classified
+     * @param signalWord Danger, Warning, or empty
+     */
+    public record Call(int category, String hazardCode, String signalWord) {
+        private static final Call NONE = new Call(0, "", "");
+    }
+
     private GhsAcute() {}
+
+    /**
+     * What a half-lethal dose or concentration calls for on US and EU sheets.
+     *
+     * @param route oral, dermal, gas, vapour or dust-mist
+     * @param value mg/kg, ppm for a gas, mg/L; more than 0, may be infinite
+     */
+    public static Call call(String route, double value) {
+        AcuteClass way = AcuteClass.of(route);
+        return way.category(value)
+                .filter(category -> category <= LAST_ON_SHEETS)
+                .map(category -> new Call(category, way.hazardCode(category), signalWord(category)))
+                .orElse(Call.NONE);
+    }
+
+    private static String signalWord(int category) {
+        return category == LAST_ON_SHEETS ? "Warning" : "Danger";
+    }
 
     private static Outputs solve(Given given, Working working) {
         AcuteClass route = AcuteClass.of(given.word("route"));
@@ -102,7 +135,7 @@ public final class GhsAcute {
         } else {
             outputs.put("category", found)
                     .put("hazard_code", route.hazardCode(found))
-                    .put("signal_word", found == LAST_ON_SHEETS ? "Warning" : "Danger");
+                    .put("signal_word", signalWord(found));
         }
         if (found == 0) {
             return outputs.put("un_category", NOT_CLASSIFIED);

@@ -30,6 +30,7 @@ import plumbrow.science.figure.Working;
 public final class HalfLethalRatio {
     public static final Figure FIGURE = Figure.declare("half-lethal-ratio", Subject.SAFETY)
             .question("How does a half-lethal dose by mouth compare with that of something known?")
+            .alsoAsked("How poisonous is it against caffeine, aspirin or salt?")
             .input(number("ld50_mg_kg", "Half-lethal dose by mouth, rat", "mg/kg", Range.POSITIVE, "3000"))
             .input(number(
                     "reference_ld50_mg_kg", "The same of what it is compared with", "mg/kg", Range.POSITIVE, "200"))
@@ -58,12 +59,12 @@ public final class HalfLethalRatio {
             .example(
                     "ld50_mg_kg=5000 reference_ld50_mg_kg=3000 limit_test=yes",
                     "ratio=1.7 in_words=at least 1.7 times the dose",
-                    "table salt, L3",
+                    "table salt, safety-and-law.md L3",
                     COMPUTED)
             .example(
                     "ld50_mg_kg=50 reference_ld50_mg_kg=192",
                     "ratio=.26 in_words=about 4 times more poisonous by mouth",
-                    "L4",
+                    "safety-and-law.md L4",
                     COMPUTED)
             .model(HalfLethalRatio::solve);
 

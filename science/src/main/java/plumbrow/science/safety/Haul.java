@@ -84,10 +84,14 @@ public final class Haul {
                     "One vehicle, private carrier, to or from the farm. Ammonium nitrate in bulk has a limit of its own and is not covered here.")
             .caution("State law must authorise the exception; shipping paper, marks and placards still apply. " + STATE)
             .example("liquid_gal=480 miles=20", "within=yes", "safety-and-law.md D1", COMPUTED)
-            .example("liquid_gal=502 miles=20", "within=yes share_of_limit=1.00", "D2", COMPUTED)
-            .example("liquid_gal=550 miles=20", "within=no", "herbicide and adjuvant count together, D3", COMPUTED)
-            .example("liquid_gal=0 solid_lb=5200 miles=20", "within=no", "D4", COMPUTED)
-            .example("liquid_gal=100 miles=160", "within=no", "D5", COMPUTED)
+            .example("liquid_gal=502 miles=20", "within=yes share_of_limit=1.00", "safety-and-law.md D2", COMPUTED)
+            .example(
+                    "liquid_gal=550 miles=20",
+                    "within=no",
+                    "herbicide and adjuvant count together, safety-and-law.md D3",
+                    COMPUTED)
+            .example("liquid_gal=0 solid_lb=5200 miles=20", "within=no", "safety-and-law.md D4", COMPUTED)
+            .example("liquid_gal=100 miles=160", "within=no", "safety-and-law.md D5", COMPUTED)
             .model(Haul::solveFarm);
 
     public static final Figure PLACARD = Figure.declare("placard", Subject.SAFETY)
@@ -107,7 +111,7 @@ public final class Haul {
             .validity("Packages, not bulk. Class 9 is left out: it needs none inside the US.")
             .caution(STATE)
             .example("gross_lb=450,560", "total_lb=1010 placard=yes", "safety-and-law.md P1", COMPUTED)
-            .example("gross_lb=1000", "total_lb=1000 placard=no", "P2", COMPUTED)
+            .example("gross_lb=1000", "total_lb=1000 placard=no", "safety-and-law.md P2", COMPUTED)
             .model(Haul::solvePlacard);
 
     public static final Figure MARK = Figure.declare("rq-mark", Subject.SAFETY)
@@ -127,7 +131,11 @@ public final class Haul {
                     "mark=yes least_pct=.2",
                     "table in safety-and-law.md 8",
                     MEMORY)
-            .example("rq_lb=5000 in_package_lb=6000 concentration_pct=9", "mark=no least_pct=10", "the same", MEMORY)
+            .example(
+                    "rq_lb=5000 in_package_lb=6000 concentration_pct=9",
+                    "mark=no least_pct=10",
+                    "table in safety-and-law.md 8",
+                    MEMORY)
             .model(Haul::solveMark);
 
     private Haul() {}

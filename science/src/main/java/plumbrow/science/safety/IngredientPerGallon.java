@@ -37,14 +37,18 @@ public final class IngredientPerGallon {
             .example(
                     "weight_pct=48.7 density_lb_gal=11.3247",
                     "lb_gal=5.52",
-                    "potassium glyphosate at 1.357 g/mL, E1",
+                    "potassium glyphosate at 1.357 g/mL, safety-and-law.md E1",
                     COMPUTED)
             .example(
                     "weight_pct=41.0 density_lb_gal=9.764",
                     "lb_gal=4.00",
-                    "isopropylamine glyphosate at 1.17 g/mL, E2",
+                    "isopropylamine glyphosate at 1.17 g/mL, safety-and-law.md E2",
                     COMPUTED)
-            .example("weight_pct=43.8 density_lb_gal=9.4303", "lb_gal=4.13", "at specific gravity 1.13, C5", COMPUTED)
+            .example(
+                    "weight_pct=43.8 density_lb_gal=9.4303",
+                    "lb_gal=4.13",
+                    "at specific gravity 1.13, safety-and-law.md C5",
+                    COMPUTED)
             .model(IngredientPerGallon::solve);
 
     private IngredientPerGallon() {}

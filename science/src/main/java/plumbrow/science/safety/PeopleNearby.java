@@ -45,6 +45,7 @@ public final class PeopleNearby {
 
     public static final Figure REENTRY = Figure.declare("reentry-end", Subject.SAFETY)
             .question("From when on may people enter the field?")
+            .alsoAsked("When may my crew go back into the field?")
             .input(text("ended", "End of the application, local time", "2026-05-03T14:30"))
             .input(list(
                     "rei_h",
@@ -66,17 +67,17 @@ public final class PeopleNearby {
             .example(
                     "ended=2024-03-09T23:00 rei_h=24 zone=America/Chicago",
                     "enter_from=2024-03-11T00:00",
-                    "R2: the night loses an hour",
+                    "safety-and-law.md R2: the night loses an hour",
                     COMPUTED)
             .example(
                     "ended=2026-05-03T14:30 rei_h=4,12,24",
                     "longest_h=24.0 enter_from=2026-05-04T14:30",
-                    "R3",
+                    "safety-and-law.md R3",
                     COMPUTED)
             .example(
                     "ended=2026-06-10T16:00 rei_h=48",
                     "enter_from=2026-06-12T16:00 display_until=2026-07-12T16:00 keep_until=2028-06-12T16:00",
-                    "W1",
+                    "safety-and-law.md W1",
                     COMPUTED)
             .model(PeopleNearby::solveReentry);
 
@@ -109,6 +110,7 @@ public final class PeopleNearby {
 
     public static final Figure ZONE = Figure.declare("exclusion-zone", Subject.SAFETY)
             .question("How far must people stay from the sprayer while it works?")
+            .alsoAsked("How close may people come while I spray?")
             .input(word(
                     "method",
                     "Way of applying",
@@ -130,12 +132,20 @@ public final class PeopleNearby {
             .caution(
                     "Stop while anyone but trained handlers is inside, beyond the fence too. Label buffers are separate: the larger holds.")
             .example("method=aerial droplets=medium-or-coarser", "distance_ft=100", "safety-and-law.md A1", COMPUTED)
-            .example("method=spray droplets=medium-or-coarser height_in=20", "distance_ft=25", "A2", COMPUTED)
-            .example("method=spray droplets=finer height_in=20", "distance_ft=100", "A3", COMPUTED)
-            .example("method=spray droplets=medium-or-coarser height_in=12", "distance_ft=0.0", "A4", COMPUTED)
-            .example("method=spray droplets=finer height_in=10", "distance_ft=100", "A5", COMPUTED)
-            .example("method=granules", "distance_ft=0.0", "A6", COMPUTED)
-            .example("method=spray droplets=unknown height_in=18", "distance_ft=100", "A7", COMPUTED)
+            .example(
+                    "method=spray droplets=medium-or-coarser height_in=20",
+                    "distance_ft=25",
+                    "safety-and-law.md A2",
+                    COMPUTED)
+            .example("method=spray droplets=finer height_in=20", "distance_ft=100", "safety-and-law.md A3", COMPUTED)
+            .example(
+                    "method=spray droplets=medium-or-coarser height_in=12",
+                    "distance_ft=0.0",
+                    "safety-and-law.md A4",
+                    COMPUTED)
+            .example("method=spray droplets=finer height_in=10", "distance_ft=100", "safety-and-law.md A5", COMPUTED)
+            .example("method=granules", "distance_ft=0.0", "safety-and-law.md A6", COMPUTED)
+            .example("method=spray droplets=unknown height_in=18", "distance_ft=100", "safety-and-law.md A7", COMPUTED)
             .model(PeopleNearby::solveZone);
 
     private PeopleNearby() {}

@@ -32,6 +32,7 @@ public final class Rinsing {
 
     public static final Figure RINSE = Figure.declare("triple-rinse", Subject.SAFETY)
             .question("What share of the product is left after three rinses, and how much rinsate is there?")
+            .alsoAsked("Are the jugs clean?")
             .input(number("container_gal", "Size of a container", "gal", Range.POSITIVE, "2.5"))
             .input(number(
                     "rinse_share", "Rinse water each time, as a share of the container", "", Range.above(0, 1), "0.25"))
@@ -60,12 +61,13 @@ public final class Rinsing {
             .example(
                     "container_gal=2.5 rinse_share=.1 residue_ml=100",
                     "left_share=.00087 meets_standard=no",
-                    "drain well first",
+                    "drain well first, safety-and-law.md 9",
                     COMPUTED)
             .model(Rinsing::solveRinse);
 
     public static final Figure WASH = Figure.declare("wash-water", Subject.SAFETY)
             .question("How much water must be at hand for washing?")
+            .alsoAsked("How much water for the crew to wash?")
             .input(number("workers", "Workers", "", Range.closed(0, 10_000), "6"))
             .input(number("handlers", "Handlers", "", Range.closed(0, 10_000), "2"))
             .input(word(
@@ -80,7 +82,7 @@ public final class Rinsing {
             .validity(
                     "At the start of work, with soap and single-use towels, within a quarter mile. Hand gel does not count.")
             .example("workers=6 handlers=2", "gal=12", "safety-and-law.md W2", COMPUTED)
-            .example("workers=6 handlers=2 eye_flush=yes", "gal=18", "W2", COMPUTED)
+            .example("workers=6 handlers=2 eye_flush=yes", "gal=18", "safety-and-law.md W2", COMPUTED)
             .model(Rinsing::solveWash);
 
     public static final Figure AIR = Figure.declare("air-ppm", Subject.SAFETY)

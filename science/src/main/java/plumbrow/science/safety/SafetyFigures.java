@@ -16,9 +16,11 @@ public final class SafetyFigures {
             AcidEquivalent.SALT_AMOUNT,
             IngredientPerGallon.FIGURE,
             Spill.FIGURE,
+            Spill.DRY,
             Spill.MIXTURE,
             Spill.TANK_LEAK,
             Strength.UNITS,
+            Strength.CONTAINER,
             Strength.DOSE,
             Strength.DRY,
             Strength.VOLUME,
@@ -33,7 +35,10 @@ public final class SafetyFigures {
             PeopleNearby.REENTRY,
             PeopleNearby.DEFAULT_INTERVAL,
             PeopleNearby.ZONE,
+            HandlerEquipment.FIGURE,
             Rinsing.RINSE,
+            StoreAndContainers.EMPTY,
+            StoreAndContainers.CONTAINMENT,
             Rinsing.WASH);
 
     private SafetyFigures() {}

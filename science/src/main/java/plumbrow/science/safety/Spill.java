@@ -34,6 +34,7 @@ public final class Spill {
 
     public static final Figure FIGURE = Figure.declare("spill", Subject.SAFETY)
             .question("Does this spill reach the reportable quantity?")
+            .alsoAsked("How many jugs until I must report a spill?")
             .input(number("volume_gal", "Product spilled, over 24 hours", "gal", Range.NOT_NEGATIVE, "2.5"))
             .input(number("ai_lb_gal", "Strength, as the substance is listed", "lb/gal", Range.POSITIVE, "4"))
             .input(number("rq_lb", "Reportable quantity of the substance", "lb", Range.POSITIVE, "10"))
@@ -61,19 +62,38 @@ public final class Spill {
             .example(
                     "volume_gal=2.5 ai_lb_gal=4 rq_lb=10",
                     "ai_lb=10.0 share_of_rq=1.00 reaches_rq=yes",
-                    "Q2: equal counts",
+                    "safety-and-law.md Q2: equal counts",
                     COMPUTED)
             .example(
                     "volume_gal=2.5 ai_lb_gal=5.73 rq_lb=100",
                     "ai_lb=14.32 reaches_rq=no containers_to_rq=7",
-                    "2,4-D ester, Q3",
+                    "2,4-D ester, safety-and-law.md Q3",
                     COMPUTED)
-            .example("volume_gal=2.5 ai_lb_gal=3.8 rq_lb=100", "containers_to_rq=11", "Q3 on acid basis", COMPUTED)
-            .example("volume_gal=2.5 ai_lb_gal=4 rq_lb=1000", "ai_lb=10 containers_to_rq=100", "Q4", COMPUTED)
-            .example("volume_gal=30 ai_lb_gal=5 rq_lb=100", "ai_lb=150 reaches_rq=yes gal_to_rq=20", "Q5", COMPUTED)
-            .example("volume_gal=20 ai_lb_gal=4 rq_lb=100", "ai_lb=80 share_of_rq=.8 reaches_rq=no", "Q6", COMPUTED)
             .example(
-                    "volume_gal=2.5 ai_lb_gal=4.142 rq_lb=10", "gal_to_rq=2.41", "paraquat as dichloride, Q7", COMPUTED)
+                    "volume_gal=2.5 ai_lb_gal=3.8 rq_lb=100",
+                    "containers_to_rq=11",
+                    "safety-and-law.md Q3 on acid basis",
+                    COMPUTED)
+            .example(
+                    "volume_gal=2.5 ai_lb_gal=4 rq_lb=1000",
+                    "ai_lb=10 containers_to_rq=100",
+                    "safety-and-law.md Q4",
+                    COMPUTED)
+            .example(
+                    "volume_gal=30 ai_lb_gal=5 rq_lb=100",
+                    "ai_lb=150 reaches_rq=yes gal_to_rq=20",
+                    "safety-and-law.md Q5",
+                    COMPUTED)
+            .example(
+                    "volume_gal=20 ai_lb_gal=4 rq_lb=100",
+                    "ai_lb=80 share_of_rq=.8 reaches_rq=no",
+                    "safety-and-law.md Q6",
+                    COMPUTED)
+            .example(
+                    "volume_gal=2.5 ai_lb_gal=4.142 rq_lb=10",
+                    "gal_to_rq=2.41",
+                    "paraquat as dichloride, safety-and-law.md Q7",
+                    COMPUTED)
             .model(Spill::solve);
 
     public static final Figure MIXTURE = Figure.declare("spill-mixture", Subject.SAFETY)
@@ -94,6 +114,35 @@ public final class Spill {
                     "safety-and-law.md Q10",
                     COMPUTED)
             .model(Spill::solveMixture);
+
+    public static final Figure DRY = Figure.declare("spill-dry", Subject.SAFETY)
+            .question("Does this spill of a dry product reach the reportable quantity?")
+            .input(number("product_lb", "Product spilled, over 24 hours", "lb", Range.NOT_NEGATIVE, "25"))
+            .input(number("weight_pct", "Share of the substance, as it is listed", "%", Range.above(0, 100), "75"))
+            .input(number("rq_lb", "Reportable quantity of the substance", "lb", Range.POSITIVE, "100"))
+            .input(number("container_lb", "Product in a container", "lb", Range.POSITIVE, "25"))
+            .output("ai_lb", "Substance spilled", "lb")
+            .output("share_of_rq", "Share of the reportable quantity", "")
+            .output("reaches_rq", "Whether it reaches the reportable quantity", "")
+            .output("containers_to_rq", "Whole containers that reach it", "")
+            .output("lb_to_rq", "Pounds of product that reach it", "lb")
+            .formula(
+                    "pounds = product × percent ÷ 100; share = pounds ÷ RQ; containers = RQ ÷ (container × percent ÷ 100)")
+            .source("42 USC 9603(a)", VERIFIED)
+            .validity("Equal to the quantity counts as reaching it. The RQ comes from the current 40 CFR 302.4.")
+            .caution(CALL)
+            .caution(BELOW)
+            .example(
+                    "product_lb=25 weight_pct=80 rq_lb=100 container_lb=25",
+                    "ai_lb=20 share_of_rq=.20 reaches_rq=no containers_to_rq=5 lb_to_rq=125",
+                    "worked by hand",
+                    COMPUTED)
+            .example(
+                    "product_lb=125 weight_pct=80 rq_lb=100 container_lb=25",
+                    "ai_lb=100 share_of_rq=1.00 reaches_rq=yes",
+                    "worked by hand: equal counts",
+                    COMPUTED)
+            .model(Spill::solveDry);
 
     public static final Figure TANK_LEAK = Figure.declare("tank-leak", Subject.SAFETY)
             .question("How much of the substance left a well-mixed tank?")
@@ -144,6 +193,26 @@ public final class Spill {
                 .put("reaches_rq", yesNo(reaches(pounds, rq)))
                 .put("containers_to_rq", whole)
                 .put("gal_to_rq", needed);
+    }
+
+    private static Outputs solveDry(Given given, Working working) {
+        double product = given.number("product_lb");
+        double percent = given.number("weight_pct");
+        double rq = given.number("rq_lb");
+        double container = given.number("container_lb");
+        double pounds =
+                working.line("substance spilled", product * percent / 100, "lb", "{} × {} ÷ 100", product, percent);
+        double share = working.line("share of the reportable quantity", pounds / rq, "", "{} ÷ {}", pounds, rq);
+        double needed =
+                working.line("pounds of product that reach it", rq * 100 / percent, "lb", "{} × 100 ÷ {}", rq, percent);
+        double exact = working.line("containers that reach it", needed / container, "", "{} ÷ {}", needed, container);
+        double whole = working.line("whole containers", Numbers.wholeUp(exact), "", "{}, rounded up", exact);
+        return new Outputs()
+                .put("ai_lb", pounds)
+                .put("share_of_rq", share)
+                .put("reaches_rq", yesNo(reaches(pounds, rq)))
+                .put("containers_to_rq", whole)
+                .put("lb_to_rq", needed);
     }
 
     private static Outputs solveMixture(Given given, Working working) {

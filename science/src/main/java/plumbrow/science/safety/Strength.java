@@ -55,6 +55,18 @@ public final class Strength {
                     COMPUTED)
             .model(Strength::solveDose);
 
+    public static final Figure CONTAINER = Figure.declare("container-content", Subject.SAFETY)
+            .question("How much of an ingredient is in a full container?")
+            .input(number("container_gal", "Size of the container", "gal", Range.POSITIVE, "2.5"))
+            .input(number("ai_lb_gal", "Strength of the product", "lb/gal", Range.POSITIVE, "4"))
+            .output("ai_lb", "Ingredient", "lb")
+            .formula("pounds = gallons × strength")
+            .source("Arithmetic", PRACTICE)
+            .validity("Liquids. Of a dry product: dry-dose.")
+            .example("container_gal=2.5 ai_lb_gal=4", "ai_lb=10", "safety-and-law.md Q1", COMPUTED)
+            .example("container_gal=30 ai_lb_gal=5", "ai_lb=150", "Q5", COMPUTED)
+            .model(Strength::solveContainer);
+
     public static final Figure UNITS = Figure.declare("strength-units", Subject.SAFETY)
             .question("How many pounds per gallon are so many grams per litre?")
             .input(number("g_l", "Strength or density in grams per litre", "g/L", Range.NOT_NEGATIVE, "480"))
@@ -63,8 +75,8 @@ public final class Strength {
             .source("Definitions of pound, US gallon and litre", MEMORY)
             .validity("Specific gravity 1 is 1,000 g/L.")
             .example("g_l=480", "lb_gal=4.006", "safety-and-law.md C2", COMPUTED)
-            .example("g_l=360", "lb_gal=3.004", "C3", COMPUTED)
-            .example("g_l=1140", "lb_gal=9.514", "specific gravity 1.14, C4", COMPUTED)
+            .example("g_l=360", "lb_gal=3.004", "safety-and-law.md C3", COMPUTED)
+            .example("g_l=1140", "lb_gal=9.514", "specific gravity 1.14, safety-and-law.md C4", COMPUTED)
             .model(Strength::solveUnits);
 
     public static final Figure DRY = Figure.declare("dry-dose", Subject.SAFETY)
@@ -123,7 +135,7 @@ public final class Strength {
             .example(
                     "cap_lb_ac=2.0 used_lb_ac=.95,.95",
                     "left_lb_ac=.10 within=yes",
-                    "ester and choline are one acid, E7",
+                    "ester and choline are one acid, safety-and-law.md E7",
                     COMPUTED)
             .model(Strength::solveCap);
 
@@ -148,6 +160,13 @@ public final class Strength {
                             other));
         }
         return outputs;
+    }
+
+    private static Outputs solveContainer(Given given, Working working) {
+        double gallons = given.number("container_gal");
+        double strength = given.number("ai_lb_gal");
+        return new Outputs()
+                .put("ai_lb", working.line("ingredient", gallons * strength, "lb", "{} × {}", gallons, strength));
     }
 
     private static Outputs solveUnits(Given given, Working working) {

@@ -47,12 +47,12 @@ public final class VapourPressure {
                     "mpa=.03866 mmhg=.00000029 pa=.00003866",
                     "safety-and-law.md 1.3",
                     COMPUTED)
-            .example("value=1.5E-07 unit=torr", "mpa=.02000", "1.3", COMPUTED)
-            .example("value=.0026 unit=hPa", "mpa=260.0 mmhg=.001950 pa=.2600", "1.3", COMPUTED)
-            .example("value=1.38e-2 unit=mPa", "mpa=.01380 mmhg=.0000001035", "1.3", COMPUTED)
-            .example("value=4.5e-6 unit=mbar", "mpa=.4500 mmhg=.000003375", "1.3", COMPUTED)
-            .example("value=1.2e-9 unit=kPa", "mpa=.001200 mmhg=.000000009001", "1.3", COMPUTED)
-            .example("value=3.0E-10 unit=atm", "mpa=.03040 mmhg=.0000002280", "1.3", COMPUTED)
+            .example("value=1.5E-07 unit=torr", "mpa=.02000", "safety-and-law.md 1.3", COMPUTED)
+            .example("value=.0026 unit=hPa", "mpa=260.0 mmhg=.001950 pa=.2600", "safety-and-law.md 1.3", COMPUTED)
+            .example("value=1.38e-2 unit=mPa", "mpa=.01380 mmhg=.0000001035", "safety-and-law.md 1.3", COMPUTED)
+            .example("value=4.5e-6 unit=mbar", "mpa=.4500 mmhg=.000003375", "safety-and-law.md 1.3", COMPUTED)
+            .example("value=1.2e-9 unit=kPa", "mpa=.001200 mmhg=.000000009001", "safety-and-law.md 1.3", COMPUTED)
+            .example("value=3.0E-10 unit=atm", "mpa=.03040 mmhg=.0000002280", "safety-and-law.md 1.3", COMPUTED)
             .model(VapourPressure::solve);
 
     private VapourPressure() {}

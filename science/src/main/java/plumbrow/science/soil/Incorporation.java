@@ -34,6 +34,7 @@ public final class Incorporation {
 
     public static final Figure FIGURE = Figure.declare("incorporation", Subject.SOIL)
             .question("How deep is the herbicide mixed, and how strong is the layer?")
+            .alsoAsked("How deep does the field cultivator or disk mix the herbicide?")
             .input(number("rate_lb_ac", "Rate of active ingredient", "lb/ac", Range.NOT_NEGATIVE, "1"))
             .input(number("working_depth_in", "Working depth", "in", Range.above(0, 20), "4"))
             .input(word("tool", "Tool: tines are cultivators, harrows and discs", List.of("tines", "rotary"), "tines"))
@@ -52,17 +53,17 @@ public final class Incorporation {
             .example(
                     "rate_lb_ac=1 working_depth_in=2 tool=tines",
                     "mixed_depth_in=1.0 ppm=3.394",
-                    "reference 6.1",
+                    "application-and-weather.md 6.1",
                     COMPUTED)
             .example(
                     "rate_lb_ac=1 working_depth_in=4 tool=tines",
                     "mixed_depth_in=2.0 ppm=1.697",
-                    "reference 6.1",
+                    "application-and-weather.md 6.1",
                     COMPUTED)
             .example(
                     "rate_lb_ac=1 working_depth_in=3 tool=rotary passes=1",
                     "mixed_depth_in=3.0 ppm=1.131",
-                    "reference 6.1",
+                    "application-and-weather.md 6.1",
                     COMPUTED)
             .model(Incorporation::solve);
 

@@ -41,7 +41,11 @@ public final class ResidueCover {
             .source("USDA-SCS/EMI 1992", MEMORY)
             .validity("Shares 0 to 3, above 1 where a pass uncovers residue.")
             .caution("An estimate: a line of 100 marks after planting beats it, and is what counts for a plan.")
-            .example("start_pct=95 kept=.85,.75,.85,.90", "cover_pct=46.3 conservation=yes", "reference 6.4", COMPUTED)
+            .example(
+                    "start_pct=95 kept=.85,.75,.85,.90",
+                    "cover_pct=46.3 conservation=yes",
+                    "application-and-weather.md 6.4",
+                    COMPUTED)
             .model(ResidueCover::solve);
 
     public static final Figure COUNTED = Figure.declare("residue-count", Subject.SOIL)

@@ -8,11 +8,17 @@ public final class SoilFigures {
     public static final List<Figure> ALL = List.of(
             TextureClass.FIGURE,
             TillageFloor.FIGURE,
+            Incorporation.FIGURE,
+            Incorporation.SPECIES,
+            SweepOverlap.FIGURE,
             ResidueCover.FIGURE,
+            ResiduePasses.FIGURE,
             ResidueCover.COUNTED,
             PolygonAcres.FIGURE,
             SetbackAcres.FIGURE,
-            IrrigationDepth.FIGURE);
+            IrrigationDepth.FIGURE,
+            Activation.FIGURE,
+            SoilWater.FIGURE);
 
     private SoilFigures() {}
 }

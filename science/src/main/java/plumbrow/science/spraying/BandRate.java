@@ -33,12 +33,20 @@ public final class BandRate {
             .source("Hofman, NDSU AE-1042", VERIFIED)
             .validity("Band not wider than the row spacing.")
             .caution("Read whether the label's rate is per treated or per field acre.")
-            .example("rate=20 band_in=15 row_spacing_in=30", "field_rate=10.00", "gal, reference 1.5", COMPUTED)
-            .example("rate=40 band_in=7 row_spacing_in=38", "field_rate=7.37", "lb, reference 1.5", COMPUTED)
+            .example(
+                    "rate=20 band_in=15 row_spacing_in=30",
+                    "field_rate=10.00",
+                    "gal, application-and-weather.md 1.5",
+                    COMPUTED)
+            .example(
+                    "rate=40 band_in=7 row_spacing_in=38",
+                    "field_rate=7.37",
+                    "lb, application-and-weather.md 1.5",
+                    COMPUTED)
             .example(
                     "rate=3 band_in=10 row_spacing_in=30",
                     "field_rate=1.00",
-                    "lb, worked figure seen second hand, reference 1.5",
+                    "lb, worked figure seen second hand, application-and-weather.md 1.5",
                     VERIFIED)
             .model(BandRate::solve);
 
@@ -50,8 +58,12 @@ public final class BandRate {
             .formula("fl oz per 1000 ft = gal/ac × 128,000 ÷ (43,560 × 12 ÷ row spacing)")
             .source("Arithmetic", PRACTICE)
             .validity("Fluid ounces. For the flow of a row's tube use nozzle-flow with the row spacing.")
-            .example("gpa=3 row_spacing_in=30", "oz_per_1000_row_ft=22.04", "reference 1.7", COMPUTED)
-            .example("gpa=.3267 row_spacing_in=30", "oz_per_1000_row_ft=2.40", "41.8 fl oz/ac, reference 1.7", COMPUTED)
+            .example("gpa=3 row_spacing_in=30", "oz_per_1000_row_ft=22.04", "application-and-weather.md 1.7", COMPUTED)
+            .example(
+                    "gpa=.3267 row_spacing_in=30",
+                    "oz_per_1000_row_ft=2.40",
+                    "41.8 fl oz/ac, application-and-weather.md 1.7",
+                    COMPUTED)
             .model(BandRate::solveFurrow);
 
     private BandRate() {}

@@ -59,12 +59,24 @@ public final class CornStand {
             .validity("10 April to 9 June, 10,000 to 36,000 plants. Fields below 100 bu gain little above 24,000.")
             .caution(
                     "Tables disagree by ten points for thin stands. Gaps cost 2 to 6 points more: judge 4 to 5 days after the injury.")
-            .example("planted=2024-04-25 plants_ac=30000", "yield_pct=100", "Table 1", VERIFIED)
-            .example("planted=2024-04-25 plants_ac=18000", "yield_pct=88", "Table 1", VERIFIED)
-            .example("planted=2024-05-20 plants_ac=30000", "yield_pct=91", "Table 1", VERIFIED)
-            .example("planted=2024-04-28 plants_ac=21000", "yield_pct=93.3", "reference 7.1", COMPUTED)
-            .example("planted=2024-05-23 plants_ac=31000", "yield_pct=88.6", "reference 7.1", COMPUTED)
-            .example("planted=2024-05-02 plants_ac=17000", "yield_pct=85.6", "reference 7.1", COMPUTED)
+            .example(
+                    "planted=2024-04-25 plants_ac=30000",
+                    "yield_pct=100",
+                    "Purdue Pest & Crop 2012 no. 15, Table 1, from Nafziger 1994",
+                    VERIFIED)
+            .example(
+                    "planted=2024-04-25 plants_ac=18000",
+                    "yield_pct=88",
+                    "Purdue Pest & Crop 2012 no. 15, Table 1, from Nafziger 1994",
+                    VERIFIED)
+            .example(
+                    "planted=2024-05-20 plants_ac=30000",
+                    "yield_pct=91",
+                    "Purdue Pest & Crop 2012 no. 15, Table 1, from Nafziger 1994",
+                    VERIFIED)
+            .example("planted=2024-04-28 plants_ac=21000", "yield_pct=93.3", "application-and-weather.md 7.1", COMPUTED)
+            .example("planted=2024-05-23 plants_ac=31000", "yield_pct=88.6", "application-and-weather.md 7.1", COMPUTED)
+            .example("planted=2024-05-02 plants_ac=17000", "yield_pct=85.6", "application-and-weather.md 7.1", COMPUTED)
             .model(CornStand::solve);
 
     public static final Figure REPLANT = Figure.declare("replant-gain", Subject.SPRAYING)
@@ -83,7 +95,7 @@ public final class CornStand {
             .example(
                     "keep_pct=88 replant_pct=91 full_bu_ac=180 price_usd_bu=4.50",
                     "gain_bu_ac=5.4 gain_usd_ac=24.30",
-                    "reference 7.1, before cost",
+                    "application-and-weather.md 7.1, before cost",
                     COMPUTED)
             .model(CornStand::solveReplant);
 

@@ -36,8 +36,16 @@ public final class DropletClass {
             .source("ASABE S572.3; ISO 25358", VERIFIED)
             .validity("The class belongs to nozzle and pressure: look it up again when the pressure changes.")
             .caution("One class coarser is about half the driftable fines, and thinner cover: the label decides.")
-            .example("found=VC finest=C", "allowed=yes steps=1.0", "coarse or coarser, reference 2.4", COMPUTED)
-            .example("found=M finest=C", "allowed=no steps=-1.0", "coarse or coarser, reference 2.4", COMPUTED)
+            .example(
+                    "found=VC finest=C",
+                    "allowed=yes steps=1.0",
+                    "coarse or coarser, application-and-weather.md 2.4",
+                    COMPUTED)
+            .example(
+                    "found=M finest=C",
+                    "allowed=no steps=-1.0",
+                    "coarse or coarser, application-and-weather.md 2.4",
+                    COMPUTED)
             .model(DropletClass::solve);
 
     private DropletClass() {}

@@ -25,6 +25,7 @@ public final class FieldTime {
 
     public static final Figure FIGURE = Figure.declare("field-hours", Subject.SPRAYING)
             .question("How many hours does spraying this field take, with filling?")
+            .alsoAsked("How long does it take to spray the field?")
             .input(number("acres", "Acres", "ac", Range.POSITIVE, "160"))
             .input(Asked.SPEED)
             .input(number("width_ft", "Effective width", "ft", Range.POSITIVE, "90"))
@@ -43,7 +44,7 @@ public final class FieldTime {
             .example(
                     "acres=160 mph=12 width_ft=90 gpa=15 tank_gal=1200 fill_min=20",
                     "hours=1.889 spraying_h=1.222 loads=2.0 efficiency=0.647",
-                    "reference 5",
+                    "application-and-weather.md 5",
                     COMPUTED)
             .model(FieldTime::solve);
 
@@ -57,7 +58,7 @@ public final class FieldTime {
             .formula("days = acres ÷ (ac/h × hours × machines)")
             .source("Iowa State A3-25", VERIFIED)
             .validity("Suitable days, not calendar days: a spring week of Iowa had 1.8 to 6.2 of them.")
-            .example("acres=1600 ac_h=17.33 hours_day=12", "days=7.69", "reference 5", COMPUTED)
+            .example("acres=1600 ac_h=17.33 hours_day=12", "days=7.69", "application-and-weather.md 5", COMPUTED)
             .example(
                     "acres=1600 ac_h=13.77 hours_day=14",
                     "days=8.3",

@@ -13,6 +13,7 @@ import plumbrow.science.figure.Working;
 public final class NozzleFlow {
     public static final Figure FIGURE = Figure.declare("nozzle-flow", Subject.SPRAYING)
             .question("How much must one nozzle flow?")
+            .alsoAsked("Which nozzle do I take for so many gallons an acre?")
             .input(Asked.VOLUME)
             .input(Asked.SPEED)
             .input(Asked.SPACING)
@@ -22,8 +23,12 @@ public final class NozzleFlow {
             .source(SprayVolume.SOURCE, VERIFIED)
             .validity(SprayVolume.TREATED)
             .caution(Asked.LABEL_RULES)
-            .example("gpa=15 mph=12 spacing_in=20", "gpm=0.6061", "reference 1.1 check 1e", COMPUTED)
-            .example("gpa=3 mph=5 spacing_in=30", "gpm=0.0758 oz_min=9.70", "in the furrow, reference 1.7", COMPUTED)
+            .example("gpa=15 mph=12 spacing_in=20", "gpm=0.6061", "application-and-weather.md 1.1 check 1e", COMPUTED)
+            .example(
+                    "gpa=3 mph=5 spacing_in=30",
+                    "gpm=0.0758 oz_min=9.70",
+                    "in the furrow, application-and-weather.md 1.7",
+                    COMPUTED)
             .model(NozzleFlow::solve);
 
     /** Fluid ounces in a gallon. */

@@ -37,7 +37,11 @@ public final class ProductForIngredient {
             .formula("gal/ac = lb/ac ÷ lb/gal")
             .source("University of Missouri G1272", VERIFIED)
             .validity(EQUIVALENT)
-            .example("ingredient_lb_ac=1.5 ingredient_lb_gal=4", "gal_ac=0.375 pints_ac=3.0", "reference 3.1", COMPUTED)
+            .example(
+                    "ingredient_lb_ac=1.5 ingredient_lb_gal=4",
+                    "gal_ac=0.375 pints_ac=3.0",
+                    "application-and-weather.md 3.1",
+                    COMPUTED)
             .example(
                     "ingredient_lb_ac=75 ingredient_lb_gal=2.982",
                     "gal_ac=25.151",
@@ -54,7 +58,11 @@ public final class ProductForIngredient {
             .formula("lb/ac = lb/ac of active ingredient ÷ its share")
             .source("University of Missouri G1272", VERIFIED)
             .validity(EQUIVALENT)
-            .example("ingredient_lb_ac=.75 ingredient_pct=80", "lb_ac=0.9375 oz_ac=15.0", "reference 3.1", COMPUTED)
+            .example(
+                    "ingredient_lb_ac=.75 ingredient_pct=80",
+                    "lb_ac=0.9375 oz_ac=15.0",
+                    "application-and-weather.md 3.1",
+                    COMPUTED)
             .example("ingredient_lb_ac=2 ingredient_pct=80", "lb_ac=2.5", "Missouri G1272", VERIFIED)
             .model(ProductForIngredient::solveDry);
 

@@ -32,7 +32,11 @@ public final class SpraySpeed {
             .source(SprayVolume.SOURCE, VERIFIED)
             .validity(SprayVolume.TREATED)
             .caution(Asked.LABEL_RULES)
-            .example("gpm=.6061 gpa=15 spacing_in=20", "mph=12.00", "reference 1.1 check 1e, turned round", COMPUTED)
+            .example(
+                    "gpm=.6061 gpa=15 spacing_in=20",
+                    "mph=12.00",
+                    "application-and-weather.md 1.1 check 1e, turned round",
+                    COMPUTED)
             .model(SpraySpeed::solve);
 
     public static final Figure TIMED = Figure.declare("timed-speed", Subject.SPRAYING)
@@ -44,9 +48,15 @@ public final class SpraySpeed {
             .source("Oklahoma State, turf.okstate.edu/FactSheets/sprayer.htm", VERIFIED)
             .validity("A flying start, in the field, tank half full.")
             .example(
-                    "course_ft=200 seconds=45", "mph=3.03", "Oklahoma State prints 3; reference 1.1 check 1c", VERIFIED)
+                    "course_ft=200 seconds=45",
+                    "mph=3.03",
+                    "Oklahoma State prints 3; application-and-weather.md 1.1 check 1c",
+                    VERIFIED)
             .example(
-                    "course_ft=200 seconds=27", "mph=5.05", "Oklahoma State prints 5; reference 1.1 check 1c", VERIFIED)
+                    "course_ft=200 seconds=27",
+                    "mph=5.05",
+                    "Oklahoma State prints 5; application-and-weather.md 1.1 check 1c",
+                    VERIFIED)
             .model(SpraySpeed::solveTimed);
 
     private SpraySpeed() {}

@@ -16,6 +16,8 @@ public final class SprayingFigures {
             SpeedRange.FIGURE,
             Loads.FIGURE,
             ProductPerLoad.FIGURE,
+            MeasuredAmount.FIGURE,
+            MeasuredAmount.LEFTOVER,
             ProductForIngredient.LIQUID,
             ProductForIngredient.DRY,
             WaterConditioner.FIGURE,
@@ -25,6 +27,7 @@ public final class SprayingFigures {
             RowGranules.CATCH,
             CatchCourse.FIGURE,
             CatchCourse.NOZZLES,
+            VolumeCheck.FIGURE,
             BandRate.FIGURE,
             BandRate.FURROW,
             NozzleSize.FIGURE,
@@ -36,10 +39,13 @@ public final class SprayingFigures {
             Stand.SEEDING,
             Stand.COUNT,
             CornStand.FIGURE,
+            CornStandIowa.FIGURE,
             CornStand.REPLANT,
+            PlantingDelay.FIGURE,
             FieldCapacity.FIGURE,
             FieldTime.FIGURE,
-            FieldTime.DAYS);
+            FieldTime.DAYS,
+            SuitableDays.FIGURE);
 
     private SprayingFigures() {}
 }

@@ -37,12 +37,21 @@ public final class Stand {
             .formula("seeds per foot = seeds per acre ÷ (43,560 × 12 ÷ row spacing); spacing = 12 ÷ that")
             .source("Arithmetic", PRACTICE)
             .validity("Single rows.")
-            .example("seeds_ac=32000 row_spacing_in=30", "seeds_ft=1.837 spacing_in=6.53", "reference 1.8", COMPUTED)
-            .example("seeds_ac=140000 row_spacing_in=15", "seeds_ft=4.017 spacing_in=2.99", "reference 1.8", COMPUTED)
+            .example(
+                    "seeds_ac=32000 row_spacing_in=30",
+                    "seeds_ft=1.837 spacing_in=6.53",
+                    "application-and-weather.md 1.8",
+                    COMPUTED)
+            .example(
+                    "seeds_ac=140000 row_spacing_in=15",
+                    "seeds_ft=4.017 spacing_in=2.99",
+                    "application-and-weather.md 1.8",
+                    COMPUTED)
             .model(Stand::solveSpacing);
 
     public static final Figure SEEDING = Figure.declare("seeding-rate", Subject.SPRAYING)
             .question("How many seeds must be dropped for this stand?")
+            .alsoAsked("Which population do I plant?")
             .input(number("stand_ac", "Plants wanted at harvest", "plants/ac", Range.POSITIVE, "31000"))
             .input(number("germination_pct", "Germination", "%", Range.above(0, 100), "95"))
             .input(number("survival_pct", "Survival in the field", "%", Range.above(0, 100), "97")
@@ -51,8 +60,12 @@ public final class Stand {
             .formula("seeds = stand ÷ (germination × survival)")
             .source("Arithmetic; 10 % lost without a count: Ohio State agcrops.osu.edu/node/4422", VERIFIED)
             .validity("Don't count one loss twice: a survival that holds germination goes with germination 100.")
-            .example("stand_ac=31000 germination_pct=95", "seeds_ac=32632", "reference 1.8", COMPUTED)
-            .example("stand_ac=31000 germination_pct=95 survival_pct=97", "seeds_ac=33641", "reference 1.8", COMPUTED)
+            .example("stand_ac=31000 germination_pct=95", "seeds_ac=32632", "application-and-weather.md 1.8", COMPUTED)
+            .example(
+                    "stand_ac=31000 germination_pct=95 survival_pct=97",
+                    "seeds_ac=33641",
+                    "application-and-weather.md 1.8",
+                    COMPUTED)
             .model(Stand::solveSeeding);
 
     public static final Figure COUNT = Figure.declare("stand-count", Subject.SPRAYING)

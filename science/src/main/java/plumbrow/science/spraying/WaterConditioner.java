@@ -32,6 +32,7 @@ public final class WaterConditioner {
 
     public static final Figure FIGURE = Figure.declare("water-conditioner", Subject.SPRAYING)
             .question("How much ammonium sulfate does the carrier water need?")
+            .alsoAsked("How much AMS does hard water take?")
             .input(ion("ca_ppm", "Calcium", "120"))
             .input(ion("mg_ppm", "Magnesium", "45"))
             .input(ion("na_ppm", "Sodium", "55"))
@@ -49,17 +50,17 @@ public final class WaterConditioner {
             .example(
                     "k_ppm=12 na_ppm=55 ca_ppm=120 mg_ppm=45 fe_ppm=0",
                     "ams_lb_100gal=2.009 hardness_ppm=484.95 hardness_gpg=28.4",
-                    "reference 3.4",
+                    "application-and-weather.md 3.4",
                     COMPUTED)
             .example(
                     "k_ppm=10 na_ppm=50 ca_ppm=150 mg_ppm=40 fe_ppm=.5",
                     "ams_lb_100gal=2.201 hardness_ppm=539.3 hardness_gpg=31.5",
-                    "reference 3.4",
+                    "application-and-weather.md 3.4",
                     COMPUTED)
             .example(
                     "k_ppm=20 na_ppm=100 ca_ppm=200 mg_ppm=60 fe_ppm=2",
                     "ams_lb_100gal=3.264 hardness_ppm=746.5 hardness_gpg=43.7",
-                    "reference 3.4",
+                    "application-and-weather.md 3.4",
                     COMPUTED)
             .model(WaterConditioner::solve);
 

@@ -61,11 +61,15 @@ public final class BlockAnova {
                             + " efficiency=1.634",
                     "rice seeding rates, Gomez & Gomez 1984 p. 26 (agridat gomez.seedrate), economics-and-trials.md 3.3",
                     COMPUTED)
-            .example("yields=" + BlockTable.RICE + " confidence=.9", "lsd=412.169", "the same, at 10 %", COMPUTED)
+            .example(
+                    "yields=" + BlockTable.RICE + " confidence=.9",
+                    "lsd=412.169",
+                    "rice seeding rates, Gomez & Gomez 1984 p. 26 (agridat gomez.seedrate), economics-and-trials.md 3.3, at 10 %",
+                    COMPUTED)
             .example(
                     "yields=212.4,205.0;205.1,199.8;198.7,196.2;220.3,209.1;209.9,206.6;201.6,192.3",
                     "f=21.6963 cv_pct=1.1805",
-                    "the six pairs of paired-strips: F is t²",
+                    "the six pairs of paired-strips: F is t², economics-and-trials.md 3.3",
                     COMPUTED)
             .model(BlockAnova::solve);
 

@@ -66,7 +66,7 @@ public final class RandomEffects {
                     "effects=3.0,3.4,2.8,3.1 variances=1,1.5,.8,1.2",
                     "q=.16233 tau2=0.0 i2_pct=0.0 pooled=3.026667 standard_error=.516398 low=2.0145 high=4.0388"
                             + " hk_low=2.6444 hk_high=3.4090 hk_modified_low=1.3833 hk_modified_high=4.6701",
-                    "set B, invented: the plain interval for few sites is too narrow",
+                    "set B, invented: the plain interval for few sites is too narrow, economics-and-trials.md 3.6",
                     COMPUTED)
             .example(
                     "effects=-25.1883,12.4803,18.6857,14.5253,-9.0987,-1.8787"

@@ -31,7 +31,7 @@ import plumbrow.science.figure.Working;
 public final class ReplicatesNeeded {
     private static final int MOST_PAIRS = 100_000;
     private static final double CLOSE = 1e-7;
-    private static final Input ALPHA = number(
+    static final Input ALPHA = number(
                     "alpha",
                     "Chance accepted of seeing a difference that is not there",
                     "",
@@ -41,6 +41,7 @@ public final class ReplicatesNeeded {
 
     public static final Figure FIGURE = Figure.declare("replicates-needed", Subject.TRIALS)
             .question("How many pairs of strips does it take to show this difference?")
+            .alsoAsked("How many strips does a trial need?")
             .input(number("difference", "Difference that matters", "bu/ac", Range.POSITIVE, "5"))
             .input(number("sd", "Standard deviation of the paired differences", "bu/ac", Range.POSITIVE, "8"))
             .input(ALPHA)
@@ -56,10 +57,18 @@ public final class ReplicatesNeeded {
             .caution("sd is that of paired differences: for independent plots multiply the SD of a plot by √2.")
             .caution("Most single fields can't show 3 bu/ac: several sites, or a larger difference, or no trial.")
             .example("difference=5 sd=8", "replicates=23.0 exact=22.09", "economics-and-trials.md 3.5", COMPUTED)
-            .example("difference=3 sd=5", "replicates=24.0 exact=23.79", "the same", COMPUTED)
-            .example("difference=5 sd=5", "replicates=10.0 exact=9.94", "the same", COMPUTED)
-            .example("difference=5 sd=8 power=.9", "replicates=29.0 exact=28.89", "the same", COMPUTED)
-            .example("difference=5 sd=8 alpha=.10", "replicates=18.0 exact=17.26", "the same", COMPUTED)
+            .example("difference=3 sd=5", "replicates=24.0 exact=23.79", "economics-and-trials.md 3.5", COMPUTED)
+            .example("difference=5 sd=5", "replicates=10.0 exact=9.94", "economics-and-trials.md 3.5", COMPUTED)
+            .example(
+                    "difference=5 sd=8 power=.9",
+                    "replicates=29.0 exact=28.89",
+                    "economics-and-trials.md 3.5",
+                    COMPUTED)
+            .example(
+                    "difference=5 sd=8 alpha=.10",
+                    "replicates=18.0 exact=17.26",
+                    "economics-and-trials.md 3.5",
+                    COMPUTED)
             .model(ReplicatesNeeded::solve);
 
     public static final Figure POWER = Figure.declare("trial-power", Subject.TRIALS)
@@ -73,9 +82,9 @@ public final class ReplicatesNeeded {
             .source("Power of the paired t test", MEMORY)
             .validity("Two pairs or more. A significant difference of the wrong sign is not counted.")
             .example("difference=5 sd=8 replicates=4", "power=.144", "economics-and-trials.md 3.5", COMPUTED)
-            .example("difference=5 sd=8 replicates=6", "power=.239", "the same", COMPUTED)
-            .example("difference=5 sd=8 replicates=8", "power=.333", "the same", COMPUTED)
-            .example("difference=5 sd=8 replicates=12", "power=.506", "the same", COMPUTED)
+            .example("difference=5 sd=8 replicates=6", "power=.239", "economics-and-trials.md 3.5", COMPUTED)
+            .example("difference=5 sd=8 replicates=8", "power=.333", "economics-and-trials.md 3.5", COMPUTED)
+            .example("difference=5 sd=8 replicates=12", "power=.506", "economics-and-trials.md 3.5", COMPUTED)
             .model(ReplicatesNeeded::solvePower);
 
     private ReplicatesNeeded() {}

@@ -49,7 +49,7 @@ public final class StripYield {
             .example(
                     "weight_lb=1630 moisture_pct=11.4 standard_pct=13 lb_bu=60 length_ft=1000 width_ft=30",
                     "yield_bu_ac=40.17",
-                    "soybean, the same",
+                    "soybean, economics-and-trials.md 3.1",
                     COMPUTED)
             .model(StripYield::solve);
 

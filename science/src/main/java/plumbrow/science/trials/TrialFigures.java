@@ -14,8 +14,11 @@ public final class TrialFigures {
             SplitPlot.FIGURE,
             ReplicatesNeeded.FIGURE,
             ReplicatesNeeded.POWER,
+            TwoGroups.FIGURE,
             RandomEffects.FIGURE,
+            SitesReml.FIGURE,
             DoseResponseFit.FIGURE,
+            EffectiveDose.FIGURE,
             KillFit.FIGURE,
             YieldCurveFit.QUADRATIC,
             YieldCurveFit.PLATEAU);

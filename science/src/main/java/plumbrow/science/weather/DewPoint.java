@@ -24,8 +24,12 @@ public final class DewPoint {
             .formula("γ = ln(RH ÷ 100) + 17.625 × T ÷ (243.04 + T); dew point = 243.04 × γ ÷ (17.625 − γ)")
             .source(SOURCE, VERIFIED)
             .validity("−40 to 50 °C over water; humidity above 0.")
-            .example("temperature_c=20 humidity_pct=50", "dew_point_c=9.26", "reference 4.1", COMPUTED)
-            .example("temperature_c=27 humidity_pct=38", "dew_point_c=11.48", "reference 4.7, 13 hours", COMPUTED)
+            .example("temperature_c=20 humidity_pct=50", "dew_point_c=9.26", "application-and-weather.md 4.1", COMPUTED)
+            .example(
+                    "temperature_c=27 humidity_pct=38",
+                    "dew_point_c=11.48",
+                    "application-and-weather.md 4.7, 13 hours",
+                    COMPUTED)
             .model(DewPoint::solve);
 
     public static final Figure HUMIDITY = Figure.declare("humidity", Subject.WEATHER)
@@ -36,8 +40,13 @@ public final class DewPoint {
             .formula("RH = 100 × es(dew point) ÷ es(temperature), es = 6.1094 × e^(17.625 × T ÷ (243.04 + T))")
             .source(SOURCE, VERIFIED)
             .validity("Dew point not more than 0.5 above the temperature; up to that it counts as 100 %.")
-            .example("temperature_c=30 dew_point_c=20", "humidity_pct=55.08", "reference 4.1", COMPUTED)
-            .example("temperature_c=24.4 dew_point_c=10.6", "humidity_pct=41.8", "reference 10.1", COMPUTED)
+            .example(
+                    "temperature_c=30 dew_point_c=20", "humidity_pct=55.08", "application-and-weather.md 4.1", COMPUTED)
+            .example(
+                    "temperature_c=24.4 dew_point_c=10.6",
+                    "humidity_pct=41.8",
+                    "application-and-weather.md 10.1",
+                    COMPUTED)
             .model(DewPoint::solveHumidity);
 
     /** Thermometer and dew point sensor are each rounded and may stand this far apart in saturated air. */

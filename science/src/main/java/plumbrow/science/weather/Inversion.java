@@ -28,6 +28,7 @@ public final class Inversion {
 
     public static final Figure FIGURE = Figure.declare("inversion", Subject.WEATHER)
             .question("Does cold air lie under warm?")
+            .alsoAsked("Is there an inversion tonight?")
             .input(number("hours_to_sunset", "Hours until sunset, negative after it", "h", Range.closed(-24, 24), "1"))
             .input(number(
                     "hours_since_sunrise", "Hours since sunrise, negative before it", "h", Range.closed(-24, 24), "13"))
@@ -56,37 +57,37 @@ public final class Inversion {
             .example(
                     "hours_to_sunset=1 hours_since_sunrise=13 upper_less_lower_f=2",
                     "inversion=present",
-                    "rule of reference 4.4",
+                    "rule of application-and-weather.md 4.4",
                     COMPUTED)
             .example(
                     "hours_to_sunset=6 hours_since_sunrise=8 upper_less_lower_f=-3",
                     "inversion=absent",
-                    "rule of reference 4.4",
+                    "rule of application-and-weather.md 4.4",
                     COMPUTED)
             .example(
                     "hours_to_sunset=1 hours_since_sunrise=13 upper_less_lower_f=.8",
                     "inversion=undetermined",
-                    "rule of reference 4.4",
+                    "rule of application-and-weather.md 4.4",
                     COMPUTED)
             .example(
                     "hours_to_sunset=1 hours_since_sunrise=13 wind_mph=2 cloud_pct=10",
                     "inversion=likely",
-                    "rule of reference 4.4",
+                    "rule of application-and-weather.md 4.4",
                     COMPUTED)
             .example(
                     "hours_to_sunset=1 hours_since_sunrise=13 wind_mph=5 cloud_pct=10",
                     "inversion=possible",
-                    "rule of reference 4.4",
+                    "rule of application-and-weather.md 4.4",
                     COMPUTED)
             .example(
                     "hours_to_sunset=1 hours_since_sunrise=13",
                     "inversion=likely",
-                    "wind and cloud unknown, never clear",
+                    "wind and cloud unknown, never clear, application-and-weather.md 4.4",
                     COMPUTED)
             .example(
                     "hours_to_sunset=6 hours_since_sunrise=8 wind_mph=6 cloud_pct=10",
                     "inversion=unlikely",
-                    "rule of reference 4.4",
+                    "rule of application-and-weather.md 4.4",
                     COMPUTED)
             .model(Inversion::solve);
 

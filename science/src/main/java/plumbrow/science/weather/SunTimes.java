@@ -33,6 +33,7 @@ public final class SunTimes {
 
     public static final Figure FIGURE = Figure.declare("sun-times", Subject.WEATHER)
             .question("When does the sun rise and set?")
+            .alsoAsked("Until when may I spray before dark?")
             .input(Asked.LATITUDE)
             .input(Asked.LONGITUDE)
             .input(Asked.DATE)
@@ -56,22 +57,22 @@ public final class SunTimes {
             .example(
                     "latitude=-35 longitude=0 date=1996-07-05 utc_offset_h=0",
                     "sunrise=07:08 sunset=17:01 sunrise_h=7.138 sunset_h=17.018",
-                    "the same table: 7:08:15.4, 17:01:04.5",
+                    "Reda & Andreas, NREL/TP-560-34302, Table A2.1: 7:08:15.4, 17:01:04.5",
                     VERIFIED)
             .example(
                     "latitude=42.0347 longitude=-93.62 date=2024-05-15 utc_offset_h=-6",
                     "sunrise=04:53 sunset=19:29 day_length_h=14.594",
-                    "reference 4.5: 4:53:20, 19:28:59",
+                    "application-and-weather.md 4.5: 4:53:20, 19:28:59",
                     COMPUTED)
             .example(
                     "latitude=42.0347 longitude=-93.62 date=2024-06-20 utc_offset_h=-6",
                     "sunrise=04:39 sunset=19:54",
-                    "reference 4.5: 4:38:49, 19:53:41",
+                    "application-and-weather.md 4.5: 4:38:49, 19:53:41",
                     COMPUTED)
             .example(
                     "latitude=40.8136 longitude=-96.7026 date=2024-05-15 utc_offset_h=-6",
                     "sunrise=05:09 sunset=19:38",
-                    "reference 4.5: 5:08:55, 19:38:02",
+                    "application-and-weather.md 4.5: 5:08:55, 19:38:02",
                     COMPUTED)
             .model(SunTimes::solve);
 

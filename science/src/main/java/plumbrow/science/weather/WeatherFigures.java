@@ -12,10 +12,13 @@ public final class WeatherFigures {
             DewPoint.FIGURE,
             DewPoint.HUMIDITY,
             VapourDeficit.FIGURE,
+            AirVapourDay.FIGURE,
+            RainFree.FIGURE,
             WindAtHeight.FIGURE,
             WindAtHeight.GRASS,
             Downwind.FIGURE,
             Inversion.FIGURE,
+            SprayHours.FIGURE,
             SunTimes.FIGURE,
             SunElevation.FIGURE);
 

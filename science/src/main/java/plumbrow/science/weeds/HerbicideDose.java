@@ -45,22 +45,33 @@ public final class HerbicideDose {
             .example(
                     "rate=840 ed50=209.131 slope=2.5 height_ratio=1.9",
                     "control_pct=86.663",
-                    "full rate on tall plants",
+                    "full rate on tall plants, weeds.md 8",
                     COMPUTED)
-            .example("rate=840 ed50=209.131 slope=2.5 height_ratio=2.4", "control_pct=78.371", "the same", COMPUTED)
-            .example("rate=840 ed50=209.131 slope=2.5 height_ratio=3.0", "control_pct=67.471", "the same", COMPUTED)
+            .example(
+                    "rate=840 ed50=209.131 slope=2.5 height_ratio=2.4",
+                    "control_pct=78.371",
+                    "full rate on tall plants, weeds.md 8",
+                    COMPUTED)
+            .example(
+                    "rate=840 ed50=209.131 slope=2.5 height_ratio=3.0",
+                    "control_pct=67.471",
+                    "full rate on tall plants, weeds.md 8",
+                    COMPUTED)
             .example(
                     "rate=420 ed50=209.131 slope=2.5 height_ratio=2.4",
                     "control_pct=39.045",
-                    "half rate on tall plants",
+                    "half rate on tall plants, weeds.md 8",
                     COMPUTED)
             .example(
                     "rate=840 ed50=209.131 slope=2.5 height_ratio=1.5 gamma=1.2",
                     "control_pct=90.548",
-                    "15 cm",
+                    "15 cm, weeds.md 8",
                     COMPUTED)
             .example(
-                    "rate=840 ed50=209.131 slope=2.5 height_ratio=3 gamma=1.2", "control_pct=54.494", "30 cm", COMPUTED)
+                    "rate=840 ed50=209.131 slope=2.5 height_ratio=3 gamma=1.2",
+                    "control_pct=54.494",
+                    "30 cm, weeds.md 8",
+                    COMPUTED)
             .example(
                     "rate=51 ed50=23.4513 slope=2.8282",
                     "control_pct=90.00",
@@ -78,7 +89,11 @@ public final class HerbicideDose {
             .source("Log-logistic response solved for ED50", MEMORY)
             .validity("The slope must be known or assumed: one rate does not fix it.")
             .example("rate=840 control_pct=97 slope=2.5", "ed50=209.131", "weeds.md 8", COMPUTED)
-            .example("rate=51 control_pct=90 slope=2.8282", "ed50=23.45", "clethodim on volunteer corn", COMPUTED)
+            .example(
+                    "rate=51 control_pct=90 slope=2.8282",
+                    "ed50=23.45",
+                    "clethodim on volunteer corn, weeds.md 8",
+                    COMPUTED)
             .model(HerbicideDose::solveHalf);
 
     private HerbicideDose() {}

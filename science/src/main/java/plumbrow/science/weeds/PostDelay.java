@@ -40,9 +40,9 @@ public final class PostDelay {
             .caution(
                     "The loss of the whole field's weeds: don't add it to the loss from the weeds that survive the pass.")
             .example("field=soybean-many days=8", "loss_pct=2.73", "weeds.md 2, check 2e", COMPUTED)
-            .example("field=soybean-many days=10", "loss_pct=4.68", "check 2e", COMPUTED)
-            .example("field=soybean-many days=14", "loss_pct=10.00", "check 2e", COMPUTED)
-            .example("field=soybean-many days=23", "loss_pct=24.97", "check 2e", COMPUTED)
+            .example("field=soybean-many days=10", "loss_pct=4.68", "weeds.md 2, check 2e", COMPUTED)
+            .example("field=soybean-many days=14", "loss_pct=10.00", "weeds.md 2, check 2e", COMPUTED)
+            .example("field=soybean-many days=23", "loss_pct=24.97", "weeds.md 2, check 2e", COMPUTED)
             .model(PostDelay::solve);
 
     private PostDelay() {}

@@ -36,6 +36,7 @@ public final class RateMargin {
 
     public static final Figure FIGURE = Figure.declare("rate-margin", Subject.WEEDS)
             .question("What is left with no spray, half the rate or the full rate?")
+            .alsoAsked("Is half a rate good enough?")
             .input(number("price_usd_bu", "Crop price", "$/bu", Range.POSITIVE, "4.50"))
             .input(number("yield_bu_ac", "Yield without weeds", "bu/ac", Range.POSITIVE, "180"))
             .input(Asked.DENSITY)
@@ -65,12 +66,12 @@ public final class RateMargin {
             .example(
                     "price_usd_bu=4.50 yield_bu_ac=180 density_m2=5 i_pct=5 a_pct=60 ed50_full_rates=.25 slope=2.2 product_usd_ac=14 pass_usd_ac=7.50",
                     "none_usd_ac=667.06 half_usd_ac=761.81 full_usd_ac=779.51 unconstrained_rate=1.100 best_rate=1.00",
-                    "the same",
+                    "economics-and-trials.md 4.3",
                     COMPUTED)
             .example(
                     "price_usd_bu=4.50 yield_bu_ac=180 density_m2=20 i_pct=5 a_pct=60 ed50_full_rates=.25 slope=2.2 product_usd_ac=14 pass_usd_ac=7.50",
                     "none_usd_ac=506.25 half_usd_ac=683.95 full_usd_ac=754.44 unconstrained_rate=1.712 best_rate=1.00",
-                    "the same",
+                    "economics-and-trials.md 4.3",
                     COMPUTED)
             .model(RateMargin::solve);
 

@@ -37,23 +37,35 @@ public final class ResidualControl {
                     "control_pct=99.71",
                     "weeds.md 4.4, check 4b",
                     COMPUTED)
-            .example("rate=1400 dt50_d=20 days=14 ed50=200 slope=3", "control_pct=98.77", "check 4b", COMPUTED)
+            .example(
+                    "rate=1400 dt50_d=20 days=14 ed50=200 slope=3",
+                    "control_pct=98.77",
+                    "weeds.md 4.4, check 4b",
+                    COMPUTED)
             .example(
                     "rate=1400 dt50_d=20 days=28 ed50=200 slope=3",
                     "control_pct=94.91 days_above_80=42.8138",
-                    "checks 4b, 4c",
+                    "weeds.md 4.4, checks 4b, 4c",
                     COMPUTED)
-            .example("rate=1400 dt50_d=20 days=42 ed50=200 slope=3", "control_pct=81.32", "check 4b", COMPUTED)
-            .example("rate=1400 dt50_d=20 days=56 ed50=200 slope=3", "control_pct=50.38", "check 4b", COMPUTED)
+            .example(
+                    "rate=1400 dt50_d=20 days=42 ed50=200 slope=3",
+                    "control_pct=81.32",
+                    "weeds.md 4.4, check 4b",
+                    COMPUTED)
+            .example(
+                    "rate=1400 dt50_d=20 days=56 ed50=200 slope=3",
+                    "control_pct=50.38",
+                    "weeds.md 4.4, check 4b",
+                    COMPUTED)
             .example(
                     "rate=1400 dt50_d=20 days=28 ed50=200 slope=3 lost_share=.4",
                     "days_above_80=28.0745",
-                    "check 4c",
+                    "weeds.md 4.4, check 4c",
                     COMPUTED)
             .example(
                     "rate=700 dt50_d=20 days=28 ed50=200 slope=3",
                     "days_above_80=22.8138",
-                    "half rate, check 4c",
+                    "half rate, check 4c, weeds.md 4.4",
                     COMPUTED)
             .model(ResidualControl::solve);
 
@@ -78,27 +90,27 @@ public final class ResidualControl {
             .example(
                     "first_pct=99 later_pct=85 first_day=28 later_day=56",
                     "dt50_over_slope_d=6.8 day_of_80=59",
-                    "acetochlor, encapsulated 0.38 kg/L, the same table",
+                    "acetochlor, encapsulated 0.38 kg/L, weeds.md 4.3",
                     COMPUTED)
             .example(
                     "first_pct=98 later_pct=61 first_day=28 later_day=56",
                     "dt50_over_slope_d=5.6 day_of_80=48",
-                    "acetochlor EC",
+                    "acetochlor EC, weeds.md 4.3",
                     COMPUTED)
             .example(
                     "first_pct=91 later_pct=61 first_day=28 later_day=56",
                     "dt50_over_slope_d=10.4 day_of_80=42",
-                    "dimethenamid",
+                    "dimethenamid, weeds.md 4.3",
                     COMPUTED)
             .example(
                     "first_pct=93 later_pct=46 first_day=28 later_day=56",
                     "dt50_over_slope_d=7.1 day_of_80=40",
-                    "pendimethalin",
+                    "pendimethalin, weeds.md 4.3",
                     COMPUTED)
             .example(
                     "first_pct=99 later_pct=95 first_day=28 later_day=56",
                     "dt50_over_slope_d=11.8 day_of_80=82",
-                    "acetochlor, encapsulated 0.46 kg/L",
+                    "acetochlor, encapsulated 0.46 kg/L, weeds.md 4.3",
                     COMPUTED)
             .model(ResidualControl::solveRecord);
 

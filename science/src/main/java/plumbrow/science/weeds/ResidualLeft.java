@@ -23,6 +23,7 @@ public final class ResidualLeft {
 
     public static final Figure FIGURE = Figure.declare("residual-left", Subject.WEEDS)
             .question("How much of the soil herbicide is left?")
+            .alsoAsked("How much residual is left?")
             .input(RATE)
             .input(DT50)
             .input(DAYS)
@@ -34,7 +35,7 @@ public final class ResidualLeft {
             .validity(
                     "One loss rate throughout; cold or dry soil is slower, so DT50 is that of the field, not of the laboratory.")
             .example("rate=1400 dt50_d=20 days=28", "left=530.501", "weeds.md 4.4, check 4a", COMPUTED)
-            .example("rate=1400 dt50_d=20 days=28 lost_share=.5", "left=265.250", "check 4a", COMPUTED)
+            .example("rate=1400 dt50_d=20 days=28 lost_share=.5", "left=265.250", "weeds.md 4.4, check 4a", COMPUTED)
             .model(ResidualLeft::solve);
 
     private ResidualLeft() {}

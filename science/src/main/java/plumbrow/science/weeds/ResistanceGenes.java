@@ -48,8 +48,8 @@ public final class ResistanceGenes {
                     "Recessive resistance counts only plants with both alleles. Where 20 % is not passed in 100,000 years the word never stands.")
             .caution("A teaching model: order of magnitude and direction, not a date.")
             .example("frequency=1e-6 control_pct=95 dominance_h=1", "years=4.0", "weeds.md 7.3 C", COMPUTED)
-            .example("frequency=1e-6 control_pct=95 dominance_h=.5", "years=6.0", "the same", COMPUTED)
-            .example("frequency=1e-3 control_pct=95 dominance_h=0", "years=59.0", "the same", COMPUTED)
+            .example("frequency=1e-6 control_pct=95 dominance_h=.5", "years=6.0", "weeds.md 7.3 C", COMPUTED)
+            .example("frequency=1e-3 control_pct=95 dominance_h=0", "years=59.0", "weeds.md 7.3 C", COMPUTED)
             .model(ResistanceGenes::solveAlleles);
 
     public static final Figure DOUBLE = Figure.declare("double-resistance", Subject.WEEDS)
@@ -83,11 +83,15 @@ public final class ResistanceGenes {
             .validity("Whole numbers as printed on labels. It counts sites, not whether each works on this weed.")
             .caution("Count only what works on the weed at this rate and size: two sites of which one fails is one.")
             .example("groups=5,5", "sites=1.0", "atrazine and metribuzin, weeds.md 7.1", MEMORY)
-            .example("groups=7,5", "sites=1.0 group_numbers=5", "linuron from an old label and atrazine", MEMORY)
-            .example("groups=15,8", "sites=1.0 group_numbers=15", "S-metolachlor and EPTC", MEMORY)
-            .example("groups=6,5", "sites=2.0", "bentazon and atrazine", MEMORY)
-            .example("groups=14,15", "sites=2.0", "flumioxazin and pyroxasulfone", MEMORY)
-            .example("groups=27,5", "sites=2.0", "mesotrione and atrazine", MEMORY)
+            .example(
+                    "groups=7,5",
+                    "sites=1.0 group_numbers=5",
+                    "linuron from an old label and atrazine, weeds.md 7.1",
+                    MEMORY)
+            .example("groups=15,8", "sites=1.0 group_numbers=15", "S-metolachlor and EPTC, weeds.md 7.1", MEMORY)
+            .example("groups=6,5", "sites=2.0", "bentazon and atrazine, weeds.md 7.1", MEMORY)
+            .example("groups=14,15", "sites=2.0", "flumioxazin and pyroxasulfone, weeds.md 7.1", MEMORY)
+            .example("groups=27,5", "sites=2.0", "mesotrione and atrazine, weeds.md 7.1", MEMORY)
             .model(ResistanceGenes::solveGroups);
 
     private ResistanceGenes() {}

@@ -63,29 +63,33 @@ public final class ResistanceYears {
             .example(
                     "initial_share=1e-6 control_pct=95 years=7 dormant_share=.627",
                     "first_year_above_20pct=7.0 shares=.000008087,.00006539,.0005282,.004232,.03188,.1681,.4044",
-                    "case 7b",
+                    "weeds.md 7.3, case 7b",
                     COMPUTED)
             .example(
                     "initial_share=1e-6 control_pct=95 dormant_share=.8",
                     "first_year_above_20pct=9.0",
-                    "case 7c",
+                    "weeds.md 7.3, case 7c",
                     COMPUTED)
             .example(
                     "initial_share=1e-6 control_pct=99 dormant_share=.627",
                     "first_year_above_20pct=4.0",
-                    "case 7d",
+                    "weeds.md 7.3, case 7d",
                     COMPUTED)
             .example(
                     "initial_share=1e-8 control_pct=95 dormant_share=.627",
                     "first_year_above_20pct=9.0",
-                    "case 7e",
+                    "weeds.md 7.3, case 7e",
                     COMPUTED)
             .example(
                     "initial_share=1e-6 control_pct=80 dormant_share=.627",
                     "first_year_above_20pct=14.0",
-                    "case 7f",
+                    "weeds.md 7.3, case 7f",
                     COMPUTED)
-            .example("initial_share=1e-6 control_pct=90", "first_year_above_20pct=6.0", "case 7g", COMPUTED)
+            .example(
+                    "initial_share=1e-6 control_pct=90",
+                    "first_year_above_20pct=6.0",
+                    "weeds.md 7.3, case 7g",
+                    COMPUTED)
             .model(ResistanceYears::solve);
 
     public static final Figure SELECTION = Figure.declare("resistance-selection", Subject.WEEDS)
@@ -111,12 +115,12 @@ public final class ResistanceYears {
             .example(
                     "initial_share=1e-6 control_pct=99 seed_life_yr=1",
                     "years=3.0 exact_years=2.64",
-                    "the same",
+                    "weeds.md 7.3 A",
                     COMPUTED)
             .example(
                     "initial_share=1e-8 control_pct=90 seed_life_yr=4 fitness=.5",
                     "years=21.0 exact_years=20.73",
-                    "the same",
+                    "weeds.md 7.3 A",
                     COMPUTED)
             .model(ResistanceYears::solveSelection);
 

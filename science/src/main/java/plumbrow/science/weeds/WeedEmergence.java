@@ -62,13 +62,21 @@ public final class WeedEmergence {
                             + " temperature.")
             .caution("Early stragglers come before any curve: walk the field.")
             .example("gdd=200 form=weibull e50=200 shape=2", "emerged_pct=50.0000", "weeds.md 3.4, check 3a", COMPUTED)
-            .example("gdd=400 form=weibull e50=200 shape=2", "emerged_pct=93.7500", "check 3a", COMPUTED)
-            .example("gdd=400 form=weibull e50=725 shape=2", "emerged_pct=19.0221", "morningglory, check 3b", COMPUTED)
-            .example("gdd=400 form=weibull scale=492.749 shape=2", "emerged_pct=48.2618", "check 3c", COMPUTED)
-            .example("gdd=100 form=gompertz b=8.44426 k=.01", "emerged_pct=4.476", "check 3d", COMPUTED)
-            .example("gdd=250 form=gompertz e50=250 k=.01", "emerged_pct=50.000", "check 3d", COMPUTED)
-            .example("gdd=400 form=gompertz e50=250 k=.01", "emerged_pct=85.670", "check 3d", COMPUTED)
-            .example("gdd=600 form=gompertz b=8.44426 k=.01", "emerged_pct=97.929", "check 3d", COMPUTED)
+            .example("gdd=400 form=weibull e50=200 shape=2", "emerged_pct=93.7500", "weeds.md 3.4, check 3a", COMPUTED)
+            .example(
+                    "gdd=400 form=weibull e50=725 shape=2",
+                    "emerged_pct=19.0221",
+                    "morningglory, check 3b, weeds.md 3.4",
+                    COMPUTED)
+            .example(
+                    "gdd=400 form=weibull scale=492.749 shape=2",
+                    "emerged_pct=48.2618",
+                    "weeds.md 3.4, check 3c",
+                    COMPUTED)
+            .example("gdd=100 form=gompertz b=8.44426 k=.01", "emerged_pct=4.476", "weeds.md 3.4, check 3d", COMPUTED)
+            .example("gdd=250 form=gompertz e50=250 k=.01", "emerged_pct=50.000", "weeds.md 3.4, check 3d", COMPUTED)
+            .example("gdd=400 form=gompertz e50=250 k=.01", "emerged_pct=85.670", "weeds.md 3.4, check 3d", COMPUTED)
+            .example("gdd=600 form=gompertz b=8.44426 k=.01", "emerged_pct=97.929", "weeds.md 3.4, check 3d", COMPUTED)
             .model(WeedEmergence::solve);
 
     private WeedEmergence() {}

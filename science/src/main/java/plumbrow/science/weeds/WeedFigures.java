@@ -6,7 +6,9 @@ import plumbrow.science.figure.Figure;
 /** The figures of this subject, in the order of the docs page. */
 public final class WeedFigures {
     public static final List<Figure> ALL = List.of(
+            WeedDensity.COUNT,
             WeedLoss.FIGURE,
+            WeedDensity.FOR_LOSS,
             WeedLossLate.FIGURE,
             MixedWeedLoss.FIGURE,
             RelativeLeafArea.FIGURE,
@@ -15,10 +17,15 @@ public final class WeedFigures {
             CriticalPeriod.FIGURE,
             CriticalWindow.FIGURE,
             PostDelay.FIGURE,
+            SoilHeat.FIGURE,
             WeedEmergence.FIGURE,
+            EmergenceSpecies.NAMED,
+            EmergenceSpecies.WATERHEMP,
             ResidualLeft.FIGURE,
             ResidualControl.FIGURE,
             ResidualControl.RECORD,
+            ResidualSoil.DOSE,
+            ResidualSoil.DAYS_LOST,
             HerbicideDose.FIGURE,
             HerbicideDose.HALF_DOSE,
             PassesControl.FIGURE,
@@ -26,9 +33,14 @@ public final class WeedFigures {
             SeedbankNext.FIGURE,
             SeedbankNext.CONTROL_NEEDED,
             SeedbankRotation.FIGURE,
+            WeedSeeds.LAMBSQUARTERS,
+            WeedSeeds.CROWDED,
+            WeedSeeds.CLEAN,
             ResistanceYears.FIGURE,
             ResistanceYears.SELECTION,
             ResistanceGenes.ALLELES,
+            GenotypeShares.FIGURE,
+            TwoHerbicides.FIGURE,
             ResistanceGenes.DOUBLE,
             ResistanceGenes.GROUPS);
 

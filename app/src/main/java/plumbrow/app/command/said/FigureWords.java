@@ -27,7 +27,24 @@ public final class FigureWords {
             }
         }
         return paper.gap()
-                .line("plumbrow figure ID shows what a figure needs; plumbrow figure ID key=value … answers it.")
+                .line(
+                        "plumbrow figure ID shows what a figure needs; plumbrow figure ID key=value … answers it; --search finds one by a question.")
+                .text();
+    }
+
+    /** The figures that answer a question, nearest first; or that there are none. */
+    public static String nearest(String asked, List<Figure> figures) {
+        Paper paper = new Paper();
+        if (figures.isEmpty()) {
+            return paper.line(
+                            "No figure asks “" + asked.strip() + "”. Try fewer words; plumbrow figure lists them all.")
+                    .text();
+        }
+        TextTable table = TextTable.empty().words("").words("");
+        figures.forEach(figure -> table.row(figure.id(), figure.question()));
+        return paper.table(table)
+                .gap()
+                .line("plumbrow figure ID shows what a figure needs.")
                 .text();
     }
 
@@ -73,7 +90,10 @@ public final class FigureWords {
                 paper.prose("  ", step.text());
             }
         }
-        paper.gap().prose("Source  ", answer.figure().source());
+        paper.gap().prose("Formula ", answer.figure().formula());
+        paper.prose(
+                "Source  ",
+                answer.figure().source() + " (" + answer.figure().status().words() + ")");
         cautions(paper, answer.cautions());
         return paper.text();
     }

@@ -71,6 +71,18 @@ public record FigureForm(
         return typed.getOrDefault(input.key(), "");
     }
 
+    /** What the answer was worked from, typed or taken where it was left out: on paper the boxes are not seen. */
+    public Map<Input, String> given() {
+        Map<Input, String> given = new LinkedHashMap<>();
+        for (Input input : figure.inputs()) {
+            String text = typed.getOrDefault(input.key(), input.fallback());
+            if (text != null) {
+                given.put(input, text);
+            }
+        }
+        return given;
+    }
+
     /** What is wrong with one input; empty where nothing is. */
     public String fault(Input input) {
         return input.key().equals(faultKey) ? fault : "";

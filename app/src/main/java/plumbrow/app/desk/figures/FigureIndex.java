@@ -1,40 +1,40 @@
 package plumbrow.app.desk.figures;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
+import plumbrow.science.FigureSearch;
+import plumbrow.science.Figures;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Subject;
 
-/** The figures that hold every word asked for, by subject. */
-public record FigureIndex(String asked, int of, List<Shelf> shelves) {
+/**
+ * The figures by subject, or those that answer a question.
+ *
+ * @param asked the question as typed, blank for none
+ * @param nearest the figures that answer it, nearest first; empty where none is asked
+ */
+public record FigureIndex(String asked, List<Figure> nearest) {
 
     /** The figures of one subject. */
     public record Shelf(Subject subject, List<Figure> figures) {}
 
-    static FigureIndex of(List<Figure> all, String asked) {
-        List<String> words =
-                Arrays.asList(asked.strip().toLowerCase(Locale.ROOT).split("\\s+"));
-        List<Shelf> shelves = new ArrayList<>();
-        for (Subject subject : Subject.values()) {
-            List<Figure> found = all.stream()
-                    .filter(figure -> figure.subject() == subject && holds(figure, words))
-                    .toList();
-            if (!found.isEmpty()) {
-                shelves.add(new Shelf(subject, found));
-            }
-        }
-        return new FigureIndex(asked, all.size(), List.copyOf(shelves));
+    static FigureIndex of(String asked) {
+        return new FigureIndex(asked, asked.isBlank() ? List.of() : FigureSearch.find(asked));
     }
 
-    public int found() {
-        return shelves.stream().mapToInt(shelf -> shelf.figures().size()).sum();
+    /** How many figures there are. */
+    public int of() {
+        return Figures.all().size();
     }
 
-    private static boolean holds(Figure figure, List<String> words) {
-        String text =
-                (figure.question() + " " + figure.id() + " " + figure.subject().title()).toLowerCase(Locale.ROOT);
-        return words.stream().allMatch(text::contains);
+    /** Every figure under its subject. */
+    public List<Shelf> shelves() {
+        return Arrays.stream(Subject.values())
+                .map(subject -> new Shelf(
+                        subject,
+                        Figures.all().stream()
+                                .filter(figure -> figure.subject() == subject)
+                                .toList()))
+                .toList();
     }
 }

@@ -11,7 +11,6 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestMethod;
 import org.springframework.web.bind.annotation.RequestParam;
 import plumbrow.app.desk.Asked;
-import plumbrow.science.Figures;
 import plumbrow.science.figure.Figure;
 
 /** The list of figures, and each as a form. */
@@ -19,7 +18,7 @@ import plumbrow.science.figure.Figure;
 public class FiguresPage {
     @GetMapping("/figures")
     String list(@RequestParam(name = "q", defaultValue = "") String asked, Model model) {
-        model.addAttribute("index", FigureIndex.of(Figures.all(), asked));
+        model.addAttribute("index", FigureIndex.of(asked));
         return "figures";
     }
 

@@ -13,10 +13,9 @@ import java.util.stream.Stream;
 import plumbrow.documents.workbook.form.Grid;
 import plumbrow.documents.workbook.form.Objections;
 
-/** A folder with one CSV file for each sheet, and the outlines of fields in a GeoJSON file beside them. */
+/** A folder with one CSV file for each sheet, and shapes in files beside them. */
 public final class CsvFolder {
     static final String ENDING = ".csv";
-    static final String BOUNDARIES = "boundaries.geojson";
 
     private CsvFolder() {}
 
@@ -37,16 +36,24 @@ public final class CsvFolder {
         if (grids.isEmpty()) {
             objections.at(fileName(folder), 0, "", "no CSV files", "a folder with a CSV file for each sheet");
         }
-        return outlined(folder, grids, objections);
+        for (GeoFile shapes : GeoFile.READ) {
+            grids = shaped(folder, shapes, grids, objections);
+        }
+        return grids;
     }
 
-    private static List<Grid> outlined(Path folder, List<Grid> grids, Objections objections) {
-        Path outlines = folder.resolve(BOUNDARIES);
-        if (!Files.isRegularFile(outlines)) {
+    /** The files of shapes that a written folder has. */
+    public static List<String> shapeFiles() {
+        return GeoFile.WRITTEN.stream().map(GeoFile::name).toList();
+    }
+
+    private static List<Grid> shaped(Path folder, GeoFile shapes, List<Grid> grids, Objections objections) {
+        Path file = folder.resolve(shapes.name());
+        if (!Files.isRegularFile(file)) {
             return grids;
         }
-        Optional<String> text = text(outlines, objections);
-        return text.isEmpty() ? grids : new BoundaryJoin(objections).join(grids, text.get());
+        Optional<String> text = text(file, objections);
+        return text.isEmpty() ? grids : new ShapeJoin(shapes, objections).join(grids, text.get());
     }
 
     private static List<Path> files(Path folder) throws IOException {

@@ -10,22 +10,25 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import plumbrow.documents.workbook.form.Cell;
 import plumbrow.documents.workbook.form.Column;
-import plumbrow.documents.workbook.ground.BoundaryFile;
+import plumbrow.documents.workbook.ground.GeoJsonFile;
 
-/** Writes pages as a folder of CSV files, and outlines into the GeoJSON file beside them. */
+/** Writes pages as a folder of CSV files, and shapes into the GeoJSON files beside them. */
 public final class CsvPages {
     private CsvPages() {}
 
     /** Writes into a folder that exists and is empty. */
     public static void write(List<Page> pages, Path folder) throws IOException {
         for (Page page : pages) {
-            boolean outlined = page.sheet().name().equals(BoundaryJoin.SHEET);
-            int outline = outlined ? page.column(BoundaryJoin.BOUNDARY) : -1;
-            Files.writeString(folder.resolve(page.sheet().name() + CsvFolder.ENDING), csv(page, outline));
-            if (outlined) {
-                outlines(page, outline, folder.resolve(CsvFolder.BOUNDARIES));
+            Optional<GeoFile> shapes = GeoFile.WRITTEN.stream()
+                    .filter(file -> file.sheet().equals(page.sheet().name()))
+                    .findFirst();
+            int shape = shapes.map(file -> page.column(file.shape())).orElse(-1);
+            Files.writeString(folder.resolve(page.sheet().name() + CsvFolder.ENDING), csv(page, shape));
+            if (shapes.isPresent()) {
+                shapes(page, shapes.get(), folder);
             }
         }
     }
@@ -48,14 +51,18 @@ public final class CsvPages {
         return plain ? text.toString() : "\uFEFF" + text;
     }
 
-    private static void outlines(Page page, int outline, Path file) throws IOException {
-        int field = page.column(BoundaryJoin.FIELD);
-        Map<String, String> byField = new LinkedHashMap<>();
+    private static void shapes(Page page, GeoFile file, Path folder) throws IOException {
+        int shape = page.column(file.shape());
+        Map<Map<String, String>, String> byKey = new LinkedHashMap<>();
         for (List<Cell> row : page.rows()) {
-            if (!(row.get(outline) instanceof Cell.Blank)) {
-                byField.put(row.get(field).found(), row.get(outline).found());
+            if (!(row.get(shape) instanceof Cell.Blank)) {
+                Map<String, String> key = new LinkedHashMap<>();
+                file.keys()
+                        .forEach(column ->
+                                key.put(column, row.get(page.column(column)).found()));
+                byKey.put(key, row.get(shape).found());
             }
         }
-        Files.writeString(file, BoundaryFile.write(byField));
+        Files.writeString(folder.resolve(file.name()), GeoJsonFile.write(byKey));
     }
 }

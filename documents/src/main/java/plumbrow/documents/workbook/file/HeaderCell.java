@@ -3,6 +3,7 @@ package plumbrow.documents.workbook.file;
 import java.util.List;
 import org.dhatim.fastexcel.DataValidationErrorStyle;
 import org.dhatim.fastexcel.Worksheet;
+import plumbrow.documents.workbook.form.CeilingKind;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.DateKind;
 import plumbrow.documents.workbook.form.ListKind;
@@ -44,7 +45,9 @@ final class HeaderCell {
     }
 
     private static boolean numeric(Column<?> column) {
-        return column.kind() instanceof NumberKind || column.kind() instanceof WholeKind;
+        return column.kind() instanceof NumberKind
+                || column.kind() instanceof WholeKind
+                || column.kind() instanceof CeilingKind;
     }
 
     private static double width(Column<?> column) {

@@ -1,6 +1,7 @@
 package plumbrow.documents.workbook.form;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One sheet of a file as it was found: cells in rows, before anyone knows what they mean.
@@ -16,10 +17,26 @@ public record Grid(String name, String place, List<Cell> header, List<Line> rows
         rows = List.copyOf(rows);
     }
 
-    /** A row of cells and its number as a spreadsheet counts: the header is row 1. */
-    public record Line(int number, List<Cell> cells) {
+    /**
+     * A row of cells.
+     *
+     * @param number as a spreadsheet counts: the header is row 1
+     * @param from where a person finds it, if that is not the sheet itself
+     */
+    public record Line(
+            int number, List<Cell> cells, @Nullable String from) {
         public Line {
             cells = List.copyOf(cells);
+        }
+
+        /** A row that stands on the sheet itself. */
+        public Line(int number, List<Cell> cells) {
+            this(number, cells, null);
+        }
+
+        /** The sheet or file in which a person finds it. */
+        public String place(Grid grid) {
+            return from == null ? grid.place() : from;
         }
 
         public Cell cell(int index) {

@@ -15,6 +15,7 @@ import plumbrow.advice.season.Season;
  *
  * @param name its name in the spreadsheet, and that of its CSV file
  * @param purpose what it holds, one sentence
+ * @param optional whether a workbook may do without it, which means that nothing of it is known
  * @param fewest fewest rows it may have
  * @param most most rows it may have
  * @param unique sets of columns in which no two rows may be the same
@@ -26,6 +27,7 @@ import plumbrow.advice.season.Season;
 public record Sheet<R>(
         String name,
         String purpose,
+        boolean optional,
         int fewest,
         int most,
         List<Column<?>> columns,
@@ -68,6 +70,7 @@ public record Sheet<R>(
         private final List<List<Column<?>>> unique = new ArrayList<>();
         private final List<RowCheck> checks = new ArrayList<>();
         private BiConsumer<R, Entry> show = (value, entry) -> {};
+        private boolean optional;
         private int fewest;
         private int most = MOST_ROWS;
 
@@ -87,6 +90,12 @@ public record Sheet<R>(
             columns.addAll(law.columns());
             checks.add(law);
             show = show.andThen((value, entry) -> law.show(getter.of(value), entry));
+            return this;
+        }
+
+        /** A workbook may do without this sheet. */
+        public Maker<R> optional() {
+            optional = true;
             return this;
         }
 
@@ -115,6 +124,7 @@ public record Sheet<R>(
             return new Sheet<>(
                     name,
                     purpose,
+                    optional,
                     fewest,
                     most,
                     List.copyOf(columns),

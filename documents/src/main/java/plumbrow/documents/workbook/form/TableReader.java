@@ -34,7 +34,9 @@ public final class TableReader {
     }
 
     private String rowsWanted() {
-        return sheet.most() == sheet.fewest() ? "exactly " + count(sheet.most()) : "at least " + count(sheet.fewest());
+        return sheet.most() == sheet.fewest()
+                ? "exactly " + count(sheet.most())
+                : sheet.fewest() == 0 ? "at most " + count(sheet.most()) : "at least " + count(sheet.fewest());
     }
 
     private static String count(int rows) {
@@ -87,7 +89,7 @@ public final class TableReader {
                     i >= grid.header().size() || grid.header().get(i).found().isBlank();
             if (unnamed && !line.cell(i).found().isBlank() && !columns.containsKey(i)) {
                 objections.at(
-                        grid.place(),
+                        line.place(grid),
                         line.number(),
                         "number " + (i + 1),
                         line.cell(i).found(),
@@ -106,14 +108,14 @@ public final class TableReader {
                 value(grid, line, column, cell, values);
             } else if (column.required()) {
                 objections.at(
-                        grid.place(),
+                        line.place(grid),
                         line.number(),
                         column.key(),
                         "",
                         column.kind().words());
             }
         });
-        Row row = new Row(grid.place(), line.number(), cells, values);
+        Row row = new Row(line.place(grid), line.number(), cells, values);
         sheet.checks().forEach(check -> check.check(row, objections));
         return row;
     }
@@ -122,7 +124,7 @@ public final class TableReader {
         try {
             values.put(column.key(), column.kind().read(cell));
         } catch (Misread misread) {
-            objections.at(grid.place(), line.number(), column.key(), cell.found(), misread.expected());
+            objections.at(line.place(grid), line.number(), column.key(), cell.found(), misread.expected());
         }
     }
 }

@@ -17,18 +17,22 @@ public final class GeoJson {
 
     /** The boundary that a geometry's text describes. */
     public static Boundary read(String geometry) throws NoBoundary {
-        Geometry shape;
+        return Outline.boundary(geometry(geometry, WANTED));
+    }
+
+    /** Whatever geometry the text describes; {@code wanted} says what is expected where it describes none. */
+    static Geometry geometry(String text, String wanted) throws NoBoundary {
         try {
-            shape = new GeoJsonReader().read(geometry);
+            Geometry shape = new GeoJsonReader().read(text);
+            if (shape != null) {
+                return shape;
+            }
         } catch (ParseException | RuntimeException unreadable) {
             // The reader throws whatever its casts and lookups throw when a member is missing or of another type.
             boolean open = String.valueOf(unreadable.getMessage()).contains("closed");
-            throw new NoBoundary(open ? "rings that end where they begin" : WANTED);
+            throw new NoBoundary(open ? "rings that end where they begin" : wanted);
         }
-        if (shape == null) {
-            throw new NoBoundary(WANTED);
-        }
-        return Outline.boundary(shape);
+        throw new NoBoundary(wanted);
     }
 
     /** The geometry's text, from which {@link #read} makes the same boundary to the last digit. */
@@ -46,9 +50,11 @@ public final class GeoJson {
     }
 
     private static String ring(List<Boundary.Point> ring) {
-        return ring.stream()
-                .map(point -> "[" + number(point.longitude()) + "," + number(point.latitude()) + "]")
-                .collect(Collectors.joining(",", "[", "]"));
+        return ring.stream().map(GeoJson::place).collect(Collectors.joining(",", "[", "]"));
+    }
+
+    static String place(Boundary.Point point) {
+        return "[" + number(point.longitude()) + "," + number(point.latitude()) + "]";
     }
 
     private static String number(double degrees) {

@@ -19,11 +19,7 @@ final class Outline {
         if (shape.isEmpty() || !Stream.of("Polygon", "MultiPolygon").toList().contains(shape.getGeometryType())) {
             throw new NoBoundary("a Polygon or MultiPolygon, not a " + shape.getGeometryType());
         }
-        for (Coordinate place : shape.getCoordinates()) {
-            if (!(Math.abs(place.x) <= 180 && Math.abs(place.y) <= 90)) {
-                throw new NoBoundary("longitude and latitude in degrees, in that order, not " + text(place));
-            }
-        }
+        checkDegrees(shape);
         TopologyValidationError error = new IsValidOp(shape).getValidationError();
         if (error != null) {
             throw new NoBoundary("an outline that does not cross or touch itself; it does ("
@@ -32,6 +28,14 @@ final class Outline {
         return new Boundary(IntStream.range(0, shape.getNumGeometries())
                 .mapToObj(i -> polygon((Polygon) shape.getGeometryN(i)))
                 .toList());
+    }
+
+    static void checkDegrees(Geometry shape) throws NoBoundary {
+        for (Coordinate place : shape.getCoordinates()) {
+            if (!(Math.abs(place.x) <= 180 && Math.abs(place.y) <= 90)) {
+                throw new NoBoundary("longitude and latitude in degrees, in that order, not " + text(place));
+            }
+        }
     }
 
     private static Boundary.Polygon polygon(Polygon polygon) {

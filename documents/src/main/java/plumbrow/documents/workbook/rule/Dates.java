@@ -6,15 +6,19 @@ import plumbrow.documents.workbook.form.Objections;
 import plumbrow.documents.workbook.form.Row;
 import plumbrow.documents.workbook.form.Sheet;
 import plumbrow.documents.workbook.form.Tables;
+import plumbrow.documents.workbook.sheet.CareSheet;
 import plumbrow.documents.workbook.sheet.HistorySheet;
 import plumbrow.documents.workbook.sheet.InsectSheet;
+import plumbrow.documents.workbook.sheet.LogSheet;
+import plumbrow.documents.workbook.sheet.NextCropSheet;
 import plumbrow.documents.workbook.sheet.PassSheet;
 import plumbrow.documents.workbook.sheet.SeasonSheet;
 import plumbrow.documents.workbook.sheet.ShelfSheet;
 
 /**
- * Dates fit the season. Passes lie between July before the harvest year, when stubble is worked for autumn seeding, and
- * the end of the harvest year; nothing was scouted or read after the day of the outlook.
+ * Dates fit the season. Passes, planned or done, lie between July before the harvest year, when stubble is worked for
+ * autumn seeding, and the end of the harvest year; what follows is planted from the harvest year on; nothing was scouted
+ * or read after the day of the outlook.
  */
 final class Dates implements Rule {
     @Override
@@ -25,14 +29,20 @@ final class Dates implements Rule {
             if (year != null) {
                 LocalDate last = LocalDate.of(year, 12, 31);
                 within(season, SeasonSheet.AS_OF, LocalDate.of(year - 1, 1, 1), last, year, objections);
+                LocalDate stubble = LocalDate.of(year - 1, 7, 1);
                 for (Row pass : tables.rows(PassSheet.SHEET)) {
-                    within(pass, PassSheet.DATE, LocalDate.of(year - 1, 7, 1), last, year, objections);
+                    within(pass, PassSheet.DATE, stubble, last, year, objections);
                 }
+                for (Row line : tables.rows(LogSheet.SHEET)) {
+                    within(line, LogSheet.DATE, stubble, last, year, objections);
+                }
+                followers(tables, year, objections);
                 earlierYears(tables, year, objections);
             }
             if (asOf != null) {
                 notAfter(tables, InsectSheet.SHEET, InsectSheet.SCOUTED, asOf, objections);
                 notAfter(tables, ShelfSheet.SHEET, ShelfSheet.LABEL_DATE, asOf, objections);
+                notAfter(tables, CareSheet.SHEET, CareSheet.CONFIRMED, asOf, objections);
             }
         }
     }
@@ -42,6 +52,17 @@ final class Dates implements Rule {
         LocalDate date = row.find(column);
         if (date != null && (date.isBefore(first) || date.isAfter(last))) {
             objections.at(row, column, "a day of the season of " + year + ", between " + first + " and " + last);
+        }
+    }
+
+    private static void followers(Tables tables, int year, Objections objections) {
+        LocalDate first = LocalDate.of(year, 1, 1);
+        LocalDate last = LocalDate.of(year + 2, 12, 31);
+        for (Row row : tables.rows(NextCropSheet.SHEET)) {
+            LocalDate planted = row.find(NextCropSheet.PLANTED);
+            if (planted != null && (planted.isBefore(first) || planted.isAfter(last))) {
+                objections.at(row, NextCropSheet.PLANTED, "a day between " + first + " and " + last);
+            }
         }
     }
 

@@ -16,7 +16,10 @@ public final class Rules {
             new PassesFit(),
             new UnitsAgree(),
             new LabelRates(),
-            new SeedsComplete());
+            new SeedsComplete(),
+            new LookedOver(),
+            new SpraysFit(),
+            new OneTank());
 
     private Rules() {}
 

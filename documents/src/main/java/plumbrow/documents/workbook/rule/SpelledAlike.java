@@ -1,10 +1,12 @@
 package plumbrow.documents.workbook.rule;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import plumbrow.advice.shelf.ProductKind;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.Near;
 import plumbrow.documents.workbook.form.Objections;
@@ -15,6 +17,13 @@ import plumbrow.documents.workbook.sheet.ActiveLimitSheet;
 import plumbrow.documents.workbook.sheet.ActiveSheet;
 import plumbrow.documents.workbook.sheet.ControlSheet;
 import plumbrow.documents.workbook.sheet.InsectSheet;
+import plumbrow.documents.workbook.sheet.LogSheet;
+import plumbrow.documents.workbook.sheet.MixRuleSheet;
+import plumbrow.documents.workbook.sheet.NextCropSheet;
+import plumbrow.documents.workbook.sheet.PeopleSheet;
+import plumbrow.documents.workbook.sheet.PlantBackSheet;
+import plumbrow.documents.workbook.sheet.ResistanceSheet;
+import plumbrow.documents.workbook.sheet.ShelfSheet;
 import plumbrow.documents.workbook.sheet.TraitSheet;
 import plumbrow.documents.workbook.sheet.WeedSheet;
 
@@ -29,21 +38,43 @@ final class SpelledAlike implements Rule {
     public void check(Tables tables, Objections objections) {
         Set<String> insects =
                 tables.index(InsectSheet.SHEET, InsectSheet.INSECT).keySet();
+        Set<String> weeds = tables.index(WeedSheet.SHEET, WeedSheet.WEED).keySet();
         Set<String> pests = new HashSet<>(insects);
-        pests.addAll(tables.index(WeedSheet.SHEET, WeedSheet.WEED).keySet());
+        pests.addAll(weeds);
         alike(tables, ControlSheet.SHEET, ControlSheet.PEST, pests, objections);
         alike(tables, TraitSheet.SHEET, TraitSheet.INSECT, insects, objections);
+        alike(tables, ResistanceSheet.SHEET, ResistanceSheet.WEED, weeds, objections);
+        labels(tables, objections);
         oneGroup(tables, objections);
         limits(tables, objections);
     }
 
+    /** Labels name crops, products, ingredients and people that the shelf or the fields may not have. */
+    private static void labels(Tables tables, Objections objections) {
+        Set<String> following =
+                tables.index(NextCropSheet.SHEET, NextCropSheet.CROP).keySet();
+        alike(tables, PlantBackSheet.SHEET, PlantBackSheet.NEXT_CROP, following, objections);
+        Set<String> partners =
+                new HashSet<>(tables.index(ShelfSheet.SHEET, ShelfSheet.PRODUCT).keySet());
+        partners.addAll(tables.index(ActiveSheet.SHEET, ActiveSheet.INGREDIENT).keySet());
+        partners.addAll(
+                Arrays.stream(ProductKind.values()).map(ProductKind::word).toList());
+        alike(tables, MixRuleSheet.SHEET, MixRuleSheet.PARTNER, partners, "as it is spelled elsewhere", objections);
+        Set<String> people = tables.index(PeopleSheet.SHEET, PeopleSheet.PERSON).keySet();
+        alike(tables, LogSheet.SHEET, LogSheet.APPLICATOR, people, "as the sheet people spells it", objections);
+    }
+
     private static void alike(
-            Tables tables, Sheet<?> sheet, Column<String> column, Set<String> pests, Objections objections) {
+            Tables tables, Sheet<?> sheet, Column<String> column, Set<String> names, Objections objections) {
+        alike(tables, sheet, column, names, "as the fields' rows spell it", objections);
+    }
+
+    private static void alike(
+            Tables tables, Sheet<?> sheet, Column<String> column, Set<String> names, String as, Objections objections) {
         for (Row row : tables.rows(sheet)) {
             String name = row.find(column);
-            if (name != null && !pests.contains(name)) {
-                Near.to(name, pests, ONE_SLIP)
-                        .ifPresent(near -> objections.at(row, column, near + ", as the fields' rows spell it"));
+            if (name != null && !names.contains(name)) {
+                Near.to(name, names, ONE_SLIP).ifPresent(near -> objections.at(row, column, near + ", " + as));
             }
         }
     }

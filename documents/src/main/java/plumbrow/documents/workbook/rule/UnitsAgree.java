@@ -14,8 +14,10 @@ import plumbrow.documents.workbook.form.Tables;
 import plumbrow.documents.workbook.sheet.ActiveSheet;
 import plumbrow.documents.workbook.sheet.ControlSheet;
 import plumbrow.documents.workbook.sheet.LabelUseSheet;
+import plumbrow.documents.workbook.sheet.LogSheet;
 import plumbrow.documents.workbook.sheet.PassSheet;
 import plumbrow.documents.workbook.sheet.ShelfSheet;
+import plumbrow.documents.workbook.sheet.SoilRateSheet;
 
 /**
  * All amounts of a product are of one kind: a product priced by the gallon is not put out by the pound. Seed may be
@@ -31,6 +33,8 @@ final class UnitsAgree implements Rule {
         check(tables, shelf, LabelUseSheet.SHEET, LabelUseSheet.PRODUCT, LabelUseSheet.RATE_UNIT, objections);
         check(tables, shelf, LabelUseSheet.SHEET, LabelUseSheet.PRODUCT, LabelUseSheet.SEASON_MAX_UNIT, objections);
         check(tables, shelf, ControlSheet.SHEET, ControlSheet.PRODUCT, ControlSheet.RATE_UNIT, objections);
+        check(tables, shelf, SoilRateSheet.SHEET, SoilRateSheet.PRODUCT, SoilRateSheet.RATE_UNIT, objections);
+        check(tables, shelf, LogSheet.SHEET, LogSheet.PRODUCT, LogSheet.RATE_UNIT, objections);
         check(tables, shelf, PassSheet.SHEET, PassSheet.PRODUCT, PassSheet.RATE_UNIT, objections);
     }
 

@@ -40,9 +40,9 @@ public final class FieldSheet {
                     "{\"type\":\"Polygon\",\"coordinates\":"
                             + "[[[-93.6,42.0],[-93.59,42.0],[-93.59,42.004],[-93.6,42.004],[-93.6,42.0]]]}")
             .blankMeans("not on file");
-    static final Column<String> STATE = Column.of("state", Words.STATE, "state it lies in, postal code", "IA")
+    public static final Column<String> STATE = Column.of("state", Words.STATE, "state it lies in, postal code", "IA")
             .need();
-    static final Column<String> COUNTY = Column.of(
+    public static final Column<String> COUNTY = Column.of(
                     "county", TextKind.NAME, "county it lies in, without the word County", "Adams")
             .need();
     public static final Column<Crop> CROP =

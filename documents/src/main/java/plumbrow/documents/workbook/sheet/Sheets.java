@@ -9,8 +9,15 @@ import java.util.Map;
 import java.util.Optional;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
+import plumbrow.advice.crew.Crew;
+import plumbrow.advice.crew.Person;
+import plumbrow.advice.field.Field;
 import plumbrow.advice.pests.Pests;
+import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.season.Work;
+import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.LabelBook;
 import plumbrow.advice.shelf.Shelf;
 import plumbrow.documents.workbook.form.Sheet;
 import plumbrow.documents.workbook.form.Tables;
@@ -35,7 +42,22 @@ public final class Sheets {
             ControlSheet.SHEET,
             CourseSheet.SHEET,
             PassSheet.SHEET,
-            OutlookSheet.SHEET);
+            OutlookSheet.SHEET,
+            TermsSheet.SHEET,
+            SoilRateSheet.SHEET,
+            SetbackSheet.SHEET,
+            PlantBackSheet.SHEET,
+            MixRuleSheet.SHEET,
+            SpecialLabelSheet.SHEET,
+            CareSheet.SHEET,
+            SurroundingsSheet.SHEET,
+            AlsoInSheet.SHEET,
+            NextCropSheet.SHEET,
+            ResistanceSheet.SHEET,
+            SpraySheet.SHEET,
+            PeopleSheet.SHEET,
+            CrewSheet.SHEET,
+            LogSheet.SHEET);
 
     private Sheets() {}
 
@@ -62,13 +84,48 @@ public final class Sheets {
                         tables.values(ActiveSheet.SHEET),
                         tables.values(LabelUseSheet.SHEET),
                         tables.values(ActiveLimitSheet.SHEET),
-                        tables.values(ControlSheet.SHEET)),
+                        tables.values(ControlSheet.SHEET),
+                        labels(tables)),
                 new Pests(
                         tables.values(InsectSheet.SHEET),
                         tables.values(TraitDoubtSheet.SHEET),
-                        tables.values(WeedSheet.SHEET)),
+                        tables.values(WeedSheet.SHEET),
+                        tables.values(ResistanceSheet.SHEET)),
                 courses(tables),
-                tables.values(OutlookSheet.SHEET));
+                tables.values(OutlookSheet.SHEET),
+                ground(tables),
+                work(tables));
+    }
+
+    private static LabelBook labels(Tables tables) {
+        return new LabelBook(
+                tables.values(TermsSheet.SHEET),
+                tables.values(SoilRateSheet.SHEET),
+                tables.values(SetbackSheet.SHEET),
+                tables.values(PlantBackSheet.SHEET),
+                tables.values(MixRuleSheet.SHEET),
+                tables.values(SpecialLabelSheet.SHEET),
+                tables.values(CareSheet.SHEET));
+    }
+
+    private static Ground ground(Tables tables) {
+        List<SurroundingsSheet.Line> lines = tables.values(SurroundingsSheet.SHEET);
+        List<String> fields =
+                tables.values(FieldSheet.SHEET).stream().map(Field::name).toList();
+        return new Ground(
+                SurroundingsSheet.surveyed(lines, fields),
+                SurroundingsSheet.features(lines),
+                tables.values(AlsoInSheet.SHEET),
+                tables.values(NextCropSheet.SHEET));
+    }
+
+    private static Work work(Tables tables) {
+        List<Person> people = tables.values(PeopleSheet.SHEET);
+        Crew crew = tables.values(CrewSheet.SHEET).stream()
+                .findFirst()
+                .map(line -> new Crew(people, line.gear(), line.display()))
+                .orElse(new Crew(people, null, Ask.UNKNOWN));
+        return new Work(tables.values(SpraySheet.SHEET), crew, tables.values(LogSheet.SHEET));
     }
 
     /** Courses with their passes in the order of their numbers, in whatever order the rows stand. */

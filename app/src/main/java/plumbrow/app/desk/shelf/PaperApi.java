@@ -1,0 +1,108 @@
+package plumbrow.app.desk.shelf;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+import plumbrow.app.book.BookException;
+import plumbrow.app.book.StoredPaper;
+import plumbrow.app.desk.door.NotHereException;
+import plumbrow.app.json.CardSummary;
+import plumbrow.app.json.Json;
+import plumbrow.app.json.PaperSummary;
+import plumbrow.documents.card.ContainerText;
+import plumbrow.documents.paper.Mark;
+import plumbrow.documents.paper.PaperTrouble;
+import plumbrow.documents.paper.Quote;
+
+/** Papers for programs, with a sentence under "error" where there is none. */
+@RestController
+public class PaperApi {
+    private final ShelfPapers papers;
+    private final Clock clock;
+
+    public PaperApi(ShelfPapers papers, Clock clock) {
+        this.papers = papers;
+        this.clock = clock;
+    }
+
+    private record Fault(String error) {}
+
+    private record Paper(PaperSummary.OfPaper paper, PaperSummary.OfProduct product, List<Value> values) {}
+
+    private record Value(
+            String title,
+            String says,
+            boolean sure,
+            @Nullable Integer page,
+            @Nullable String words,
+            List<Mark> marks) {
+        static Value of(Place place) {
+            Quote quote = place.quote();
+            return quote == null
+                    ? new Value(place.title(), place.says(), place.sure(), null, null, List.of())
+                    : new Value(place.title(), place.says(), place.sure(), quote.page(), quote.words(), quote.marks());
+        }
+    }
+
+    @GetMapping("/api/papers")
+    ResponseEntity<byte[]> papers() {
+        return json(
+                HttpStatus.OK,
+                Json.of(papers.all().stream().map(PaperSummary.OfPaper::of).toList()));
+    }
+
+    @GetMapping("/api/papers/{id}")
+    ResponseEntity<byte[]> paper(@PathVariable int id) {
+        StoredPaper stored = papers.stored(id);
+        return json(
+                HttpStatus.OK,
+                Json.of(new Paper(
+                        PaperSummary.OfPaper.of(stored),
+                        PaperSummary.OfProduct.of(papers.product(id), LocalDate.now(clock)),
+                        Place.all(papers.read(id)).stream().map(Value::of).toList())));
+    }
+
+    @GetMapping("/api/papers/{id}/card")
+    ResponseEntity<byte[]> card(@PathVariable int id, @RequestParam(defaultValue = "") String container) {
+        if (!container.isBlank() && ContainerText.read(container).isEmpty()) {
+            return json(
+                    HttpStatus.BAD_REQUEST,
+                    Json.of(new Fault("container is '" + container + "'; expected " + ContainerText.EXPECTED + ".")));
+        }
+        return json(
+                HttpStatus.OK,
+                Json.of(CardSummary.of(
+                        papers.card(id, ContainerText.read(container).orElse(null), LocalDate.now(clock)))));
+    }
+
+    @ExceptionHandler(NotHereException.class)
+    ResponseEntity<byte[]> notHere(NotHereException fault) {
+        return json(HttpStatus.NOT_FOUND, Json.of(new Fault(String.valueOf(fault.getMessage()))));
+    }
+
+    @ExceptionHandler(PaperTrouble.class)
+    ResponseEntity<byte[]> unreadable(PaperTrouble fault) {
+        return json(HttpStatus.UNPROCESSABLE_CONTENT, Json.of(new Fault(String.valueOf(fault.getMessage()))));
+    }
+
+    @ExceptionHandler(BookException.class)
+    ResponseEntity<byte[]> book(BookException fault) {
+        return json(HttpStatus.SERVICE_UNAVAILABLE, Json.of(new Fault(String.valueOf(fault.getMessage()))));
+    }
+
+    private static ResponseEntity<byte[]> json(HttpStatus status, String text) {
+        return ResponseEntity.status(status)
+                .contentType(MediaType.APPLICATION_JSON)
+                .body(text.getBytes(StandardCharsets.UTF_8));
+    }
+}

@@ -1,0 +1,126 @@
+package plumbrow.app.desk.shelf;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.DisposableBean;
+import plumbrow.advice.quantity.Amount;
+import plumbrow.app.book.StoredPaper;
+import plumbrow.app.desk.DeskBook;
+import plumbrow.app.desk.door.NotHereException;
+import plumbrow.app.papers.Cards;
+import plumbrow.app.papers.Intake;
+import plumbrow.app.papers.PaperDesk;
+import plumbrow.app.papers.ReadPaper;
+import plumbrow.documents.card.ProductCard;
+import plumbrow.documents.label.LabelPaper;
+import plumbrow.documents.paper.PagePicture;
+import plumbrow.documents.sheet.SafetySheet;
+import plumbrow.documents.shelf.FiledPaper;
+import plumbrow.documents.shelf.ShelfProduct;
+import plumbrow.documents.shelf.Shelves;
+
+/** The papers of the book as the desk shows them: read once, drawn once, and let go when there are many. */
+public final class ShelfPapers implements DisposableBean {
+    public static final int MOST_MB_A_FILE = 32;
+    public static final int MOST_MB_AT_ONCE = 256;
+    public static final int MOST_FILES = 300;
+
+    private static final int READ_AT_HAND = 60;
+    private static final long PICTURES_AT_HAND = 40L << 20;
+    private static final int LONGEST_PX = 1500;
+
+    private final DeskBook book;
+    private final PaperDesk reader = new PaperDesk();
+    private final Latest<Integer, ReadPaper> read = new Latest<>(READ_AT_HAND, paper -> 1);
+    private final Latest<List<Integer>, PagePicture.Drawn> pictures =
+            new Latest<>(PICTURES_AT_HAND, drawn -> drawn.png().length);
+
+    public ShelfPapers(DeskBook book) {
+        this.book = book;
+    }
+
+    List<StoredPaper> all() {
+        return book.papers();
+    }
+
+    List<FiledPaper> filed() {
+        return all().stream().map(StoredPaper::paper).toList();
+    }
+
+    StoredPaper stored(int number) {
+        return all().stream()
+                .filter(paper -> paper.number() == number)
+                .findFirst()
+                .orElseThrow(() -> new NotHereException("There is no paper number " + number + " in this book."));
+    }
+
+    byte[] file(int number) {
+        return book.paperFile(number)
+                .orElseThrow(() -> new NotHereException("There is no paper number " + number + " in this book."));
+    }
+
+    /** What a paper says; it was readable when it came, so the number of a paper that is there is enough. */
+    ReadPaper read(int number) {
+        return read.get(
+                number, () -> reader.read(file(number), stored(number).paper().fileName()));
+    }
+
+    SafetySheet sheet(int number) {
+        if (read(number) instanceof ReadPaper.Sheet sheet) {
+            return sheet.sheet();
+        }
+        throw new NotHereException("Paper number " + number + " is not a safety sheet, and a card is made from one.");
+    }
+
+    /** Whether pictures can be made of a paper. */
+    boolean drawable(int number) {
+        byte[] file = file(number);
+        String start = new String(file, 0, Math.min(1024, file.length), java.nio.charset.StandardCharsets.ISO_8859_1);
+        return start.contains("%PDF-");
+    }
+
+    PagePicture.Drawn picture(int number, int page) {
+        return pictures.get(
+                List.of(number, page),
+                () -> PagePicture.draw(file(number), stored(number).paper().fileName(), page, LONGEST_PX));
+    }
+
+    /** The product that a paper belongs to. */
+    ShelfProduct product(int number) {
+        return Shelves.holding(filed(), number)
+                .orElseThrow(() -> new NotHereException("There is no paper number " + number + " in this book."));
+    }
+
+    /** The card of a safety sheet, with the label that belongs to it. */
+    ProductCard card(int sheet, @Nullable Amount container, LocalDate today) {
+        return Cards.of(
+                sheet(sheet),
+                label(sheet).orElse(null),
+                container,
+                book.season().orElse(null),
+                today);
+    }
+
+    Optional<FiledPaper> labelOf(int sheet) {
+        return product(sheet).label();
+    }
+
+    private Optional<LabelPaper> label(int sheet) {
+        return labelOf(sheet)
+                .flatMap(filed -> read(filed.number()) instanceof ReadPaper.Label label
+                        ? Optional.of(label.label())
+                        : Optional.empty());
+    }
+
+    Intake.Outcome add(byte[] content, String name, Instant at) {
+        return Intake.add(book::keep, reader, content, name, at);
+    }
+
+    @Override
+    public void destroy() {
+        reader.close();
+    }
+}

@@ -1,0 +1,161 @@
+package plumbrow.app.papers;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import plumbrow.documents.apart.ApartReader;
+import plumbrow.documents.card.RegistrationNumber;
+import plumbrow.documents.label.LabelContent;
+import plumbrow.documents.label.LabelKind;
+import plumbrow.documents.label.LabelPaper;
+import plumbrow.documents.label.LabelReader;
+import plumbrow.documents.label.LabelReading;
+import plumbrow.documents.paper.Paper;
+import plumbrow.documents.paper.PaperTrouble;
+import plumbrow.documents.sheet.Content;
+import plumbrow.documents.sheet.Reading;
+import plumbrow.documents.sheet.SafetySheet;
+import plumbrow.documents.sheet.SheetReader;
+import plumbrow.documents.sheet.ValueKind;
+import plumbrow.documents.shelf.FiledPaper;
+
+/**
+ * Reads files and tells what sort of paper each is. Every file is first read in a process apart, with its limits of time and
+ * memory; a label, whose tables are laid out otherwise, is then read once more for itself.
+ */
+public final class PaperDesk implements AutoCloseable {
+    /** A sheet has sixteen sections; a label has headings that are like two or three of them. */
+    private static final int SECTIONS_OF_A_SHEET = 5;
+
+    /** A paper with two of these is a label. */
+    private static final Set<LabelKind> SIGNS_OF_A_LABEL = Set.of(
+            LabelKind.REGISTRATION,
+            LabelKind.SIGNAL_WORD,
+            LabelKind.CHILD_STATEMENT,
+            LabelKind.ACTIVE,
+            LabelKind.GEAR,
+            LabelKind.USE_RATE,
+            LabelKind.REENTRY);
+
+    private final ApartReader reader = new ApartReader();
+
+    /**
+     * Reads a file from disk.
+     *
+     * @throws PaperTrouble if it can't be read, or is neither a safety sheet nor a label
+     */
+    public ReadPaper read(Path file) {
+        String name = String.valueOf(file.getFileName());
+        Paper paper = reader.paper(file);
+        SafetySheet sheet = SheetReader.read(paper);
+        if (sheet.sections().size() >= SECTIONS_OF_A_SHEET) {
+            return new ReadPaper.Sheet(filed(name, sheet), sheet);
+        }
+        if (paper.needsTyping()) {
+            return new ReadPaper.Scan(new FiledPaper(
+                    0,
+                    FiledPaper.Kind.UNKNOWN,
+                    name,
+                    "",
+                    "",
+                    null,
+                    paper.pages().size(),
+                    true));
+        }
+        LabelPaper label = LabelReader.read(file);
+        if (signs(label) >= 2) {
+            return new ReadPaper.Label(filed(name, label), label);
+        }
+        throw new PaperTrouble(name
+                + " reads neither as a safety sheet (too few of its sixteen sections) nor as a label (no registration number,"
+                + " signal word or ingredients).");
+    }
+
+    /** Reads the bytes of a file, which leaves nothing on the disk. */
+    public ReadPaper read(byte[] content, String name) {
+        try {
+            Path folder = Files.createTempDirectory("plumbrow-paper");
+            Path file = folder.resolve(plainName(name));
+            try {
+                Files.write(file, content);
+                return read(file);
+            } finally {
+                Files.deleteIfExists(file);
+                Files.deleteIfExists(folder);
+            }
+        } catch (IOException full) {
+            throw new PaperTrouble(name + " could not be read: this machine has no room for it.", full);
+        }
+    }
+
+    @Override
+    public void close() {
+        reader.close();
+    }
+
+    /** The last part of a name, without signs that a disk might refuse. */
+    public static String plainName(String name) {
+        String last = name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
+        String plain = last.replaceAll("[^\\p{L}\\p{N} ._()+-]", "_").strip();
+        String shorter = plain.length() > 120 ? plain.substring(plain.length() - 120) : plain;
+        return shorter.isEmpty() || shorter.matches("\\.+") ? "paper" : shorter;
+    }
+
+    private static int signs(LabelPaper label) {
+        return label.readings().stream()
+                .map(LabelReading::kind)
+                .filter(SIGNS_OF_A_LABEL::contains)
+                .collect(Collectors.toSet())
+                .size();
+    }
+
+    private static FiledPaper filed(String name, SafetySheet sheet) {
+        return new FiledPaper(
+                0,
+                FiledPaper.Kind.SAFETY_SHEET,
+                name,
+                said(sheet.of(ValueKind.PRODUCT_NAME)),
+                number(said(sheet.of(ValueKind.REGISTRATION_NUMBER))),
+                dated(sheet),
+                sheet.pages(),
+                sheet.needsTyping());
+    }
+
+    private static @Nullable LocalDate dated(SafetySheet sheet) {
+        for (ValueKind kind : List.of(ValueKind.REVISION_DATE, ValueKind.ISSUE_DATE)) {
+            if (sheet.of(kind) instanceof Reading.Stated stated && stated.content() instanceof Content.Day day) {
+                return day.date();
+            }
+        }
+        return null;
+    }
+
+    private static FiledPaper filed(String name, LabelPaper label) {
+        LocalDate dated = label.of(LabelKind.LABEL_DATE) instanceof LabelReading.Stated stated
+                        && stated.content() instanceof LabelContent.Day day
+                ? day.date()
+                : null;
+        return new FiledPaper(
+                0,
+                FiledPaper.Kind.LABEL,
+                name,
+                label.of(LabelKind.PRODUCT_NAME) instanceof LabelReading.Stated stated ? stated.words() : "",
+                number(label.of(LabelKind.REGISTRATION) instanceof LabelReading.Stated stated ? stated.words() : ""),
+                dated,
+                label.pages(),
+                label.needsTyping());
+    }
+
+    private static String said(Reading reading) {
+        return reading instanceof Reading.Stated stated ? stated.words() : "";
+    }
+
+    private static String number(String registration) {
+        return registration.isEmpty() ? "" : RegistrationNumber.plain(registration);
+    }
+}

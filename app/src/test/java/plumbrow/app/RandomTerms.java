@@ -1,0 +1,239 @@
+package plumbrow.app;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.course.Done;
+import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.crew.Crew;
+import plumbrow.advice.crew.Person;
+import plumbrow.advice.field.AlsoIn;
+import plumbrow.advice.field.Boundary;
+import plumbrow.advice.field.Boundary.Point;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.Feature;
+import plumbrow.advice.field.FeatureKind;
+import plumbrow.advice.field.NextCrop;
+import plumbrow.advice.field.Texture;
+import plumbrow.advice.season.Ground;
+import plumbrow.advice.season.Work;
+import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.Droplets;
+import plumbrow.advice.shelf.LabelBook;
+import plumbrow.advice.shelf.Method;
+import plumbrow.advice.shelf.MixRule;
+import plumbrow.advice.shelf.PlantBack;
+import plumbrow.advice.shelf.ProductCare;
+import plumbrow.advice.shelf.Setback;
+import plumbrow.advice.shelf.SoilRate;
+import plumbrow.advice.shelf.SpecialLabel;
+import plumbrow.advice.shelf.UseTerms;
+
+/** What labels ask, what lies around the fields and who sprays, drawn from a seed: any values that may be held. */
+final class RandomTerms {
+    private final Chances chance;
+    private final List<String> fields;
+    private final List<String> products;
+
+    RandomTerms(Chances chance, List<String> fields, List<String> products) {
+        this.chance = chance;
+        this.fields = fields;
+        this.products = products;
+    }
+
+    LabelBook labels() {
+        return new LabelBook(
+                some(products, this::terms),
+                some(products, this::soilRate),
+                some(
+                        products,
+                        product -> new Setback(
+                                product,
+                                chance.of(FeatureKind.class),
+                                chance.maybe(chance::number),
+                                chance.yes(),
+                                chance.text())),
+                some(
+                        products,
+                        product -> new PlantBack(
+                                product,
+                                chance.text(),
+                                chance.maybe(() -> chance.below(999)),
+                                chance.maybe(chance::number),
+                                chance.maybe(chance::number),
+                                chance.text(),
+                                chance.text())),
+                some(
+                        products,
+                        product -> new MixRule(product, chance.text(), chance.of(MixRule.Word.class), chance.text())),
+                some(
+                        products,
+                        product -> new SpecialLabel(
+                                product,
+                                chance.of(Crop.class),
+                                chance.text(),
+                                chance.maybe(() -> chance.some(3, i -> chance.text())),
+                                chance.maybe(chance::date),
+                                chance.maybe(chance::date),
+                                chance.text())),
+                some(
+                        products,
+                        product -> new ProductCare(
+                                product,
+                                chance.maybe(chance::date),
+                                ask(),
+                                ask(),
+                                ask(),
+                                ask(),
+                                ask(),
+                                chance.maybe(() -> chance.below(99)),
+                                chance.maybe(this::texts),
+                                chance.text())));
+    }
+
+    private UseTerms terms(String product) {
+        return new UseTerms(
+                product,
+                chance.of(Crop.class),
+                chance.maybe(() -> chance.below(99)),
+                chance.maybe(() -> chance.below(99)),
+                chance.maybe(() -> chance.below(99)),
+                ask(),
+                chance.maybe(chance::text),
+                chance.maybe(chance::text),
+                chance.maybe(chance::number),
+                chance.maybe(chance::number),
+                chance.maybe(() -> set(Method.class)),
+                chance.maybe(chance::number),
+                chance.maybe(() -> chance.of(Droplets.class)),
+                chance.maybe(() -> chance.of(Droplets.class)),
+                chance.maybe(chance::number),
+                chance.maybe(chance::number),
+                chance.maybe(chance::number),
+                chance.maybe(chance::number),
+                chance.maybe(chance::number),
+                chance.text());
+    }
+
+    private SoilRate soilRate(String product) {
+        return new SoilRate(
+                product,
+                chance.of(Crop.class),
+                set(Texture.class),
+                chance.maybe(chance::number),
+                chance.maybe(chance::number),
+                chance.maybe(chance::number),
+                chance.maybe(chance::number),
+                chance.yes(),
+                chance.maybe(chance::amount),
+                chance.maybe(chance::amount),
+                chance.text());
+    }
+
+    Ground ground(Supplier<Boundary> outline) {
+        return new Ground(
+                fields.stream().filter(field -> chance.yes()).toList(),
+                some(
+                        fields,
+                        field -> new Feature(
+                                field,
+                                chance.of(FeatureKind.class),
+                                chance.text(),
+                                chance.maybe(() -> shape(outline)),
+                                chance.maybe(chance::number),
+                                chance.text())),
+                some(fields, field -> new AlsoIn(field, chance.text(), chance.text())),
+                some(
+                        fields,
+                        field -> new NextCrop(
+                                field,
+                                chance.text(),
+                                chance.maybe(chance::date),
+                                chance.of(NextCrop.Use.class),
+                                chance.maybe(chance::yes))));
+    }
+
+    private Feature.Shape shape(Supplier<Boundary> outline) {
+        return switch (chance.below(3)) {
+            case 0 -> new Feature.Spot(point());
+            case 1 -> new Feature.Line(chance.some(5, i -> point()));
+            default -> new Feature.Area(outline.get());
+        };
+    }
+
+    private Point point() {
+        return new Point(chance.number(), chance.number());
+    }
+
+    Work work(List<Course> courses) {
+        List<Person> people = chance.some(
+                3,
+                i -> new Person(
+                        chance.text() + i,
+                        chance.maybe(chance::text),
+                        chance.maybe(chance::text),
+                        chance.maybe(chance::date)));
+        List<SprayPlan> plans = new ArrayList<>();
+        for (Course course : courses) {
+            course.passes().stream()
+                    .filter(pass -> chance.yes())
+                    .forEach(pass -> plans.add(plan(course, pass.number(), people)));
+        }
+        return new Work(
+                plans,
+                new Crew(people, chance.maybe(this::texts), ask()),
+                products.isEmpty()
+                        ? List.of()
+                        : some(
+                                fields,
+                                field -> new Done(
+                                        field,
+                                        chance.date(),
+                                        chance.of(products),
+                                        chance.amount(),
+                                        chance.number(),
+                                        chance.maybe(chance::text),
+                                        chance.text())));
+    }
+
+    private SprayPlan plan(Course course, int pass, List<Person> people) {
+        return new SprayPlan(
+                course.field(),
+                course.name(),
+                pass,
+                chance.maybe(chance::text),
+                chance.maybe(() -> chance.of(Method.class)),
+                chance.maybe(chance::number),
+                chance.maybe(() -> chance.of(Droplets.class)),
+                chance.maybe(chance::number),
+                chance.maybe(chance::number),
+                chance.maybe(chance::text),
+                chance.maybe(chance::number),
+                chance.maybe(chance::number),
+                ask(),
+                people.isEmpty() ? null : chance.maybe(() -> chance.of(people).name()));
+    }
+
+    private Set<String> texts() {
+        return new TreeSet<>(chance.some(3, i -> chance.text()));
+    }
+
+    private <E extends Enum<E>> Set<E> set(Class<E> list) {
+        Set<E> set = EnumSet.noneOf(list);
+        set.addAll(chance.some(4, i -> chance.of(list)));
+        return set;
+    }
+
+    private Ask ask() {
+        return chance.of(Ask.class);
+    }
+
+    private <T> List<T> some(List<String> names, Function<String, T> value) {
+        return names.isEmpty() ? List.of() : chance.some(4, i -> value.apply(chance.of(names)));
+    }
+}

@@ -1,0 +1,139 @@
+package plumbrow.app.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.flywaydb.core.Flyway;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.sqlite.SQLiteDataSource;
+import plumbrow.advice.pests.Pests;
+import plumbrow.advice.season.Ground;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.season.Work;
+import plumbrow.advice.shelf.Shelf;
+import plumbrow.app.RandomSeason;
+import plumbrow.app.SmallSeason;
+
+/** A book of the first form, made by its own script, is brought up to date when it is opened and loses nothing. */
+class OlderBookTest {
+    private static final Choice CHOICE = new Choice(
+            2027, "North 80", "half rate", "R. Alder", Instant.parse("2027-04-02T06:31:07Z"), "why not", 0.7, 512.25);
+
+    @TempDir
+    Path folder;
+
+    private Path old = Path.of("");
+
+    /** Today's book lends the rows; the first script alone makes the tables they are copied into. */
+    @BeforeEach
+    void make() throws SQLException {
+        Path lender = folder.resolve("lender.book");
+        try (Book book = Book.create(lender)) {
+            book.put(SmallSeason.of(2027));
+            book.put(asOfOld(RandomSeason.of(2028, 5)));
+            book.choose(CHOICE);
+        }
+        old = folder.resolve("old.book");
+        SQLiteDataSource source = new SQLiteDataSource();
+        source.setUrl("jdbc:sqlite:" + old);
+        Flyway.configure(getClass().getClassLoader())
+                .dataSource(source)
+                .locations("classpath:db/migration/sqlite")
+                .target("1")
+                .load()
+                .migrate();
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + old);
+                Statement statement = connection.createStatement()) {
+            statement.execute("ATTACH DATABASE '" + lender + "' AS lender");
+            for (String table : tables(statement)) {
+                statement.execute("INSERT INTO main." + table + " SELECT * FROM lender." + table);
+            }
+        }
+    }
+
+    @Test
+    void itStandsAtTheFirstStep() throws SQLException {
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + old);
+                Statement statement = connection.createStatement()) {
+            assertThat(tables(statement))
+                    .hasSize(24)
+                    .contains("season", "choice", "pass")
+                    .doesNotContain("use_terms");
+        }
+    }
+
+    @Test
+    void itKeepsItsSeasonsAndChoices() {
+        try (Book book = Book.open(old)) {
+            assertThat(book.seasons()).containsExactly(2027, 2028);
+            assertThat(book.season(2027)).contains(SmallSeason.of(2027));
+            assertThat(book.season(2028)).contains(asOfOld(RandomSeason.of(2028, 5)));
+            assertThat(book.choices(2027)).containsExactly(CHOICE);
+            assertThat(book.check()).isEmpty();
+        }
+    }
+
+    @Test
+    void whatWasNeverAskedIsUnknown() {
+        try (Book book = Book.open(old)) {
+            Season season = book.season(2027).orElseThrow();
+            assertThat(season.ground()).isEqualTo(Ground.UNKNOWN);
+            assertThat(season.work()).isEqualTo(Work.NONE);
+        }
+    }
+
+    @Test
+    void itTakesWhatANewBookTakes() {
+        Season full = RandomSeason.of(2027, 9);
+        try (Book book = Book.open(old)) {
+            book.put(full);
+            assertThat(book.season(2027)).contains(full);
+            assertThat(book.choices(2027)).containsExactly(CHOICE);
+            assertThat(book.check()).isEmpty();
+        }
+    }
+
+    private static List<String> tables(Statement statement) throws SQLException {
+        List<String> tables = new ArrayList<>();
+        try (ResultSet names = statement.executeQuery(
+                "SELECT name FROM main.sqlite_master WHERE type = 'table' AND name NOT LIKE 'flyway%'")) {
+            while (names.next()) {
+                tables.add(names.getString(1));
+            }
+        }
+        return tables;
+    }
+
+    private static Season asOfOld(Season season) {
+        Shelf shelf = season.shelf();
+        Pests pests = season.pests();
+        return new Season(
+                season.year(),
+                season.asOf(),
+                season.adviser(),
+                season.farms(),
+                season.fields(),
+                season.history(),
+                new Shelf(
+                        shelf.products(),
+                        shelf.seeds(),
+                        shelf.traits(),
+                        shelf.actives(),
+                        shelf.labelUses(),
+                        shelf.activeLimits(),
+                        shelf.controls()),
+                new Pests(pests.insects(), pests.traitDoubts(), pests.weeds()),
+                season.courses(),
+                season.outlook());
+    }
+}

@@ -1,0 +1,156 @@
+package plumbrow.documents.apart;
+
+import java.io.BufferedInputStream;
+import java.io.BufferedOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.jspecify.annotations.Nullable;
+import plumbrow.documents.paper.Paper;
+import plumbrow.documents.paper.PaperLimits;
+import plumbrow.documents.paper.PaperReader;
+import plumbrow.documents.paper.PaperTrouble;
+import plumbrow.documents.sheet.SafetySheet;
+import plumbrow.documents.sheet.SheetReader;
+
+/**
+ * Reads files from outside in a process of its own, with a limit of memory and of time.
+ *
+ * The process is started for the first file and kept for the next ones; one that took too long or too much memory is ended
+ * and started anew. For one caller at a time; open two to read on two processors.
+ */
+public final class ApartReader implements AutoCloseable {
+    private static final int MEMORY_MB = 256;
+
+    private final Duration time;
+    private final int memoryMb;
+    private final ScheduledExecutorService clock = Executors.newSingleThreadScheduledExecutor(task -> {
+        Thread thread = new Thread(task, "reading deadline");
+        thread.setDaemon(true);
+        return thread;
+    });
+    private @Nullable Child child;
+
+    /** The other process and its two ends. */
+    private record Child(Process process, DataOutputStream to, DataInputStream from) {}
+
+    public ApartReader() {
+        this(PaperLimits.USUAL.time(), MEMORY_MB);
+    }
+
+    ApartReader(Duration time, int memoryMb) {
+        this.time = time;
+        this.memoryMb = memoryMb;
+    }
+
+    /**
+     * Reads a safety data sheet.
+     *
+     * @throws PaperTrouble if the file can't be read as paper, or not within the limits; its message is one sentence
+     */
+    public SafetySheet sheet(Path file) {
+        return SheetReader.read(paper(file));
+    }
+
+    /**
+     * Reads what stands on a file's pages.
+     *
+     * @throws PaperTrouble as above
+     */
+    public synchronized Paper paper(Path file) {
+        String name = String.valueOf(file.getFileName());
+        PaperReader.check(file, PaperLimits.USUAL);
+        Child reader = running();
+        AtomicBoolean late = new AtomicBoolean();
+        ScheduledFuture<?> deadline = clock.schedule(
+                () -> {
+                    late.set(true);
+                    reader.process.destroyForcibly();
+                },
+                time.toMillis(),
+                TimeUnit.MILLISECONDS);
+        try {
+            PaperWire.text(file.toAbsolutePath().toString(), reader.to);
+            reader.to.flush();
+            return answer(reader.from);
+        } catch (IOException ended) {
+            end();
+            throw new PaperTrouble(
+                    late.get()
+                            ? name + " took longer than " + time.toSeconds()
+                                    + " seconds to read and was put aside; expected a sheet or label that opens at once."
+                            : name + " needs more than " + memoryMb
+                                    + " MB of memory to read and was put aside; expected a sheet or label of ordinary size.",
+                    ended);
+        } finally {
+            deadline.cancel(false);
+        }
+    }
+
+    private static Paper answer(DataInputStream from) throws IOException {
+        byte kind = from.readByte();
+        if (kind == ReadingChild.SENTENCE) {
+            throw new PaperTrouble(PaperWire.text(from));
+        }
+        if (kind != ReadingChild.PAPER) {
+            throw new IOException("an answer of kind " + kind);
+        }
+        return PaperWire.read(from);
+    }
+
+    private Child running() {
+        Child running = child;
+        if (running == null || !running.process.isAlive()) {
+            running = start();
+            child = running;
+        }
+        return running;
+    }
+
+    private Child start() {
+        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+        List<String> command = List.of(
+                java,
+                "-Xmx" + memoryMb + "m",
+                "-XX:+ExitOnOutOfMemoryError",
+                "-XX:+UseSerialGC",
+                "-Djava.awt.headless=true",
+                "-cp",
+                System.getProperty("java.class.path"),
+                ReadingChild.class.getName());
+        try {
+            Process process = new ProcessBuilder(command)
+                    .redirectError(ProcessBuilder.Redirect.DISCARD)
+                    .start();
+            return new Child(
+                    process,
+                    new DataOutputStream(new BufferedOutputStream(process.getOutputStream())),
+                    new DataInputStream(new BufferedInputStream(process.getInputStream())));
+        } catch (IOException refused) {
+            throw new PaperTrouble(
+                    "Files can't be read now: the machine did not let the reading process start.", refused);
+        }
+    }
+
+    private void end() {
+        Child running = child;
+        child = null;
+        if (running != null) {
+            running.process.destroyForcibly();
+        }
+    }
+
+    @Override
+    public synchronized void close() {
+        end();
+        clock.shutdownNow();
+    }
+}

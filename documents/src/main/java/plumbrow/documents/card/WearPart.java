@@ -1,0 +1,30 @@
+package plumbrow.documents.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbrow.documents.sheet.ValueKind;
+
+/** Protective equipment: the label's first, because it is the law; then the sheet's. */
+final class WearPart {
+    private WearPart() {}
+
+    static CardSection of(CardInput input) {
+        List<CardLine> lines = new ArrayList<>();
+        input.label(LabelSaid.Topic.GEAR).forEach(value -> lines.add(Said.line(value, "Label")));
+        if (lines.isEmpty()) {
+            lines.add(CardLine.unknown("By the label", "the label's list of protective equipment, which must be worn"));
+        }
+        lines.addAll(Said.all(input.sheet(), ValueKind.PROTECTION));
+        List<LabelSaid.Value> reentry = input.label(LabelSaid.Topic.REENTRY);
+        if (reentry.isEmpty()) {
+            lines.add(CardLine.unknown("Back into the field after", "the re-entry interval on the label"));
+        }
+        reentry.forEach(value -> lines.add(Said.line(value, "Back into the field after")));
+        return new CardSection(
+                CardPart.WEAR,
+                lines,
+                List.of(
+                        "The label’s list must be worn. Where the sheet asks for more, wear that too; of products mixed in"
+                                + " a tank, the most protective of each."));
+    }
+}

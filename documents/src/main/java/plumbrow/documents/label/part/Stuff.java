@@ -1,0 +1,24 @@
+package plumbrow.documents.label.part;
+
+import java.util.regex.Pattern;
+import plumbrow.documents.label.grammar.RateText;
+
+/** What else is put out by the acre: water, adjuvants, fertiliser. */
+final class Stuff {
+    private static final Pattern CARRIER =
+            Pattern.compile("(?i)\\b(?:water|carrier|spray|solution|mixture|volume|liquid|diluent|dilution)\\b");
+    private static final Pattern ADJUVANT = Pattern.compile(
+            "(?i)\\b(?:ammonium|AMS|crop oil|COC|MSO|methylated|surfactant|NIS|non-?ionic|UAN|adjuvant|nitrogen|fertilizer|oil concentrate|seed|seeds)\\b");
+
+    private Stuff() {}
+
+    static boolean isCarrier(RateText rate) {
+        return CARRIER.matcher(rate.stuff()).find() && rate.amount().unit().startsWith("gal");
+    }
+
+    /** Whether something beside the product is meant. */
+    static boolean isOther(RateText rate) {
+        return CARRIER.matcher(rate.stuff()).find()
+                || ADJUVANT.matcher(rate.stuff()).find();
+    }
+}

@@ -1,0 +1,139 @@
+package plumbrow.documents.label.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import plumbrow.documents.label.grammar.CropWords;
+import plumbrow.documents.paper.Paper;
+import plumbrow.documents.paper.Passage;
+import plumbrow.documents.paper.Row;
+
+/** A label as its part readers see it: lines with their topic, sentences with what they stand under, and tables. */
+public final class LabelText {
+    private static final Pattern ENDED = Pattern.compile(".*[.:!?)]|.*\\d");
+    private static final Pattern LEADS_IN = Pattern.compile(".{3,160}:\\s*");
+    private static final int LONGEST_CAPTION = 140;
+
+    /** A line and what it stands under. */
+    public record Line(Row row, Topic topic) {}
+
+    private final List<Row> heads;
+    private final List<Line> lines = new ArrayList<>();
+    private final List<Sentence> sentences = new ArrayList<>();
+    private final List<Grid> grids = new ArrayList<>();
+    private final boolean lineByLine;
+    private final List<Row> run = new ArrayList<>();
+    private Topic topic = Topic.FRONT;
+    private String crop = "";
+    private String under = "";
+
+    private LabelText(Paper paper) {
+        heads = paper.heads();
+        lineByLine = paper.kind() == Paper.Kind.HTML;
+        List<Row> rows = paper.rows();
+        int at = 0;
+        while (at < rows.size()) {
+            at = take(rows, at);
+        }
+        close();
+    }
+
+    public static LabelText of(Paper paper) {
+        return new LabelText(paper);
+    }
+
+    /** Running heads and feet, each once. */
+    public List<Row> heads() {
+        return heads;
+    }
+
+    public List<Line> lines() {
+        return lines;
+    }
+
+    public List<Sentence> sentences() {
+        return sentences;
+    }
+
+    public List<Grid> grids() {
+        return grids;
+    }
+
+    private int take(List<Row> rows, int at) {
+        Row row = rows.get(at);
+        String text = row.text();
+        Optional<Topic> known = Topics.of(text);
+        if (known.isPresent()) {
+            close();
+            topic = known.get();
+            crop = "";
+            under = text;
+            lines.add(new Line(row, topic));
+            return at + 1;
+        }
+        Optional<Grids.Found> table = Grids.at(rows, at);
+        if (table.isPresent()) {
+            String caption = run.isEmpty() ? under : run.get(run.size() - 1).text();
+            close();
+            Grids.Found found = table.get();
+            grids.add(new Grid(
+                    found.table().heads(),
+                    found.columns(),
+                    Grids.records(found),
+                    topic,
+                    crop,
+                    caption.length() > LONGEST_CAPTION ? "" : caption));
+            List<Row> used = found.table().rows();
+            List<Row> rest = rows.subList(at, found.end()).stream()
+                    .filter(each -> !used.contains(each))
+                    .toList();
+            rest.forEach(each -> lines.add(new Line(each, topic)));
+            run.addAll(rest);
+            return found.end();
+        }
+        lines.add(new Line(row, topic));
+        Optional<String> named = startsAnew(row) ? CropWords.heading(text) : Optional.empty();
+        if (named.isPresent() && topic != Topic.FIRST_AID && topic != Topic.ROTATION) {
+            close();
+            crop = named.get();
+            topic = Topic.CROP;
+            under = text;
+        } else if (startsAnew(row) && Prose.isShout(text)) {
+            close();
+            under = text;
+        } else {
+            run.add(row);
+        }
+        return at + 1;
+    }
+
+    /** Whether a line can be a heading: the one before it had come to its end. */
+    private boolean startsAnew(Row row) {
+        if (row.cells().size() > 2 || run.isEmpty()) {
+            return run.isEmpty() || row.cells().size() <= 2;
+        }
+        Row above = run.get(run.size() - 1);
+        boolean gap = row.page() == above.page() && row.top() - above.top() > 1.45 * (above.bottom() - above.top());
+        boolean shouts = Prose.isShout(row.text()) && !Prose.isShout(above.text());
+        return lineByLine || gap || shouts || ENDED.matcher(above.text()).matches();
+    }
+
+    private void close() {
+        if (run.isEmpty()) {
+            return;
+        }
+        for (Passage paragraph : Prose.paragraphs(run, lineByLine)) {
+            String named = topic == Topic.ROTATION
+                    ? crop
+                    : CropWords.runIn(paragraph.text()).orElse(crop);
+            for (Passage each : Prose.sentences(paragraph)) {
+                sentences.add(new Sentence(each, topic, named, under));
+                if (LEADS_IN.matcher(each.text()).matches()) {
+                    under = each.text();
+                }
+            }
+        }
+        run.clear();
+    }
+}

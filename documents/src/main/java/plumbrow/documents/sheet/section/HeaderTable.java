@@ -1,0 +1,234 @@
+package plumbrow.documents.sheet.section;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import plumbrow.documents.paper.Cell;
+import plumbrow.documents.paper.Passage;
+import plumbrow.documents.paper.Row;
+import plumbrow.documents.paper.Word;
+
+/**
+ * A table with a header row: each record as one passage for each column.
+ *
+ * A row that holds what every record must hold begins a record; rows without it belong to the nearer record above or below,
+ * as where names run over several lines or stand in the middle of their row.
+ */
+public final class HeaderTable {
+    private static final double FAR = 2.2;
+    private static final Pattern LONG_NUMBER = Pattern.compile("\\d{3,}|\\d[.,]\\d");
+
+    private final List<String> heads;
+    private final List<List<Passage>> records;
+
+    private final List<Row> rows;
+
+    private HeaderTable(List<String> heads, List<List<Passage>> records, List<Row> rows) {
+        this.heads = heads;
+        this.records = records;
+        this.rows = rows;
+    }
+
+    /** The rows it is made of, header and all. */
+    public List<Row> rows() {
+        return rows;
+    }
+
+    /** The header's words, column by column. */
+    public List<String> heads() {
+        return heads;
+    }
+
+    /** The records; each has a passage, maybe an empty one, for every column. */
+    public List<List<Passage>> records() {
+        return records;
+    }
+
+    /**
+     * Tables of some rows.
+     *
+     * @param header whether a row is the header
+     * @param anchor whether a row holds what each record must hold
+     */
+    public static List<HeaderTable> in(List<Row> rows, Predicate<Row> header, Predicate<Row> anchor) {
+        List<HeaderTable> tables = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            if (header.test(rows.get(i))) {
+                int end = i + 1;
+                while (end < rows.size() && !header.test(rows.get(end))) {
+                    end++;
+                }
+                HeaderTable table = read(rows.subList(i, end), anchor);
+                if (!table.records.isEmpty()) {
+                    tables.add(table);
+                }
+                i = end - 1;
+            }
+        }
+        return tables;
+    }
+
+    private static HeaderTable read(List<Row> rows, Predicate<Row> anchor) {
+        int first = 1;
+        while (first < rows.size() && !anchor.test(rows.get(first)) && first < 5) {
+            first++;
+        }
+        if (first >= rows.size() || !anchor.test(rows.get(first))) {
+            return new HeaderTable(List.of(), List.of(), List.of());
+        }
+        List<Cell> columns = new ArrayList<>(rows.get(0).cells());
+        List<StringBuilder> heads = new ArrayList<>();
+        columns.forEach(cell -> heads.add(new StringBuilder(cell.text())));
+        Cell stub = rows.get(first).first();
+        boolean more = rows.subList(first, rows.size()).stream()
+                .anyMatch(row -> row.cells().size() > columns.size());
+        if (more && stub.right() < columns.get(0).left()) {
+            columns.add(0, stub);
+            heads.add(0, new StringBuilder());
+        }
+        int body = 1;
+        while (body < first && headerGoesOn(rows, body, columns)) {
+            for (Cell cell : rows.get(body).cells()) {
+                heads.get(column(columns, cell)).append(' ').append(cell.text());
+            }
+            body++;
+        }
+        List<Row> parted = rows.subList(body, rows.size()).stream()
+                .map(row -> new Row(
+                        row.page(),
+                        row.cells().stream()
+                                .flatMap(cell -> parted(cell, columns).stream())
+                                .toList()))
+                .toList();
+        List<List<Row>> groups = groups(parted, anchor, columns);
+        List<List<Passage>> records =
+                groups.stream().map(group -> record(group, columns)).toList();
+        int used = body + groups.stream().mapToInt(List::size).sum();
+        return new HeaderTable(heads.stream().map(StringBuilder::toString).toList(), records, rows.subList(0, used));
+    }
+
+    /** A second line of the header stands close under the first, all of it below its columns. */
+    private static boolean headerGoesOn(List<Row> rows, int at, List<Cell> columns) {
+        Row row = rows.get(at);
+        Row above = rows.get(at - 1);
+        double height = above.bottom() - above.top();
+        boolean close = row.page() == above.page() && row.top() - above.top() < 1.5 * height;
+        boolean values = LONG_NUMBER.matcher(row.text()).find();
+        return close && !values && row.cells().size() <= columns.size() && !startsFirst(row, columns);
+    }
+
+    private static boolean startsFirst(Row row, List<Cell> columns) {
+        return row.cells().size() == 1
+                && column(columns, row.first()) == 0
+                && row.first().text().length() > 12;
+    }
+
+    private static List<List<Row>> groups(List<Row> rows, Predicate<Row> anchor, List<Cell> columns) {
+        List<List<Row>> groups = new ArrayList<>();
+        List<Row> waiting = new ArrayList<>();
+        for (Row row : rows) {
+            boolean named = column(columns, row.first()) == 0;
+            if (named && (anchor.test(row) || full(row, columns))) {
+                List<Row> group = new ArrayList<>();
+                Row last = groups.isEmpty() ? null : last(groups);
+                for (Row wait : waiting) {
+                    boolean above = last != null && distance(last, wait) <= distance(wait, row) + .5;
+                    if (above) {
+                        groups.get(groups.size() - 1).add(wait);
+                        last = wait;
+                    } else {
+                        group.add(wait);
+                    }
+                }
+                waiting.clear();
+                group.add(row);
+                groups.add(group);
+            } else {
+                waiting.add(row);
+            }
+        }
+        for (Row wait : waiting) {
+            if (groups.isEmpty() || !follows(last(groups), wait, columns)) {
+                break;
+            }
+            groups.get(groups.size() - 1).add(wait);
+        }
+        return groups;
+    }
+
+    /** A row with something in every column, and not the rest of one in brackets. */
+    private static boolean full(Row row, List<Cell> columns) {
+        return row.cells().size() == columns.size()
+                && row.cells().stream().noneMatch(cell -> cell.text().startsWith("("));
+    }
+
+    private static Row last(List<List<Row>> groups) {
+        List<Row> group = groups.get(groups.size() - 1);
+        return group.get(group.size() - 1);
+    }
+
+    private static double distance(Row above, Row below) {
+        return above.page() == below.page() ? below.top() - above.top() : Double.MAX_VALUE / 2;
+    }
+
+    /** After the last record: a row close below it and under the columns. */
+    private static boolean follows(Row last, Row row, List<Cell> columns) {
+        boolean close = last.page() == row.page() && row.top() - last.top() < FAR * .8 * (last.bottom() - last.top());
+        boolean under = row.cells().stream()
+                .allMatch(cell -> columns.stream().anyMatch(column -> Math.abs(column.left() - cell.left()) < 8));
+        double width =
+                columns.size() > 1 ? columns.get(1).left() - columns.get(0).left() : Double.MAX_VALUE;
+        return close
+                && under
+                && row.cells().stream().allMatch(cell -> cell.box().width() <= width * 1.3);
+    }
+
+    private static List<Passage> record(List<Row> group, List<Cell> columns) {
+        List<Passage.Builder> passages = new ArrayList<>();
+        columns.forEach(column -> passages.add(new Passage.Builder()));
+        for (Row row : group) {
+            for (Cell cell : row.cells()) {
+                parted(cell, columns)
+                        .forEach(part -> passages.get(column(columns, part)).line(row.page(), part));
+            }
+            passages.forEach(Passage.Builder::endLine);
+        }
+        return passages.stream().map(Passage.Builder::build).toList();
+    }
+
+    /** A cell so close to the next that no gap parts them is parted where a column begins. */
+    private static List<Cell> parted(Cell cell, List<Cell> columns) {
+        List<Cell> parts = new ArrayList<>();
+        List<Word> words = new ArrayList<>();
+        for (Word word : cell.words()) {
+            boolean begins = columns.stream()
+                    .skip(1)
+                    .anyMatch(column -> Math.abs(column.left() - word.box().left()) < 1);
+            if (begins && !words.isEmpty()) {
+                parts.add(new Cell(words));
+                words = new ArrayList<>();
+            }
+            words.add(word);
+        }
+        parts.add(new Cell(words));
+        return parts;
+    }
+
+    /** The column whose left end, middle or right end a cell stands under. */
+    private static int column(List<Cell> columns, Cell cell) {
+        int best = 0;
+        double nearest = Double.MAX_VALUE;
+        for (int i = 0; i < columns.size(); i++) {
+            Cell head = columns.get(i);
+            double middle = Math.abs((head.left() + head.right()) / 2 - (cell.left() + cell.right()) / 2);
+            double distance = Math.min(
+                    Math.min(Math.abs(head.left() - cell.left()), Math.abs(head.right() - cell.right())), middle);
+            if (distance < nearest) {
+                nearest = distance;
+                best = i;
+            }
+        }
+        return best;
+    }
+}

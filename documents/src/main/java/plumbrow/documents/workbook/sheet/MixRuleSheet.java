@@ -1,0 +1,50 @@
+package plumbrow.documents.workbook.sheet;
+
+import plumbrow.advice.shelf.MixRule;
+import plumbrow.documents.workbook.form.Column;
+import plumbrow.documents.workbook.form.Objections;
+import plumbrow.documents.workbook.form.Row;
+import plumbrow.documents.workbook.form.Sheet;
+import plumbrow.documents.workbook.form.TextKind;
+import plumbrow.documents.workbook.form.WordKind;
+
+/** What labels say of others in the same tank. */
+public final class MixRuleSheet {
+    static final Column<String> PRODUCT = Words.product("the product whose label says so");
+    public static final Column<String> PARTNER = Column.of(
+                    "partner",
+                    TextKind.NAME,
+                    "the other in the tank: a product of the shelf, an active ingredient, or a kind of product such as "
+                            + "adjuvant",
+                    "adjuvant")
+            .need();
+    static final Column<MixRule.Word> WORD = Column.of(
+                    "word",
+                    WordKind.of(MixRule.Word.class, MixRule.Word::word),
+                    "whether the label forbids it or asks for it",
+                    "required")
+            .need();
+    static final Column<String> SOURCE = Words.source();
+
+    public static final Sheet<MixRule> SHEET = Sheet.<MixRule>named(
+                    "mix_rules",
+                    "What a label forbids or asks for in the same tank: one row for a product and partner.",
+                    season -> season.shelf().labels().mixRules())
+            .optional()
+            .column(PRODUCT, MixRule::product)
+            .column(PARTNER, MixRule::partner)
+            .column(WORD, MixRule::word)
+            .column(SOURCE, MixRule::source)
+            .once(PRODUCT, PARTNER)
+            .check(MixRuleSheet::checkPartner)
+            .build(row -> new MixRule(row.get(PRODUCT), row.get(PARTNER), row.get(WORD), row.get(SOURCE)));
+
+    private MixRuleSheet() {}
+
+    private static void checkPartner(Row row, Objections objections) {
+        String product = row.find(PRODUCT);
+        if (product != null && product.equals(row.find(PARTNER))) {
+            objections.at(row, PARTNER, "another product than the one whose label says so");
+        }
+    }
+}

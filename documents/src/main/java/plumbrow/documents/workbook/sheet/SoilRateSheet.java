@@ -1,0 +1,124 @@
+package plumbrow.documents.workbook.sheet;
+
+import java.util.List;
+import java.util.Set;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.Texture;
+import plumbrow.advice.shelf.SoilRate;
+import plumbrow.documents.workbook.form.Column;
+import plumbrow.documents.workbook.form.ListKind;
+import plumbrow.documents.workbook.form.NumberKind;
+import plumbrow.documents.workbook.form.Objections;
+import plumbrow.documents.workbook.form.RateUnit;
+import plumbrow.documents.workbook.form.RateUnitKind;
+import plumbrow.documents.workbook.form.Row;
+import plumbrow.documents.workbook.form.Sheet;
+import plumbrow.documents.workbook.form.WordKind;
+
+/** Rates that a label sets by soil. */
+public final class SoilRateSheet {
+    public static final Column<String> PRODUCT = Words.product("the product");
+    static final Column<Crop> CROP = Words.crop("the crop it says so for");
+    static final Column<List<Texture>> TEXTURES = Column.of(
+                    "textures",
+                    new ListKind<>(
+                            WordKind.of(Texture.class, Texture::word),
+                            "soil textures parted by semicolons, such as sand; loamy sand"),
+                    "soil textures this row is for",
+                    "sand; loamy sand; sandy loam")
+            .blankMeans("all");
+    static final Column<Double> ORGANIC_FROM = Column.of(
+                    "organic_matter_from_pct", Words.PERCENT, "from this organic matter on, itself included", "3")
+            .in("%")
+            .blankMeans("no lower end");
+    static final Column<Double> ORGANIC_BELOW = Column.of(
+                    "organic_matter_below_pct", Words.PERCENT, "below this organic matter, itself not included", "5")
+            .in("%")
+            .blankMeans("no upper end");
+    static final Column<Double> PH_FROM = Column.of(
+                    "ph_from", NumberKind.between(0, 14), "from this soil pH on, itself included", "6")
+            .blankMeans("no lower end");
+    static final Column<Double> PH_BELOW = Column.of(
+                    "ph_below", NumberKind.between(0, 14), "below this soil pH, itself not included", "7.5")
+            .blankMeans("no upper end");
+    static final Column<Boolean> FORBIDDEN = Column.of(
+                    "forbidden", WordKind.yesNo(), "whether the label forbids the use on such soil", "no")
+            .otherwise(false);
+    static final Column<Double> LOW = Column.of("low_rate", RateCells.RATE, "lowest rate on such soil", "1.5")
+            .in("rate_unit")
+            .blankMeans("not stated");
+    static final Column<Double> HIGH = Column.of(
+                    "high_rate", RateCells.RATE, "highest rate on such soil; needed unless it is forbidden there", "2")
+            .in("rate_unit");
+    public static final Column<RateUnit> RATE_UNIT =
+            Column.of("rate_unit", new RateUnitKind(), "unit of low_rate and high_rate", "qt/ac");
+    static final Column<String> SOURCE = Words.source();
+
+    public static final Sheet<SoilRate> SHEET = Sheet.<SoilRate>named(
+                    "soil_rates",
+                    "Rates that a label sets by soil: one row for a kind of soil. Where a use has such rows, one of them "
+                            + "must fit the field.",
+                    season -> season.shelf().labels().soilRates())
+            .optional()
+            .column(PRODUCT, SoilRate::product)
+            .column(CROP, SoilRate::crop)
+            .column(TEXTURES, rate -> rate.textures().isEmpty() ? null : inOrder(rate.textures()))
+            .column(ORGANIC_FROM, SoilRate::organicMatterLowPct)
+            .column(ORGANIC_BELOW, SoilRate::organicMatterHighPct)
+            .column(PH_FROM, SoilRate::phLow)
+            .column(PH_BELOW, SoilRate::phHigh)
+            .column(FORBIDDEN, SoilRate::forbidden)
+            .column(LOW, rate -> RateCells.value(rate.lowRate()))
+            .column(HIGH, rate -> RateCells.value(RateCells.highAsLow(rate.lowRate(), rate.highRate())))
+            .column(RATE_UNIT, rate -> RateCells.unit(rate.lowRate() != null ? rate.lowRate() : rate.highRate()))
+            .column(SOURCE, SoilRate::source)
+            .once(PRODUCT, CROP, TEXTURES, ORGANIC_FROM, ORGANIC_BELOW, PH_FROM, PH_BELOW)
+            .check(SoilRateSheet::checkTextures)
+            .check(SoilRateSheet::checkForbidden)
+            .check(RateCells.lowAndHigh(LOW, HIGH, RATE_UNIT))
+            .check(Words.below(ORGANIC_FROM, ORGANIC_BELOW))
+            .check(Words.below(PH_FROM, PH_BELOW))
+            .build(row -> new SoilRate(
+                    row.get(PRODUCT),
+                    row.get(CROP),
+                    textures(row),
+                    row.find(ORGANIC_FROM),
+                    row.find(ORGANIC_BELOW),
+                    row.find(PH_FROM),
+                    row.find(PH_BELOW),
+                    row.get(FORBIDDEN),
+                    RateCells.rate(row, LOW, RATE_UNIT),
+                    RateCells.rate(row, HIGH, RATE_UNIT),
+                    row.get(SOURCE)));
+
+    private SoilRateSheet() {}
+
+    private static List<Texture> inOrder(Set<Texture> textures) {
+        return textures.stream().sorted().toList();
+    }
+
+    private static Set<Texture> textures(Row row) {
+        List<Texture> textures = row.find(TEXTURES);
+        return textures == null ? Set.of() : Set.copyOf(textures);
+    }
+
+    private static void checkTextures(Row row, Objections objections) {
+        List<Texture> textures = row.find(TEXTURES);
+        if (textures != null && textures.isEmpty()) {
+            objections.at(row, TEXTURES, "the textures this row is for, or nothing where it is for all");
+        }
+    }
+
+    private static void checkForbidden(Row row, Objections objections) {
+        Boolean forbidden = row.find(FORBIDDEN);
+        if (Boolean.FALSE.equals(forbidden) && row.blank(HIGH)) {
+            objections.at(row, HIGH, HIGH.kind().words() + ", since the use is not forbidden on this soil");
+        } else if (Boolean.TRUE.equals(forbidden)) {
+            for (Column<Double> rate : List.of(LOW, HIGH)) {
+                if (!row.blank(rate)) {
+                    objections.at(row, rate, "nothing, since the label forbids the use on this soil");
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,38 @@
+package plumbrow.documents.sheet.made;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+/** How well made sheets are read. */
+class ReadingQualityTest {
+    private static final Path PAGE = Path.of("..", "docs", "reading.md");
+    private static final int EACH = 4;
+    private static final int EACH_FOR_PAGE = 20;
+    private static final int MIXED_FOR_PAGE = 60;
+
+    /** With -Dplumbrow.docs=write the page in the manual is measured anew, on twenty sheets of each house. */
+    @Test
+    void valuesAndSections() throws IOException {
+        boolean write = System.getProperty("plumbrow.docs", "").equals("write");
+        Score score = new Score();
+        for (House house : Houses.ALL) {
+            for (int seed = 1; seed <= (write ? EACH_FOR_PAGE : EACH); seed++) {
+                score.add(SheetMaker.make(house, seed));
+            }
+        }
+        for (int seed = 1; seed <= (write ? MIXED_FOR_PAGE : EACH); seed++) {
+            score.add(SheetMaker.make(Houses.mixed(seed), seed));
+        }
+        if (write) {
+            Files.writeString(PAGE, ReadingPage.markdown(score));
+        }
+        String slips = String.join("\n", score.slips);
+        assertThat(score.all.precision()).as(slips).isGreaterThanOrEqualTo(.99);
+        assertThat(score.all.recall()).as(slips).isGreaterThanOrEqualTo(.97);
+        assertThat(score.sections.recall()).as(slips).isGreaterThanOrEqualTo(.99);
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package plumbrow.documents.sheet;
+
+import org.jspecify.annotations.NullMarked;

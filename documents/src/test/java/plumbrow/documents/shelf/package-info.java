@@ -1,0 +1,5 @@
+/** Papers of invented products put together. */
+@NullMarked
+package plumbrow.documents.shelf;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,305 @@
+package plumbrow.documents.workbook;
+
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import plumbrow.advice.course.Done;
+import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.crew.Crew;
+import plumbrow.advice.crew.Person;
+import plumbrow.advice.field.AlsoIn;
+import plumbrow.advice.field.Boundary.Point;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.Feature;
+import plumbrow.advice.field.FeatureKind;
+import plumbrow.advice.field.NextCrop;
+import plumbrow.advice.field.Texture;
+import plumbrow.advice.pests.KnownResistance;
+import plumbrow.advice.quantity.Amount;
+import plumbrow.advice.quantity.FarmUnit;
+import plumbrow.advice.season.Ground;
+import plumbrow.advice.season.Work;
+import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.Droplets;
+import plumbrow.advice.shelf.LabelBook;
+import plumbrow.advice.shelf.Method;
+import plumbrow.advice.shelf.MixRule;
+import plumbrow.advice.shelf.PlantBack;
+import plumbrow.advice.shelf.ProductCare;
+import plumbrow.advice.shelf.Setback;
+import plumbrow.advice.shelf.SoilRate;
+import plumbrow.advice.shelf.SpecialLabel;
+import plumbrow.advice.shelf.UseTerms;
+
+/** What the fixture's labels ask, what lies around its fields, and who sprays: every column, blank and filled. */
+final class FixtureTerms {
+    private static final String LABEL = "label, page 6";
+
+    private FixtureTerms() {}
+
+    static LabelBook labels() {
+        return new LabelBook(terms(), soilRates(), setbacks(), plantBacks(), mixRules(), specialLabels(), cares());
+    }
+
+    private static List<UseTerms> terms() {
+        return List.of(
+                new UseTerms(
+                        "Ridge 12",
+                        Crop.CORN,
+                        24,
+                        7,
+                        30,
+                        Ask.NO,
+                        "VE",
+                        "V6",
+                        999.0,
+                        4.5,
+                        EnumSet.of(Method.BAND, Method.IN_FURROW),
+                        5.0,
+                        Droplets.MEDIUM,
+                        Droplets.ULTRA_COARSE,
+                        24.0,
+                        3.0,
+                        10.0,
+                        999.0,
+                        0.0,
+                        LABEL),
+                new UseTerms(
+                        "Clear Row",
+                        Crop.SOYBEAN,
+                        null,
+                        null,
+                        null,
+                        Ask.UNKNOWN,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        "not read yet"),
+                new UseTerms(
+                        "Clear Row",
+                        Crop.WHEAT,
+                        0,
+                        0,
+                        0,
+                        Ask.YES,
+                        "",
+                        "10.5.1",
+                        null,
+                        999.0,
+                        EnumSet.allOf(Method.class),
+                        0.0,
+                        Droplets.EXTREMELY_FINE,
+                        null,
+                        999.0,
+                        0.0,
+                        999.0,
+                        84.5,
+                        0.5,
+                        LABEL));
+    }
+
+    private static List<SoilRate> soilRates() {
+        Amount low = new Amount(3, FarmUnit.FL_OZ);
+        Amount high = new Amount(5, FarmUnit.FL_OZ);
+        return List.of(
+                new SoilRate(
+                        "Ridge 12",
+                        Crop.CORN,
+                        Set.of(Texture.SAND, Texture.LOAMY_SAND),
+                        null,
+                        3.0,
+                        null,
+                        null,
+                        true,
+                        null,
+                        null,
+                        LABEL),
+                new SoilRate("Ridge 12", Crop.CORN, Set.of(), 3.0, null, 5.5, 7.5, false, low, high, LABEL),
+                new SoilRate(
+                        "Clear Row",
+                        Crop.CORN,
+                        Set.of(),
+                        null,
+                        null,
+                        null,
+                        null,
+                        false,
+                        null,
+                        new Amount(8, FarmUnit.OZ),
+                        LABEL));
+    }
+
+    private static List<Setback> setbacks() {
+        return List.of(
+                new Setback("Ridge 12", FeatureKind.STREAM, 66.0, false, LABEL),
+                new Setback("Ridge 12", FeatureKind.SENSITIVE_CROP, 250.5, true, LABEL),
+                new Setback("Clear Row", FeatureKind.WELL, null, false, "not read yet"));
+    }
+
+    private static List<PlantBack> plantBacks() {
+        return List.of(
+                new PlantBack("Ridge 12", "alfalfa", 300, 7.5, null, "at least 15 inches of rain", LABEL),
+                new PlantBack("Ridge 12", "alfalfa", 120, null, 7.5, "", LABEL),
+                new PlantBack("Ridge 12", PlantBack.ANY_OTHER, null, null, null, "", LABEL));
+    }
+
+    private static List<MixRule> mixRules() {
+        return List.of(
+                new MixRule("Ridge 12", "terbufos", MixRule.Word.FORBIDDEN, LABEL),
+                new MixRule("Clear Row", "adjuvant", MixRule.Word.REQUIRED, LABEL));
+    }
+
+    private static List<SpecialLabel> specialLabels() {
+        return List.of(
+                new SpecialLabel("Ridge 12", Crop.WHEAT, "IA", null, day(4, 15), day(8, 31), "24(c) label"),
+                new SpecialLabel("Clear Row", Crop.CORN, "IL", List.of("Pike", "O'Brien"), null, null, "section 18"));
+    }
+
+    private static List<ProductCare> cares() {
+        return List.of(
+                new ProductCare(
+                        "Ridge 12",
+                        day(1, 12),
+                        Ask.YES,
+                        Ask.NO,
+                        Ask.YES,
+                        Ask.YES,
+                        Ask.NO,
+                        48,
+                        Set.of("long sleeves", "gloves, 14 mil nitrile", "goggles"),
+                        LABEL),
+                new ProductCare(
+                        "Clear Row",
+                        null,
+                        Ask.UNKNOWN,
+                        Ask.UNKNOWN,
+                        Ask.UNKNOWN,
+                        Ask.UNKNOWN,
+                        Ask.UNKNOWN,
+                        null,
+                        null,
+                        "not read yet"),
+                new ProductCare(
+                        "Bean 24", null, Ask.NO, Ask.NO, Ask.NO, Ask.NO, Ask.NO, 0, Set.of(), "no label, plain seed"));
+    }
+
+    static List<KnownResistance> resistance() {
+        return List.of(new KnownResistance("East 80", "waterhemp", "9", "greenhouse test 2024"));
+    }
+
+    static Ground ground() {
+        List<Point> creek =
+                List.of(new Point(-93.6, 41.999), new Point(-93.597123456789, 41.9985), new Point(-93.595, 41.999));
+        return new Ground(
+                List.of("East 80", "River"),
+                List.of(
+                        new Feature(
+                                "East 80",
+                                FeatureKind.STREAM,
+                                "Mill \"Creek\"",
+                                new Feature.Line(creek),
+                                null,
+                                "county map"),
+                        new Feature("East 80", FeatureKind.DWELLING, "Ng, A.", null, 140.5, "paced off"),
+                        new Feature(
+                                "East 80",
+                                FeatureKind.WELL,
+                                "windmill",
+                                new Feature.Spot(new Point(-93.5999, 42.0031)),
+                                0.0,
+                                "seen"),
+                        new Feature(
+                                "East 80",
+                                FeatureKind.SENSITIVE_CROP,
+                                "grapes",
+                                new Feature.Area(Fixture.outline()),
+                                300.0,
+                                "registry")),
+                List.of(new AlsoIn("East 80", "IA", "Pike"), new AlsoIn("River", "IA", "Adams")),
+                List.of(
+                        new NextCrop("East 80", "alfalfa", LocalDate.of(2027, 4, 20), NextCrop.Use.NEXT, true),
+                        new NextCrop("East 80", "cereal rye", day(9, 25), NextCrop.Use.COVER, false),
+                        new NextCrop("5-4", "sorghum", null, NextCrop.Use.ESCAPE, null)));
+    }
+
+    static Work work() {
+        return new Work(
+                List.of(
+                        new SprayPlan(
+                                "East 80",
+                                "Trait and granule",
+                                2,
+                                "planter",
+                                Method.IN_FURROW,
+                                5.0,
+                                Droplets.COARSE,
+                                0.0,
+                                50.0,
+                                "PRE",
+                                0.0,
+                                2.5,
+                                Ask.NO,
+                                "S. Lind"),
+                        new SprayPlan(
+                                "East 80",
+                                "Trait and granule",
+                                1,
+                                "planter",
+                                null,
+                                null,
+                                null,
+                                null,
+                                null,
+                                null,
+                                null,
+                                null,
+                                Ask.UNKNOWN,
+                                null),
+                        new SprayPlan(
+                                "River",
+                                "Saved",
+                                1,
+                                null,
+                                Method.ON_SEED,
+                                null,
+                                null,
+                                null,
+                                null,
+                                "1",
+                                null,
+                                null,
+                                Ask.UNKNOWN,
+                                null)),
+                new Crew(
+                        List.of(
+                                new Person("S. Lind", "C-0000", "IA", LocalDate.of(2028, 12, 31)),
+                                new Person("K. Ng", null, null, null)),
+                        Set.of("goggles", "gloves, 14 mil nitrile"),
+                        Ask.YES),
+                List.of(
+                        new Done(
+                                "East 80",
+                                LocalDate.of(2025, 11, 2),
+                                "Clear Row",
+                                new Amount(4.25, FarmUnit.OZ),
+                                62.5,
+                                "S. Lind",
+                                "log book"),
+                        new Done("River", day(2, 1), "Ridge 12", new Amount(2, FarmUnit.FL_OZ), 100, null, "receipt")));
+    }
+
+    private static LocalDate day(int month, int day) {
+        return LocalDate.of(2026, month, day);
+    }
+}

@@ -1,0 +1,99 @@
+package plumbrow.science.spraying;
+
+import static plumbrow.science.figure.Input.number;
+import static plumbrow.science.figure.Status.COMPUTED;
+import static plumbrow.science.figure.Status.PRACTICE;
+
+import plumbrow.science.figure.Figure;
+import plumbrow.science.figure.Given;
+import plumbrow.science.figure.Outputs;
+import plumbrow.science.figure.Range;
+import plumbrow.science.figure.Subject;
+import plumbrow.science.figure.Working;
+
+/**
+ * The amount a measuring tool can show, what that does to the rate, and the acres a leftover in the tank still covers.
+ *
+ *   measured = amount rounded to the tool's mark, down where up would pass the label's most;  error = measured/amount − 1
+ *   acres = leftover/GPA
+ *
+ * A rate is never rounded up past the label.
+ *
+ * Source: arithmetic; common practice.
+ */
+public final class MeasuredAmount {
+    public static final Figure FIGURE = Figure.declare("measured-amount", Subject.SPRAYING)
+            .question("Which amount does the measuring tool show, and what does that do to the rate?")
+            .input(number("amount", "Amount for the load, any unit", "", Range.POSITIVE, "117.3"))
+            .input(number("mark", "Smallest mark of the tool, same unit", "", Range.POSITIVE, "1"))
+            .input(number("rate", "Rate the amount is for", "", Range.POSITIVE, "32"))
+            .input(number("most_rate", "Most the label allows, same unit", "", Range.POSITIVE, "32"))
+            .output("measured", "Amount to measure", "")
+            .output("error_pct", "Off the rate", "%")
+            .output("rate_given", "Rate that goes on", "")
+            .formula(
+                    "measured = amount to the nearest mark, down where up would pass the label; rate given = rate × measured ÷ amount")
+            .source("Common practice", PRACTICE)
+            .validity("Amount and mark in one unit, both rates in one unit.")
+            .caution(
+                    "A mark that is coarse for a small amount gives a poor rate: take a finer tool or mix a larger load.")
+            .example(
+                    "amount=117.3 mark=1 rate=32 most_rate=32",
+                    "measured=117 error_pct=-.256 rate_given=31.918",
+                    "last load of application-and-weather.md 3.1, by hand",
+                    COMPUTED)
+            .example(
+                    "amount=10.6 mark=1 rate=32 most_rate=32",
+                    "measured=10 error_pct=-5.66",
+                    "not up to 11: that is above the label, application-and-weather.md 3.1",
+                    COMPUTED)
+            .example(
+                    "amount=10.6 mark=1 rate=28 most_rate=32",
+                    "measured=11 rate_given=29.057",
+                    "up, below the label, application-and-weather.md 3.1",
+                    COMPUTED)
+            .model(MeasuredAmount::solve);
+
+    public static final Figure LEFTOVER = Figure.declare("leftover-acres", Subject.SPRAYING)
+            .question("How many acres does the spray left in the tank still cover?")
+            .input(number("left_gal", "Spray left in tank and lines", "gal", Range.NOT_NEGATIVE, "12"))
+            .input(Asked.VOLUME)
+            .output("acres", "Acres it covers", "ac")
+            .formula("acres = gallons left ÷ gallons an acre")
+            .source("Arithmetic", PRACTICE)
+            .validity("On a site of the label that has not had its most yet, at the same rate.")
+            .caution("Spraying ground twice may pass the label's rate: plan the last load to nothing.")
+            .example("left_gal=12 gpa=15", "acres=.8", "by hand", COMPUTED)
+            .example("left_gal=55 gpa=15", "acres=3.67", "last load of application-and-weather.md 3.1", COMPUTED)
+            .model(MeasuredAmount::solveLeftover);
+
+    private MeasuredAmount() {}
+
+    private static Outputs solve(Given given, Working working) {
+        double amount = given.number("amount");
+        double mark = given.number("mark");
+        double rate = given.number("rate");
+        double most = given.number("most_rate");
+        if (rate > most) {
+            throw given.refuse("rate", "a rate not above most_rate, the most the label allows");
+        }
+        double marks = working.line("marks of the tool", amount / mark, "", "{} ÷ {}", amount, mark);
+        double nearest = Math.rint(marks);
+        double whole = rate * nearest * mark / amount > most * (1 + 1e-12) ? Math.floor(marks) : nearest;
+        if (whole == 0) {
+            throw given.refuse("mark", "a finer mark: this amount is less than the tool can show");
+        }
+        double measured = working.line("amount to measure", whole * mark, "", "{} × {}", whole, mark);
+        double applied =
+                working.line("rate that goes on", rate * measured / amount, "", "{} × {} ÷ {}", rate, measured, amount);
+        double off = working.line(
+                "off the rate", 100 * (measured / amount - 1), "%", "100 × ({} ÷ {} − 1)", measured, amount);
+        return new Outputs().put("measured", measured).put("error_pct", off).put("rate_given", applied);
+    }
+
+    private static Outputs solveLeftover(Given given, Working working) {
+        double left = given.number("left_gal");
+        double volume = given.number("gpa");
+        return new Outputs().put("acres", working.line("acres", left / volume, "", "{} ÷ {}", left, volume));
+    }
+}
