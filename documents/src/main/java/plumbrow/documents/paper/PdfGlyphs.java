@@ -33,6 +33,7 @@ final class PdfGlyphs extends PDFTextStripper {
         PdfGlyphs glyphs = new PdfGlyphs(most);
         glyphs.setSuppressDuplicateOverlappingText(false);
         glyphs.writeText(document, Writer.nullWriter());
+        glyphs.fillUpTo(document.getNumberOfPages());
         return glyphs.pages;
     }
 
@@ -53,8 +54,16 @@ final class PdfGlyphs extends PDFTextStripper {
         }
     }
 
+    /** Pages without any content are passed over by the stripper, but count when pages are numbered. */
+    private void fillUpTo(int count) {
+        while (pages.size() < count) {
+            pages.add(new ArrayList<>());
+        }
+    }
+
     @Override
     protected void writePage() {
+        fillUpTo(getCurrentPageNo() - 1);
         pages.add(current);
         current = new ArrayList<>();
     }
