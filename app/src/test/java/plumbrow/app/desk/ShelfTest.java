@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -137,6 +141,36 @@ class ShelfTest {
                         .status())
                 .isEqualTo(302);
         assertThat(visitor.get("/shelf/papers/5").text()).contains("Tansyrun 2 typed by hand by M. Hale");
+    }
+
+    @Test
+    void aFileThatIsTooLargeIsRefusedInASentence() throws Exception {
+        int before = desk.book().papers().size();
+        HttpClient client = HttpClient.newHttpClient();
+        HttpResponse<String> form = client.send(
+                HttpRequest.newBuilder(URI.create(desk.address() + "/shelf")).build(),
+                HttpResponse.BodyHandlers.ofString());
+        Matcher token = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"").matcher(form.body());
+        assertThat(token.find()).isTrue();
+        String cookie = form.headers().firstValue("Set-Cookie").orElseThrow().split(";", 2)[0];
+        String edge = "----edge";
+        byte[] head = ("--" + edge + "\r\nContent-Disposition: form-data; name=\"_csrf\"\r\n\r\n" + token.group(1) + "\r\n--"
+                        + edge + "\r\nContent-Disposition: form-data; name=\"papers\"; filename=\"big.pdf\"\r\n\r\n")
+                .getBytes(StandardCharsets.UTF_8);
+        byte[] tail = ("\r\n--" + edge + "--\r\n").getBytes(StandardCharsets.UTF_8);
+        HttpResponse<String> answer = client.send(
+                HttpRequest.newBuilder(URI.create(desk.address() + "/shelf/papers"))
+                        .header("Content-Type", "multipart/form-data; boundary=" + edge)
+                        .header("Cookie", cookie)
+                        .POST(HttpRequest.BodyPublishers.concat(
+                                HttpRequest.BodyPublishers.ofByteArray(head),
+                                HttpRequest.BodyPublishers.ofByteArray(new byte[33 << 20]),
+                                HttpRequest.BodyPublishers.ofByteArray(tail)))
+                        .build(),
+                HttpResponse.BodyHandlers.ofString());
+        assertThat(answer.statusCode()).isEqualTo(413);
+        assertThat(answer.body()).contains("None of them was taken in", "papers add FOLDER");
+        assertThat(desk.book().papers()).hasSize(before);
     }
 
     @Test
