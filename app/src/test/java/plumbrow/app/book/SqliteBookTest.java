@@ -132,7 +132,8 @@ class SqliteBookTest extends BookContract {
     @Test
     void aBookOfANewerPlumbrowIsRefused() throws Exception {
         sql("INSERT INTO flyway_schema_history SELECT installed_rank + 1, '999', description, type, script, checksum, "
-                + "installed_by, installed_on, execution_time, success FROM flyway_schema_history");
+                + "installed_by, installed_on, execution_time, success FROM flyway_schema_history "
+                + "WHERE installed_rank = (SELECT max(installed_rank) FROM flyway_schema_history)");
         assertThatThrownBy(this::again)
                 .isInstanceOf(BookException.class)
                 .hasMessageContaining("was written by a newer Plumbrow (form 999");
