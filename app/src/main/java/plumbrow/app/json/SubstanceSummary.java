@@ -57,14 +57,11 @@ public record SubstanceSummary(
                 words.append(" (").append(category).append(')');
             }
             if (values.size() > 1 && low != null && high != null) {
+                String from = Numbers.plain(low);
+                String to = Numbers.plain(high);
                 words.append("; ")
                         .append(values.size())
-                        .append(" values from ")
-                        .append(Numbers.plain(low))
-                        .append(" to ")
-                        .append(Numbers.plain(high))
-                        .append(' ')
-                        .append(unit);
+                        .append(from.equals(to) ? " values agree" : " values from " + from + " to " + to + ' ' + unit);
             }
             return first.verified()
                     ? words.toString()

@@ -5,7 +5,10 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.util.Set;
+import org.apache.coyote.http11.Http11Nio2Protocol;
 import org.springframework.boot.tomcat.TomcatConnectorCustomizer;
+import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
+import org.springframework.boot.web.server.WebServerFactoryCustomizer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
@@ -74,6 +77,12 @@ public class Doors {
     @Bean
     TomcatConnectorCustomizer slashesInNames() {
         return connector -> connector.setEncodedSolidusHandling("passthrough");
+    }
+
+    /** Reads without waking a poller for each page: less work for the machine under many questions at once. */
+    @Bean
+    WebServerFactoryCustomizer<TomcatServletWebServerFactory> quietReading() {
+        return server -> server.setProtocol(Http11Nio2Protocol.class.getName());
     }
 
     /** There are no users; this keeps the framework from inventing one with a password. */
