@@ -9,11 +9,10 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
+import plumbrow.documents.label.PaperSort;
 import plumbrow.documents.paper.Paper;
 import plumbrow.documents.paper.PaperLimits;
-import plumbrow.documents.paper.PaperReader;
 import plumbrow.documents.paper.PaperTrouble;
-import plumbrow.documents.sheet.section.Sections;
 
 /**
  * The process that reads: takes the path of one file after the other and answers each with what stands on it, or with the
@@ -43,7 +42,7 @@ public final class ReadingChild {
 
     private static void answer(Path file, DataOutputStream out) throws IOException {
         try {
-            Paper paper = PaperReader.read(file, PaperLimits.USUAL, Sections::isHeading);
+            Paper paper = PaperSort.read(file, PaperLimits.USUAL);
             out.writeByte(PAPER);
             PaperWire.write(paper, out);
         } catch (PaperTrouble trouble) {

@@ -32,8 +32,10 @@ final class PdfGlyphs extends PDFTextStripper {
     static List<List<Glyph>> of(PDDocument document, int most) throws IOException {
         PdfGlyphs glyphs = new PdfGlyphs(most);
         glyphs.setSuppressDuplicateOverlappingText(false);
+        for (int i = 0; i < document.getNumberOfPages(); i++) {
+            glyphs.pages.add(List.of()); // the library passes over pages without any content
+        }
         glyphs.writeText(document, Writer.nullWriter());
-        glyphs.fillUpTo(document.getNumberOfPages());
         return glyphs.pages;
     }
 
@@ -54,17 +56,9 @@ final class PdfGlyphs extends PDFTextStripper {
         }
     }
 
-    /** Pages without any content are passed over by the stripper, but count when pages are numbered. */
-    private void fillUpTo(int count) {
-        while (pages.size() < count) {
-            pages.add(new ArrayList<>());
-        }
-    }
-
     @Override
     protected void writePage() {
-        fillUpTo(getCurrentPageNo() - 1);
-        pages.add(current);
+        pages.set(getCurrentPageNo() - 1, current);
         current = new ArrayList<>();
     }
 }

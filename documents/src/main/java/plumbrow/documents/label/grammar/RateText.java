@@ -42,7 +42,7 @@ public record RateText(Amount amount, Of of, String stuff, int from, int to, Str
     private static final Pattern ACID = Pattern.compile("(?i)\\ba\\.?\\s?e\\b\\.?|\\bacid\\b(?: equivalents?)?");
     private static final Pattern BEHIND = Pattern.compile("^\\s+of\\s+((?:[\\p{L}\\d®™-]+\\s?){1,4})");
     private static final Pattern FILLERS =
-            Pattern.compile("(?i)\\b(?:of|the|total|this|product|equivalent|\\(|\\))\\b|[()®™*,]");
+            Pattern.compile("(?i)\\b(?:of|the|total|this|product|equivalent|\\(|\\))\\b|[()®™*]|,(?!\\d)");
 
     public static Optional<RateText> first(String text) {
         return all(text).stream().findFirst();

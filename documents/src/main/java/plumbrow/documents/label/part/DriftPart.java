@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.advice.shelf.Droplets;
 import plumbrow.documents.label.LabelContent;
 import plumbrow.documents.label.LabelKind;
+import plumbrow.documents.label.Way;
 import plumbrow.documents.label.grammar.Measure;
 import plumbrow.documents.label.grammar.MeasureText;
 import plumbrow.documents.label.grammar.WayWords;
@@ -142,7 +143,9 @@ final class DriftPart implements Part {
 
     private static void height(Sentence sentence, Readings readings) {
         List<MeasureText> heights = MeasureText.all(sentence.text(), Measure.LENGTH);
-        for (MeasureText height : heights) {
+        List<Way> ways = WayWords.each(sentence.text(), heights);
+        for (int i = 0; i < heights.size(); i++) {
+            MeasureText height = heights.get(i);
             boolean drift = height.amount().unit().equals("mile")
                     || height.amount().unit().equals("yd");
             if (drift || Near.has(sentence, Near.words("\\bbuffer|downwind|\\bwithin\\b"))) {
@@ -154,8 +157,7 @@ final class DriftPart implements Part {
             }
             readings.state(
                     LabelKind.BOOM,
-                    new LabelContent.Measured(
-                            MeasureText.as(Qualifier.AT_MOST, height.amount()), WayWords.in(sentence.text())),
+                    new LabelContent.Measured(MeasureText.as(Qualifier.AT_MOST, height.amount()), ways.get(i)),
                     sentence.quote());
         }
     }

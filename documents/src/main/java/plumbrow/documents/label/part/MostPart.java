@@ -41,18 +41,11 @@ final class MostPart implements Part {
         String text = sentence.text();
         List<RateText> rates =
                 RateText.all(text).stream().filter(rate -> !Stuff.isOther(rate)).toList();
-        int from = 0;
-        for (RateText rate : rates) {
-            int to = rates.indexOf(rate) + 1 < rates.size()
-                    ? rates.get(rates.indexOf(rate) + 1).from()
-                    : text.length();
-            String part = text.substring(from, Math.max(from, to));
-            String per = per(part);
-            if (per.isEmpty()) {
-                per = per(text);
-            }
-            state(sentence, rate, per, readings);
-            from = rate.to();
+        for (int i = 0; i < rates.size(); i++) {
+            int next = i + 1 < rates.size() ? rates.get(i + 1).from() : text.length();
+            String behind = per(
+                    text.substring(rates.get(i).from(), Math.max(rates.get(i).to(), next)));
+            state(sentence, rates.get(i), behind.isEmpty() ? per(text) : behind, readings);
         }
     }
 

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.documents.label.LabelContent;
 import plumbrow.documents.label.LabelKind;
+import plumbrow.documents.label.Way;
 import plumbrow.documents.label.grammar.Measure;
 import plumbrow.documents.label.grammar.MeasureText;
 import plumbrow.documents.label.grammar.WayWords;
@@ -17,6 +18,7 @@ import plumbrow.documents.sheet.Amount.Qualifier;
 
 /** Distances to keep from water, wells, homes, bees and the like. */
 final class SetbackPart implements Part {
+    private static final int MOST = 8;
     private static final Pattern KEEP = Near.words(
             "\\bwithin\\b|\\bbuffer|\\bset-?back|\\bcloser than\\b|\\bmaintain\\b|\\bat least\\b.*\\b(?:from|between)\\b|\\baway from\\b");
     private static final Pattern FEATURE = Pattern.compile(
@@ -36,25 +38,45 @@ final class SetbackPart implements Part {
             List<MeasureText> distances = MeasureText.all(sentence.text(), Measure.LENGTH).stream()
                     .filter(each -> !each.amount().unit().equals("in"))
                     .toList();
-            if (!distances.isEmpty()) {
+            if (distances.size() > MOST) {
+                readings.unclear(LabelKind.SETBACK, "the sentence has too many distances", sentence.quote());
+            } else if (!distances.isEmpty()) {
                 each(sentence, distances, readings);
             }
         }
     }
 
-    /** Each distance with the features behind it, or those before it where none are behind the last. */
+    /** Each distance with the features behind it, behind the next one, or before it where none follow. */
     private static void each(Sentence sentence, List<MeasureText> distances, Readings readings) {
         String text = sentence.text();
+        List<Way> ways = WayWords.each(text, distances);
+        boolean follow = FEATURE.matcher(text.substring(distances.get(0).to())).find();
         for (int i = 0; i < distances.size(); i++) {
-            MeasureText distance = distances.get(i);
-            int from = distance.to();
-            int to = i + 1 < distances.size() ? distances.get(i + 1).from() : text.length();
-            boolean before = !FEATURE.matcher(text.substring(from, to)).find() && distances.size() == 1;
-            features(sentence, distance, before ? 0 : from, before ? distance.from() : to, readings);
+            int from = distances.get(i).to();
+            int to = end(text, distances, i);
+            features(
+                    sentence,
+                    distances.get(i),
+                    ways.get(i),
+                    follow ? from : 0,
+                    follow ? to : distances.get(0).from(),
+                    readings);
         }
     }
 
-    private static void features(Sentence sentence, MeasureText distance, int from, int to, Readings readings) {
+    /** Up to the next distance that has a feature before it. */
+    private static int end(String text, List<MeasureText> distances, int at) {
+        for (int next = at + 1; next < distances.size(); next++) {
+            int from = distances.get(next).from();
+            if (FEATURE.matcher(text.substring(distances.get(at).to(), from)).find()) {
+                return from;
+            }
+        }
+        return text.length();
+    }
+
+    private static void features(
+            Sentence sentence, MeasureText distance, Way way, int from, int to, Readings readings) {
         String text = sentence.text();
         String part = text.substring(from, to);
         Matcher feature = FEATURE.matcher(part);
@@ -83,7 +105,7 @@ final class SetbackPart implements Part {
                             MeasureText.as(Qualifier.EXACTLY, distance.amount()),
                             Near.has(sentence, DOWNWIND),
                             mixing,
-                            WayWords.in(text)),
+                            way),
                     sentence.quote());
         }
     }

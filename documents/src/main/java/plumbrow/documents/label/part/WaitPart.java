@@ -1,6 +1,7 @@
 package plumbrow.documents.label.part;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import plumbrow.documents.label.LabelContent;
 import plumbrow.documents.label.LabelKind;
@@ -24,6 +25,7 @@ final class WaitPart implements Part {
             "harvest(?:ing)?(?: of)?(?: the)?(?: treated)?(?: \\w+){0,2}? (?:for )?(?:forage|hay|silage|straw|stover|fodder|livestock|feed)");
     private static final Pattern GRAIN = Near.words(
             "\\bgrain\\b|\\bPHI\\b|pre-?harvest|\\bseed harvest|harvest (?:corn|soybeans?|wheat)\\b(?! forage| hay| silage)");
+    private static final Pattern BEFORE_HARVEST = Near.words("days (?:of|before|prior to) harvest\\b(?! (?:for|of) )");
     private static final Pattern AGAIN = Near.words(
             "between (?:\\w+ ){0,4}(?:re-?)?(?:applications?|treatments?|sprays)|re-?appl(?:y|ication)|re-?treatment|days apart|minimum (?:application )?interval|sequential applications");
     private static final Pattern PLANTING = Near.words("\\bplant(?:ed|ing)?\\b|rotat|\\breplant|\\bsow");
@@ -98,15 +100,14 @@ final class WaitPart implements Part {
         if (!Near.has(sentence, FEED) || Near.has(sentence, PLANTING)) {
             return;
         }
-        MeasureText time = days(sentence);
         boolean onlyGrain = Near.has(sentence, HARVEST)
                 && !sentence.text().matches("(?is).*\\b(?:graz|feed|forage|hay|silage|straw|stover|fodder).*");
         if (onlyGrain) {
             return;
         }
-        if (time != null) {
-            put(LabelKind.GRAZING, sentence, Near.crop(sentence), time, "", readings);
-        } else if (Near.has(sentence, Near.DO_NOT)
+        time(LabelKind.GRAZING, sentence, readings)
+                .ifPresent(time -> put(LabelKind.GRAZING, sentence, Near.crop(sentence), time, "", readings));
+        if (Near.has(sentence, Near.DO_NOT)
                 && MeasureText.first(sentence.text(), Measure.TIME).isEmpty()) {
             String words = sentence.text().replaceAll("\\s+", " ").replaceAll("\\.$", "");
             readings.state(LabelKind.GRAZING, new LabelContent.Ban(Near.crop(sentence), words), sentence.quote());
@@ -115,13 +116,13 @@ final class WaitPart implements Part {
 
     private static void harvest(Sentence sentence, Readings readings) {
         boolean fed = Near.has(sentence, FEED) || Near.has(sentence, HARVEST_TO_FEED);
-        if (!Near.has(sentence, HARVEST) || (fed && !Near.has(sentence, GRAIN)) || Near.has(sentence, PLANTING)) {
+        if (!Near.has(sentence, HARVEST)
+                || (fed && !Near.has(sentence, GRAIN) && !Near.has(sentence, BEFORE_HARVEST))
+                || Near.has(sentence, PLANTING)) {
             return;
         }
-        MeasureText time = days(sentence);
-        if (time != null) {
-            put(LabelKind.PRE_HARVEST, sentence, Near.crop(sentence), time, "", readings);
-        }
+        time(LabelKind.PRE_HARVEST, sentence, readings)
+                .ifPresent(time -> put(LabelKind.PRE_HARVEST, sentence, Near.crop(sentence), time, "", readings));
     }
 
     private static void again(Sentence sentence, Readings readings) {
@@ -132,15 +133,18 @@ final class WaitPart implements Part {
                 || Near.has(sentence, Near.words("\\brain"))) {
             return;
         }
-        MeasureText time = days(sentence);
-        if (time != null) {
-            put(LabelKind.REAPPLICATION, sentence, Near.crop(sentence), time, "", readings);
-        }
+        time(LabelKind.REAPPLICATION, sentence, readings)
+                .ifPresent(time -> put(LabelKind.REAPPLICATION, sentence, Near.crop(sentence), time, "", readings));
     }
 
-    private static @org.jspecify.annotations.Nullable MeasureText days(Sentence sentence) {
+    /** The one time of a sentence; where several differ, the reading is left to a person. */
+    private static Optional<MeasureText> time(LabelKind kind, Sentence sentence, Readings readings) {
         List<MeasureText> times = MeasureText.all(sentence.text(), Measure.TIME);
-        return times.isEmpty() ? null : times.get(0);
+        if (times.stream().map(time -> time.amount().words()).distinct().count() > 1) {
+            readings.unclear(kind, "more than one time stands in the sentence", sentence.quote());
+            return Optional.empty();
+        }
+        return times.stream().findFirst();
     }
 
     private static void put(

@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import plumbrow.documents.paper.Cell;
 import plumbrow.documents.paper.Passage;
 import plumbrow.documents.paper.Row;
+import plumbrow.documents.paper.Word;
 
 /**
  * A table with a header row: each record as one passage for each column.
@@ -93,12 +94,18 @@ public final class HeaderTable {
             }
             body++;
         }
-        List<List<Row>> groups = groups(rows.subList(body, rows.size()), anchor, columns);
+        List<Row> parted = rows.subList(body, rows.size()).stream()
+                .map(row -> new Row(
+                        row.page(),
+                        row.cells().stream()
+                                .flatMap(cell -> parted(cell, columns).stream())
+                                .toList()))
+                .toList();
+        List<List<Row>> groups = groups(parted, anchor, columns);
         List<List<Passage>> records =
                 groups.stream().map(group -> record(group, columns)).toList();
-        List<Row> used = new ArrayList<>(rows.subList(0, body));
-        groups.forEach(used::addAll);
-        return new HeaderTable(heads.stream().map(StringBuilder::toString).toList(), records, used);
+        int used = body + groups.stream().mapToInt(List::size).sum();
+        return new HeaderTable(heads.stream().map(StringBuilder::toString).toList(), records, rows.subList(0, used));
     }
 
     /** A second line of the header stands close under the first, all of it below its columns. */
@@ -121,10 +128,8 @@ public final class HeaderTable {
         List<List<Row>> groups = new ArrayList<>();
         List<Row> waiting = new ArrayList<>();
         for (Row row : rows) {
-            boolean more = waiting.isEmpty() && !groups.isEmpty() && column(columns, row.first()) != 0;
-            if (more && distance(last(groups), row) < FAR * (row.bottom() - row.top())) {
-                groups.get(groups.size() - 1).add(row);
-            } else if (anchor.test(row) || full(row, columns)) {
+            boolean named = column(columns, row.first()) == 0;
+            if (named && (anchor.test(row) || full(row, columns))) {
                 List<Row> group = new ArrayList<>();
                 Row last = groups.isEmpty() ? null : last(groups);
                 for (Row wait : waiting) {
@@ -184,11 +189,30 @@ public final class HeaderTable {
         columns.forEach(column -> passages.add(new Passage.Builder()));
         for (Row row : group) {
             for (Cell cell : row.cells()) {
-                passages.get(column(columns, cell)).line(row.page(), cell);
+                parted(cell, columns)
+                        .forEach(part -> passages.get(column(columns, part)).line(row.page(), part));
             }
             passages.forEach(Passage.Builder::endLine);
         }
         return passages.stream().map(Passage.Builder::build).toList();
+    }
+
+    /** A cell so close to the next that no gap parts them is parted where a column begins. */
+    private static List<Cell> parted(Cell cell, List<Cell> columns) {
+        List<Cell> parts = new ArrayList<>();
+        List<Word> words = new ArrayList<>();
+        for (Word word : cell.words()) {
+            boolean begins = columns.stream()
+                    .skip(1)
+                    .anyMatch(column -> Math.abs(column.left() - word.box().left()) < 1);
+            if (begins && !words.isEmpty()) {
+                parts.add(new Cell(words));
+                words = new ArrayList<>();
+            }
+            words.add(word);
+        }
+        parts.add(new Cell(words));
+        return parts;
     }
 
     /** The column whose left end, middle or right end a cell stands under. */

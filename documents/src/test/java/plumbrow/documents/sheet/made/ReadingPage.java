@@ -20,7 +20,9 @@ final class ReadingPage {
                 .append(
                         "languages beside English. What stands on them is known, because it was put there; no maker's own sheet is among\n")
                 .append(
-                        "them. Real sheets are untidier: read these figures as a ceiling, and look at the page beside each value.\n\n")
+                        "them. The reader was mended on the first ten sheets of each style; the styles *mixed by lot* draw their parts at\n")
+                .append(
+                        "random. Real sheets are untidier: read these figures as a ceiling, and look at the page beside each value.\n\n")
                 .append(
                         "A value counts as right when all of it is: number, unit, sign, range, temperature, hours, method, species,\n")
                 .append(

@@ -1,0 +1,56 @@
+package plumbrow.documents.label;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import plumbrow.documents.label.text.Topics;
+import plumbrow.documents.paper.Paper;
+import plumbrow.documents.paper.PaperLimits;
+import plumbrow.documents.paper.PaperReader;
+import plumbrow.documents.paper.Row;
+import plumbrow.documents.sheet.section.Sections;
+
+/** Whether a paper is a label or a safety data sheet. */
+public enum PaperSort {
+    SHEET,
+    LABEL;
+
+    /** Sentences that only labels have. */
+    private static final List<Pattern> OF_LABELS = List.of(
+            Pattern.compile("(?i)\\bdirections for use\\b"),
+            Pattern.compile("(?i)\\bviolation of federal law to use this product\\b"),
+            Pattern.compile("(?i)\\bagricultural use requirements\\b"),
+            Pattern.compile("(?i)\\bkeep out of (?:the )?reach of children\\b"),
+            Pattern.compile("(?i)\\brestricted[- ]entry interval\\b"));
+
+    private static final Pattern OF_SHEETS = Pattern.compile("(?i)^\\W*(?:material )?safety data sheet\\b.*");
+    private static final int FIRST_ROWS = 12;
+    private static final int FEWEST_SECTIONS = 6;
+
+    /** Which of the two a paper is; a sheet where nothing speaks for a label. */
+    public static PaperSort of(Paper paper) {
+        List<Row> rows = paper.rows();
+        long sections = rows.stream()
+                .map(Row::text)
+                .filter(Sections::isHeading)
+                .distinct()
+                .count();
+        boolean titled = java.util.stream.Stream.concat(
+                        paper.heads().stream(), rows.stream().limit(FIRST_ROWS))
+                .anyMatch(row -> OF_SHEETS.matcher(row.text()).matches());
+        long signs = OF_LABELS.stream()
+                .filter(sign ->
+                        rows.stream().anyMatch(row -> sign.matcher(row.text()).find()))
+                .count();
+        return !titled && signs >= 2 && sections < FEWEST_SECTIONS ? LABEL : SHEET;
+    }
+
+    /**
+     * Reads a file as the paper it is: each sort has headings of its own by which columns are told from tables.
+     *
+     * @throws plumbrow.documents.paper.PaperTrouble if it can't be read as paper
+     */
+    public static Paper read(java.nio.file.Path file, PaperLimits limits) {
+        Paper paper = PaperReader.read(file, limits, Sections::isHeading);
+        return of(paper) == LABEL ? PaperReader.read(file, limits, Topics::isLandmark) : paper;
+    }
+}

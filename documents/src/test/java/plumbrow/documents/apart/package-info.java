@@ -1,0 +1,4 @@
+@NullMarked
+package plumbrow.documents.apart;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package plumbrow.documents.paper;
+
+import org.jspecify.annotations.NullMarked;
