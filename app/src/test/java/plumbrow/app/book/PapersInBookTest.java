@@ -42,7 +42,8 @@ class PapersInBookTest {
         FiledPaper scan = new FiledPaper(0, FiledPaper.Kind.UNKNOWN, "scan.pdf", "", "", null, 1, true);
         try (Book book = Book.create(file)) {
             assertThat(book.keep(SHEET, bytes("one"), AT).already()).isFalse();
-            assertThat(book.keep(SHEET, bytes("one"), AT.plusSeconds(9)).already()).isTrue();
+            assertThat(book.keep(SHEET, bytes("one"), AT.plusSeconds(9)).already())
+                    .isTrue();
             assertThat(book.keep(scan, bytes("two"), AT).stored().number()).isEqualTo(2);
         }
         try (Book book = Book.open(file)) {

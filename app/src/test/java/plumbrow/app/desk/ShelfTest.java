@@ -154,8 +154,9 @@ class ShelfTest {
         assertThat(token.find()).isTrue();
         String cookie = form.headers().firstValue("Set-Cookie").orElseThrow().split(";", 2)[0];
         String edge = "----edge";
-        byte[] head = ("--" + edge + "\r\nContent-Disposition: form-data; name=\"_csrf\"\r\n\r\n" + token.group(1) + "\r\n--"
-                        + edge + "\r\nContent-Disposition: form-data; name=\"papers\"; filename=\"big.pdf\"\r\n\r\n")
+        byte[] head = ("--" + edge + "\r\nContent-Disposition: form-data; name=\"_csrf\"\r\n\r\n" + token.group(1)
+                        + "\r\n--" + edge
+                        + "\r\nContent-Disposition: form-data; name=\"papers\"; filename=\"big.pdf\"\r\n\r\n")
                 .getBytes(StandardCharsets.UTF_8);
         byte[] tail = ("\r\n--" + edge + "--\r\n").getBytes(StandardCharsets.UTF_8);
         HttpResponse<String> answer = client.send(
