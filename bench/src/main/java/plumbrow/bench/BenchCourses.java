@@ -73,6 +73,15 @@ final class BenchCourses {
                                 .late()));
     }
 
+    /** One course of ten passes, seven of them with a labelled product. */
+    static Course ofTenPasses(String field) {
+        BenchCourses passes = new BenchCourses().tillage().plant(BenchShelf.PYRAMID, 100);
+        for (int i = 0; i < 3; i++) {
+            passes.early().late();
+        }
+        return course(field, "ten passes", true, passes.insecticide(6, 100));
+    }
+
     private static Course course(String field, String name, boolean baseline, BenchCourses passes) {
         return new Course(field, name, baseline, new RefugePlan(null, null), "", passes.harvested());
     }

@@ -8,6 +8,7 @@ import plumbrow.advice.course.Course;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.field.Texture;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.outlook.OutlookLine;
 import plumbrow.advice.outlook.OutlookQuantity;
@@ -45,6 +46,27 @@ public final class BenchSeason {
         return new BenchSeason().build(fields);
     }
 
+    /** A season of {@code fields} fields, each with one course of ten passes: for gates, not for weighing. */
+    static Season large(int fields) {
+        Season weighed = of(fields);
+        List<Course> tenPasses = weighed.fields().stream()
+                .map(field -> BenchCourses.ofTenPasses(field.name()))
+                .toList();
+        return new Season(
+                weighed.year(),
+                weighed.asOf(),
+                weighed.adviser(),
+                weighed.farms(),
+                weighed.fields(),
+                weighed.history(),
+                weighed.shelf(),
+                weighed.pests(),
+                tenPasses,
+                weighed.outlook(),
+                weighed.ground(),
+                BenchLabels.work(tenPasses));
+    }
+
     private Season build(int count) {
         forCorn(OutlookQuantity.PRICE, new Law.Lognormal(4.4, 0.25, 0.6));
         forCorn(OutlookQuantity.HANDLING, new Law.Pert(0.15, 0.25, 0.4));
@@ -65,7 +87,9 @@ public final class BenchSeason {
                 BenchShelf.shelf(),
                 new Pests(insects, doubts, weeds),
                 courses,
-                outlook);
+                outlook,
+                BenchLabels.around(fields),
+                BenchLabels.work(courses));
     }
 
     private void forCorn(OutlookQuantity quantity, Law law) {
@@ -73,8 +97,8 @@ public final class BenchSeason {
     }
 
     private void field(String name, int courseCount) {
-        fields.add(
-                new Field(name, "Home", 60 + random.nextInt(100), null, "IA", "Alder", Crop.CORN, null, 3.0, 6.5, 2.0));
+        fields.add(new Field(
+                name, "Home", 60 + random.nextInt(100), null, "IA", "Alder", Crop.CORN, Texture.LOAM, 3.0, 6.5, 2.0));
         outlook.add(new OutlookLine(
                 null, name, OutlookQuantity.YIELD, new Law.Weibull(170 + 40 * random.nextDouble(), 0.18), SOURCE));
         insect(name, ROOTWORM, InsectPressure.Measure.NODE_INJURY, pert(0.1, 2.6), new Law.Pert(10, 15, 18), 0.1);

@@ -61,7 +61,15 @@ final class BenchShelf {
                 new Trait("Cry3Bb1", "Cry3", BenchSeason.ROOTWORM, new Law.Pert(0.6, 0.8, 0.95), SOURCE),
                 new Trait("Cry34/35", "Cry34/35", BenchSeason.ROOTWORM, new Law.Pert(0.6, 0.85, 0.95), SOURCE),
                 new Trait("Cry3Bb1", "Cry3", BenchSeason.BORER, new Law.Pert(0.4, 0.6, 0.8), SOURCE));
-        return new Shelf(products, seeds, traits, actives, uses, limits, controls);
+        return new Shelf(
+                products,
+                seeds,
+                traits,
+                actives,
+                uses,
+                limits,
+                controls,
+                BenchLabels.book(List.of(INSECTICIDE, EARLY, LATE)));
     }
 
     private void seed(String name, double usdPerUnit, double blendPct, Law gain, String... traits) {
