@@ -17,6 +17,7 @@ import plumbrow.science.figure.Step;
 public record CardSummary(
         String product,
         LocalDate asOf,
+        String lead,
         String caution,
         int unknown,
         int differing,
@@ -54,6 +55,7 @@ public record CardSummary(
         return new CardSummary(
                 card.product(),
                 card.asOf(),
+                card.lead(),
                 ProductCard.LABEL_IS_LAW,
                 card.unknown(),
                 card.differing().size(),

@@ -1,15 +1,24 @@
 package plumbrow.app.desk;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.openqa.selenium.By;
+import org.openqa.selenium.support.ui.ExpectedConditions;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.app.demo.DemoBook;
+import plumbrow.app.demo.DemoPapers;
 import plumbrow.app.desk.shown.Shown;
 
 /** Every page in a browser, on a screen and on a phone: nothing cut off, nothing complained of, nothing out of reach. */
@@ -83,6 +92,46 @@ class BrowserTest {
                 }
             }
             browser.picture("demo-weighing");
+        }
+        softly.assertAll();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1280, 390})
+    void the_shelf_its_papers_and_cards_are_in_reach_of_everybody(int width, @TempDir Path folder) throws IOException {
+        SoftAssertions softly = new SoftAssertions();
+        try (OpenDesk demo = OpenDesk.over(DeskSeason.of(2027)).weighed();
+                Chromium browser = Chromium.open(width, 900)) {
+            browser.go(demo.address() + "/shelf");
+            browser.picture("shelf-empty");
+            softly.assertThat(browser.inaccessible())
+                    .as("axe on the empty shelf")
+                    .isEmpty();
+            List<Path> papers = new ArrayList<>(DemoPapers.writeTo(folder.resolve("papers")));
+            papers.add(Files.write(folder.resolve("scan.pdf"), ShelfTest.blank()));
+            browser.find("#papers").sendKeys(papers.stream().map(Path::toString).collect(Collectors.joining("\n")));
+            browser.find("main form button").click();
+            browser.until(ExpectedConditions.presenceOfElementLocated(By.id("came")));
+            browser.picture("shelf-came");
+            softly.assertThat(browser.text("#came + ul").lines().count()).isEqualTo(5);
+            softly.assertThat(browser.inaccessible()).as("axe on what came in").isEmpty();
+            for (Page page : List.of(
+                    new Page("shelf", "/shelf"),
+                    new Page("card", "/shelf/papers/1/card?container=2.5+gal"),
+                    new Page("card-old", "/shelf/papers/3/card?container=none"),
+                    new Page("reading", "/shelf/papers/1?at=3"),
+                    new Page("reading-label", "/shelf/papers/2?at=6"),
+                    new Page("reading-scan", "/shelf/papers/5"),
+                    new Page("compare", "/shelf/compare?before=3&after=4"))) {
+                browser.go(demo.address() + page.path());
+                browser.picture(page.name());
+                softly.assertThat(browser.cutOff()).as("cut off on " + page).isEmpty();
+                softly.assertThat(browser.smallTargets()).as("small on " + page).isEmpty();
+                softly.assertThat(browser.complaints())
+                        .as("console of " + page)
+                        .allMatch(said -> said.contains("status of 422"));
+                softly.assertThat(browser.inaccessible()).as("axe on " + page).isEmpty();
+            }
         }
         softly.assertAll();
     }

@@ -11,8 +11,11 @@ import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.springframework.mock.web.MockHttpServletResponse;
+import org.springframework.mock.web.MockMultipartFile;
 import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.RequestBuilder;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import org.springframework.test.web.servlet.request.MockMultipartHttpServletRequestBuilder;
 import org.springframework.test.web.servlet.request.MockMvcRequestBuilders;
 import org.springframework.test.web.servlet.setup.DefaultMockMvcBuilder;
 import org.springframework.test.web.servlet.setup.MockMvcBuilders;
@@ -76,7 +79,28 @@ final class Visitor {
         return ask(request);
     }
 
-    private Page ask(MockHttpServletRequestBuilder request) {
+    /** Sends a file, as chosen on the shelf. */
+    Page upload(String name, byte[] content) {
+        Page form = get("/shelf");
+        Matcher token = TOKEN.matcher(form.body());
+        if (!token.find()) {
+            throw new AssertionError("the shelf has no form");
+        }
+        Cookie cookie = Objects.requireNonNull(form.response().getCookie("XSRF-TOKEN"));
+        return ask(file(name, content).cookie(cookie).param("_csrf", token.group(1)));
+    }
+
+    /** The same as another page would send it. */
+    Page uploadWithoutToken(String name, byte[] content) {
+        return ask(file(name, content));
+    }
+
+    private static MockMultipartHttpServletRequestBuilder file(String name, byte[] content) {
+        return MockMvcRequestBuilders.multipart(URI.create("/shelf/papers"))
+                .file(new MockMultipartFile("papers", name, null, content));
+    }
+
+    private Page ask(RequestBuilder request) {
         try {
             return new Page(mvc.perform(request).andReturn().getResponse());
         } catch (Exception fault) {

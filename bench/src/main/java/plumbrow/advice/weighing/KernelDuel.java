@@ -48,9 +48,9 @@ public final class KernelDuel {
         kernel.export(here);
         int repeats = DRAWS_PER_ROUND / draws;
         try (NumpySide numpy = new NumpySide(python, script, here, draws, repeats)) {
-            if (!(numpy.differenceUsd() <= SAME_USD)) {
+            if (!(numpy.difference() <= SAME_USD)) {
                 throw new IllegalStateException(
-                        "The two sides differ by " + numpy.differenceUsd() + " $/ac; nothing was timed.");
+                        "The two sides differ by " + numpy.difference() + " $/ac; nothing was timed.");
             }
             List<Round> ours = new ArrayList<>();
             List<Round> theirs = new ArrayList<>();
@@ -91,7 +91,7 @@ public final class KernelDuel {
                 draws,
                 kernel.inputs(),
                 kernel.courses(),
-                numpy.differenceUsd(),
+                numpy.difference(),
                 numpy.version(),
                 numpy.block(),
                 numpy.wholeColumns()));

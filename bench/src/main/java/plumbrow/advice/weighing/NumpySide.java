@@ -7,17 +7,17 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 
 /** NumPy's side of the duel: a Python process that runs one timed round whenever it is asked to. */
-final class NumpySide implements AutoCloseable {
+public final class NumpySide implements AutoCloseable {
     private final Process process;
     private final BufferedReader answers;
     private final BufferedWriter questions;
-    private final double differenceUsd;
+    private final double difference;
     private final int block;
     private final double wholeColumns;
     private final String version;
 
-    /** Starts it on what {@link KernelSide#export} wrote. */
-    NumpySide(String python, Path script, Path folder, int draws, int repeats) throws IOException {
+    /** Starts it on what the other side wrote to a folder. */
+    public NumpySide(String python, Path script, Path folder, int draws, int repeats) throws IOException {
         ProcessBuilder builder = new ProcessBuilder(
                         python, script.toString(), folder.toString(), String.valueOf(draws), String.valueOf(repeats))
                 .redirectError(ProcessBuilder.Redirect.INHERIT);
@@ -28,32 +28,32 @@ final class NumpySide implements AutoCloseable {
         answers = process.inputReader();
         questions = process.outputWriter();
         String[] hello = answer();
-        differenceUsd = Double.parseDouble(hello[0]);
+        difference = Double.parseDouble(hello[0]);
         block = Integer.parseInt(hello[1]);
         wholeColumns = Double.parseDouble(hello[2]);
         version = hello[3];
     }
 
-    /** Largest difference between the margins of the two sides [$/ac]. */
-    double differenceUsd() {
-        return differenceUsd;
+    /** Largest difference between the answers of the two sides, margins [$/ac] or losses [%]. */
+    public double difference() {
+        return difference;
     }
 
     /** Draws that it works on at a time, chosen by itself as the quickest. */
-    int block() {
+    public int block() {
         return block;
     }
 
     /** How many times as long it takes with whole columns at a time. */
-    double wholeColumns() {
+    public double wholeColumns() {
         return wholeColumns;
     }
 
-    String version() {
+    public String version() {
         return version;
     }
 
-    Round round() {
+    public Round round() {
         try {
             questions.write("round\n");
             questions.flush();

@@ -86,10 +86,9 @@ public final class CardPaper {
         html.element(
                 "p",
                 "quiet",
-                "As of " + card.asOf()
-                        + ". Said: sheet p. = safety sheet, label p. = label, ● (●) ○ = reference data of an"
-                        + " ingredient, verified, with reserve, not verified. Unknown: "
-                        + card.unknown() + ". Differing: " + card.differing().size() + ".");
+                card.lead() + " As of " + card.asOf()
+                        + ". sheet p. = safety sheet, label p. = label, ● (●) ○ = reference data of an ingredient, verified,"
+                        + " with reserve, not verified.");
         html.markup("<table class=\"card\"><tr><td class=\"side\">");
         LEFT.forEach(part -> section(html, card, part, setting));
         html.markup("</td><td class=\"side right\">");

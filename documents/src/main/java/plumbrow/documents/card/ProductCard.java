@@ -38,6 +38,35 @@ public record ProductCard(String product, LocalDate asOf, List<CardSection> sect
         return all().filter(line -> line.known() == Known.DIFFERS).toList();
     }
 
+    /** The card in a sentence or three: the words of both papers, the worst of a spill, and how much is open. */
+    public String lead() {
+        StringBuilder words = new StringBuilder();
+        for (CardLine line : lines(CardPart.ACUTE)) {
+            if (line.about().startsWith("Signal word of") && line.known() != Known.UNKNOWN) {
+                String word = line.says().split("[,:]", 2)[0];
+                words.append(line.about().contains("label") ? "Label: " : "Sheet: ")
+                        .append(word)
+                        .append(". ");
+            }
+        }
+        lines(CardPart.SPILL).stream()
+                .filter(line -> line.says().contains("REPORT it"))
+                .findFirst()
+                .ifPresent(line -> words.append(line.about().replace(", share of it", ""))
+                        .append(": ")
+                        .append(line.says().split(";", 2)[0])
+                        .append(". "));
+        return words.append(open()).toString();
+    }
+
+    private String open() {
+        int differing = differing().size();
+        return (differing == 0
+                        ? ""
+                        : differing == 1 ? "One thing does not agree. " : differing + " things do not agree. ")
+                + (unknown() == 0 ? "Nothing is unknown." : unknown() + " values are unknown.");
+    }
+
     /** How many lines are unknown. */
     public int unknown() {
         return (int) all().filter(line -> line.known() == Known.UNKNOWN).count();

@@ -3,7 +3,6 @@ package plumbrow.documents.card;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.Dimension;
 import plumbrow.documents.sheet.ValueKind;
@@ -43,26 +42,25 @@ final class SpillPart {
     }
 
     private void write() {
-        boolean any = false;
+        List<String> without = new ArrayList<>();
         for (Ingredients.One one : ingredients.all()) {
             Optional<Strengths.Strength> strength = strengths.of(one);
             content(one, strength);
-            any |= quantity(one, strength);
+            if (!quantity(one, strength)) {
+                without.add(one.cas().isEmpty() ? one.name() : one.name() + " (" + one.cas() + ")");
+            }
         }
         for (Quantities.Quantity quantity : quantities.ofTheProduct()) {
-            any = true;
             String of = quantity.note().isEmpty() ? "Printed without saying of what" : quantity.note();
             lines.add(new CardLine(
                     of + ", reportable quantity", pounds(quantity), Known.READ, List.of(quantity.origin())));
             share(of + ", taken as pounds of product, the cautious way", strengths.ofProduct(), quantity);
         }
-        if (!any) {
-            String names = ingredients.all().stream()
-                    .map(one -> one.cas().isEmpty() ? one.name() : one.name() + " (" + one.cas() + ")")
-                    .collect(Collectors.joining(", "));
+        if (!without.isEmpty() || ingredients.all().isEmpty()) {
+            String names = without.isEmpty() ? "none was read" : String.join(", ", without);
             lines.add(new CardLine(
                     "Reportable quantity",
-                    "no federal reportable quantity found for these names: " + (names.isEmpty() ? "none read" : names)
+                    "no federal reportable quantity found for these names: " + names
                             + "; look up: 40 CFR 302.4 and your state",
                     Known.UNKNOWN,
                     List.of()));

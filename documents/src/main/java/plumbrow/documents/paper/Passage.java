@@ -98,10 +98,23 @@ public final class Passage {
         return part(start, text.length());
     }
 
+    /** Pieces follow each other, so the first one touched is found by halving. */
     private List<Piece> touched(int from, int to) {
-        return pieces.stream()
-                .filter(piece -> piece.from < to && piece.to > from)
-                .toList();
+        int low = 0;
+        int high = pieces.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (pieces.get(middle).to > from) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        int end = low;
+        while (end < pieces.size() && pieces.get(end).from < to) {
+            end++;
+        }
+        return pieces.subList(low, end);
     }
 
     private static boolean sameLine(Mark mark, Piece piece) {

@@ -8,9 +8,15 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.junit.jupiter.api.Test;
 import plumbrow.documents.card.SampleCard;
 import plumbrow.documents.paper.PagePicture;
+import plumbrow.documents.paper.Paper;
+import plumbrow.documents.paper.PaperLimits;
+import plumbrow.documents.paper.PaperReader;
 import plumbrow.documents.paper.PaperTrouble;
 
 class PagePictureTest {
@@ -37,6 +43,20 @@ class PagePictureTest {
         assertThatThrownBy(() -> PagePicture.draw(broken, "x.pdf", 1, 900))
                 .isInstanceOf(PaperTrouble.class)
                 .hasMessageContaining("can't be drawn");
+    }
+
+    @Test
+    void aPageWithoutAnythingOnItCountsAsAPage() throws IOException {
+        java.io.ByteArrayOutputStream out = new java.io.ByteArrayOutputStream();
+        try (PDDocument document = Loader.loadPDF(CardPaper.print(SampleCard.card()))) {
+            PDPage blank = new PDPage();
+            document.getPages().insertBefore(blank, document.getPage(0));
+            document.addPage(new PDPage());
+            document.save(out);
+        }
+        Paper paper = PaperReader.read(out.toByteArray(), "card.pdf", PaperLimits.USUAL, line -> false);
+        assertThat(paper.pages()).hasSize(3);
+        assertThat(paper.blankPages()).containsExactly(1, 3);
     }
 
     private static int dark(BufferedImage picture) {

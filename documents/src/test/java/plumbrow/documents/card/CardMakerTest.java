@@ -272,6 +272,14 @@ class CardMakerTest {
     }
 
     @Test
+    void theCardBeginsWithWhatMattersMost() {
+        assertThat(card(TypedSheet.furrowgate()).lead())
+                .isEqualTo(
+                        "Sheet: Warning. Label: WARNING. Chlorpyrifos: one container holds 10 times the quantity: REPORT"
+                                + " it. One thing does not agree. 6 values are unknown.");
+    }
+
+    @Test
     void anEmptyPaperGivesACardOfUnknowns() {
         var sheet = plumbrow.documents.sheet.SheetReader.read(
                 "nothing here".getBytes(java.nio.charset.StandardCharsets.UTF_8), "x.txt");

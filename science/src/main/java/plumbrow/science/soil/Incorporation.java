@@ -95,6 +95,11 @@ public final class Incorporation {
 
     private Incorporation() {}
 
+    /** Depth of the mixed layer, in the unit of the working depth. */
+    public static double mixedDepth(double workingDepth, boolean rotary) {
+        return rotary ? workingDepth : TINES * workingDepth;
+    }
+
     /** Strength [ppm by weight] of a layer [in] that holds a rate [lb/ac]. */
     public static double ppm(double lbPerAcre, double depthInches, double bulkDensity) {
         return lbPerAcre / (FT2_PER_ACRE * depthInches / 12 * LB_FT3_PER_G_CM3 * bulkDensity) * 1e6;
@@ -104,7 +109,7 @@ public final class Incorporation {
         double depth = given.number("working_depth_in");
         boolean rotary = given.word("tool").equals("rotary");
         double share = rotary ? 1 : TINES;
-        double mixed = working.line("mixed depth", share * depth, "in", "{} × {}", share, depth);
+        double mixed = working.line("mixed depth", mixedDepth(depth, rotary), "in", "{} × {}", share, depth);
         double rate = given.number("rate_lb_ac");
         double density = given.number("bulk_density_g_cm3");
         if (!rotary && given.number("passes") < 2) {

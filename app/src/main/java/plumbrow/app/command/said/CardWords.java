@@ -16,6 +16,7 @@ public final class CardWords {
         Paper paper = new Paper()
                 .heading(card.product() + ", as of " + card.asOf())
                 .gap()
+                .prose(card.lead())
                 .prose(ProductCard.LABEL_IS_LAW)
                 .prose("? unknown   ≠ differs   ● ◐ ○ reference data: verified, with reserve, not verified");
         for (CardSection section : card.sections()) {

@@ -30,6 +30,15 @@ public record Trouble(int status, String title, String says, String whatToDo) {
                         + " again.");
     }
 
+    static Trouble tooMuch() {
+        return new Trouble(
+                HttpStatus.CONTENT_TOO_LARGE.value(),
+                "Too much at once",
+                "The files are larger, or more, than the desk takes in one go. None of them was taken in.",
+                "Send fewer at once; a safety sheet or label of more than 32 MB is not taken at all. A whole folder goes in"
+                        + " with: plumbrow papers add FOLDER");
+    }
+
     static Trouble file(String sentence) {
         return new Trouble(
                 HttpStatus.INTERNAL_SERVER_ERROR.value(),
@@ -39,6 +48,9 @@ public record Trouble(int status, String title, String says, String whatToDo) {
     }
 
     static Trouble of(int status) {
+        if (status == HttpStatus.CONTENT_TOO_LARGE.value()) {
+            return tooMuch();
+        }
         if (status == HttpStatus.FORBIDDEN.value()) {
             return new Trouble(
                     status,

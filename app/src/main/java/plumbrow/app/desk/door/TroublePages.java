@@ -12,6 +12,7 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.multipart.MultipartException;
 import plumbrow.advice.weighing.SeasonGapException;
 import plumbrow.app.book.BookException;
 import plumbrow.documents.FileTrouble;
@@ -40,6 +41,11 @@ public class TroublePages implements ErrorController {
     @ExceptionHandler(BookException.class)
     String book(BookException fault, Model model, HttpServletResponse response) {
         return page(Trouble.book(sentence(fault)), model, response);
+    }
+
+    @ExceptionHandler(MultipartException.class)
+    String tooMuch(Model model, HttpServletResponse response) {
+        return page(Trouble.tooMuch(), model, response);
     }
 
     @ExceptionHandler(FileTrouble.class)

@@ -18,6 +18,7 @@ import plumbrow.documents.sheet.Amount.Qualifier;
 
 /** Distances to keep from water, wells, homes, bees and the like. */
 final class SetbackPart implements Part {
+    private static final int MOST = 8;
     private static final Pattern KEEP = Near.words(
             "\\bwithin\\b|\\bbuffer|\\bset-?back|\\bcloser than\\b|\\bmaintain\\b|\\bat least\\b.*\\b(?:from|between)\\b|\\baway from\\b");
     private static final Pattern FEATURE = Pattern.compile(
@@ -37,7 +38,9 @@ final class SetbackPart implements Part {
             List<MeasureText> distances = MeasureText.all(sentence.text(), Measure.LENGTH).stream()
                     .filter(each -> !each.amount().unit().equals("in"))
                     .toList();
-            if (!distances.isEmpty()) {
+            if (distances.size() > MOST) {
+                readings.unclear(LabelKind.SETBACK, "the sentence has too many distances", sentence.quote());
+            } else if (!distances.isEmpty()) {
                 each(sentence, distances, readings);
             }
         }

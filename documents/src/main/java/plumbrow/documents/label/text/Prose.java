@@ -11,6 +11,9 @@ import plumbrow.documents.paper.Word;
 
 /** Puts lines together to paragraphs and takes these apart into sentences. */
 final class Prose {
+    /** No sentence of a label is longer [letters]; what is, is cut, so that no file takes long to read. */
+    private static final int LONGEST = 900;
+
     private static final double NEW_PARAGRAPH = 1.45;
     private static final Pattern BULLET =
             Pattern.compile("^(?:[•·▪■●‣◦*]|[-–—](?=\\s)|\\(?(?:\\d{1,2}|[a-h])[.)](?=\\s))");
@@ -101,6 +104,12 @@ final class Prose {
     private static void add(Passage sentence, List<Passage> sentences) {
         Matcher bullet = BULLET.matcher(sentence.text());
         Passage plain = bullet.find() ? sentence.from(bullet.end()) : sentence;
+        while (plain.text().length() > LONGEST) {
+            int blank = plain.text().lastIndexOf(' ', LONGEST);
+            int cut = blank > 0 ? blank : LONGEST;
+            sentences.add(plain.part(0, cut));
+            plain = plain.from(cut);
+        }
         if (!plain.isEmpty()) {
             sentences.add(plain);
         }

@@ -61,7 +61,8 @@ final class DatePart implements Part {
 
     /** "Date of previous revision", "Supersedes version": the words speak of the sheet before. */
     private static boolean earlier(String text, int at) {
-        return text.substring(0, at).matches("(?is).*\\b(?:previous|supersedes|replaces|of|first)\\s*");
+        return text.substring(Math.max(0, at - LONG_DATE), at)
+                .matches("(?is).*\\b(?:previous|supersedes|replaces|of|first)\\s*");
     }
 
     private static void keep(ValueKind kind, Passage passage, int from, DateText.Order order, Readings readings) {

@@ -28,6 +28,9 @@ final class HazardPart implements Part {
     private static final Pattern CODE = Pattern.compile(
             "\\b(EUH\\s?\\d{3}[A-Z]?|H[2-4]\\d{2}[A-Za-z]{0,2}(?:\\s?\\+\\s?H\\d{3})*|P[1-5]\\d{2}(?:\\s?\\+\\s?P\\d{3})*)\\b");
     private static final Pattern LEAD = Pattern.compile("^[\\s:–—.)\\]-]+");
+    /** No official statement is longer. */
+    private static final int LONGEST = 160;
+
     private static final Pattern SENTENCE = Pattern.compile("[^.]+(?:\\.|$)");
 
     @Override
@@ -119,7 +122,7 @@ final class HazardPart implements Part {
             return Prose.of(follows.substring(0, end.get()));
         }
         String precedes = text.substring(before, at[0]).replaceAll("[\\s(\\[:;,–—-]+$", "");
-        for (int i = 0; i < precedes.length(); i++) {
+        for (int i = Math.max(0, precedes.length() - LONGEST); i < precedes.length(); i++) {
             Optional<Integer> words = HazardWords.end(code, precedes.substring(i));
             if (words.isPresent()) {
                 return Prose.of(precedes.substring(i, i + words.get()));

@@ -3,6 +3,7 @@ package plumbrow.documents.sheet.part;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import plumbrow.documents.paper.PaperTrouble;
 import plumbrow.documents.paper.Quote;
 import plumbrow.documents.sheet.Content;
 import plumbrow.documents.sheet.Reading;
@@ -10,6 +11,9 @@ import plumbrow.documents.sheet.ValueKind;
 
 /** Gathers what is read; what is said twice and alike is kept once, where it stands first. */
 final class Readings {
+    /** A sheet of many ingredients has some hundreds. */
+    private static final int MOST = 3_000;
+
     private final List<Reading.OnPaper> all = new ArrayList<>();
 
     void state(ValueKind kind, Content content, Quote quote) {
@@ -17,16 +21,23 @@ final class Readings {
                 .noneMatch(reading -> reading instanceof Reading.Stated one
                         && one.kind() == kind
                         && Alike.alike(one.content(), content))) {
-            all.add(new Reading.Stated(kind, content, quote));
+            add(new Reading.Stated(kind, content, quote));
         }
     }
 
     void noData(ValueKind kind, Quote quote) {
-        all.add(new Reading.NoData(kind, quote));
+        add(new Reading.NoData(kind, quote));
     }
 
     void unclear(ValueKind kind, String why, Quote quote) {
-        all.add(new Reading.Unclear(kind, why, quote));
+        add(new Reading.Unclear(kind, why, quote));
+    }
+
+    private void add(Reading.OnPaper reading) {
+        if (all.size() >= MOST) {
+            throw new PaperTrouble("The file says more than " + MOST + " things; expected one safety sheet.");
+        }
+        all.add(reading);
     }
 
     boolean has(ValueKind kind) {

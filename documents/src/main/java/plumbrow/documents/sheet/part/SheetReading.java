@@ -3,6 +3,7 @@ package plumbrow.documents.sheet.part;
 import java.util.ArrayList;
 import java.util.List;
 import plumbrow.documents.paper.Paper;
+import plumbrow.documents.paper.PaperTrouble;
 import plumbrow.documents.sheet.FoundSection;
 import plumbrow.documents.sheet.SafetySheet;
 import plumbrow.documents.sheet.section.Sections;
@@ -23,9 +24,25 @@ public final class SheetReading {
             new TransportPart(),
             new RegulationPart());
 
+    /** A long sheet has 60,000; work with some of them grows faster than they do. */
+    private static final int MOST_LETTERS = 300_000;
+
     private SheetReading() {}
 
+    /**
+     * What a paper says.
+     *
+     * @throws PaperTrouble if it is far longer than any sheet
+     */
     public static SafetySheet of(Paper paper) {
+        long letters = paper.rows().stream()
+                .flatMap(row -> row.cells().stream())
+                .flatMap(cell -> cell.words().stream())
+                .mapToLong(word -> word.text().length())
+                .sum();
+        if (letters > MOST_LETTERS) {
+            throw new PaperTrouble("The file holds more than " + MOST_LETTERS + " letters; expected one safety sheet.");
+        }
         Sections sections = Sections.of(paper);
         SheetText text = new SheetText(paper, sections);
         Readings readings = new Readings();

@@ -175,7 +175,7 @@ public final class Items {
         String text = passage.text();
         Matcher next = NEXT_LABEL.matcher(text);
         while (next.find()) {
-            Optional<Labels.Hit> hit = Labels.at(text.substring(next.end()), false);
+            Optional<Labels.Hit> hit = Labels.at(text, next.end(), false);
             if (hit.isPresent() && hit.get().colon()) {
                 put(into, passage.part(0, next.start() + 1), cell, goesOn);
                 open(

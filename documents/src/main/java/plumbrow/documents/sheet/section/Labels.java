@@ -55,19 +55,24 @@ final class Labels {
      * @param ownCell whether the text is a cell with its value in the next one, so that more words may follow the label
      */
     static Optional<Hit> at(String text, boolean ownCell) {
-        Matcher prefix = PREFIX.matcher(text);
-        int start = prefix.find() ? prefix.end() : 0;
-        Optional<Hit> hit = at(text, start, ownCell);
+        return at(text, 0, ownCell);
+    }
+
+    /** The label that begins at a place in a text. */
+    static Optional<Hit> at(String text, int from, boolean ownCell) {
+        Matcher prefix = PREFIX.matcher(text).region(from, text.length());
+        int start = prefix.find() ? prefix.end() : from;
+        Optional<Hit> hit = begins(text, start, ownCell);
         if (hit.isEmpty()) {
-            Matcher foreign = FOREIGN_FIRST.matcher(text);
+            Matcher foreign = FOREIGN_FIRST.matcher(text).region(from, text.length());
             if (foreign.find()) {
-                return at(text, foreign.end(), ownCell);
+                return begins(text, foreign.end(), ownCell);
             }
         }
         return hit;
     }
 
-    private static Optional<Hit> at(String text, int start, boolean ownCell) {
+    private static Optional<Hit> begins(String text, int start, boolean ownCell) {
         Hit best = null;
         int longest = 0;
         if (start >= text.length()) {

@@ -1,0 +1,99 @@
+package plumbrow.app.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import plumbrow.documents.shelf.FiledPaper;
+
+@SuppressWarnings("NullAway.Init")
+class PapersInBookTest {
+    private static final Instant AT = Instant.parse("2026-11-25T06:00:00Z");
+    private static final FiledPaper SHEET = new FiledPaper(
+            0,
+            FiledPaper.Kind.SAFETY_SHEET,
+            "larkwick.pdf",
+            "Larkwick 4L",
+            "90001-7",
+            LocalDate.of(2026, 3, 4),
+            9,
+            false);
+
+    @TempDir
+    Path folder;
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    @Test
+    void aPaperComesOutAsItWentInAndTheSameFileIsKeptOnce() {
+        Path file = folder.resolve("a.book");
+        FiledPaper scan = new FiledPaper(0, FiledPaper.Kind.UNKNOWN, "scan.pdf", "", "", null, 1, true);
+        try (Book book = Book.create(file)) {
+            assertThat(book.keep(SHEET, bytes("one"), AT).already()).isFalse();
+            assertThat(book.keep(SHEET, bytes("one"), AT.plusSeconds(9)).already())
+                    .isTrue();
+            assertThat(book.keep(scan, bytes("two"), AT).stored().number()).isEqualTo(2);
+        }
+        try (Book book = Book.open(file)) {
+            List<StoredPaper> papers = book.papers();
+            assertThat(papers).hasSize(2);
+            assertThat(papers.get(0).paper())
+                    .usingRecursiveComparison()
+                    .ignoringFields("number")
+                    .isEqualTo(SHEET);
+            // SHA-256 of "one", from coreutils sha256sum
+            assertThat(papers.get(0).sha256())
+                    .isEqualTo("7692c3ad3540bb803c020b3aee66cd8887123234ea0c6e7143c0add73ff431ed");
+            assertThat(papers.get(0).addedAt()).isEqualTo(AT);
+            assertThat(papers.get(1).paper().dated()).isNull();
+            assertThat(book.paperFile(1)).hasValue(bytes("one"));
+            assertThat(book.paperFile(3)).isEmpty();
+            assertThat(book.check()).isEmpty();
+        }
+    }
+
+    @Test
+    void whatIsTypedStaysAsItWas() throws SQLException {
+        Path file = folder.resolve("b.book");
+        TypedValue value = new TypedValue(1, 1, "Product name", "Larkwick", "M. Hale", AT);
+        try (Book book = Book.create(file)) {
+            book.keep(SHEET, bytes("one"), AT);
+            book.type(List.of(value));
+            assertThat(book.typed(1)).containsExactly(value);
+            assertThatThrownBy(() -> book.type(List.of(new TypedValue(9, 1, "x", "y", "z", AT))))
+                    .isInstanceOf(BookException.class);
+        }
+        try (Connection sql = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Statement statement = sql.createStatement()) {
+            assertThatThrownBy(() -> statement.execute("UPDATE paper_typed SET value = 'other'"))
+                    .hasMessageContaining("stays as it was");
+        }
+    }
+
+    @Test
+    void aPaperThatWasTamperedWithIsFound() throws SQLException {
+        Path file = folder.resolve("c.book");
+        try (Book book = Book.create(file)) {
+            book.keep(SHEET, bytes("one"), AT);
+        }
+        try (Connection sql = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Statement statement = sql.createStatement()) {
+            statement.execute("UPDATE paper SET content = x'00'");
+        }
+        try (Book book = Book.open(file)) {
+            assertThat(book.check()).singleElement().asString().contains("larkwick.pdf", "no longer what it was");
+        }
+    }
+}

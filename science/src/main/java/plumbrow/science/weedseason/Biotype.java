@@ -1,0 +1,21 @@
+package plumbrow.science.weedseason;
+
+import java.util.Set;
+
+/**
+ * A part of a weed's plants that herbicides of some site-of-action groups do not kill.
+ *
+ * @param share of the species' seedlings [-]
+ * @param resists site-of-action groups; empty for susceptible plants
+ */
+public record Biotype(double share, Set<Integer> resists) {
+    public Biotype {
+        Limits.share("share of a biotype", share);
+        resists = Set.copyOf(resists);
+    }
+
+    /** All plants, none resistant. */
+    public static Biotype susceptible() {
+        return new Biotype(1, Set.of());
+    }
+}

@@ -1,0 +1,44 @@
+package plumbrow.science.weedseason;
+
+import java.util.List;
+
+/**
+ * A weed of the field.
+ *
+ * @param densityM2 seedlings of the season if nothing is done [plants/m²]
+ * @param shiftDays days by which its flush runs late, negative early; −60 to 60, beyond it is cut
+ * @param biotypes shares sum to 1
+ */
+public record Species(
+        String name,
+        Uncertain densityM2,
+        Uncertain shiftDays,
+        Emergence emergence,
+        Growth growth,
+        Competition competition,
+        SeedSet seedSet,
+        Shade shade,
+        Depth depth,
+        List<Biotype> biotypes) {
+    private static final double ROUNDING = 1e-9;
+
+    public Species {
+        biotypes = List.copyOf(biotypes);
+        double sum = biotypes.stream().mapToDouble(Biotype::share).sum();
+        if (Math.abs(sum - 1) > ROUNDING) {
+            throw new IllegalArgumentException("biotypes of " + name + " sum to " + sum + "; expected 1");
+        }
+    }
+
+    public Species withDensity(Uncertain plantsM2) {
+        return new Species(name, plantsM2, shiftDays, emergence, growth, competition, seedSet, shade, depth, biotypes);
+    }
+
+    public Species withShift(Uncertain days) {
+        return new Species(name, densityM2, days, emergence, growth, competition, seedSet, shade, depth, biotypes);
+    }
+
+    public Species withBiotypes(List<Biotype> others) {
+        return new Species(name, densityM2, shiftDays, emergence, growth, competition, seedSet, shade, depth, others);
+    }
+}
