@@ -39,6 +39,8 @@ final class PropertyPart implements Part {
     private static final Pattern LOG = Pattern.compile("(?i)\\blog\\b|log\\s?10|log(?:[KP]ow)|\\blog\\s?[KP]");
     private static final Pattern OTHER_SOLVENT =
             Pattern.compile("(?i)\\b(?:acetone|methanol|hexane|xylene|toluene|ethanol|organic)\\b");
+    private static final Pattern PHASES =
+            Pattern.compile("(?i)^\\W*n?-?\\s?octanol\\s?[-/]?\\s?(?:water)?\\)?\\s?:?\\s*");
     private static final Pattern WATER = Pattern.compile("(?i)\\bwater\\b");
     private static final Pattern SOLUTION = Pattern.compile(
             "\\d+(?:[.,]\\d+)?\\s?(?:%|g/[lL])[^\\t\\n:]{0,40}?(?:solution|dispersion|suspension|emulsion|in water|w/[wv])?\\)?\\s*[:=]?");
@@ -58,7 +60,11 @@ final class PropertyPart implements Part {
     }
 
     private static void item(Property property, Item item, SheetText sheet, Readings readings) {
-        Passage value = property.kind == ValueKind.SOLUBILITY ? inWater(item) : item.value();
+        Passage value = switch (property.kind) {
+            case SOLUBILITY -> inWater(item);
+            case PARTITION -> withoutPhases(item.value());
+            default -> item.value();
+        };
         if (value.isEmpty()) {
             return;
         }
@@ -167,6 +173,12 @@ final class PropertyPart implements Part {
         } else if (!readings.has(kind)) {
             readings.unclear(kind, "no number with a unit that is known stands there", value.quote());
         }
+    }
+
+    /** "Partition coefficient: n-octanol/water" has its label's end behind the colon. */
+    private static Passage withoutPhases(Passage value) {
+        Matcher phases = PHASES.matcher(value.text());
+        return phases.find() ? value.from(phases.end()) : value;
     }
 
     /** Of several solvents the stretch that speaks of water; nothing where only others are named. */

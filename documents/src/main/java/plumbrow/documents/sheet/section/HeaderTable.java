@@ -17,6 +17,7 @@ import plumbrow.documents.paper.Word;
  */
 public final class HeaderTable {
     private static final double FAR = 2.2;
+    private static final double NEARER = .8;
     private static final Pattern LONG_NUMBER = Pattern.compile("\\d{3,}|\\d[.,]\\d");
 
     private final List<String> heads;
@@ -127,9 +128,10 @@ public final class HeaderTable {
     private static List<List<Row>> groups(List<Row> rows, Predicate<Row> anchor, List<Cell> columns) {
         List<List<Row>> groups = new ArrayList<>();
         List<Row> waiting = new ArrayList<>();
-        for (Row row : rows) {
+        for (int i = 0; i < rows.size(); i++) {
+            Row row = rows.get(i);
             boolean named = column(columns, row.first()) == 0;
-            if (named && (anchor.test(row) || full(row, columns))) {
+            if (named && (anchor.test(row) || full(row, columns) || opens(rows, i))) {
                 List<Row> group = new ArrayList<>();
                 Row last = groups.isEmpty() ? null : last(groups);
                 for (Row wait : waiting) {
@@ -155,6 +157,13 @@ public final class HeaderTable {
             groups.get(groups.size() - 1).add(wait);
         }
         return groups;
+    }
+
+    /** The first line of a name that stands beside the middle of its values: nearer to what follows than to what was. */
+    private static boolean opens(List<Row> rows, int at) {
+        return at > 0
+                && at + 1 < rows.size()
+                && distance(rows.get(at), rows.get(at + 1)) < NEARER * distance(rows.get(at - 1), rows.get(at));
     }
 
     /** A row with something in every column, and not the rest of one in brackets. */

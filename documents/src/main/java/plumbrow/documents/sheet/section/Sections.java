@@ -36,6 +36,9 @@ public final class Sections {
     private static final Pattern NUMBERED = Pattern.compile(
             "(?iu)(?:(?:section|sección)\\s*)?(?:\\d{1,2}|[ivx]{1,5})\\s?[-.:)–].*|section\\s*\\d{1,2}\\b.*");
 
+    /** A heading without a number stands out by its capitals. */
+    private static final Pattern CAPITALS = Pattern.compile("[^\\p{Ll}]{6,}");
+
     private static final int LONG_LINE = 90;
 
     private final List<Row> front = new ArrayList<>();
@@ -75,7 +78,11 @@ public final class Sections {
 
     /** Whether a line can only be a heading: one in a column of its own tells columns from tables. */
     public static boolean isHeading(String line) {
-        return Headings.read(line).filter(Headings.Heading::numbered).isPresent();
+        return Headings.read(line)
+                .filter(heading -> heading.numbered()
+                        || (heading.section() != null
+                                && CAPITALS.matcher(line.strip()).matches()))
+                .isPresent();
     }
 
     private void part(List<Row> rows, List<@Nullable Spot> spots, boolean bilingual) {

@@ -15,14 +15,16 @@ final class ReadingPage {
                 .append(String.format(Locale.US, "%,d", score.pages))
                 .append(" pages) of invented products in ")
                 .append(score.byHouse.size())
+                .append(" house styles:\n")
                 .append(
-                        " house styles: other wordings, numbers of sections, columns, tables, units, faces, running heads and\n")
+                        "other wordings, numbers of sections, columns, tables, units, faces, running heads and languages beside\n")
                 .append(
-                        "languages beside English. What stands on them is known, because it was put there; no maker's own sheet is among\n")
+                        "English. What stands on them is known, because it was put there; no maker's own sheet is among them. The\n")
                 .append(
-                        "them. The reader was mended on the first ten sheets of each style; the styles *mixed by lot* draw their parts at\n")
+                        "reader was mended on the first ten sheets of each style; the sheets *mixed by lot* draw their style at\n")
                 .append(
-                        "random. Real sheets are untidier: read these figures as a ceiling, and look at the page beside each value.\n\n")
+                        "random and were not looked at before. Real sheets are untidier: read these figures as a ceiling, and look\n")
+                .append("at the page beside each value.\n\n")
                 .append(
                         "A value counts as right when all of it is: number, unit, sign, range, temperature, hours, method, species,\n")
                 .append(

@@ -17,6 +17,11 @@ final class SheetMaker {
             SheetSection section = house.wording().at(place);
             draft.blocks.add(new Block.Heading(heading(house, section, place)));
             section(draft, section, datesFirst);
+            if (house.press() == House.Press.RUNNING_HEADS && section == SheetSection.PROPERTIES) {
+                int middle = draft.blocks.size() - 4;
+                draft.blocks.add(middle, new Block.Heading(heading(house, section, place) + " (continued)"));
+                draft.blocks.add(middle, new Block.NewPage());
+            }
             if (house.second() == House.Second.SPANISH_AFTER) {
                 spanish(draft, section, place);
             }
