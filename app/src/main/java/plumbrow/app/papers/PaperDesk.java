@@ -5,8 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plumbrow.documents.apart.ApartReader;
 import plumbrow.documents.card.RegistrationNumber;
@@ -15,6 +13,7 @@ import plumbrow.documents.label.LabelKind;
 import plumbrow.documents.label.LabelPaper;
 import plumbrow.documents.label.LabelReader;
 import plumbrow.documents.label.LabelReading;
+import plumbrow.documents.label.PaperSort;
 import plumbrow.documents.paper.Paper;
 import plumbrow.documents.paper.PaperTrouble;
 import plumbrow.documents.sheet.Content;
@@ -25,22 +24,12 @@ import plumbrow.documents.sheet.ValueKind;
 import plumbrow.documents.shelf.FiledPaper;
 
 /**
- * Reads files and tells what sort of paper each is. Every file is first read in a process apart, with its limits of time and
- * memory; a label, whose tables are laid out otherwise, is then read once more for itself.
+ * Reads files and tells what sort of paper each is. Every file is opened in a process apart, with its limits of time and
+ * memory.
  */
 public final class PaperDesk implements AutoCloseable {
-    /** A sheet has sixteen sections; a label has headings that are like two or three of them. */
-    private static final int SECTIONS_OF_A_SHEET = 5;
-
-    /** A paper with two of these is a label. */
-    private static final Set<LabelKind> SIGNS_OF_A_LABEL = Set.of(
-            LabelKind.REGISTRATION,
-            LabelKind.SIGNAL_WORD,
-            LabelKind.CHILD_STATEMENT,
-            LabelKind.ACTIVE,
-            LabelKind.GEAR,
-            LabelKind.USE_RATE,
-            LabelKind.REENTRY);
+    /** Fewer sections than that stand on letters and bills too. */
+    private static final int FEWEST_SECTIONS = 3;
 
     private final ApartReader reader = new ApartReader();
 
@@ -52,10 +41,6 @@ public final class PaperDesk implements AutoCloseable {
     public ReadPaper read(Path file) {
         String name = String.valueOf(file.getFileName());
         Paper paper = reader.paper(file);
-        SafetySheet sheet = SheetReader.read(paper);
-        if (sheet.sections().size() >= SECTIONS_OF_A_SHEET) {
-            return new ReadPaper.Sheet(filed(name, sheet), sheet);
-        }
         if (paper.needsTyping()) {
             return new ReadPaper.Scan(new FiledPaper(
                     0,
@@ -67,13 +52,17 @@ public final class PaperDesk implements AutoCloseable {
                     paper.pages().size(),
                     true));
         }
-        LabelPaper label = LabelReader.read(file);
-        if (signs(label) >= 2) {
+        if (PaperSort.of(paper) == PaperSort.LABEL) {
+            LabelPaper label = LabelReader.read(paper);
             return new ReadPaper.Label(filed(name, label), label);
         }
+        SafetySheet sheet = SheetReader.read(paper);
+        if (sheet.sections().size() >= FEWEST_SECTIONS) {
+            return new ReadPaper.Sheet(filed(name, sheet), sheet);
+        }
         throw new PaperTrouble(name
-                + " reads neither as a safety sheet (too few of its sixteen sections) nor as a label (no registration number,"
-                + " signal word or ingredients).");
+                + " reads neither as a safety sheet (too few of its sixteen sections) nor as a label (no directions for use,"
+                + " no agricultural use requirements).");
     }
 
     /** Reads the bytes of a file, which leaves nothing on the disk. */
@@ -104,14 +93,6 @@ public final class PaperDesk implements AutoCloseable {
         String plain = last.replaceAll("[^\\p{L}\\p{N} ._()+-]", "_").strip();
         String shorter = plain.length() > 120 ? plain.substring(plain.length() - 120) : plain;
         return shorter.isEmpty() || shorter.matches("\\.+") ? "paper" : shorter;
-    }
-
-    private static int signs(LabelPaper label) {
-        return label.readings().stream()
-                .map(LabelReading::kind)
-                .filter(SIGNS_OF_A_LABEL::contains)
-                .collect(Collectors.toSet())
-                .size();
     }
 
     private static FiledPaper filed(String name, SafetySheet sheet) {
