@@ -84,10 +84,12 @@ final class DeskSeason {
                 List.of(small.farms().get(0), new Farm("Birch Rent", "Q. Birch", 0.5, 0.5)),
                 fields,
                 List.of(new CropYear(HOME, year - 1, "corn", 188.0), new CropYear(HOME, year - 2, "soybean", null)),
-                readInFull(small.shelf()),
+                readInFull(small.shelf(), year),
                 new Pests(List.of(rootworm(HOME), rootworm(AWKWARD), rootworm(STUCK)), List.of(), List.of()),
                 courses,
-                small.outlook());
+                small.outlook(),
+                LabelRead.ground(fields, year),
+                LabelRead.work(courses));
     }
 
     private static InsectPressure rootworm(String field) {
@@ -103,7 +105,7 @@ final class DeskSeason {
                 SOURCE);
     }
 
-    private static Shelf readInFull(Shelf shelf) {
+    private static Shelf readInFull(Shelf shelf, int year) {
         return new Shelf(
                 shelf.products(),
                 shelf.seeds(),
@@ -112,7 +114,8 @@ final class DeskSeason {
                 shelf.labelUses(),
                 List.of(new ActiveLimit(
                         "Stonefly 3G", Crop.CORN, "tefluthrin", 0.2, ActiveLimit.Basis.ACTIVE_INGREDIENT, SOURCE)),
-                shelf.controls());
+                shelf.controls(),
+                LabelRead.of("Stonefly 3G", year, SOURCE));
     }
 
     private static Course course(String field, String name, boolean baseline, String note, Pass... passes) {
