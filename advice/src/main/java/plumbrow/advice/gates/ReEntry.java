@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
+import plumbrow.advice.shelf.Method;
 import plumbrow.advice.shelf.UseTerms;
 
 /**
@@ -26,7 +27,7 @@ import plumbrow.advice.shelf.UseTerms;
  *
  * <p>Clear where the least is enough, barred where the most is not, else conditional: go in when the hours are over. An
  * entry on the day itself goes before the spraying or waits. Exactly the interval is enough. A pass that sprays again is
- * the work of a trained handler and no entry. Unknown where an interval or a day is missing. The log counts.
+ * the work of a trained handler and no entry, and so is planting with the granules or the furrow spray of that day. Unknown where an interval or a day is missing. The log counts.
  *
  * <p>Source: the labels; 40 CFR 170.309, 156.208(c), the longest of a mix. Needs: the re-entry interval of each product and
  * the days of passes.
@@ -91,10 +92,13 @@ final class ReEntry extends Question {
                 .filter(entry -> entry.date() == null)
                 .map(entry -> unknown(
                         subject,
-                        "The re-entry interval is " + hours + " h, and " + words(entry) + " has no planned day.",
-                        "Plan a day for " + words(entry) + "."));
+                        "The re-entry interval is " + hours + " h, and the " + words(entry) + " has no planned day.",
+                        "Plan a day for the " + words(entry) + "."));
         List<Pass> dated = entries.stream()
                 .filter(entry -> entry.date() != null && !entry.date().isBefore(day))
+                .filter(entry -> !(entry.kind() == PassKind.SEED
+                        && day.equals(entry.date())
+                        && applications.stream().allMatch(ReEntry::withPlanter)))
                 .sorted(Comparator.comparing((Pass entry) -> Objects.requireNonNull(entry.date()))
                         .thenComparing(Pass::number))
                 .toList();
@@ -122,7 +126,7 @@ final class ReEntry extends Question {
         long days = ChronoUnit.DAYS.between(day, entered);
         long least = Math.max(0, 24 * (days - 1));
         long most = 24 * (days + 1);
-        String says = words(entry) + " on " + entered + " comes at least " + least
+        String says = "The " + words(entry) + " on " + entered + " comes at least " + least
                 + " h after the end of it; the re-entry interval is " + hours + " h.";
         if (least >= hours) {
             return clear(subject, says).against((double) least, hours, "h");
@@ -131,7 +135,7 @@ final class ReEntry extends Question {
                 ? barred(
                         subject,
                         says,
-                        "Put " + words(entry) + " off to " + day.plusDays(wholeDays(hours)) + " or later.")
+                        "Put the " + words(entry) + " off to " + day.plusDays(wholeDays(hours)) + " or later.")
                 : conditional(subject, says, condition(hours, days, entry));
         return finding.against((double) least, hours, "h");
     }
@@ -139,7 +143,7 @@ final class ReEntry extends Question {
     private static String condition(int hours, long days, Pass entry) {
         String wait = "until " + hours + " h after the end of the application";
         return days == 0
-                ? "Finish " + words(entry) + " before the application, or wait " + wait + "."
+                ? "Finish the " + words(entry) + " before the application, or wait " + wait + "."
                 : "Nobody goes in " + wait + ".";
     }
 
@@ -148,8 +152,13 @@ final class ReEntry extends Question {
         return 1L + (hours + 23) / 24;
     }
 
+    /** Whether it goes on in the same trip as the planting: who plants is then the handler. */
+    private static boolean withPlanter(Application application) {
+        Pass pass = application.pass();
+        return (pass != null && pass.kind() == PassKind.GRANULE) || application.method() == Method.IN_FURROW;
+    }
+
     private static String words(Pass entry) {
-        return "the "
-                + (entry.kind() == PassKind.SEED ? "planting" : entry.kind().word()) + " of pass " + entry.number();
+        return (entry.kind() == PassKind.SEED ? "planting" : entry.kind().word()) + " of pass " + entry.number();
     }
 }

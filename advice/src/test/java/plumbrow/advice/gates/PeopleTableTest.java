@@ -43,6 +43,10 @@ class PeopleTableTest {
                 "+scout; pass3.date=?                                  | UNKNOWN     | -    | -",
                 "+scout; pass3.date=2026-05-20; +till; terms.reentryHours=48 | BARRED | -   | -",
                 "pass2.kind=TILLAGE; pass2.date=2026-05-01             | CLEAR       | -    | -",
+                "+scout; pass3.date=2026-05-20; pass3.kind=SEED             | CONDITIONAL | 0    | 12",
+                "+scout; pass3.date=2026-05-20; pass3.kind=SEED; pass.kind=GRANULE | CLEAR | 3192 | 12",
+                "+scout; pass3.date=2026-05-20; pass3.kind=SEED; plan.method=IN_FURROW | CLEAR | 3192 | 12",
+                "+scout; pass3.date=2026-05-20; pass.kind=GRANULE           | CONDITIONAL | 0    | 12",
                 "log.date=2026-05-21; +scout; pass3.date=2026-05-22; terms.reentryHours=48 | BARRED | - | -",
             })
     void reEntry(@Nullable String edits, String expected, @Nullable Double measured, @Nullable Double limit) {
