@@ -44,9 +44,7 @@ public record ProductCard(String product, LocalDate asOf, List<CardSection> sect
         for (CardLine line : lines(CardPart.ACUTE)) {
             if (line.about().startsWith("Signal word of") && line.known() != Known.UNKNOWN) {
                 String word = line.says().split("[,:]", 2)[0];
-                words.append(line.about().contains("label") ? "Label: " : "Sheet: ")
-                        .append(word)
-                        .append(". ");
+                words.append(paper(line.about())).append(word).append(". ");
             }
         }
         lines(CardPart.SPILL).stream()
@@ -57,6 +55,10 @@ public record ProductCard(String product, LocalDate asOf, List<CardSection> sect
                         .append(line.says().split(";", 2)[0])
                         .append(". "));
         return words.append(open()).toString();
+    }
+
+    private static String paper(String about) {
+        return about.contains("quotes") ? "Label, as quoted: " : about.contains("label") ? "Label: " : "Sheet: ";
     }
 
     private String open() {

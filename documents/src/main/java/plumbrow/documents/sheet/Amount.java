@@ -71,7 +71,8 @@ public record Amount(Qualifier qualifier, double low, double high, String unit, 
     private static String plain(double value) {
         double size = Math.abs(value);
         if (size != 0 && (size < SMALL || size >= LARGE)) {
-            return String.valueOf(value);
+            return String.valueOf(
+                    new BigDecimal(value).round(new MathContext(12)).doubleValue());
         }
         String text = new BigDecimal(value)
                 .round(new MathContext(12))

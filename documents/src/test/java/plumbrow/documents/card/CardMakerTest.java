@@ -272,10 +272,16 @@ class CardMakerTest {
     }
 
     @Test
+    void smallNumbersHaveNoTailOfNoughts() {
+        ProductCard card = card(TypedSheet.furrowgate().change(9, "1.9 x 10-5", "3.16 x 10-4"));
+        assertThat(line(card, CardPart.VAPOUR, "The product").says()).startsWith("3.16E-4 mmHg");
+    }
+
+    @Test
     void theCardBeginsWithWhatMattersMost() {
         assertThat(card(TypedSheet.furrowgate()).lead())
                 .isEqualTo(
-                        "Sheet: Warning. Label: WARNING. Chlorpyrifos: one container holds 10 times the quantity: REPORT"
+                        "Sheet: Warning. Label, as quoted: WARNING. Chlorpyrifos: one container holds 10 times the quantity: REPORT"
                                 + " it. One thing does not agree. 6 values are unknown.");
     }
 
