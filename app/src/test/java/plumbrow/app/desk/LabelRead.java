@@ -49,16 +49,7 @@ final class LabelRead {
                 0.0,
                 source);
         ProductCare care = new ProductCare(
-                product,
-                LocalDate.of(year, 1, 5),
-                Ask.NO,
-                Ask.NO,
-                Ask.NO,
-                Ask.NO,
-                Ask.NO,
-                0,
-                Set.of(),
-                source);
+                product, LocalDate.of(year, 1, 5), Ask.NO, Ask.NO, Ask.NO, Ask.NO, Ask.NO, 0, Set.of(), source);
         return new LabelBook(
                 List.of(terms),
                 List.of(),
