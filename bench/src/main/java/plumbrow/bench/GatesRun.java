@@ -21,8 +21,10 @@ public final class GatesRun {
 
     /** Runs it all; the one argument is the file to write the section to. */
     public static void main(String[] arguments) throws IOException {
-        StringBuilder rows = new StringBuilder(
-                "| fields | passes | findings | median s | lowest s | highest s |\n" + "|--:|--:|--:|--:|--:|--:|\n");
+        StringBuilder rows = new StringBuilder("""
+                | fields | passes | findings | median s | lowest s | highest s |
+                |--:|--:|--:|--:|--:|--:|
+                """);
         time(1_000, new StringBuilder());
         time(1_000, rows);
         double fewer = time(5_000, rows);
