@@ -27,7 +27,7 @@ class CardPaperTest {
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             assertThat(document.getNumberOfPages()).isEqualTo(1);
             assertThat(text(document))
-                    .contains("Furrowgate 4 EC", "Barrier laminate or viton gloves.", "1-800-222-1222")
+                    .contains("Furrowgate 4 EC", "Barrier laminate or butyl rubber gloves.", "1-800-222-1222")
                     .contains(
                             "REPORT it",
                             "Beside everyday substances",

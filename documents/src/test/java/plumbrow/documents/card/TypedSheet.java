@@ -41,7 +41,7 @@ final class TypedSheet {
         sheet.set(8, """
                         Exposure controls/personal protection
                         Eye protection: Goggles.
-                        Hand protection: Barrier laminate or viton gloves.
+                        Hand protection: Barrier laminate or butyl rubber gloves.
                         """);
         sheet.set(9, """
                         Physical and chemical properties
