@@ -11,6 +11,7 @@ import plumbrow.advice.course.SprayPlan;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Season;
@@ -59,7 +60,8 @@ public final class ReadWhole {
                 season.pests(),
                 season.courses(),
                 season.outlook(),
-                new Ground(fields, List.of(), List.of(), next),
+                new Ground(
+                        fields.stream().map(field -> new Looked(field, null)).toList(), List.of(), List.of(), next),
                 new Work(
                         season.courses().stream().flatMap(ReadWhole::plans).toList(),
                         new Crew(List.of(), Set.of(), Ask.YES),

@@ -1,5 +1,6 @@
 package plumbrow.app;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -18,6 +19,7 @@ import plumbrow.advice.field.Boundary.Point;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
+import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.field.Texture;
 import plumbrow.advice.season.Ground;
@@ -137,7 +139,7 @@ final class RandomTerms {
 
     Ground ground(Supplier<Boundary> outline) {
         return new Ground(
-                fields.stream().filter(field -> chance.yes()).toList(),
+                some(fields, field -> new Looked(field, chance.maybe(() -> chance.of(FeatureKind.class)))),
                 some(
                         fields,
                         field -> new Feature(
@@ -170,7 +172,7 @@ final class RandomTerms {
         return new Point(chance.number(), chance.number());
     }
 
-    Work work(List<Course> courses) {
+    Work work(List<Course> courses, int year) {
         List<Person> people = chance.some(
                 3,
                 i -> new Person(
@@ -193,7 +195,7 @@ final class RandomTerms {
                                 fields,
                                 field -> new Done(
                                         field,
-                                        chance.date(),
+                                        LocalDate.of(year - chance.below(6), 1 + chance.below(12), 1 + chance.below(28)),
                                         chance.of(products),
                                         chance.amount(),
                                         chance.number(),

@@ -14,6 +14,7 @@ import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Work;
@@ -50,7 +51,7 @@ final class BenchLabels {
 
     static Ground around(List<Field> fields) {
         return new Ground(
-                fields.stream().map(Field::name).toList(),
+                fields.stream().map(field -> new Looked(field.name(), null)).toList(),
                 fields.stream().flatMap(field -> features(field.name())).toList(),
                 List.of(),
                 fields.stream()

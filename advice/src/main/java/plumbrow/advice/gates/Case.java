@@ -3,17 +3,21 @@ package plumbrow.advice.gates;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Done;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
 import plumbrow.advice.field.Feature;
+import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.LabelUse;
@@ -119,9 +123,14 @@ public final class Case {
         return index.care(product);
     }
 
-    /** Whether somebody has looked over what lies around the field. */
-    boolean surveyed() {
-        return index.surveyed(field.name());
+    /** What somebody has looked for around the field. */
+    Set<FeatureKind> lookedFor() {
+        Set<FeatureKind> found = EnumSet.noneOf(FeatureKind.class);
+        for (Looked looked : index.looked(field.name())) {
+            FeatureKind kind = looked.kind();
+            found.addAll(kind == null ? EnumSet.allOf(FeatureKind.class) : EnumSet.of(kind));
+        }
+        return found;
     }
 
     List<Feature> features() {

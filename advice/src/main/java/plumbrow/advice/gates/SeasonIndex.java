@@ -2,11 +2,9 @@ package plumbrow.advice.gates;
 
 import java.time.LocalDate;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import plumbrow.advice.course.Course;
@@ -17,6 +15,7 @@ import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.KnownResistance;
@@ -50,7 +49,7 @@ final class SeasonIndex {
     private final Map<String, List<PlantBack>> plantBacks;
     private final Map<String, List<MixRule>> mixRules;
     private final Map<String, ProductCare> cares;
-    private final Set<String> surveyed;
+    private final Map<String, List<Looked>> looked;
     private final Map<String, List<Feature>> features;
     private final Map<String, List<AlsoIn>> alsoIn;
     private final Map<String, List<NextCrop>> nextCrops;
@@ -83,7 +82,7 @@ final class SeasonIndex {
         plantBacks = by(labels.plantBacks(), PlantBack::product);
         mixRules = by(labels.mixRules(), MixRule::product);
         cares = first(labels.cares(), ProductCare::product);
-        surveyed = new HashSet<>(season.ground().surveyed());
+        looked = by(season.ground().looked(), Looked::field);
         features = by(season.ground().features(), Feature::field);
         alsoIn = by(season.ground().alsoIn(), AlsoIn::field);
         nextCrops = by(season.ground().nextCrops(), NextCrop::field);
@@ -153,8 +152,8 @@ final class SeasonIndex {
         return Optional.ofNullable(cares.get(product));
     }
 
-    boolean surveyed(String field) {
-        return surveyed.contains(field);
+    List<Looked> looked(String field) {
+        return looked.getOrDefault(field, List.of());
     }
 
     List<Feature> features(String field) {

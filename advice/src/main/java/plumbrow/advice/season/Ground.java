@@ -3,19 +3,20 @@ package plumbrow.advice.season;
 import java.util.List;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Feature;
+import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 
 /**
  * What lies around the fields and comes after them.
  *
- * @param surveyed fields whose surroundings somebody has looked over; on any other field no feature is unknown, not none
+ * @param looked what somebody has looked for, and around which field; what nobody looked for is unknown, not absent
  */
-public record Ground(List<String> surveyed, List<Feature> features, List<AlsoIn> alsoIn, List<NextCrop> nextCrops) {
+public record Ground(List<Looked> looked, List<Feature> features, List<AlsoIn> alsoIn, List<NextCrop> nextCrops) {
     /** Nobody has looked. */
     public static final Ground UNKNOWN = new Ground(List.of(), List.of(), List.of(), List.of());
 
     public Ground {
-        surveyed = List.copyOf(surveyed);
+        looked = List.copyOf(looked);
         features = List.copyOf(features);
         alsoIn = List.copyOf(alsoIn);
         nextCrops = List.copyOf(nextCrops);

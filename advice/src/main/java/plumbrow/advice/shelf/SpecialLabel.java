@@ -11,7 +11,7 @@ import plumbrow.advice.field.Crop;
  * @param state the only state it is for, two-letter code
  * @param counties the only counties it is for; null for the whole state
  * @param from first day it may be used
- * @param until last day it may be used; null where none is printed
+ * @param until last day it may be used; {@link #NO_LAST_DAY} where the label was read and prints none, null where unknown
  * @param source the label itself
  */
 public record SpecialLabel(
@@ -22,6 +22,9 @@ public record SpecialLabel(
         @Nullable LocalDate from,
         @Nullable LocalDate until,
         String source) {
+    /** Stands for no last day: later than any season. */
+    public static final LocalDate NO_LAST_DAY = LocalDate.of(9999, 12, 31);
+
     public SpecialLabel {
         counties = counties == null ? null : List.copyOf(counties);
     }

@@ -14,6 +14,8 @@ import plumbrow.advice.course.Done;
 import plumbrow.advice.course.PassKind;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.FeatureKind;
+import plumbrow.advice.field.Looked;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.KnownResistance;
@@ -53,7 +55,6 @@ final class Edits {
         String[] path = sides[0].split("\\.");
         String text = sides[1].strip();
         switch (path[0]) {
-            case "surveyed" -> scene.surveyed = Boolean.parseBoolean(text);
             case "field" -> scene.field = set(scene.field, path[1], text);
             case "crew" -> scene.crew = set(scene.crew, path[1], text);
             case "person" ->
@@ -86,6 +87,7 @@ final class Edits {
             case "plan" -> scene.plans;
             case "pass" -> scene.passes;
             case "feature" -> scene.features;
+            case "looked" -> scene.looked;
             case "next" -> scene.nextCrops;
             case "setback" -> scene.setbacks;
             case "plantback" -> scene.plantBacks;
@@ -129,6 +131,7 @@ final class Edits {
                         LocalDate.of(2026, 6, 30),
                         "IA-260001"));
             case "mix" -> scene.mixRules.add(new MixRule("Tackline", "adjuvant", MixRule.Word.REQUIRED, "label p. 8"));
+            case "looked" -> scene.looked.add(new Looked("Home", FeatureKind.STREAM));
             case "also" -> scene.alsoIn.add(new AlsoIn("Home", "IA", "Sorrel"));
             case "log" ->
                 scene.log.add(new Done("Home", LocalDate.of(2026, 4, 20), "Tackline", quart, 100, null, "log"));

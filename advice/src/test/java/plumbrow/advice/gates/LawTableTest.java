@@ -22,7 +22,10 @@ class LawTableTest {
             value = {
                 "crop-on-label | special.until=2026-05-20                           | CLEAR",
                 "crop-on-label | special.until=2026-05-19                           | BARRED",
-                "crop-on-label | special.until=?                                    | CLEAR",
+                "crop-on-label | special.until=?                                    | UNKNOWN",
+                "crop-on-label | special.until=9999-12-31                           | CLEAR",
+                "crop-on-label | special.until=?; special.from=2026-05-21           | BARRED",
+                "crop-on-label | special.from=?; special.until=2026-05-19           | BARRED",
                 "crop-on-label | special.from=2026-05-20                            | CLEAR",
                 "crop-on-label | special.from=2026-05-21                            | BARRED",
                 "crop-on-label | special.from=?                                     | UNKNOWN",

@@ -159,7 +159,9 @@ final class RandomScene {
     }
 
     private void surroundings() {
-        scene.surveyed = !rare();
+        if (rare()) {
+            scene.looked.clear();
+        }
         for (FeatureKind kind : AROUND) {
             if (random.nextInt(3) == 0) {
                 scene.features.add(

@@ -16,6 +16,7 @@ import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Feature;
+import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.field.Texture;
@@ -86,7 +87,7 @@ final class Scene {
             List.of(new Person("Pat", "C-100", "IA", LocalDate.of(2026, 12, 31))),
             Set.of("gloves", "goggles"),
             Ask.YES);
-    boolean surveyed = true;
+    final List<Looked> looked = new ArrayList<>(List.of(new Looked("Home", null)));
 
     Season season() {
         Shelf shelf = new Shelf(
@@ -109,7 +110,7 @@ final class Scene {
                 new Pests(insects, List.of(), weeds, resistance),
                 List.of(course()),
                 List.of(),
-                new Ground(surveyed ? List.of("Home") : List.of(), features, alsoIn, nextCrops),
+                new Ground(looked, features, alsoIn, nextCrops),
                 new Work(plans, crew, log));
     }
 

@@ -5,7 +5,9 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import plumbrow.advice.course.Done;
 import plumbrow.advice.season.Season;
 import plumbrow.documents.shelf.FiledPaper;
 
@@ -57,11 +59,39 @@ public final class Book implements AutoCloseable {
         });
     }
 
-    /** Puts a season in the place of whatever the book has for its year, whole or not at all. Choices stay. */
-    public void put(Season season) {
-        database.write(sql -> {
+    /** As {@link #put(Season, Instant)}, where nobody says when. */
+    public LogLine.Merged put(Season season) {
+        return put(season, null);
+    }
+
+    /**
+     * Puts a season in the place of whatever the book has for its year, whole or not at all. Choices stay, and so does the
+     * log: lines of the season that are new come to it.
+     *
+     * @param at the moment, where it is to be written beside the lines of the log
+     */
+    public LogLine.Merged put(Season season, @Nullable Instant at) {
+        return database.write(sql -> {
             new SeasonRows(sql).replace(season);
-            return season;
+            return new LogRows(JdbcClient.create(sql)).merge(season, at);
+        });
+    }
+
+    /** Every line of the log, those that were struck among them, in the order of writing. */
+    public List<LogLine> log() {
+        return database.read(sql -> new LogRows(JdbcClient.create(sql)).all());
+    }
+
+    /** Writes a line down at the end of the log. */
+    public LogLine log(Done done, Instant at) {
+        return database.write(sql -> new LogRows(JdbcClient.create(sql)).add(done, at));
+    }
+
+    /** Strikes a line of the log that was wrong. It stays, and no longer counts. */
+    public void strike(int number, LogLine.Strike strike) {
+        database.write(sql -> {
+            new LogRows(JdbcClient.create(sql)).strike(number, strike);
+            return strike;
         });
     }
 
@@ -142,6 +172,11 @@ public final class Book implements AutoCloseable {
             } catch (BookException unreadable) {
                 problems.add("Season " + year + " can't be read. " + unreadable.getMessage());
             }
+        }
+        try {
+            log();
+        } catch (BookException unreadable) {
+            problems.add("The log can't be read. " + unreadable.getMessage());
         }
         problems.addAll(database.read(sql -> new PaperRows(JdbcClient.create(sql)).damaged()));
         return List.copyOf(problems);

@@ -13,17 +13,19 @@ import plumbrow.advice.field.Feature.Line;
 import plumbrow.advice.field.Feature.Shape;
 import plumbrow.advice.field.Feature.Spot;
 import plumbrow.advice.field.FeatureKind;
+import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.app.book.Outlines.Mark;
 
 /** What lies around the fields and comes after them. */
 final class GroundRows {
-    static final RowKind<String> SURVEYED = new RowKind<>(
-            "surveyed_field",
-            "field",
-            season -> season.ground().surveyed(),
-            (field, cells) -> cells.text(field),
-            Row::text);
+    /** What was looked for; no kind for everything. */
+    static final RowKind<Looked> LOOKED = new RowKind<>(
+            "looked_for",
+            "field kind",
+            season -> season.ground().looked(),
+            (looked, cells) -> cells.text(looked.field()).word(looked.kind()),
+            row -> new Looked(row.text(), row.maybeWord(FeatureKind.class)));
 
     /** Features; the points of their shapes come with {@link #POINT}. */
     static final RowKind<Found> FEATURE = new RowKind<>(

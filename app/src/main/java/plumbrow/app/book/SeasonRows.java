@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.springframework.jdbc.core.JdbcOperations;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import plumbrow.advice.field.Field;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Season;
@@ -52,7 +53,7 @@ final class SeasonRows {
             SpecialLabelRows.COUNTY,
             CareRows.CARE,
             CareRows.WEAR,
-            GroundRows.SURVEYED,
+            GroundRows.LOOKED,
             GroundRows.FEATURE,
             GroundRows.POINT,
             GroundRows.ALSO_IN,
@@ -61,8 +62,7 @@ final class SeasonRows {
             WorkRows.PERSON,
             WorkRows.CREW,
             WorkRows.GEAR,
-            WorkRows.SPRAY_PLAN,
-            WorkRows.DONE);
+            WorkRows.SPRAY_PLAN);
 
     private final JdbcOperations sql;
     private final JdbcClient client;
@@ -78,7 +78,7 @@ final class SeasonRows {
                 .list();
     }
 
-    /** Puts a season in the place of whatever stands for its year. */
+    /** Puts a season in the place of whatever stands for its year; its log is merged apart, by {@link LogRows}. */
     void replace(Season season) {
         List<Filled> rows = filled(season);
         List<RowKind<?>> children = new ArrayList<>(KINDS);
@@ -146,19 +146,21 @@ final class SeasonRows {
                 all(PestRows.TRAIT_DOUBT, year, laws),
                 all(PestRows.WEED, year, laws),
                 all(PestRows.RESISTANCE, year, laws));
+        List<Field> fields =
+                FieldRows.outlined(all(FieldRows.FIELD, year, laws), all(FieldRows.POINT, year, laws));
         return new Season(
                 year,
                 head.asOf(),
                 head.adviser(),
                 all(FieldRows.FARM, year, laws),
-                FieldRows.outlined(all(FieldRows.FIELD, year, laws), all(FieldRows.POINT, year, laws)),
+                fields,
                 all(FieldRows.CROP_YEAR, year, laws),
                 shelf,
                 pests,
                 CourseRows.withPasses(all(CourseRows.COURSE, year, laws), all(CourseRows.PASS, year, laws)),
                 all(CourseRows.OUTLOOK, year, laws),
                 ground(year, laws),
-                work(year, laws));
+                work(year, fields, laws));
     }
 
     private LabelBook labels(int year, Laws laws) {
@@ -175,20 +177,20 @@ final class SeasonRows {
 
     private Ground ground(int year, Laws laws) {
         return new Ground(
-                all(GroundRows.SURVEYED, year, laws),
+                all(GroundRows.LOOKED, year, laws),
                 GroundRows.shaped(all(GroundRows.FEATURE, year, laws), all(GroundRows.POINT, year, laws)),
                 all(GroundRows.ALSO_IN, year, laws),
                 all(GroundRows.NEXT_CROP, year, laws));
     }
 
-    private Work work(int year, Laws laws) {
+    private Work work(int year, List<Field> fields, Laws laws) {
         return new Work(
                 all(WorkRows.SPRAY_PLAN, year, laws),
                 WorkRows.crew(
                         all(WorkRows.PERSON, year, laws),
                         all(WorkRows.CREW, year, laws),
                         all(WorkRows.GEAR, year, laws)),
-                all(WorkRows.DONE, year, laws));
+                new LogRows(client).effective(year, fields));
     }
 
     private <R> List<R> all(RowKind<R> kind, int year, Laws laws) {

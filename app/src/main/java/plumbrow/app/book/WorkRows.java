@@ -3,7 +3,6 @@ package plumbrow.app.book;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Done;
 import plumbrow.advice.course.SprayPlan;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.crew.Person;
@@ -12,7 +11,7 @@ import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Droplets;
 import plumbrow.advice.shelf.Method;
 
-/** Who sprays and how, and what was done. */
+/** Who sprays and how. */
 final class WorkRows {
     static final RowKind<Person> PERSON = new RowKind<>(
             "person",
@@ -69,19 +68,6 @@ final class WorkRows {
                     row.maybeReal(),
                     row.word(Ask.class),
                     row.maybeText()));
-
-    static final RowKind<Done> DONE = new RowKind<>(
-            "done",
-            "field date product rate rate_unit share_pct applicator source",
-            season -> season.work().log(),
-            (done, cells) -> cells.text(done.field())
-                    .date(done.date())
-                    .text(done.product())
-                    .amount(done.rate())
-                    .real(done.sharePct())
-                    .text(done.applicator())
-                    .text(done.source()),
-            row -> new Done(row.text(), row.date(), row.text(), row.amount(), row.real(), row.maybeText(), row.text()));
 
     /** What protects those who work. */
     record Protection(@Nullable Set<String> gear, Ask display) {}

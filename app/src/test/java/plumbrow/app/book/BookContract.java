@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -19,9 +20,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import plumbrow.advice.course.Done;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.outlook.Law;
+import plumbrow.advice.quantity.Amount;
+import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.season.Work;
 import plumbrow.app.RandomSeason;
 import plumbrow.app.SmallSeason;
 
@@ -176,8 +181,12 @@ abstract class BookContract {
                             .map(Choice::why))
                     .containsExactlyElementsOf(counted(each));
         }
-        assertThat(book.season(2030)).contains(RandomSeason.of(2030, each - 1));
-        assertThat(book.season(2031)).contains(RandomSeason.of(2031, each - 1));
+        for (int year : List.of(2030, 2031)) {
+            Season last = RandomSeason.of(year, each - 1);
+            Season kept = book.season(year).orElseThrow();
+            assertThat(kept.courses()).isEqualTo(last.courses());
+            assertThat(kept.work().log()).containsAll(last.work().log());
+        }
         assertThat(book.check()).isEmpty();
     }
 
@@ -194,6 +203,43 @@ abstract class BookContract {
             assertThat(kept.choices(2027)).isEqualTo(book.choices(2027));
             assertThat(kept.check()).isEmpty();
         }
+    }
+
+    @Test
+    void theLogStaysWhenASeasonWithoutItComesIn() {
+        Season logged = logged(2027, done(1), done(2));
+        assertThat(book.put(logged)).isEqualTo(new LogLine.Merged(2, 0, 0));
+        assertThat(book.put(SmallSeason.of(2027))).isEqualTo(new LogLine.Merged(0, 0, 2));
+        assertThat(book.season(2027)).contains(logged);
+        assertThat(book.put(logged)).isEqualTo(new LogLine.Merged(0, 2, 0));
+        assertThat(book.put(logged(2027, done(1), done(1), done(2)))).isEqualTo(new LogLine.Merged(1, 2, 0));
+        assertThat(book.log()).hasSize(3);
+        assertThat(book.check()).isEmpty();
+    }
+
+    @Test
+    void aStruckLineStaysAndNoLongerCounts() {
+        book.put(logged(2027, done(1), done(2)));
+        LogLine.Strike strike = new LogLine.Strike("R. Alder", "wrong field", Instant.EPOCH);
+        book.strike(1, strike);
+        assertThat(book.season(2027)).contains(logged(2027, done(2)));
+        assertThat(book.log()).extracting(LogLine::strike).containsExactly(strike, null);
+        assertThat(book.put(logged(2027, done(1)))).isEqualTo(new LogLine.Merged(0, 1, 1));
+        assertThat(book.season(2027)).contains(logged(2027, done(2)));
+        assertThatThrownBy(() -> book.strike(1, strike)).hasMessage("Line 1 of the log is struck already, by R. Alder: wrong field");
+        assertThatThrownBy(() -> book.strike(9, strike)).hasMessage("The log has no line 9.");
+    }
+
+    @Test
+    void aSeasonHearsOfItsFieldsUpToItsYear() {
+        book.put(SmallSeason.of(2027));
+        for (int year : List.of(2020, 2021, 2022, 2027, 2028)) {
+            book.log(done(LocalDate.of(year, 5, 1), 1), Instant.EPOCH);
+        }
+        book.log(new Done("Elsewhere", LocalDate.of(2027, 5, 1), "Granule", new Amount(1, FarmUnit.LB), 100, null, "log"), Instant.EPOCH);
+        assertThat(book.season(2027).orElseThrow().work().log())
+                .extracting(line -> line.date().getYear())
+                .containsExactly(2022, 2027);
     }
 
     @Test
@@ -225,6 +271,31 @@ abstract class BookContract {
             numbers.add("reason " + i);
         }
         return numbers;
+    }
+
+    private static Done done(double pounds) {
+        return done(LocalDate.of(2027, 5, 1), pounds);
+    }
+
+    private static Done done(LocalDate day, double pounds) {
+        return new Done("North 80", day, "Granule", new Amount(pounds, FarmUnit.LB), 100, null, "log book");
+    }
+
+    private static Season logged(int year, Done... lines) {
+        Season season = SmallSeason.of(year);
+        return new Season(
+                season.year(),
+                season.asOf(),
+                season.adviser(),
+                season.farms(),
+                season.fields(),
+                season.history(),
+                season.shelf(),
+                season.pests(),
+                season.courses(),
+                season.outlook(),
+                season.ground(),
+                new Work(season.work().sprayPlans(), season.work().crew(), List.of(lines)));
     }
 
     private static Choice choice(String course, @Nullable Double chance, @Nullable Double margin) {

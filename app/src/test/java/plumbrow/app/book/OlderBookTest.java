@@ -11,11 +11,13 @@ import java.sql.Statement;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.sqlite.SQLiteDataSource;
+import plumbrow.advice.field.Looked;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Season;
@@ -58,6 +60,36 @@ class OlderBookTest {
             for (String table : tables(statement)) {
                 statement.execute("INSERT INTO main." + table + " SELECT * FROM lender." + table);
             }
+        }
+    }
+
+    /** The form of the book that had the log in its seasons, and took a field with one thing noted as looked over. */
+    @Test
+    void theLogOfSeasonsBecomesOneLog() throws SQLException {
+        SQLiteDataSource source = new SQLiteDataSource();
+        source.setUrl("jdbc:sqlite:" + old);
+        Flyway.configure(getClass().getClassLoader())
+                .dataSource(source)
+                .locations("classpath:db/migration/sqlite")
+                .target("2")
+                .load()
+                .migrate();
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + old);
+                Statement statement = connection.createStatement()) {
+            String product = SmallSeason.of(2027).shelf().products().get(0).name();
+            statement.execute("INSERT INTO done VALUES "
+                    + List.of(1, 2).stream()
+                            .map(position -> "(2027, " + position + ", 'North 80', '2027-05-01', '" + product
+                                    + "', 1.5, 'lb', 100, NULL, 'log book')")
+                            .collect(Collectors.joining(", ")));
+            statement.execute("INSERT INTO surveyed_field VALUES (2027, 1, 'North 80')");
+        }
+        try (Book book = Book.open(old)) {
+            assertThat(book.log()).hasSize(2).allSatisfy(line -> assertThat(line.writtenAt()).isNull());
+            Season season = book.season(2027).orElseThrow();
+            assertThat(season.work().log()).hasSize(2).allMatch(done -> done.rate().value() == 1.5);
+            assertThat(season.ground().looked()).containsExactly(new Looked("North 80", null));
+            assertThat(book.check()).isEmpty();
         }
     }
 

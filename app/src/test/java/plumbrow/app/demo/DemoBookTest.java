@@ -18,6 +18,7 @@ import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.field.Looked;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.season.Season;
@@ -179,8 +180,8 @@ class DemoBookTest {
                         FeatureKind.DWELLING,
                         FeatureKind.SCHOOL,
                         FeatureKind.BEE_YARD);
-        assertThat(season.ground().surveyed())
-                .contains("Home Place")
+        assertThat(season.ground().looked())
+                .contains(new Looked("Home Place", null))
                 .hasSizeLessThan(season.fields().size());
         assertThat(season.ground().features("Home Place")).isEmpty();
         assertThat(season.ground().alsoIn()).hasSize(1);

@@ -9,6 +9,7 @@ import plumbrow.advice.course.SprayPlan;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Work;
@@ -63,7 +64,7 @@ final class LabelRead {
     static Ground ground(List<Field> fields, int year) {
         List<String> names = fields.stream().map(Field::name).toList();
         return new Ground(
-                names,
+                names.stream().map(name -> new Looked(name, null)).toList(),
                 List.of(),
                 List.of(),
                 names.stream()

@@ -13,6 +13,7 @@ import plumbrow.advice.field.Boundary.Point;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
+import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.field.Texture;
 import plumbrow.advice.pests.KnownResistance;
@@ -163,7 +164,7 @@ final class FixtureTerms {
     private static List<SpecialLabel> specialLabels() {
         return List.of(
                 new SpecialLabel("Ridge 12", Crop.WHEAT, "IA", null, day(4, 15), day(8, 31), "24(c) label"),
-                new SpecialLabel("Clear Row", Crop.CORN, "IL", List.of("Pike", "O'Brien"), null, null, "section 18"));
+                new SpecialLabel("Clear Row", Crop.CORN, "IL", List.of("Pike", "O'Brien"), null, SpecialLabel.NO_LAST_DAY, "section 18"));
     }
 
     private static List<ProductCare> cares() {
@@ -202,7 +203,10 @@ final class FixtureTerms {
         List<Point> creek =
                 List.of(new Point(-93.6, 41.999), new Point(-93.597123456789, 41.9985), new Point(-93.595, 41.999));
         return new Ground(
-                List.of("East 80", "River"),
+                List.of(
+                        new Looked("East 80", FeatureKind.STREAM),
+                        new Looked("East 80", FeatureKind.DWELLING),
+                        new Looked("River", null)),
                 List.of(
                         new Feature(
                                 "East 80",

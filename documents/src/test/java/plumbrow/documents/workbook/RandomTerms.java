@@ -28,6 +28,7 @@ import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.GrowthStage;
+import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.field.Texture;
 import plumbrow.advice.pests.KnownResistance;
@@ -91,7 +92,7 @@ final class RandomTerms {
                                 pick("IA", "MN"),
                                 maybe(() -> pick(List.of(), List.of("Adams"), List.of("Pike", "O'Brien"))),
                                 maybe(() -> AS_OF.plusDays(random.nextInt(90))),
-                                maybe(() -> AS_OF.plusDays(90 + random.nextInt(90))),
+                                maybe(() -> flip() ? SpecialLabel.NO_LAST_DAY : AS_OF.plusDays(90 + random.nextInt(90))),
                                 text())),
                 make(
                         3,
@@ -170,13 +171,20 @@ final class RandomTerms {
     }
 
     Ground ground(List<Field> land) {
-        List<String> surveyed =
-                land.stream().map(Field::name).filter(name -> flip()).toList();
-        List<Feature> features = surveyed.stream()
+        List<Looked> looked = land.stream()
+                .map(Field::name)
+                .flatMap(field -> flip()
+                        ? Stream.of(new Looked(field, null))
+                        : Arrays.stream(FeatureKind.values())
+                                .filter(kind -> flip())
+                                .map(kind -> new Looked(field, kind)))
+                .toList();
+        List<Feature> features = land.stream()
+                .map(Field::name)
                 .flatMap(field -> make(random.nextInt(4), i -> feature(field, i)).stream())
                 .toList();
         return new Ground(
-                surveyed,
+                looked,
                 features,
                 land.stream()
                         .filter(field -> flip())

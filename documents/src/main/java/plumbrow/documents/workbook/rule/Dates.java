@@ -16,11 +16,13 @@ import plumbrow.documents.workbook.sheet.SeasonSheet;
 import plumbrow.documents.workbook.sheet.ShelfSheet;
 
 /**
- * Dates fit the season. Passes, planned or done, lie between July before the harvest year, when stubble is worked for
- * autumn seeding, and the end of the harvest year; what follows is planted from the harvest year on; nothing was scouted
+ * Dates fit the season. Passes lie between July before the harvest year, when stubble is worked for autumn seeding, and the
+ * end of the harvest year; the log reaches back five years; what follows is planted from the harvest year on; nothing was scouted
  * or read after the day of the outlook.
  */
 final class Dates implements Rule {
+    private static final int YEARS_BACK = 5;
+
     @Override
     public void check(Tables tables, Objections objections) {
         for (Row season : tables.rows(SeasonSheet.SHEET)) {
@@ -33,9 +35,7 @@ final class Dates implements Rule {
                 for (Row pass : tables.rows(PassSheet.SHEET)) {
                     within(pass, PassSheet.DATE, stubble, last, year, objections);
                 }
-                for (Row line : tables.rows(LogSheet.SHEET)) {
-                    within(line, LogSheet.DATE, stubble, last, year, objections);
-                }
+                logged(tables, year, last, objections);
                 followers(tables, year, objections);
                 earlierYears(tables, year, objections);
             }
@@ -43,6 +43,16 @@ final class Dates implements Rule {
                 notAfter(tables, InsectSheet.SHEET, InsectSheet.SCOUTED, asOf, objections);
                 notAfter(tables, ShelfSheet.SHEET, ShelfSheet.LABEL_DATE, asOf, objections);
                 notAfter(tables, CareSheet.SHEET, CareSheet.CONFIRMED, asOf, objections);
+            }
+        }
+    }
+
+    private static void logged(Tables tables, int year, LocalDate last, Objections objections) {
+        LocalDate first = LocalDate.of(year - YEARS_BACK, 1, 1);
+        for (Row line : tables.rows(LogSheet.SHEET)) {
+            LocalDate date = line.find(LogSheet.DATE);
+            if (date != null && (date.isBefore(first) || date.isAfter(last))) {
+                objections.at(line, LogSheet.DATE, "a day between " + first + " and " + last);
             }
         }
     }

@@ -11,13 +11,14 @@ public final class Rules {
             new NamesStand(),
             new SpelledAlike(),
             new Dates(),
+            new LoggedProducts(),
             new CoursesOfFields(),
             new PassOrder(),
             new PassesFit(),
             new UnitsAgree(),
             new LabelRates(),
             new SeedsComplete(),
-            new LookedOver(),
+            new FurtherCounties(),
             new SpraysFit(),
             new OneTank());
 

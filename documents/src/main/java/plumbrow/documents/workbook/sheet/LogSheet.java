@@ -16,7 +16,12 @@ public final class LogSheet {
     public static final Column<LocalDate> DATE = Column.of(
                     "date", new DateKind(), "the day it was applied", "2026-05-04")
             .need();
-    public static final Column<String> PRODUCT = Words.product("the product");
+    public static final Column<String> PRODUCT = Column.of(
+                    "product",
+                    TextKind.NAME,
+                    "the product; one of the sheet shelf, unless it was put on before the season",
+                    "Ridge 12")
+            .need();
     static final Column<Double> RATE = Column.of("rate", RateCells.RATE, "how much of it on each acre treated", "6")
             .in("rate_unit")
             .need();
@@ -33,8 +38,8 @@ public final class LogSheet {
 
     public static final Sheet<Done> SHEET = Sheet.<Done>named(
                     "log",
-                    "What was really put on the fields this season: one row for a field, day and product. It counts "
-                            + "against season limits.",
+                    "What was really put on the fields: one row for a field, day and product. This season's rows count "
+                            + "against season limits, earlier ones against what is repeated. The book only ever adds to it.",
                     season -> season.work().log())
             .optional()
             .column(FIELD, Done::field)

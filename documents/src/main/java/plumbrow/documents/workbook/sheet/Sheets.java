@@ -11,7 +11,6 @@ import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.crew.Person;
-import plumbrow.advice.field.Field;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Season;
@@ -110,10 +109,8 @@ public final class Sheets {
 
     private static Ground ground(Tables tables) {
         List<SurroundingsSheet.Line> lines = tables.values(SurroundingsSheet.SHEET);
-        List<String> fields =
-                tables.values(FieldSheet.SHEET).stream().map(Field::name).toList();
         return new Ground(
-                SurroundingsSheet.surveyed(lines, fields),
+                SurroundingsSheet.looked(lines),
                 SurroundingsSheet.features(lines),
                 tables.values(AlsoInSheet.SHEET),
                 tables.values(NextCropSheet.SHEET));

@@ -9,6 +9,7 @@ import plumbrow.documents.workbook.form.Cell;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.DateKind;
 import plumbrow.documents.workbook.form.Kind;
+import plumbrow.documents.workbook.form.LastDayKind;
 import plumbrow.documents.workbook.form.ListKind;
 import plumbrow.documents.workbook.form.Misread;
 import plumbrow.documents.workbook.form.Sheet;
@@ -24,8 +25,9 @@ public final class SpecialLabelSheet {
             .need();
     static final Column<LocalDate> FROM = Column.of("from", new DateKind(), "first day it may be used", "2026-04-15")
             .blankMeans("unknown");
-    static final Column<LocalDate> UNTIL = Column.of("until", new DateKind(), "last day it may be used", "2026-08-31")
-            .blankMeans("none is printed");
+    static final Column<LocalDate> UNTIL = Column.of(
+                    "until", new LastDayKind(), "last day it may be used; none where the label prints none", "2026-08-31")
+            .blankMeans("unknown");
     static final Column<String> SOURCE = Words.source();
 
     public static final Sheet<SpecialLabel> SHEET = Sheet.<SpecialLabel>named(

@@ -1,15 +1,14 @@
 package plumbrow.documents.workbook.sheet;
 
 import java.util.Arrays;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.Feature.Shape;
 import plumbrow.advice.field.FeatureKind;
+import plumbrow.advice.field.Looked;
 import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Season;
 import plumbrow.documents.workbook.form.Column;
@@ -21,22 +20,21 @@ import plumbrow.documents.workbook.form.Sheet;
 import plumbrow.documents.workbook.form.TextKind;
 import plumbrow.documents.workbook.form.WordKind;
 
-/** What lies in and around the fields. Any row of a field says that somebody has looked it over. */
+/**
+ * What lies in and around the fields, and what somebody looked for there. A thing found does not say that somebody looked
+ * for more: that stands in a row of its own.
+ */
 public final class SurroundingsSheet {
     public static final Column<String> FIELD = Words.field("the field");
-    public static final Column<Optional<FeatureKind>> KIND = Column.of(
+    public static final Column<What> KIND = Column.of(
                     "kind",
-                    new WordKind<Optional<FeatureKind>>(
-                            Stream.concat(
-                                            Stream.of(Optional.<FeatureKind>empty()),
-                                            Arrays.stream(FeatureKind.values()).map(Optional::of))
-                                    .toList(),
-                            kind -> kind.map(FeatureKind::word).orElse("none")),
-                    "what it is; none where somebody looked all around the field and found nothing of this list",
+                    new WordKind<What>(What.ALL, What::word),
+                    "what it is; none where somebody looked for everything of this list and found nothing else; no stream, "
+                            + "no dwelling and so on where he looked for that and found no other",
                     "stream")
             .need();
     static final Column<String> NAME =
-            Column.of("name", TextKind.NAME, "as people here call it; needed unless kind is none", "Mill Creek");
+            Column.of("name", TextKind.NAME, "as people here call it; needed for a thing found", "Mill Creek");
     static final Column<Shape> SHAPE = Column.of(
                     "shape",
                     new ShapeKind(),
@@ -51,16 +49,16 @@ public final class SurroundingsSheet {
             .in("ft")
             .blankMeans("not measured");
     static final Column<String> SOURCE = Column.of(
-            "source", TextKind.PROSE, "map, survey or who said so; needed unless kind is none", "walked, April 2026");
+            "source", TextKind.PROSE, "map, survey or who said so; needed for a thing found", "walked, April 2026");
 
     public static final Sheet<Line> SHEET = Sheet.<Line>named(
                     "surroundings",
-                    "Water, dwellings, bees and the like in and around each field: one row for each thing. A field "
-                            + "without a row was not looked over.",
+                    "Water, dwellings, bees and the like in and around each field: one row for each thing, and one row of "
+                            + "kind none once somebody has looked all around. Without it nobody has looked for the rest.",
                     SurroundingsSheet::lines)
             .optional()
             .column(FIELD, Line::field)
-            .column(KIND, line -> Optional.ofNullable(line.feature()).map(Feature::kind))
+            .column(KIND, Line::what)
             .column(NAME, line -> line.feature() == null ? null : line.feature().name())
             .column(
                     SHAPE,
@@ -73,22 +71,51 @@ public final class SurroundingsSheet {
                     line -> line.feature() == null ? null : line.feature().source())
             .once(FIELD, KIND, NAME)
             .check(SurroundingsSheet::check)
-            .build(row -> new Line(row.get(FIELD), feature(row)));
+            .build(SurroundingsSheet::line);
 
     private SurroundingsSheet() {}
 
-    /** A thing found near a field; null where somebody looked and there is none. */
-    public record Line(String field, @Nullable Feature feature) {}
+    /**
+     * What a row speaks of: a thing found, or what was looked for without finding more.
+     *
+     * @param kind null for everything
+     */
+    public record What(boolean found, @Nullable FeatureKind kind) {
+        private static final What NOTHING_ELSE = new What(false, null);
+        private static final List<What> ALL = Stream.of(
+                        Stream.of(NOTHING_ELSE),
+                        Arrays.stream(FeatureKind.values()).map(kind -> new What(true, kind)),
+                        Arrays.stream(FeatureKind.values()).map(kind -> new What(false, kind)))
+                .flatMap(what -> what)
+                .toList();
+
+        private String word() {
+            return kind == null ? "none" : found ? kind.word() : "no " + kind.word();
+        }
+    }
+
+    /** A thing found near a field, or what was looked for there: one of the two is null. */
+    public record Line(@Nullable Feature feature, @Nullable Looked looked) {
+        private String field() {
+            return feature == null ? Objects.requireNonNull(looked).field() : feature.field();
+        }
+
+        private What what() {
+            return feature == null
+                    ? new What(false, Objects.requireNonNull(looked).kind())
+                    : new What(true, feature.kind());
+        }
+    }
 
     private static void check(Row row, Objections objections) {
-        Optional<FeatureKind> kind = row.find(KIND);
-        if (kind == null) {
+        What what = row.find(KIND);
+        if (what == null) {
             return;
         }
-        if (kind.isEmpty()) {
+        if (!what.found()) {
             for (Column<?> column : List.of(NAME, SHAPE, NEAREST, SOURCE)) {
                 if (!row.blank(column)) {
-                    objections.at(row, column, "nothing, since the kind none says that nothing was found");
+                    objections.at(row, column, "nothing, since the kind " + what.word() + " says that nothing was found");
                 }
             }
             return;
@@ -103,27 +130,28 @@ public final class SurroundingsSheet {
         }
     }
 
-    private static @Nullable Feature feature(Row row) {
-        return row.get(KIND)
-                .map(kind -> new Feature(
-                        row.get(FIELD), kind, row.get(NAME), row.find(SHAPE), row.find(NEAREST), row.get(SOURCE)))
-                .orElse(null);
+    private static Line line(Row row) {
+        String field = row.get(FIELD);
+        What what = row.get(KIND);
+        FeatureKind kind = what.kind();
+        return what.found() && kind != null
+                ? new Line(
+                        new Feature(field, kind, row.get(NAME), row.find(SHAPE), row.find(NEAREST), row.get(SOURCE)),
+                        null)
+                : new Line(null, new Looked(field, kind));
     }
 
     private static List<Line> lines(Season season) {
         Ground ground = season.ground();
-        Stream<Line> found = ground.features().stream().map(feature -> new Line(feature.field(), feature));
-        Stream<Line> clear = ground.surveyed().stream()
-                .filter(field -> ground.features(field).isEmpty())
-                .map(field -> new Line(field, null));
-        return Stream.concat(found, clear).toList();
+        return Stream.concat(
+                        ground.features().stream().map(feature -> new Line(feature, null)),
+                        ground.looked().stream().map(looked -> new Line(null, looked)))
+                .toList();
     }
 
-    /** The fields that have a row, in the order of {@code fields}. */
-    static List<String> surveyed(List<Line> lines, List<String> fields) {
-        Set<String> seen = new LinkedHashSet<>(fields);
-        seen.retainAll(lines.stream().map(Line::field).toList());
-        return List.copyOf(seen);
+    /** What was looked for. */
+    static List<Looked> looked(List<Line> lines) {
+        return lines.stream().map(Line::looked).flatMap(Stream::ofNullable).toList();
     }
 
     /** What was found. */

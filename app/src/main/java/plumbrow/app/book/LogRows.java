@@ -1,0 +1,147 @@
+package plumbrow.app.book;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import plumbrow.advice.course.Done;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.quantity.Amount;
+import plumbrow.advice.season.Season;
+
+/** The log of what was put on the fields: lines are added and struck, never changed. */
+final class LogRows {
+    /** How many years before its own a season is told of: what was put on then may repeat a group, or still be there. */
+    private static final int YEARS_BACK = 5;
+
+    private static final String ALL = """
+            SELECT number, field, date, product, rate, rate_unit, share_pct, applicator, source, written_at,
+                   who, why, struck_at
+            FROM log_line LEFT JOIN log_strike ON line = number
+            ORDER BY number""";
+
+    private final JdbcClient client;
+
+    LogRows(JdbcClient client) {
+        this.client = client;
+    }
+
+    /** What was put on where, on which day and how much: two lines that agree in it tell of the same application. */
+    private record Applied(String field, LocalDate date, String product, Amount rate, double sharePct) {
+        static Applied of(Done done) {
+            return new Applied(done.field(), done.date(), done.product(), done.rate(), done.sharePct());
+        }
+    }
+
+    /** Every line, in the order of writing. */
+    List<LogLine> all() {
+        return client.sql(ALL).query((cells, number) -> line(cells)).list();
+    }
+
+    /** What counts for the fields of a season: from a few years back to the end of its year. */
+    List<Done> effective(int year, List<Field> fields) {
+        Set<String> names = new HashSet<>(fields.stream().map(Field::name).toList());
+        return all().stream()
+                .filter(LogLine::counts)
+                .map(LogLine::done)
+                .filter(done -> names.contains(done.field()) && within(year, done.date()))
+                .toList();
+    }
+
+    /** Adds those lines of a season that are new. A line the book has already, even a struck one, is not added again. */
+    LogLine.Merged merge(Season season, @Nullable Instant at) {
+        Map<Applied, Integer> there = counted(all().stream().map(LogLine::done).toList());
+        Map<Applied, Integer> counting = counted(effective(season.year(), season.fields()));
+        int added = 0;
+        for (Done done : season.work().log()) {
+            if (!taken(there, done)) {
+                add(done, at);
+                added++;
+            }
+            taken(counting, done);
+        }
+        int bookOnly = counting.values().stream().mapToInt(Integer::intValue).sum();
+        return new LogLine.Merged(added, season.work().log().size() - added, bookOnly);
+    }
+
+    private static Map<Applied, Integer> counted(List<Done> lines) {
+        Map<Applied, Integer> counts = new HashMap<>();
+        lines.forEach(done -> counts.merge(Applied.of(done), 1, Integer::sum));
+        return counts;
+    }
+
+    /** Takes one such line out of the count; false where none is left. */
+    private static boolean taken(Map<Applied, Integer> counts, Done done) {
+        Integer left = counts.getOrDefault(Applied.of(done), 0);
+        if (left > 0) {
+            counts.put(Applied.of(done), left - 1);
+        }
+        return left > 0;
+    }
+
+    /** Writes a line down at the end. */
+    LogLine add(Done done, @Nullable Instant at) {
+        client.sql("INSERT INTO log_line (field, date, product, rate, rate_unit, share_pct, applicator, source, "
+                        + "written_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)")
+                .params(new Cells("log_line", new Laws())
+                        .text(done.field())
+                        .date(done.date())
+                        .text(done.product())
+                        .amount(done.rate())
+                        .real(done.sharePct())
+                        .text(done.applicator())
+                        .text(done.source())
+                        .text(at == null ? null : at.toString())
+                        .all())
+                .update();
+        List<LogLine> lines = all();
+        return lines.get(lines.size() - 1);
+    }
+
+    /** Strikes a line, which must be there and count. */
+    void strike(int number, LogLine.Strike strike) {
+        LogLine line = all().stream()
+                .filter(one -> one.number() == number)
+                .findFirst()
+                .orElseThrow(() -> new BookException("The log has no line " + number + "."));
+        LogLine.Strike before = line.strike();
+        if (before != null) {
+            throw new BookException("Line " + number + " of the log is struck already, by " + before.who() + ": "
+                    + before.why());
+        }
+        client.sql("INSERT INTO log_strike (line, who, why, struck_at) VALUES (?, ?, ?, ?)")
+                .params(number, strike.who(), strike.why(), strike.when().toString())
+                .update();
+    }
+
+    private static boolean within(int year, LocalDate date) {
+        return date.getYear() >= year - YEARS_BACK && date.getYear() <= year;
+    }
+
+    private static LogLine line(ResultSet cells) throws SQLException {
+        Row row = new Row(cells, new Laws());
+        int number = row.whole();
+        Done done = new Done(
+                row.text(), row.date(), row.text(), row.amount(), row.real(), row.maybeText(), row.text());
+        String writtenAt = row.maybeText();
+        String who = row.maybeText();
+        String why = row.maybeText();
+        String struckAt = row.maybeText();
+        return new LogLine(
+                number,
+                done,
+                writtenAt == null ? null : Instant.parse(writtenAt),
+                who == null
+                        ? null
+                        : new LogLine.Strike(
+                                who, Objects.requireNonNull(why), Instant.parse(Objects.requireNonNull(struckAt))));
+    }
+}
