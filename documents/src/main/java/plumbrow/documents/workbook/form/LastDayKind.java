@@ -15,7 +15,14 @@ public record LastDayKind() implements Kind<LocalDate> {
 
     @Override
     public LocalDate read(Cell cell) throws Misread {
-        return cell.found().strip().equalsIgnoreCase(NONE) ? SpecialLabel.NO_LAST_DAY : DAY.read(cell);
+        if (cell.found().strip().equalsIgnoreCase(NONE)) {
+            return SpecialLabel.NO_LAST_DAY;
+        }
+        try {
+            return DAY.read(cell);
+        } catch (Misread fault) {
+            throw fault.expected().equals(DAY.words()) ? new Misread(words()) : fault;
+        }
     }
 
     @Override

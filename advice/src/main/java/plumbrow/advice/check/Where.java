@@ -1,0 +1,52 @@
+package plumbrow.advice.check;
+
+import java.util.List;
+import plumbrow.advice.gates.Finding;
+import plumbrow.advice.gates.Standing;
+
+/** Where a person finds what a gate does not know. */
+public enum Where {
+    LABEL("on the label, bag tag or state list"),
+    FIELD("in the field, on its map or in a soil test"),
+    PLAN("in the plan of the course"),
+    FARM("at the farm");
+
+    private static final List<String> OF_THE_FIELD = List.of(
+            "Measure ", "Test ", "Walk ", "Look up the texture", "Look up slope", "Enter the next crop", "Say whether the cover");
+    private static final List<String> OF_THE_FARM =
+            List.of("Look what ", "Say whether there is such a place", "Enter the licence");
+    private static final List<String> OF_THE_PLAN = List.of(
+            "Plan ",
+            "Say ",
+            "Write ",
+            "Name ",
+            "Check both days",
+            "Enter the rate",
+            "Enter rates",
+            "Look up the class of nozzle");
+
+    private final String words;
+
+    Where(String words) {
+        this.words = words;
+    }
+
+    public String words() {
+        return words;
+    }
+
+    /** Where to look for what an unknown finding asks. Gates begin that sentence with what is to be done. */
+    static Where of(Finding unknown) {
+        if (unknown.standing() != Standing.UNKNOWN) {
+            throw new IllegalArgumentException(unknown.toString());
+        }
+        String ask = unknown.clears();
+        if (OF_THE_FIELD.stream().anyMatch(ask::startsWith)) {
+            return FIELD;
+        }
+        if (OF_THE_FARM.stream().anyMatch(ask::startsWith)) {
+            return FARM;
+        }
+        return OF_THE_PLAN.stream().anyMatch(ask::startsWith) ? PLAN : LABEL;
+    }
+}
