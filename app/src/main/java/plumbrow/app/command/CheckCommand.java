@@ -1,5 +1,6 @@
 package plumbrow.app.command;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -8,15 +9,13 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.field.Field;
-import plumbrow.advice.gates.Finding;
-import plumbrow.advice.gates.Gates;
+import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.season.Season;
 import plumbrow.app.command.said.FindingWords;
-import plumbrow.app.json.CourseFindings;
+import plumbrow.app.json.CheckSummary;
 import plumbrow.app.json.Json;
+import plumbrow.documents.binder.CheckPaper;
 
 /** Asks every gate about the courses of the season. */
 @Command(
@@ -41,6 +40,9 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Answer as JSON.")
     private boolean json;
 
+    @Option(names = "--pdf", paramLabel = "OUT.pdf", description = "Print it too; a file of that name must not exist.")
+    private @Nullable Path pdf;
+
     CheckCommand(Screen screen) {
         this.screen = screen;
     }
@@ -48,31 +50,22 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Season season = from.season();
-        Gates gates = Gates.of(season);
-        List<CourseFindings> checked = new ArrayList<>();
-        for (Field field : FromBook.fields(season, names)) {
-            season.courses(field.name()).stream()
-                    .filter(candidate -> course == null || candidate.name().equals(course))
-                    .forEach(candidate -> checked.add(findings(gates, field, candidate)));
+        SeasonCheck all = SeasonCheck.of(season, FromBook.fields(season, names));
+        SeasonCheck check = course == null ? all : all.named(course);
+        if (check.courses().isEmpty() && course != null) {
+            throw new BadInputException("There is no course '" + course + "' there; the courses are " + courses(all));
         }
-        if (checked.isEmpty() && course != null) {
-            throw new BadInputException(
-                    "There is no course '" + course + "' there; the courses are " + courses(season));
+        if (pdf != null) {
+            NewFile.demandFree(pdf);
+            CheckPaper.write(check, pdf);
         }
-        screen.say(json ? Json.of(checked) : FindingWords.checked(checked));
-        boolean barred = checked.stream().anyMatch(found -> found.standing() == Standing.BARRED);
-        return barred ? Exit.NOT_ADVISED : Exit.GOOD;
+        screen.say(json ? Json.of(CheckSummary.of(check)) : FindingWords.checked(check));
+        return check.count(Standing.BARRED) > 0 ? Exit.NOT_ADVISED : Exit.GOOD;
     }
 
-    private static CourseFindings findings(Gates gates, Field field, Course course) {
-        List<Finding> findings = gates.check(field, course);
-        return new CourseFindings(field.name(), course.name(), Gates.standing(findings), findings);
-    }
-
-    private String courses(Season season) {
-        return FromBook.fields(season, names).stream()
-                .flatMap(field -> season.courses(field.name()).stream())
-                .map(Course::name)
+    private static String courses(SeasonCheck check) {
+        return check.courses().stream()
+                .map(one -> one.course().name())
                 .distinct()
                 .collect(Collectors.joining(", ", "", "."));
     }

@@ -1,13 +1,16 @@
 package plumbrow.app.json;
 
 import com.fasterxml.jackson.annotation.JsonIgnoreProperties;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Boundary.Point;
+import plumbrow.advice.gates.Finding;
 import plumbrow.advice.outlook.Law;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Range;
@@ -27,6 +30,7 @@ final class JsonShapes {
         module.addSerializer(as(Boundary.class, JsonShapes::geometry));
         module.setMixInAnnotation(Law.class, LawShape.class);
         module.setMixInAnnotation(Figure.class, FigureShape.class);
+        module.setMixInAnnotation(Finding.class, FindingShape.class);
         return module;
     }
 
@@ -47,6 +51,12 @@ final class JsonShapes {
     /** The model is code, and the examples are tests. */
     @JsonIgnoreProperties({"model", "examples"})
     private interface FigureShape {}
+
+    /** How far the value found lies from the limit stands beside both. */
+    private interface FindingShape {
+        @JsonProperty
+        OptionalDouble distance();
+    }
 
     private record Geometry(String type, List<List<List<double[]>>> coordinates) {}
 

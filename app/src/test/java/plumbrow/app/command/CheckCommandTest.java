@@ -3,8 +3,12 @@ package plumbrow.app.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static plumbrow.app.command.Typed.plumbrow;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -12,6 +16,7 @@ import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
 import plumbrow.advice.gates.Gates;
+import plumbrow.advice.gates.Standing;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
@@ -50,9 +55,31 @@ class CheckCommandTest {
         JsonNode json = plumbrow("check", "--book", book, "--field", "North 80", "--course", "half rate", "--json")
                 .good()
                 .json();
-        assertThat(json.size()).isEqualTo(1);
-        assertThat(json.get(0).propertyNames()).containsExactly("field", "course", "standing", "findings");
-        assertThat(json.get(0).get("findings").size()).isPositive();
+        assertThat(json.propertyNames())
+                .containsExactly("season", "sentence", "courses", "look_ups", "across_lines");
+        JsonNode course = json.get("courses");
+        assertThat(course.size()).isEqualTo(1);
+        assertThat(course.get(0).propertyNames()).containsExactly("field", "course", "standing", "findings");
+        assertThat(course.get(0).get("findings").size()).isPositive();
+        assertThat(course.get(0).get("findings").get(0).propertyNames())
+                .contains("gate", "protects", "measured", "limit", "distance", "unit", "source", "clears");
+    }
+
+    @Test
+    void theSameFindingsStandOnPaper() throws IOException {
+        Path pdf = folder.resolve("check.pdf");
+        plumbrow("check", "--book", book, "--pdf", pdf).good();
+        try (PDDocument paper = Loader.loadPDF(pdf.toFile())) {
+            String text = new PDFTextStripper().getText(paper).replaceAll("\\s+", " ");
+            assertThat(text).contains("Check of the 2027 season", "Who to call", "half rate");
+            for (Course course : SEASON.courses()) {
+                Gates.check(SEASON, SEASON.field("North 80").orElseThrow(), course).stream()
+                        .filter(finding -> finding.standing() != Standing.CLEAR)
+                        .forEach(finding -> assertThat(text.replace(" ", ""))
+                                .contains(finding.says().replace(" ", "")));
+            }
+        }
+        plumbrow("check", "--book", book, "--pdf", pdf).refused("is there already");
     }
 
     @Test

@@ -110,7 +110,7 @@ final class BinderPages {
         html.list(StandingCautions.WHO_TO_CALL);
     }
 
-    private static String style() {
+    static String style() {
         try (InputStream in = BinderPages.class.getResourceAsStream("binder.css")) {
             if (in == null) {
                 throw new IllegalStateException("binder.css is missing from this installation");

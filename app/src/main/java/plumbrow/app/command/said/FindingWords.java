@@ -5,38 +5,99 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import plumbrow.advice.check.AcrossLine;
+import plumbrow.advice.check.CourseCheck;
+import plumbrow.advice.check.LookUp;
+import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.WeighedCourse;
-import plumbrow.app.json.CourseFindings;
 import plumbrow.science.figure.Numbers;
 
 /** Findings said in text: the standing in a word, the reason, the measured value against its limit, what clears it. */
 public final class FindingWords {
     private FindingWords() {}
 
-    /** Course by course: the standing first, every finding, what is clear in short. */
-    public static String checked(List<CourseFindings> courses) {
-        Paper paper = new Paper();
-        for (CourseFindings course : courses) {
-            paper.heading(course.field() + ", " + course.course() + ": "
-                    + course.standing().word());
-            course.findings().stream()
-                    .filter(finding -> finding.standing() != Standing.CLEAR)
-                    .forEach(finding -> finding(paper, finding, ""));
-            String clear = course.findings().stream()
-                    .filter(finding -> finding.standing() == Standing.CLEAR)
-                    .map(Finding::gate)
-                    .distinct()
-                    .collect(Collectors.joining(", "));
-            if (!clear.isEmpty()) {
-                paper.prose("  clear: ", clear);
-            }
+    /** More of them stand in the JSON, on the desk and on paper. */
+    private static final int MOST_LOOK_UPS = 12;
+
+    /** The whole first, then course by course and by who is protected, then what to look up. */
+    public static String checked(SeasonCheck check) {
+        Paper paper = new Paper().heading(check.sentence());
+        if (check.courses().size() > 1) {
+            paper.gap().table(table(check));
         }
+        check.courses().forEach(course -> course(paper, course));
+        acrossLines(paper, check.acrossLines());
+        lookUps(paper, check.lookUps());
         return paper.gap()
                 .prose("The current label is the law. Local code and licensed practice decide.")
                 .text();
+    }
+
+    private static TextTable table(SeasonCheck check) {
+        TextTable table = TextTable.empty().words("field").words("course").words("standing");
+        for (Standing standing : Standing.values()) {
+            table.numbers(standing.word(), "findings");
+        }
+        for (CourseCheck course : check.courses()) {
+            List<String> cells = new ArrayList<>(List.of(
+                    course.field().name(), course.course().name(), course.standing().word()));
+            for (Standing standing : Standing.values()) {
+                cells.add(Numbers.fixed(course.count(standing), 0));
+            }
+            table.row(cells.toArray(String[]::new));
+        }
+        return table;
+    }
+
+    private static void course(Paper paper, CourseCheck course) {
+        paper.heading(course.field().name() + ", " + course.course().name() + ": "
+                + course.standing().word());
+        for (CourseCheck.Group group : course.groups()) {
+            if (group.standing() != Standing.CLEAR) {
+                paper.prose("To protect " + group.protects().words() + ":");
+                group.findings().stream()
+                        .filter(finding -> finding.standing() != Standing.CLEAR)
+                        .forEach(finding -> finding(paper, finding, ""));
+            }
+        }
+        String clear = course.findings().stream()
+                .filter(finding -> finding.standing() == Standing.CLEAR)
+                .map(Finding::gate)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        if (!clear.isEmpty()) {
+            paper.prose("  clear: ", clear);
+        }
+    }
+
+    private static void acrossLines(Paper paper, List<AcrossLine> lines) {
+        if (!lines.isEmpty()) {
+            paper.heading("Lawful on one side of a line, barred on the other");
+            for (AcrossLine line : lines) {
+                paper.prose(line.product() + ":");
+                line.places()
+                        .forEach(place -> paper.prose(
+                                "  " + place.standing().word() + ": ",
+                                place.field() + " (" + place.lies() + "): " + place.finding().says()));
+            }
+        }
+    }
+
+    private static void lookUps(Paper paper, List<LookUp> lookUps) {
+        if (!lookUps.isEmpty()) {
+            paper.heading("What to look up, and where");
+            lookUps.stream()
+                    .limit(MOST_LOOK_UPS)
+                    .forEach(one -> paper.prose(
+                            "  settles " + one.settles() + ": ",
+                            one.about() + ", " + one.where().words() + ": " + one.ask()));
+            if (lookUps.size() > MOST_LOOK_UPS) {
+                paper.prose("  and " + (lookUps.size() - MOST_LOOK_UPS) + " more, each of which settles no more.");
+            }
+        }
     }
 
     /** The findings of a field's courses that are not clear, each said once with the courses it holds for. */
@@ -73,6 +134,9 @@ public final class FindingWords {
         Double limit = finding.limit();
         String found = measured == null ? "" : "Found " + Numbers.plain(measured) + unit;
         String held = limit == null ? "" : (found.isEmpty() ? "Limit " : ", limit ") + Numbers.plain(limit) + unit;
-        return (found + held).isEmpty() ? "" : found + held + ". ";
+        String apart = finding.distance().isPresent()
+                ? ", " + Numbers.plain(finding.distance().getAsDouble()) + unit + " apart"
+                : "";
+        return (found + held).isEmpty() ? "" : found + held + apart + ". ";
     }
 }
