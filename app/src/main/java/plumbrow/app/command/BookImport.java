@@ -1,12 +1,14 @@
 package plumbrow.app.command;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Book;
+import plumbrow.app.book.LogLine;
 import plumbrow.app.json.Json;
 import plumbrow.app.json.SeasonSummary;
 import plumbrow.documents.workbook.WorkbookReader;
@@ -40,21 +42,30 @@ final class BookImport implements Callable<Integer> {
         this.screen = screen;
     }
 
-    private record Imported(String book, boolean replaced, SeasonSummary season) {}
+    private record Imported(String book, boolean replaced, LogLine.Merged log, SeasonSummary season) {}
 
     @Override
     public Integer call() {
         Season season = WorkbookReader.read(workbook);
         try (Book book = Book.open(file)) {
             boolean replaced = book.seasons().contains(season.year());
-            book.put(season);
+            LogLine.Merged log = book.put(season, Instant.now());
             SeasonSummary summary = SeasonSummary.of(season);
             screen.say(
                     json
-                            ? Json.of(new Imported(file.toString(), replaced, summary))
+                            ? Json.of(new Imported(file.toString(), replaced, log, summary))
                             : "Season " + season.year() + (replaced ? " was replaced" : " is now") + " in " + file
-                                    + ": " + Said.holds(summary) + ".");
+                                    + ": " + Said.holds(summary) + "." + said(log));
         }
         return Exit.GOOD;
+    }
+
+    private static String said(LogLine.Merged log) {
+        String added = log.added() == 0 ? "" : " " + Said.count(log.added(), "new line") + " came to the log.";
+        String kept = log.bookOnly() == 0
+                ? ""
+                : " " + Said.count(log.bookOnly(), "line") + " of the log not in the workbook "
+                        + (log.bookOnly() == 1 ? "stays" : "stay") + ": the log is only added to.";
+        return added + kept;
     }
 }

@@ -37,6 +37,7 @@ public final class Commands {
                 .addSubcommand(new CommandLine(new BookCommand(screen))
                         .addSubcommand(new BookImport(screen))
                         .addSubcommand(new BookExport(screen)))
+                .addSubcommand(new LogCommand(screen))
                 .addSubcommand(new ReadCommand(screen))
                 .addSubcommand(new CardCommand(screen))
                 .addSubcommand(new PapersCommand(screen))

@@ -1,6 +1,7 @@
 package plumbrow.app.desk;
 
 import plumbrow.advice.field.Field;
+import plumbrow.advice.gates.GatePage;
 import plumbrow.advice.season.Season;
 import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.app.desk.door.NotHereException;
@@ -26,6 +27,11 @@ public final class Asked {
     public static Figure figure(String id) {
         return Figures.find(id)
                 .orElseThrow(() -> new NotHereException("There is no figure called “" + shortened(id) + "”."));
+    }
+
+    public static GatePage gate(String id) {
+        return GatePage.find(id)
+                .orElseThrow(() -> new NotHereException("There is no gate called “" + shortened(id) + "”."));
     }
 
     public static Substance substance(String nameOrCas) {

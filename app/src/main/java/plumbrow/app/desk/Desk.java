@@ -29,12 +29,15 @@ import org.springframework.core.env.MapPropertySource;
 import org.springframework.web.context.support.StandardServletEnvironment;
 import plumbrow.app.book.Book;
 import plumbrow.app.desk.api.ApiPages;
+import plumbrow.app.desk.check.CheckPage;
 import plumbrow.app.desk.door.Doors;
 import plumbrow.app.desk.door.Pages;
 import plumbrow.app.desk.door.TroublePages;
 import plumbrow.app.desk.field.FieldPage;
 import plumbrow.app.desk.figures.FiguresPage;
 import plumbrow.app.desk.ingredients.IngredientsPage;
+import plumbrow.app.desk.log.LogApi;
+import plumbrow.app.desk.log.LogPage;
 import plumbrow.app.desk.papers.PapersPage;
 import plumbrow.app.desk.season.SeasonPage;
 import plumbrow.app.desk.shelf.CardPage;
@@ -68,11 +71,14 @@ import plumbrow.app.desk.weighing.WeighingPage;
 @Import({
     ApiPages.class,
     CardPage.class,
+    CheckPage.class,
     ComparePage.class,
     Doors.class,
     FieldPage.class,
     FiguresPage.class,
     IngredientsPage.class,
+    LogApi.class,
+    LogPage.class,
     Pages.class,
     PaperApi.class,
     PapersPage.class,

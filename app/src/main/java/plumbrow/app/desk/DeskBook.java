@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
+import plumbrow.advice.course.Done;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Book;
 import plumbrow.app.book.Choice;
+import plumbrow.app.book.LogLine;
 import plumbrow.app.book.StoredPaper;
 import plumbrow.app.book.TypedValue;
 import plumbrow.documents.shelf.FiledPaper;
@@ -43,6 +45,21 @@ public final class DeskBook implements AutoCloseable {
     /** Records a decision; nothing recorded is ever altered. */
     public void choose(Choice choice) {
         book.choose(choice);
+    }
+
+    /** Every line of the log, those that were struck among them, in the order of writing. */
+    public List<LogLine> log() {
+        return book.log();
+    }
+
+    /** Writes down what was put on; nothing written is ever altered. */
+    public LogLine log(Done done, Instant at) {
+        return book.log(done, at);
+    }
+
+    /** Strikes a line of the log; it stays. */
+    public void strike(int number, LogLine.Strike strike) {
+        book.strike(number, strike);
     }
 
     /** Every paper, in the order in which they came. */

@@ -6,6 +6,7 @@ import java.util.Map;
 import plumbrow.science.figure.Answer;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Step;
+import tools.jackson.core.JacksonException;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.databind.MapperFeature;
@@ -25,6 +26,8 @@ public final class Json {
             .build()
             .writer()
             .with(printer());
+
+    private static final JsonMapper READER = JsonMapper.builder().build();
 
     private Json() {}
 
@@ -53,6 +56,25 @@ public final class Json {
         return of(figures.stream()
                 .map(figure -> new Entry(figure.id(), figure.subject().title(), figure.question()))
                 .toList());
+    }
+
+    /**
+     * A JSON object of plain values, as a program sends it.
+     *
+     * @throws IllegalArgumentException with a sentence, where it is none
+     */
+    public static Map<String, Object> object(String text) {
+        try {
+            Map<String, Object> values = new LinkedHashMap<>();
+            READER.readTree(text)
+                    .properties()
+                    .forEach(property -> values.put(
+                            property.getKey(), property.getValue().isNull() ? "" : property.getValue().asString()));
+            return values;
+        } catch (JacksonException | IllegalStateException wrong) {
+            throw new IllegalArgumentException(
+                    "What came is no JSON object of plain values, such as {\"field\": \"East 80\"}.", wrong);
+        }
     }
 
     private record Entry(String figure, String subject, String question) {}

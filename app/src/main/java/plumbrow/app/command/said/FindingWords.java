@@ -39,7 +39,7 @@ public final class FindingWords {
     private static TextTable table(SeasonCheck check) {
         TextTable table = TextTable.empty().words("field").words("course").words("standing");
         for (Standing standing : Standing.values()) {
-            table.numbers(standing.word(), "findings");
+            table.numbers(standing.word(), "");
         }
         for (CourseCheck course : check.courses()) {
             List<String> cells = new ArrayList<>(List.of(

@@ -1,7 +1,9 @@
 package plumbrow.app.desk.api;
 
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -10,6 +12,8 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
+import plumbrow.advice.check.SeasonCheck;
+import plumbrow.advice.gates.GatePage;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.SeasonGapException;
 import plumbrow.advice.weighing.WeighingOptions;
@@ -20,6 +24,7 @@ import plumbrow.app.desk.Weighings;
 import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.app.desk.door.NotHereException;
 import plumbrow.app.desk.shown.Shown;
+import plumbrow.app.json.CheckSummary;
 import plumbrow.app.json.Json;
 import plumbrow.app.json.SubstanceSummary;
 import plumbrow.science.Figures;
@@ -75,6 +80,35 @@ public class ApiPages {
         Season season = Asked.season(book);
         return json(
                 HttpStatus.OK, Json.of(weighings.field(season, Asked.field(season, name), WeighingOptions.DEFAULT)));
+    }
+
+    @GetMapping("/api/check")
+    ResponseEntity<byte[]> check() {
+        return json(HttpStatus.OK, Json.of(CheckSummary.of(SeasonCheck.of(Asked.season(book)))));
+    }
+
+    @GetMapping("/api/fields/{name}/check")
+    ResponseEntity<byte[]> check(
+            @PathVariable String name, @RequestParam(required = false) @Nullable String course) {
+        Season season = Asked.season(book);
+        SeasonCheck check = SeasonCheck.of(season, List.of(Asked.field(season, name)));
+        SeasonCheck asked = course == null ? check : check.named(course);
+        if (course != null && asked.courses().isEmpty()) {
+            throw new NotHereException("There is no course called “" + course + "” for “" + name + "”.");
+        }
+        return json(HttpStatus.OK, Json.of(CheckSummary.of(asked)));
+    }
+
+    @GetMapping("/api/gates")
+    ResponseEntity<byte[]> gates() {
+        return json(
+                HttpStatus.OK,
+                Json.of(GatePage.all().stream().map(CheckSummary.OfGate::of).toList()));
+    }
+
+    @GetMapping("/api/gates/{id}")
+    ResponseEntity<byte[]> gate(@PathVariable String id) {
+        return json(HttpStatus.OK, Json.of(CheckSummary.OfGate.of(Asked.gate(id))));
     }
 
     @ExceptionHandler(FigureInputException.class)

@@ -2,8 +2,10 @@ package plumbrow.app.desk.door;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.util.Locale;
 import java.util.Set;
 import org.apache.coyote.http11.Http11Nio2Protocol;
 import org.springframework.boot.tomcat.TomcatConnectorCustomizer;
@@ -40,7 +42,7 @@ public class Doors {
                 .servletApi(names -> names.disable())
                 .requestCache(cache -> cache.disable())
                 .logout(logout -> logout.disable())
-                .csrf(csrf -> csrf.csrfTokenRepository(tokens))
+                .csrf(csrf -> csrf.csrfTokenRepository(tokens).ignoringRequestMatchers(Doors::fromAProgram))
                 .exceptionHandling(trouble -> trouble.accessDeniedHandler(
                         (request, response, denied) -> response.sendError(HttpServletResponse.SC_FORBIDDEN)))
                 .headers(headers -> headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT_POLICY))
@@ -53,6 +55,18 @@ public class Doors {
                                 org.springframework.security.web.header.writers.CrossOriginResourcePolicyHeaderWriter
                                         .CrossOriginResourcePolicy.SAME_ORIGIN)))
                 .build();
+    }
+
+    /**
+     * A program may post JSON without a token: a page of another site can't, since a browser asks first whether it may send
+     * that, and the desk never says yes.
+     */
+    private static boolean fromAProgram(HttpServletRequest request) {
+        String type = request.getContentType();
+        return request.getRequestURI().startsWith("/api/")
+                && type != null
+                && type.toLowerCase(Locale.ROOT).startsWith("application/json")
+                && request.getHeader("Origin") == null;
     }
 
     /** Refuses every name but this machine's own; lets through the signs that names of fields may hold. */

@@ -3,12 +3,16 @@ package plumbrow.app.desk.papers;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.app.desk.Asked;
@@ -16,8 +20,9 @@ import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.Weighings;
 import plumbrow.documents.binder.AdviceSheet;
 import plumbrow.documents.binder.Binder;
+import plumbrow.documents.binder.CheckPaper;
 
-/** The binder to print, and the advice as a spreadsheet. */
+/** The binder and the check to print, and the advice as a spreadsheet. */
 @Controller
 public class PapersPage {
     private static final MediaType XLSX =
@@ -38,21 +43,39 @@ public class PapersPage {
 
     @GetMapping("/binder.pdf")
     ResponseEntity<byte[]> binder() throws IOException {
-        return file("binder", ".pdf", MediaType.APPLICATION_PDF, Binder::write);
+        return advised("binder", ".pdf", MediaType.APPLICATION_PDF, Binder::write);
     }
 
     @GetMapping("/advice.xlsx")
     ResponseEntity<byte[]> sheet() throws IOException {
-        return file("advice", ".xlsx", XLSX, AdviceSheet::write);
+        return advised("advice", ".xlsx", XLSX, AdviceSheet::write);
     }
 
-    private ResponseEntity<byte[]> file(String name, String ending, MediaType type, Writer writer) throws IOException {
+    @GetMapping("/check.pdf")
+    ResponseEntity<byte[]> check() throws IOException {
+        Season season = Asked.season(book);
+        return file("check", ".pdf", MediaType.APPLICATION_PDF, season, file -> CheckPaper.write(SeasonCheck.of(season), file));
+    }
+
+    @GetMapping("/fields/{name}/check.pdf")
+    ResponseEntity<byte[]> check(@PathVariable String name) throws IOException {
+        Season season = Asked.season(book);
+        SeasonCheck check = SeasonCheck.of(season, List.of(Asked.field(season, name)));
+        return file("check", ".pdf", MediaType.APPLICATION_PDF, season, file -> CheckPaper.write(check, file));
+    }
+
+    private ResponseEntity<byte[]> advised(String name, String ending, MediaType type, Writer writer) throws IOException {
         Season season = Asked.season(book);
         Advice advice = weighings.whole(season).advice();
+        return file(name, ending, type, season, file -> writer.write(season, advice, file));
+    }
+
+    private static ResponseEntity<byte[]> file(
+            String name, String ending, MediaType type, Season season, Consumer<Path> writer) throws IOException {
         Path folder = Files.createTempDirectory("plumbrow");
         Path file = folder.resolve(name + ending);
         try {
-            writer.write(season, advice, file);
+            writer.accept(file);
             return ResponseEntity.ok()
                     .contentType(type)
                     .header(

@@ -100,4 +100,9 @@ public final class Shown {
     public static String text(@Nullable String text) {
         return text == null ? "" : text;
     }
+
+    /** A text of the manual without the signs that set words of the workbook apart. */
+    public static String bare(String text) {
+        return text.replace("`", "");
+    }
 }

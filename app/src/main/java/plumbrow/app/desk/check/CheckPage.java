@@ -1,0 +1,76 @@
+package plumbrow.app.desk.check;
+
+import java.util.Collections;
+import java.util.ArrayList;
+import java.util.List;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import plumbrow.advice.check.CourseCheck;
+import plumbrow.advice.check.SeasonCheck;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.gates.GatePage;
+import plumbrow.advice.season.Season;
+import plumbrow.app.book.LogLine;
+import plumbrow.app.desk.Asked;
+import plumbrow.app.desk.DeskBook;
+import plumbrow.app.desk.door.NotHereException;
+
+/** The check of the whole farm, of one field, and what each gate is. */
+@Controller
+public class CheckPage {
+    private final DeskBook book;
+
+    public CheckPage(DeskBook book) {
+        this.book = book;
+    }
+
+    @GetMapping("/check")
+    String farm(
+            @RequestParam(defaultValue = "") String standing,
+            @RequestParam(defaultValue = "") String protects,
+            Model model) {
+        model.addAttribute(
+                "view", FarmView.of(SeasonCheck.of(Asked.season(book)), Sieve.read(standing, protects)));
+        return "check/farm";
+    }
+
+    @GetMapping("/fields/{name}/check")
+    String field(
+            @PathVariable String name,
+            @RequestParam(defaultValue = "") String course,
+            @RequestParam(defaultValue = "") String standing,
+            @RequestParam(defaultValue = "") String protects,
+            Model model) {
+        Season season = Asked.season(book);
+        Field field = Asked.field(season, name);
+        SeasonCheck check = SeasonCheck.of(season, List.of(field));
+        if (check.courses().isEmpty()) {
+            throw new NotHereException("No course has been entered for “" + name + "”, so there is nothing to check.");
+        }
+        CourseCheck chosen = check.courses().stream()
+                .filter(one -> one.course().name().equals(course))
+                .findFirst()
+                .orElseGet(() -> check.courses().get(0));
+        List<LogLine> log = new ArrayList<>(book.log().stream()
+                .filter(line -> line.done().field().equals(field.name()))
+                .toList());
+        Collections.reverse(log);
+        model.addAttribute("view", new FieldView(check, field, chosen, Sieve.read(standing, protects), log));
+        return "check/field";
+    }
+
+    @GetMapping("/gates")
+    String gates(Model model) {
+        model.addAttribute("pages", GatePage.all());
+        return "check/gates";
+    }
+
+    @GetMapping("/gates/{id}")
+    String gate(@PathVariable String id, Model model) {
+        model.addAttribute("page", Asked.gate(id));
+        return "check/gate";
+    }
+}
