@@ -39,6 +39,7 @@ import plumbrow.app.desk.papers.PapersPage;
 import plumbrow.app.desk.season.SeasonPage;
 import plumbrow.app.desk.shelf.CardPage;
 import plumbrow.app.desk.shelf.ComparePage;
+import plumbrow.app.desk.shelf.ConfirmPage;
 import plumbrow.app.desk.shelf.PaperApi;
 import plumbrow.app.desk.shelf.ReadingPage;
 import plumbrow.app.desk.shelf.ShelfPage;
@@ -69,6 +70,7 @@ import plumbrow.app.desk.weighing.WeighingPage;
     ApiPages.class,
     CardPage.class,
     ComparePage.class,
+    ConfirmPage.class,
     Doors.class,
     FieldPage.class,
     FiguresPage.class,

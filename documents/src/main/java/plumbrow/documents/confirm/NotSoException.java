@@ -4,7 +4,7 @@ package plumbrow.documents.confirm;
 public final class NotSoException extends RuntimeException {
     private static final long serialVersionUID = 1;
 
-    NotSoException(String sentence) {
+    public NotSoException(String sentence) {
         super(sentence);
     }
 }
