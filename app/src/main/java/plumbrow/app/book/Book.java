@@ -6,9 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.JdbcOperations;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import plumbrow.advice.course.Done;
 import plumbrow.advice.season.Season;
+import plumbrow.documents.confirm.ConfirmedSeason;
+import plumbrow.documents.confirm.LabelDecision;
+import plumbrow.documents.confirm.LabelFile;
 import plumbrow.documents.shelf.FiledPaper;
 
 /**
@@ -45,18 +49,53 @@ public final class Book implements AutoCloseable {
         return database.read(sql -> new SeasonRows(sql).years());
     }
 
-    /** The season of a harvest year, where the book has one. */
+    /** The season of a harvest year with what was confirmed on labels, where the book has one. */
     public Optional<Season> season(int year) {
-        return database.read(sql -> new SeasonRows(sql).season(year));
+        return database.read(sql -> new SeasonRows(sql).season(year).map(written -> confirmed(sql, written)));
     }
 
-    /** The season of the latest harvest year, where the book has any. */
+    /** The season of the latest harvest year with what was confirmed on labels, where the book has any. */
     public Optional<Season> latestSeason() {
-        return database.read(sql -> {
-            SeasonRows rows = new SeasonRows(sql);
-            List<Integer> years = rows.years();
-            return years.isEmpty() ? Optional.empty() : rows.season(years.get(years.size() - 1));
+        return database.read(sql -> latest(sql).map(written -> confirmed(sql, written)));
+    }
+
+    /** The latest season as it was put in, without what was confirmed on labels. */
+    public Optional<Season> latestWritten() {
+        return database.read(Book::latest);
+    }
+
+    private static Optional<Season> latest(JdbcOperations sql) {
+        SeasonRows rows = new SeasonRows(sql);
+        List<Integer> years = rows.years();
+        return years.isEmpty() ? Optional.empty() : rows.season(years.get(years.size() - 1));
+    }
+
+    private static Season confirmed(JdbcOperations sql, Season written) {
+        JdbcClient client = JdbcClient.create(sql);
+        List<LabelDecision> decisions = new LabelDecisionRows(client).all();
+        return decisions.isEmpty()
+                ? written
+                : ConfirmedSeason.over(written, files(new PaperRows(client).all()), decisions);
+    }
+
+    private static List<LabelFile> files(List<StoredPaper> papers) {
+        return papers.stream()
+                .map(stored -> new LabelFile(stored.paper(), stored.sha256()))
+                .toList();
+    }
+
+    /** Writes down what a person decided about values of labels that the book keeps: all or none. */
+    public void decide(List<LabelDecision> decisions) {
+        database.write(sql -> {
+            LabelDecisionRows rows = new LabelDecisionRows(JdbcClient.create(sql));
+            decisions.forEach(rows::add);
+            return decisions;
         });
+    }
+
+    /** All that was decided about labels, in order. */
+    public List<LabelDecision> decisions() {
+        return database.read(sql -> new LabelDecisionRows(JdbcClient.create(sql)).all());
     }
 
     /** As {@link #put(Season, Instant)}, where nobody says when. */

@@ -40,7 +40,7 @@ public final class Commands {
                 .addSubcommand(new LogCommand(screen))
                 .addSubcommand(new ReadCommand(screen))
                 .addSubcommand(new CardCommand(screen))
-                .addSubcommand(new PapersCommand(screen))
+                .addSubcommand(new CommandLine(new PapersCommand(screen)).addSubcommand(new LabelConfirm(screen)))
                 .addSubcommand(new BinderCommand(screen))
                 .addSubcommand(new DemoCommand(screen, door))
                 .addSubcommand(new ServeCommand(screen, door))

@@ -45,7 +45,7 @@ final class PapersCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new BadInputException("Say what to do with papers: add FOLDER, list, or compare OLD NEW.");
+        throw new BadInputException("Say what to do with papers: add FOLDER, list, confirm LABEL, or compare OLD NEW.");
     }
 
     @Command(

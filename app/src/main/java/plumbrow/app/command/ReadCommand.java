@@ -16,11 +16,9 @@ import plumbrow.app.json.Json;
 import plumbrow.app.json.LabelRead;
 import plumbrow.app.json.SheetRead;
 import plumbrow.documents.apart.ApartReader;
-import plumbrow.documents.label.LabelReader;
+import plumbrow.documents.apart.PaperValues;
 import plumbrow.documents.label.PaperSort;
-import plumbrow.documents.paper.Paper;
 import plumbrow.documents.paper.PaperTrouble;
-import plumbrow.documents.sheet.SheetReader;
 
 /** Reads safety data sheets and labels and says what stands on them, and where. */
 @Command(
@@ -87,13 +85,13 @@ final class ReadCommand implements Callable<Integer> {
     private Record read(ApartReader reader, Path file, List<SheetRead> sheets, List<LabelRead> labels) {
         String name = file.toString();
         try {
-            Paper paper = reader.paper(file);
-            if ((sort == null ? PaperSort.of(paper) : sort) == PaperSort.LABEL) {
-                LabelRead label = LabelRead.of(name, LabelReader.read(paper));
+            PaperValues values = reader.values(file, sort);
+            if (values instanceof PaperValues.Label read) {
+                LabelRead label = LabelRead.of(name, read.label());
                 labels.add(label);
                 return label;
             }
-            SheetRead sheet = SheetRead.of(name, SheetReader.read(paper));
+            SheetRead sheet = SheetRead.of(name, ((PaperValues.Sheet) values).sheet());
             sheets.add(sheet);
             return sheet;
         } catch (PaperTrouble trouble) {

@@ -42,6 +42,7 @@ import plumbrow.app.desk.papers.PapersPage;
 import plumbrow.app.desk.season.SeasonPage;
 import plumbrow.app.desk.shelf.CardPage;
 import plumbrow.app.desk.shelf.ComparePage;
+import plumbrow.app.desk.shelf.ConfirmPage;
 import plumbrow.app.desk.shelf.PaperApi;
 import plumbrow.app.desk.shelf.ReadingPage;
 import plumbrow.app.desk.shelf.ShelfPage;
@@ -73,6 +74,7 @@ import plumbrow.app.desk.weighing.WeighingPage;
     CardPage.class,
     CheckPage.class,
     ComparePage.class,
+    ConfirmPage.class,
     Doors.class,
     FieldPage.class,
     FiguresPage.class,

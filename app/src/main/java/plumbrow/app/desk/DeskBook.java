@@ -12,6 +12,7 @@ import plumbrow.app.book.Choice;
 import plumbrow.app.book.LogLine;
 import plumbrow.app.book.StoredPaper;
 import plumbrow.app.book.TypedValue;
+import plumbrow.documents.confirm.LabelDecision;
 import plumbrow.documents.shelf.FiledPaper;
 
 /** The book as the desk sees it: its latest season, and the log of decisions. Safe for several threads. */
@@ -85,6 +86,21 @@ public final class DeskBook implements AutoCloseable {
     /** Writes down what somebody typed; nothing written is ever altered. */
     public void type(List<TypedValue> values) {
         book.type(values);
+    }
+
+    /** The latest season as it was put in, without what was confirmed on labels. */
+    public Optional<Season> written() {
+        return book.latestWritten();
+    }
+
+    /** All that was decided about labels, in order. */
+    public List<LabelDecision> decisions() {
+        return book.decisions();
+    }
+
+    /** Writes down what somebody decided about a label; nothing written is ever altered. */
+    public void decide(List<LabelDecision> decisions) {
+        book.decide(decisions);
     }
 
     @Override

@@ -5,33 +5,34 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import plumbrow.documents.apart.ApartReader;
+import plumbrow.documents.apart.PaperValues;
 import plumbrow.documents.card.RegistrationNumber;
 import plumbrow.documents.label.LabelContent;
 import plumbrow.documents.label.LabelKind;
 import plumbrow.documents.label.LabelPaper;
-import plumbrow.documents.label.LabelReader;
 import plumbrow.documents.label.LabelReading;
-import plumbrow.documents.label.PaperSort;
-import plumbrow.documents.paper.Paper;
+import plumbrow.documents.paper.PagePicture;
 import plumbrow.documents.paper.PaperTrouble;
 import plumbrow.documents.sheet.Content;
 import plumbrow.documents.sheet.Reading;
 import plumbrow.documents.sheet.SafetySheet;
-import plumbrow.documents.sheet.SheetReader;
 import plumbrow.documents.sheet.ValueKind;
 import plumbrow.documents.shelf.FiledPaper;
 
 /**
  * Reads files and tells what sort of paper each is. Every file is opened in a process apart, with its limits of time and
- * memory.
+ * memory, and drawn in one too.
  */
 public final class PaperDesk implements AutoCloseable {
     /** Fewer sections than that stand on letters and bills too. */
     private static final int FEWEST_SECTIONS = 3;
 
     private final ApartReader reader = new ApartReader();
+    /** A process of its own, so that nobody waits for a page while a folder is read. */
+    private final ApartReader drawer = new ApartReader();
 
     /**
      * Reads a file from disk.
@@ -40,23 +41,15 @@ public final class PaperDesk implements AutoCloseable {
      */
     public ReadPaper read(Path file) {
         String name = String.valueOf(file.getFileName());
-        Paper paper = reader.paper(file);
-        if (paper.needsTyping()) {
-            return new ReadPaper.Scan(new FiledPaper(
-                    0,
-                    FiledPaper.Kind.UNKNOWN,
-                    name,
-                    "",
-                    "",
-                    null,
-                    paper.pages().size(),
-                    true));
+        PaperValues values = reader.values(file, null);
+        if (values instanceof PaperValues.Label read) {
+            return new ReadPaper.Label(filed(name, read.label()), read.label());
         }
-        if (PaperSort.of(paper) == PaperSort.LABEL) {
-            LabelPaper label = LabelReader.read(paper);
-            return new ReadPaper.Label(filed(name, label), label);
+        SafetySheet sheet = ((PaperValues.Sheet) values).sheet();
+        if (sheet.needsTyping()) {
+            return new ReadPaper.Scan(
+                    new FiledPaper(0, FiledPaper.Kind.UNKNOWN, name, "", "", null, sheet.pages(), true));
         }
-        SafetySheet sheet = SheetReader.read(paper);
         if (sheet.sections().size() >= FEWEST_SECTIONS) {
             return new ReadPaper.Sheet(filed(name, sheet), sheet);
         }
@@ -67,12 +60,27 @@ public final class PaperDesk implements AutoCloseable {
 
     /** Reads the bytes of a file, which leaves nothing on the disk. */
     public ReadPaper read(byte[] content, String name) {
+        return onDisk(content, name, this::read);
+    }
+
+    /**
+     * Draws a page of a PDF, likewise.
+     *
+     * @param page from 1
+     * @param longestPx longest side of the picture [px]
+     * @throws PaperTrouble if there is no such page, or it can't be drawn
+     */
+    public PagePicture.Drawn picture(byte[] content, String name, int page, int longestPx) {
+        return onDisk(content, name, file -> drawer.picture(file, page, longestPx));
+    }
+
+    private static <T> T onDisk(byte[] content, String name, Function<Path, T> use) {
         try {
             Path folder = Files.createTempDirectory("plumbrow-paper");
             Path file = folder.resolve(plainName(name));
             try {
                 Files.write(file, content);
-                return read(file);
+                return use.apply(file);
             } finally {
                 Files.deleteIfExists(file);
                 Files.deleteIfExists(folder);
@@ -85,6 +93,7 @@ public final class PaperDesk implements AutoCloseable {
     @Override
     public void close() {
         reader.close();
+        drawer.close();
     }
 
     /** The last part of a name, without signs that a disk might refuse. */

@@ -125,7 +125,7 @@ class PapersCommandTest {
     @Test
     void nothingToDoIsASentence() {
         Path book = SmallBook.of(folder.resolve("farm.book"));
-        plumbrow("papers").refused("add FOLDER, list, or compare");
+        plumbrow("papers").refused("add FOLDER, list, confirm LABEL, or compare");
         plumbrow("papers", "add", folder, "--book", book).refused("There is no PDF");
         assertThat(plumbrow("papers", "list", "--book", book).good().out()).contains("holds no papers yet");
     }

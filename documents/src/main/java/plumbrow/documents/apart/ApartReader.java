@@ -14,21 +14,23 @@ import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.jspecify.annotations.Nullable;
-import plumbrow.documents.paper.Paper;
+import plumbrow.documents.label.PaperSort;
+import plumbrow.documents.paper.PagePicture;
 import plumbrow.documents.paper.PaperLimits;
 import plumbrow.documents.paper.PaperReader;
 import plumbrow.documents.paper.PaperTrouble;
 import plumbrow.documents.sheet.SafetySheet;
-import plumbrow.documents.sheet.SheetReader;
 
 /**
- * Reads files from outside in a process of its own, with a limit of memory and of time.
+ * Reads files from outside in a process of its own, with a limit of memory and of time: opening them, finding their values
+ * and drawing their pages.
  *
  * The process is started for the first file and kept for the next ones; one that took too long or too much memory is ended
  * and started anew. For one caller at a time; open two to read on two processors.
  */
 public final class ApartReader implements AutoCloseable {
     private static final int MEMORY_MB = 256;
+    private static final int LARGEST_PICTURE = 64 << 20;
 
     private final Duration time;
     private final int memoryMb;
@@ -52,20 +54,72 @@ public final class ApartReader implements AutoCloseable {
     }
 
     /**
-     * Reads a safety data sheet.
+     * Reads a file as a safety data sheet.
      *
      * @throws PaperTrouble if the file can't be read as paper, or not within the limits; its message is one sentence
      */
     public SafetySheet sheet(Path file) {
-        return SheetReader.read(paper(file));
+        if (values(file, PaperSort.SHEET) instanceof PaperValues.Sheet sheet) {
+            return sheet.sheet();
+        }
+        throw new IllegalStateException("asked for a sheet, got a label");
     }
 
     /**
-     * Reads what stands on a file's pages.
+     * Reads a file and finds its values, all in the other process.
      *
+     * @param sort what to read it as; null for what it looks like
      * @throws PaperTrouble as above
      */
-    public synchronized Paper paper(Path file) {
+    public PaperValues values(Path file, @Nullable PaperSort sort) {
+        return asked(
+                file,
+                "read",
+                to -> {
+                    to.writeByte(ReadingChild.VALUES);
+                    RecordWire.text(file.toAbsolutePath().toString(), to);
+                    to.writeByte(sort == null ? ReadingChild.ANY_SORT : sort.ordinal() + 1);
+                },
+                (kind, from) -> {
+                    expect(kind, ReadingChild.VALUES);
+                    return RecordWire.read(PaperValues.class, from);
+                });
+    }
+
+    /**
+     * Draws a page, in the other process.
+     *
+     * @param page from 1
+     * @param longestPx longest side of the picture [px]
+     * @throws PaperTrouble if there is no such page, or it can't be drawn within the limits
+     */
+    public PagePicture.Drawn picture(Path file, int page, int longestPx) {
+        return asked(
+                file,
+                "draw",
+                to -> {
+                    to.writeByte(ReadingChild.PICTURE);
+                    RecordWire.text(file.toAbsolutePath().toString(), to);
+                    to.writeInt(page);
+                    to.writeInt(longestPx);
+                },
+                (kind, from) -> {
+                    expect(kind, ReadingChild.PICTURE);
+                    double width = from.readDouble();
+                    double height = from.readDouble();
+                    return new PagePicture.Drawn(RecordWire.bytes(from, LARGEST_PICTURE), width, height);
+                });
+    }
+
+    private interface Question {
+        void put(DataOutputStream to) throws IOException;
+    }
+
+    private interface Answer<T> {
+        T take(byte kind, DataInputStream from) throws IOException;
+    }
+
+    private synchronized <T> T asked(Path file, String doing, Question question, Answer<T> answer) {
         String name = String.valueOf(file.getFileName());
         PaperReader.check(file, PaperLimits.USUAL);
         Child reader = running();
@@ -78,32 +132,31 @@ public final class ApartReader implements AutoCloseable {
                 time.toMillis(),
                 TimeUnit.MILLISECONDS);
         try {
-            PaperWire.text(file.toAbsolutePath().toString(), reader.to);
+            question.put(reader.to);
             reader.to.flush();
-            return answer(reader.from);
+            byte kind = reader.from.readByte();
+            if (kind == ReadingChild.SENTENCE) {
+                throw new PaperTrouble(RecordWire.text(reader.from));
+            }
+            return answer.take(kind, reader.from);
         } catch (IOException ended) {
             end();
             throw new PaperTrouble(
                     late.get()
-                            ? name + " took longer than " + time.toSeconds()
-                                    + " seconds to read and was put aside; expected a sheet or label that opens at once."
-                            : name + " needs more than " + memoryMb
-                                    + " MB of memory to read and was put aside; expected a sheet or label of ordinary size.",
+                            ? name + " took longer than " + time.toSeconds() + " seconds to " + doing
+                                    + " and was put aside; expected a sheet or label that opens at once."
+                            : name + " needs more than " + memoryMb + " MB of memory to " + doing
+                                    + " and was put aside; expected a sheet or label of ordinary size.",
                     ended);
         } finally {
             deadline.cancel(false);
         }
     }
 
-    private static Paper answer(DataInputStream from) throws IOException {
-        byte kind = from.readByte();
-        if (kind == ReadingChild.SENTENCE) {
-            throw new PaperTrouble(PaperWire.text(from));
-        }
-        if (kind != ReadingChild.PAPER) {
+    private static void expect(byte kind, byte expected) throws IOException {
+        if (kind != expected) {
             throw new IOException("an answer of kind " + kind);
         }
-        return PaperWire.read(from);
     }
 
     private Child running() {

@@ -8,19 +8,27 @@ import java.io.EOFException;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import plumbrow.documents.label.LabelReader;
 import plumbrow.documents.label.PaperSort;
+import plumbrow.documents.paper.PagePicture;
 import plumbrow.documents.paper.Paper;
 import plumbrow.documents.paper.PaperLimits;
 import plumbrow.documents.paper.PaperTrouble;
+import plumbrow.documents.sheet.SheetReader;
 
 /**
- * The process that reads: takes the path of one file after the other and answers each with what stands on it, or with the
- * sentence why not. It writes no file, and ends with the process that started it.
+ * The process that reads: takes the path of one file after the other and answers each with the values on it or with the
+ * picture of a page, or with the sentence why not. It writes no file, and ends with the process that started it.
  */
 public final class ReadingChild {
-    static final byte PAPER = 1;
-    static final byte SENTENCE = 2;
+    static final byte VALUES = 1;
+    static final byte PICTURE = 2;
+    static final byte SENTENCE = 3;
+
+    /** What a paper is read as. */
+    static final byte ANY_SORT = 0;
 
     private ReadingChild() {}
 
@@ -29,25 +37,49 @@ public final class ReadingChild {
         DataOutputStream out = new DataOutputStream(new BufferedOutputStream(new FileOutputStream(FileDescriptor.out)));
         System.setOut(System.err); // a library that prints must not print into the answer
         while (true) {
-            Path file;
+            byte asked;
             try {
-                file = Path.of(PaperWire.text(in));
+                asked = in.readByte();
             } catch (EOFException done) {
                 return;
             }
-            answer(file, out);
+            Path file = Path.of(RecordWire.text(in));
+            try {
+                if (asked == PICTURE) {
+                    picture(file, in.readInt(), in.readInt(), out);
+                } else {
+                    values(file, in.readByte(), out);
+                }
+            } catch (PaperTrouble trouble) {
+                out.writeByte(SENTENCE);
+                RecordWire.text(String.valueOf(trouble.getMessage()), out);
+            } catch (RuntimeException | StackOverflowError broken) {
+                out.writeByte(SENTENCE);
+                RecordWire.text(
+                        file.getFileName() + " can't be read: the reader itself failed on it. The file is left as it was.",
+                        out);
+            }
             out.flush();
         }
     }
 
-    private static void answer(Path file, DataOutputStream out) throws IOException {
-        try {
-            Paper paper = PaperSort.read(file, PaperLimits.USUAL);
-            out.writeByte(PAPER);
-            PaperWire.write(paper, out);
-        } catch (PaperTrouble trouble) {
-            out.writeByte(SENTENCE);
-            PaperWire.text(String.valueOf(trouble.getMessage()), out);
-        }
+    private static void values(Path file, byte sort, DataOutputStream out) throws IOException {
+        Paper paper = PaperSort.read(file, PaperLimits.USUAL);
+        PaperSort as = sort == ANY_SORT ? PaperSort.of(paper) : PaperSort.values()[sort - 1];
+        PaperValues values = as == PaperSort.LABEL
+                ? new PaperValues.Label(LabelReader.read(paper))
+                : new PaperValues.Sheet(SheetReader.read(paper));
+        out.writeByte(VALUES);
+        RecordWire.write(values, PaperValues.class, out);
+    }
+
+    private static void picture(Path file, int page, int longestPx, DataOutputStream out) throws IOException {
+        PagePicture.Drawn drawn =
+                PagePicture.draw(Files.readAllBytes(file), String.valueOf(file.getFileName()), page, longestPx);
+        out.writeByte(PICTURE);
+        out.writeDouble(drawn.width());
+        out.writeDouble(drawn.height());
+        out.writeInt(drawn.png().length);
+        out.write(drawn.png());
     }
 }

@@ -8,18 +8,24 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
+import org.springframework.security.web.csrf.CsrfToken;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import plumbrow.app.book.BookException;
 import plumbrow.app.book.StoredPaper;
+import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.door.NotHereException;
 import plumbrow.app.json.CardSummary;
 import plumbrow.app.json.Json;
+import plumbrow.app.json.LabelValuesSummary;
 import plumbrow.app.json.PaperSummary;
+import plumbrow.app.papers.LabelWork;
 import plumbrow.documents.card.ContainerText;
+import plumbrow.documents.confirm.NotSoException;
 import plumbrow.documents.paper.Mark;
 import plumbrow.documents.paper.PaperTrouble;
 import plumbrow.documents.paper.Quote;
@@ -28,10 +34,12 @@ import plumbrow.documents.paper.Quote;
 @RestController
 public class PaperApi {
     private final ShelfPapers papers;
+    private final DeskBook book;
     private final Clock clock;
 
-    public PaperApi(ShelfPapers papers, Clock clock) {
+    public PaperApi(ShelfPapers papers, DeskBook book, Clock clock) {
         this.papers = papers;
+        this.book = book;
         this.clock = clock;
     }
 
@@ -83,6 +91,35 @@ public class PaperApi {
                 HttpStatus.OK,
                 Json.of(CardSummary.of(
                         papers.card(id, ContainerText.read(container).orElse(null), LocalDate.now(clock)))));
+    }
+
+    /** A label's values. The token that {@code POST} wants comes in a header, its cookie beside it. */
+    @GetMapping("/api/papers/{id}/values")
+    ResponseEntity<byte[]> values(@PathVariable int id, CsrfToken token) {
+        return ResponseEntity.ok()
+                .header(token.getHeaderName(), token.getToken())
+                .contentType(MediaType.APPLICATION_JSON)
+                .body(Json.of(LabelValuesSummary.of(papers.label(id))).getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Decides about one value, or confirms all of a row, and answers with the values as they then are. */
+    @PostMapping("/api/papers/{id}/values")
+    ResponseEntity<byte[]> decide(
+            @PathVariable int id,
+            @RequestParam(defaultValue = "") String at,
+            @RequestParam(defaultValue = "") String does,
+            @RequestParam(defaultValue = "") String value,
+            @RequestParam(defaultValue = "") String who) {
+        LabelWork.Deed deed = LabelWork.Deed.of(does)
+                .orElseThrow(() ->
+                        new NotSoException("does is '" + does + "'; expected one of " + LabelWork.Deed.words() + "."));
+        book.decide(papers.label(id).decide(at, deed, value, who, null, clock.instant()));
+        return json(HttpStatus.OK, Json.of(LabelValuesSummary.of(papers.label(id))));
+    }
+
+    @ExceptionHandler(NotSoException.class)
+    ResponseEntity<byte[]> notSo(NotSoException fault) {
+        return json(HttpStatus.BAD_REQUEST, Json.of(new Fault(String.valueOf(fault.getMessage()))));
     }
 
     @ExceptionHandler(NotHereException.class)

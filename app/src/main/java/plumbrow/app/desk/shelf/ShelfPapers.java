@@ -12,6 +12,7 @@ import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.door.NotHereException;
 import plumbrow.app.papers.Cards;
 import plumbrow.app.papers.Intake;
+import plumbrow.app.papers.LabelWork;
 import plumbrow.app.papers.PaperDesk;
 import plumbrow.app.papers.ReadPaper;
 import plumbrow.documents.card.ProductCard;
@@ -75,6 +76,14 @@ public final class ShelfPapers implements DisposableBean {
         throw new NotHereException("Paper number " + number + " is not a safety sheet, and a card is made from one.");
     }
 
+    /** A label with its values on their way to the shelf. */
+    LabelWork label(int number) {
+        if (read(number) instanceof ReadPaper.Label label) {
+            return LabelWork.of(stored(number), label.label(), all(), book.written(), book.decisions());
+        }
+        throw new NotHereException("Paper number " + number + " is not a label; only labels have values to confirm.");
+    }
+
     /** Whether pictures can be made of a paper. */
     boolean drawable(int number) {
         byte[] file = file(number);
@@ -85,7 +94,7 @@ public final class ShelfPapers implements DisposableBean {
     PagePicture.Drawn picture(int number, int page) {
         return pictures.get(
                 List.of(number, page),
-                () -> PagePicture.draw(file(number), stored(number).paper().fileName(), page, LONGEST_PX));
+                () -> reader.picture(file(number), stored(number).paper().fileName(), page, LONGEST_PX));
     }
 
     /** The product that a paper belongs to. */
@@ -98,7 +107,7 @@ public final class ShelfPapers implements DisposableBean {
     ProductCard card(int sheet, @Nullable Amount container, LocalDate today) {
         return Cards.of(
                 sheet(sheet),
-                label(sheet).orElse(null),
+                labelBeside(sheet).orElse(null),
                 container,
                 book.season().orElse(null),
                 today);
@@ -108,7 +117,7 @@ public final class ShelfPapers implements DisposableBean {
         return product(sheet).label();
     }
 
-    private Optional<LabelPaper> label(int sheet) {
+    private Optional<LabelPaper> labelBeside(int sheet) {
         return labelOf(sheet)
                 .flatMap(filed -> read(filed.number()) instanceof ReadPaper.Label label
                         ? Optional.of(label.label())

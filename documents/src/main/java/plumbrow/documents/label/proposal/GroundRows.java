@@ -81,7 +81,7 @@ final class GroundRows {
         return label.all(LabelKind.MIX_BAN).stream()
                 .map(stated -> new Proposal<>(
                         new MixRule(product, stated.words(), MixRule.Word.FORBIDDEN, Values.source(product, stated)),
-                        Map.<String, LabelReading>of("partner", stated)))
+                        Map.<String, LabelReading>of("word", stated)))
                 .toList();
     }
 

@@ -98,6 +98,7 @@ final class UseRows {
         grounds.put("reentryHours", entry);
         grounds.put("daysBetween", apart);
         grounds.put("grazingDays", grazing);
+        grounds.put("feedingForbidden", grazing);
         grounds.put("carrierLowGalPerAcre", carrier);
         grounds.put("finest", drops);
         grounds.put("coarsest", drops);
@@ -170,7 +171,10 @@ final class UseRows {
                         Values.perAcre(use.rate().low(), use.rate().unit()),
                         Values.perAcre(use.rate().high(), use.rate().unit()),
                         Values.source(product, stated));
-                rows.add(new Proposal<>(row, Map.of("highRate", stated)));
+                Map<String, LabelReading> grounds = new LinkedHashMap<>();
+                grounds.put("lowRate", stated);
+                grounds.put("highRate", stated);
+                rows.add(new Proposal<>(row, grounds));
             }
         }
         return rows;

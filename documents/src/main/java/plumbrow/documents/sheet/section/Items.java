@@ -175,15 +175,14 @@ public final class Items {
         String text = passage.text();
         Matcher next = NEXT_LABEL.matcher(text);
         while (next.find()) {
-            Optional<Labels.Hit> hit = Labels.at(text, next.end(), false);
+            if (Labels.at(text, next.end(), false).isEmpty()) {
+                continue;
+            }
+            Passage rest = passage.from(next.end());
+            Optional<Labels.Hit> hit = Labels.at(rest.text(), false);
             if (hit.isPresent() && hit.get().colon()) {
                 put(into, passage.part(0, next.start() + 1), cell, goesOn);
-                open(
-                        Optional.of(hit.get().label()),
-                        passage.from(next.end()),
-                        hit.get().end(),
-                        cell,
-                        false);
+                open(Optional.of(hit.get().label()), rest, hit.get().end(), cell, false);
                 return;
             }
         }

@@ -1,0 +1,90 @@
+package plumbrow.documents.confirm;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.StringJoiner;
+
+/**
+ * Which row of a product's label is meant. It stays the same however often the label is read.
+ *
+ * @param key the properties by which it is told from the others, as text; those without a value are left out
+ * @param nth 1, or which one of several rows with the same key, in the order of the label
+ */
+public record RowName(ShelfTable table, Map<String, String> key, int nth) {
+    public RowName {
+        key = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(key));
+    }
+
+    /** A line for each part of the key: what a book keeps. */
+    public String keyText() {
+        StringJoiner lines = new StringJoiner("\n");
+        key.forEach((property, text) -> lines.add(property + "=" + text));
+        return lines.toString();
+    }
+
+    /**
+     * The name back from its parts.
+     *
+     * @throws IllegalArgumentException if the text is no key
+     */
+    public static RowName of(ShelfTable table, String keyText, int nth) {
+        Map<String, String> key = new LinkedHashMap<>();
+        for (String line : keyText.lines().toList()) {
+            int sign = line.indexOf('=');
+            if (sign < 1 || !table.key().contains(line.substring(0, sign))) {
+                throw new IllegalArgumentException("'" + line + "' is no part of a row of " + table.word());
+            }
+            key.put(line.substring(0, sign), line.substring(sign + 1));
+        }
+        return new RowName(table, key, nth);
+    }
+
+    static RowName of(ShelfTable table, Record row, int nth) {
+        Map<String, String> key = new LinkedHashMap<>();
+        for (String property : table.key()) {
+            String text = Rows.text(row, property);
+            if (!text.isEmpty()) {
+                key.put(property, text.replaceAll("\\s+", " "));
+            }
+        }
+        return new RowName(table, key, nth);
+    }
+
+    /** A name for links and commands: "setbacks.stream" or "plant-backs.alfalfa.2". */
+    public String id() {
+        StringBuilder id = new StringBuilder(table.word().replace('_', '-'));
+        key.forEach((property, text) -> {
+            if (!text.equals("no") && !text.equals("none")) {
+                String plain = text.toLowerCase(Locale.ROOT)
+                        .replaceAll("[^\\p{L}\\d.]+", "-")
+                        .replaceAll("^-+|-+$", "");
+                id.append('.').append(plain.isEmpty() ? property : plain);
+            }
+        });
+        return nth == 1 ? id.toString() : id.append('.').append(nth).toString();
+    }
+
+    /** In a person's words: "corn", "stream, downwind only", "soybean, pH from 7.5"; empty where a product has one row. */
+    public String words() {
+        StringJoiner words = new StringJoiner(", ");
+        for (Map.Entry<String, String> part : key.entrySet()) {
+            String text = part.getValue();
+            switch (part.getKey()) {
+                case "downwindOnly" -> words.add(text.equals("yes") ? "downwind only" : "");
+                case "forbidden" -> words.add(text.equals("yes") ? "forbidden" : "");
+                case "condition" -> words.add(text.equals("none") ? "" : text);
+                case "per" -> words.add("in one " + text);
+                case "organicMatterLowPct" -> words.add("organic matter from " + text + " %");
+                case "organicMatterHighPct" -> words.add("organic matter below " + text + " %");
+                case "phLow", "forPhFrom" -> words.add("pH from " + text);
+                case "phHigh", "forPhBelow" -> words.add("pH below " + text);
+                default -> words.add(text);
+            }
+        }
+        String said = String.join(
+                ", ", List.of(words.toString().split(", ")).stream().filter(word -> !word.isEmpty()).toList());
+        return nth == 1 ? said : said + " (" + nth + ")";
+    }
+}

@@ -1,0 +1,22 @@
+package plumbrow.documents.confirm;
+
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.GrowthStage;
+
+/** Growth stages are text on the shelf, but not any text. */
+final class StageCheck {
+    private StageCheck() {}
+
+    static String checked(ProposedValue value, String text) {
+        if (!value.property().endsWith("Stage") || text.equals("none")) {
+            return text;
+        }
+        Crop crop = (Crop) CellText.CROP.read(value.row().key().getOrDefault("crop", ""));
+        String stage = GrowthStage.tidy(text);
+        if (GrowthStage.place(crop, stage).isEmpty()) {
+            throw new NotSoException("'" + text + "' is not a stage of " + crop.word() + "; expected "
+                    + GrowthStage.words(crop) + ", or none where the label sets no limit.");
+        }
+        return stage;
+    }
+}
