@@ -27,6 +27,7 @@ class ArchitectureTest {
                     "org.jspecify..",
                     "org.apache.commons.rng..",
                     "org.hipparchus..",
+                    "org.locationtech.jts..",
                     "javax.measure..",
                     "tech.units.indriya..",
                     "systems.uom.common..")
@@ -52,6 +53,15 @@ class ArchitectureTest {
             .dependOnClassesThat()
             .resideInAnyPackage("javax.measure..", "tech.units..", "systems.uom..")
             .because("amounts are converted in one place");
+
+    @ArchTest
+    static final ArchRule geometryLibraryInOnePlace = noClasses()
+            .that()
+            .resideOutsideOfPackage("plumbrow.advice.land")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.locationtech.jts..")
+            .because("what lies where is worked out in one place");
 
     @ArchTest
     static final ArchRule noCircles = slices().matching("plumbrow.advice.(*)..")

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import plumbrow.advice.course.SprayPlan;
-import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.ProductCare;
@@ -113,7 +112,7 @@ final class Bees extends Question {
     }
 
     private Finding flagged(Case at, Dose dose, Ask bloom, String says) {
-        Optional<Feature> yard = at.features().stream()
+        Optional<Lying> yard = at.features().stream()
                 .filter(feature -> feature.kind() == FeatureKind.BEE_YARD)
                 .filter(feature -> feature.nearestFt() == null || feature.nearestFt() < FORAGE_FT)
                 .findFirst();

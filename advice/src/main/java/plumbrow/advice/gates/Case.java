@@ -19,10 +19,12 @@ import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
+import plumbrow.advice.land.CountyFit;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.LabelUse;
 import plumbrow.advice.shelf.ProductCare;
 import plumbrow.advice.shelf.UseTerms;
+import plumbrow.science.reference.County;
 
 /** One course on one field, with what the season knows of both looked up once: what a gate is asked about. */
 public final class Case {
@@ -49,11 +51,7 @@ public final class Case {
                 .sorted(Comparator.comparing(Done::date).thenComparing(Done::product))
                 .flatMap(line -> Application.logged(index, line).stream())
                 .toList();
-        this.places = Stream.concat(
-                        Stream.of(new Place(field.state(), field.county())),
-                        index.alsoIn(field.name()).stream().map(also -> new Place(also.state(), also.county())))
-                .distinct()
-                .toList();
+        this.places = Place.all(field, index.alsoIn(field.name()), index.counties(field));
     }
 
     Season season() {
@@ -133,8 +131,17 @@ public final class Case {
         return found;
     }
 
-    List<Feature> features() {
-        return index.features(field.name());
+    List<Lying> features() {
+        return index.features(field);
+    }
+
+    /** Counties whose line is nearer to the field than the county map is exact, and that nobody says it lies in. */
+    List<County> perhapsIn() {
+        return index.counties(field).stream()
+                .flatMap(fit -> fit.near().stream())
+                .map(CountyFit.Near::county)
+                .filter(county -> places.stream().noneMatch(place -> place.is(county)))
+                .toList();
     }
 
     List<NextCrop> nextCrops() {

@@ -1,7 +1,9 @@
 package plumbrow.advice.gates;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import plumbrow.advice.shelf.Product;
 
 /**
  * Whether the label keeps a product out of any county the field lies in.
@@ -21,9 +23,27 @@ final class CountyNotExcluded extends Question {
     public List<Finding> check(Case at) {
         return at.byProduct().keySet().stream()
                 .flatMap(name -> at.index().product(name).stream())
-                .flatMap(product -> at.places().stream()
-                        .map(place -> judge(product.name(), product.excludedCounties(), product.source(), place)))
+                .flatMap(product -> Stream.concat(
+                        at.places().stream()
+                                .map(place ->
+                                        judge(product.name(), product.excludedCounties(), product.source(), place)),
+                        excludedNearby(at, product)))
                 .toList();
+    }
+
+    /** A county that the label excludes and whose line is nearer than the county map is exact. */
+    private Stream<Finding> excludedNearby(Case at, Product product) {
+        List<String> excluded = product.excludedCounties();
+        return at.perhapsIn().stream()
+                .map(county -> new Place(county.state(), county.name()))
+                .filter(place -> excluded != null && excluded.stream().anyMatch(place::named))
+                .map(place -> unknown(
+                                product.name(),
+                                "The field may also lie in " + place.words() + ", which the label excludes: its line is "
+                                        + "nearer than the mile to which the county map is exact.",
+                                "Look at the deed or the county map whether any part lies in " + place.words()
+                                        + "; if so, add the county on the sheet also_in.")
+                        .standingIn(product.source()));
     }
 
     private Finding judge(String product, @Nullable List<String> excluded, String source, Place place) {

@@ -2,7 +2,6 @@ package plumbrow.advice.gates;
 
 import java.util.List;
 import java.util.Set;
-import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.science.figure.Numbers;
 
@@ -34,7 +33,7 @@ final class DriftToNeighbours extends Question {
                 .toList();
     }
 
-    private Finding judge(Application application, Feature feature) {
+    private Finding judge(Application application, Lying feature) {
         String subject = application.subject() + ", " + feature.kind().word() + " " + feature.name();
         Double feet = feature.nearestFt();
         if (feet == null) {
@@ -45,7 +44,7 @@ final class DriftToNeighbours extends Question {
         }
         double deposit = Drift.of(application.plan()).depositPct(feet);
         String says = "It lies " + Numbers.plain(feet) + " ft away; about " + Numbers.plain(deposit)
-                + " % of the rate may fall there with wind towards it.";
+                + " % of the rate may fall there with wind towards it." + feature.whence();
         Finding finding = feet < Drift.FARTHEST_FT
                 ? conditional(
                         subject,

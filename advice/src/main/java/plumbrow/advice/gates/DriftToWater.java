@@ -3,7 +3,6 @@ package plumbrow.advice.gates;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.science.fate.DriftIntoWater;
 import plumbrow.science.fate.FieldRate;
@@ -39,7 +38,7 @@ final class DriftToWater extends Question {
 
     @Override
     public List<Finding> check(Case at) {
-        List<Feature> waters = at.features().stream()
+        List<Lying> waters = at.features().stream()
                 .filter(feature -> OPEN.contains(feature.kind()))
                 .toList();
         return Dose.outdoors(at).stream()
@@ -48,7 +47,7 @@ final class DriftToWater extends Question {
                 .toList();
     }
 
-    private Finding judge(Dose dose, Feature water) {
+    private Finding judge(Dose dose, Lying water) {
         String subject = dose.subject() + ", " + water.kind().word() + " " + water.name();
         Double feet = water.nearestFt();
         if (feet == null) {
@@ -67,10 +66,12 @@ final class DriftToWater extends Question {
         if (feet >= Drift.FARTHEST_FT) {
             return clear(
                             subject,
-                            "The water lies " + Numbers.plain(feet) + " ft away, beyond the range of the drift curve.")
+                            "The water lies " + Numbers.plain(feet) + " ft away, beyond the range of the drift curve."
+                                    + water.whence())
                     .against(feet, Drift.FARTHEST_FT, "ft");
         }
-        return held(subject, dose, pounds, feet);
+        Finding finding = held(subject, dose, pounds, feet);
+        return finding.saying(finding.says() + water.whence());
     }
 
     private Finding held(String subject, Dose dose, double pounds, double feet) {

@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 import plumbrow.advice.course.SprayPlan;
-import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.shelf.Droplets;
 import plumbrow.advice.shelf.Method;
@@ -57,7 +56,7 @@ final class ExclusionZone extends Question {
                         boom != null && boom <= LOW_BOOM_IN);
     }
 
-    private Finding held(Application application, int zone, Feature feature) {
+    private Finding held(Application application, int zone, Lying feature) {
         String what = "the " + feature.kind().word() + " " + feature.name();
         Double distance = feature.nearestFt();
         if (distance == null) {
@@ -68,7 +67,8 @@ final class ExclusionZone extends Question {
                     "Measure the distance from the field's edge to " + what + ".");
         }
         String says = what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1) + " lies "
-                + Numbers.plain(distance) + " ft from the field; people must stay " + zone + " ft from the sprayer.";
+                + Numbers.plain(distance) + " ft from the field; people must stay " + zone + " ft from the sprayer."
+                + feature.whence();
         Finding finding = Rounding.below(distance, zone)
                 ? conditional(
                         application.subject(),

@@ -49,6 +49,11 @@ public record Finding(
         return new Finding(gate, protects, standing, subject, says, measured, limit, unit, place, clears);
     }
 
+    /** The same finding with another sentence. */
+    Finding saying(String sentence) {
+        return new Finding(gate, protects, standing, subject, sentence, measured, limit, unit, source, clears);
+    }
+
     /** The same finding with what would clear it. */
     Finding clearedBy(String what) {
         return new Finding(gate, protects, standing, subject, says, measured, limit, unit, source, what);

@@ -1,10 +1,16 @@
 package plumbrow.advice.gates;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import plumbrow.advice.course.Course;
+import plumbrow.advice.course.Pass;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.land.Cut;
+import plumbrow.advice.land.Zones;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.Setback;
 
 /** All gates over one season, and what they find of a course together. */
 public final class Gates {
@@ -91,6 +97,34 @@ public final class Gates {
     /** The same for one course of a season. */
     public static List<Finding> check(Season season, Field field, Course course) {
         return of(season).check(field, course);
+    }
+
+    /**
+     * What the labels' setbacks leave of a field, for each product that a course puts out of doors, by pass. Asks the same
+     * rows and distances as the gates that say so in words.
+     */
+    public List<Zones> zones(Field field, Course course) {
+        Case at = at(field, course);
+        return at.planned().stream()
+                .filter(Application::outdoors)
+                .map(application -> zones(at, application))
+                .toList();
+    }
+
+    private static Zones zones(Case at, Application application) {
+        String product = application.product();
+        List<Cut.Asked> asked = new ArrayList<>();
+        List<String> notRead = new ArrayList<>();
+        for (Lying lying : at.features()) {
+            Setback row = at.index().setback(product, lying.kind()).orElse(null);
+            if (row == null || row.feet() == null) {
+                notRead.add(lying.kind().word() + " " + lying.name());
+            } else {
+                asked.add(new Cut.Asked(lying.feature(), row));
+            }
+        }
+        int number = Optional.ofNullable(application.pass()).map(Pass::number).orElse(0);
+        return Cut.of(at.field(), number, product, asked, notRead);
     }
 
     Case at(Field field, Course course) {

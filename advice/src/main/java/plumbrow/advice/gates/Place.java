@@ -1,13 +1,43 @@
 package plumbrow.advice.gates;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import plumbrow.advice.field.AlsoIn;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.land.CountyFit;
+import plumbrow.science.reference.County;
 
 /** A county that a field lies in, wholly or in part. */
 record Place(String state, String county) {
 
+    /**
+     * Every county that judges a field: its own, those that somebody wrote down, and those that its outline crosses into
+     * by the census map.
+     */
+    static List<Place> all(Field field, List<AlsoIn> also, Optional<CountyFit> fit) {
+        List<Place> places = new ArrayList<>(List.of(new Place(field.state(), field.county())));
+        also.stream()
+                .map(one -> new Place(one.state(), one.county()))
+                .filter(place -> !places.contains(place))
+                .forEach(places::add);
+        fit.stream()
+                .flatMap(one -> one.in().stream())
+                .map(CountyFit.Part::county)
+                .filter(county -> places.stream().noneMatch(place -> place.is(county)))
+                .forEach(county -> places.add(new Place(county.state(), county.name())));
+        return List.copyOf(places);
+    }
+
+    /** Whether it is this county of the census map. */
+    boolean is(County county) {
+        return inState(county.state()) && county.called(this.county);
+    }
+
     /** As people say it: "Marrow County, IA". */
     String words() {
-        return county + " County, " + state;
+        return county + (county.endsWith(" city") ? ", " : " County, ") + state;
     }
 
     boolean inState(String code) {

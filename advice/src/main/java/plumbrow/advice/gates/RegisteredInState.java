@@ -1,10 +1,12 @@
 package plumbrow.advice.gates;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.SpecialLabel;
+import plumbrow.science.reference.County;
 
 /**
  * Whether each product is registered in every state the field lies in.
@@ -25,8 +27,31 @@ final class RegisteredInState extends Question {
         List<String> states = at.places().stream().map(Place::state).distinct().toList();
         return at.byProduct().keySet().stream()
                 .flatMap(name -> at.index().product(name).stream())
-                .flatMap(product -> states.stream().map(state -> judge(at, product, state)))
+                .flatMap(product -> Stream.concat(
+                        states.stream().map(state -> judge(at, product, state)),
+                        perhaps(at, states).map(state -> nearby(at, product, state))
+                                .flatMap(Optional::stream)))
                 .toList();
+    }
+
+    /** States whose line is nearer to the field than the county map is exact. */
+    private static Stream<String> perhaps(Case at, List<String> states) {
+        return at.perhapsIn().stream()
+                .map(County::state)
+                .filter(state -> !states.contains(state))
+                .distinct();
+    }
+
+    private Optional<Finding> nearby(Case at, Product product, String state) {
+        return judge(at, product, state).standing() != Standing.BARRED
+                ? Optional.empty()
+                : Optional.of(unknown(
+                                product.name(),
+                                "The field may also lie in " + state + ", where it is not registered: the state line is "
+                                        + "nearer than the mile to which the county map is exact.",
+                                "Look at the deed or the county map whether any part lies in " + state
+                                        + "; if so, add the county on the sheet also_in.")
+                        .standingIn(product.source()));
     }
 
     private Finding judge(Case at, Product product, String state) {

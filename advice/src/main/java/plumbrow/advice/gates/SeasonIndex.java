@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import plumbrow.advice.course.Course;
@@ -15,7 +17,9 @@ import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Looked;
+import plumbrow.advice.land.CountyFit;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.KnownResistance;
@@ -58,6 +62,9 @@ final class SeasonIndex {
     private final Map<String, List<WeedPressure>> weeds;
     private final Map<String, List<InsectPressure>> insects;
     private final Map<String, List<KnownResistance>> resistance;
+
+    private final Map<Field, List<Lying>> lying = new ConcurrentHashMap<>();
+    private final Map<Field, Optional<CountyFit>> counties = new ConcurrentHashMap<>();
 
     private record Use(String product, Crop crop) {}
 
@@ -136,8 +143,11 @@ final class SeasonIndex {
         return specialLabels.getOrDefault(new Use(product, crop), List.of());
     }
 
-    List<Setback> setbacks(String product) {
-        return setbacks.getOrDefault(product, List.of());
+    /** What the label of a product says of its distance from a kind of thing; empty where that was not read. */
+    Optional<Setback> setback(String product, FeatureKind kind) {
+        return setbacks.getOrDefault(product, List.of()).stream()
+                .filter(setback -> setback.kind() == kind)
+                .findFirst();
     }
 
     List<PlantBack> plantBacks(String product) {
@@ -156,8 +166,16 @@ final class SeasonIndex {
         return looked.getOrDefault(field, List.of());
     }
 
-    List<Feature> features(String field) {
-        return features.getOrDefault(field, List.of());
+    List<Lying> features(Field field) {
+        return lying.computeIfAbsent(field, one -> features.getOrDefault(one.name(), List.of()).stream()
+                .map(feature -> Lying.of(one, feature))
+                .toList());
+    }
+
+    /** The counties that a field's outline lies in and near to; empty where it has none. */
+    Optional<CountyFit> counties(Field field) {
+        return counties.computeIfAbsent(
+                field, one -> Optional.ofNullable(one.boundary()).map(CountyFit::of));
     }
 
     List<AlsoIn> alsoIn(String field) {

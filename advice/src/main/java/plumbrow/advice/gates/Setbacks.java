@@ -3,8 +3,10 @@ package plumbrow.advice.gates;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import plumbrow.advice.field.Feature;
+import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.FeatureKind;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.land.Cut;
 import plumbrow.advice.shelf.Setback;
 import plumbrow.science.figure.Numbers;
 
@@ -77,10 +79,8 @@ final class Setbacks extends Question {
                 .toList();
     }
 
-    private Finding judge(Case at, String product, Feature feature) {
-        Optional<Setback> row = at.index().setbacks(product).stream()
-                .filter(setback -> setback.kind() == feature.kind())
-                .findFirst();
+    private Finding judge(Case at, String product, Lying feature) {
+        Optional<Setback> row = at.index().setback(product, feature.kind());
         Double feet = row.map(Setback::feet).orElse(null);
         String subject = product + ", " + feature.kind().word() + " " + feature.name();
         if (row.isEmpty() || feet == null) {
@@ -90,10 +90,10 @@ final class Setbacks extends Question {
                     "Look up buffers and setbacks from a " + feature.kind().word() + " on the label of " + product
                             + ".");
         }
-        return held(subject, row.get(), feet, feature).standingIn(row.get().source());
+        return held(at.field(), subject, row.get(), feet, feature).standingIn(row.get().source());
     }
 
-    private Finding held(String subject, Setback row, double feet, Feature feature) {
+    private Finding held(Field field, String subject, Setback row, double feet, Lying feature) {
         if (feet == 0) {
             return clear(
                     subject,
@@ -106,19 +106,29 @@ final class Setbacks extends Question {
             return unknown(
                     subject,
                     "How far it lies from the field is not measured; " + asked + ".",
-                    "Measure the distance from the field's edge.");
+                    "Measure the distance from the field's edge, or draw it on the field's map.");
         }
-        String says = "It lies " + Numbers.plain(lies) + " ft from the field; " + asked + ".";
-        Finding finding = Rounding.below(lies, feet)
-                ? conditional(subject, says, condition(row, feet, lies))
-                : clear(subject, says);
-        return finding.against(lies, feet, "ft");
+        String says = "It lies " + Numbers.plain(lies) + " ft from the field; " + asked + "." + feature.whence();
+        if (!Rounding.below(lies, feet)) {
+            return clear(subject, says).against(lies, feet, "ft");
+        }
+        Double acres = Cut.acres(field, feature.feature(), feet);
+        String takes = acres == null ? "" : " That takes " + Numbers.plain(tenthUp(acres)) + " ac of the field.";
+        return conditional(subject, says + takes, condition(row, feet, lies, acres))
+                .against(lies, feet, "ft");
     }
 
-    private static String condition(Setback row, double feet, double lies) {
-        String strip = lies > 0
-                ? "the outer " + Numbers.plain(feet - lies) + " ft of the field on that side"
-                : "all within " + Numbers.plain(feet) + " ft of it";
+    /** Acres to leave, never too few for rounding. */
+    private static double tenthUp(double acres) {
+        return Math.max(0.1, Rounding.upToTenth(acres));
+    }
+
+    private static String condition(Setback row, double feet, double lies, @Nullable Double acres) {
+        String strip = (acres == null ? "" : "the " + Numbers.plain(tenthUp(acres)) + " ac, ")
+                + (lies > 0
+                        ? "the outer " + Numbers.plain(feet - lies) + " ft of the field on that side"
+                        : "all within " + Numbers.plain(feet) + " ft of it")
+                + (acres == null ? "" : ",");
         return row.downwindOnly()
                 ? "Leave " + strip + " unsprayed, or spray when the wind blows away from it."
                 : "Leave " + strip + " unsprayed.";

@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumbrow.advice.field.Boundary;
-import plumbrow.documents.workbook.ground.Acres;
+import plumbrow.advice.land.Acres;
 import plumbrow.documents.workbook.ground.GeoJson;
 import plumbrow.documents.workbook.ground.NoBoundary;
 

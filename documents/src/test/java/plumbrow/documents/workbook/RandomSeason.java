@@ -42,7 +42,7 @@ import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.SeedRights;
 import plumbrow.advice.shelf.Shelf;
 import plumbrow.advice.shelf.Trait;
-import plumbrow.documents.workbook.ground.Acres;
+import plumbrow.advice.land.Acres;
 
 /** A season made up at random from a seed: within the rules, with numbers of all digits and gaps wherever one may be. */
 final class RandomSeason {

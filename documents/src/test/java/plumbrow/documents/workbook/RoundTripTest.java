@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
-import plumbrow.documents.workbook.ground.Acres;
+import plumbrow.advice.land.Acres;
 
 /** What is written is read again as it was, to the last digit. */
 class RoundTripTest {

@@ -13,7 +13,7 @@ import plumbrow.documents.workbook.form.Row;
 import plumbrow.documents.workbook.form.Sheet;
 import plumbrow.documents.workbook.form.TextKind;
 import plumbrow.documents.workbook.form.WordKind;
-import plumbrow.documents.workbook.ground.Acres;
+import plumbrow.advice.land.Acres;
 
 /** The fields of the season: where they lie, how large they are, what they carry. */
 public final class FieldSheet {

@@ -1,10 +1,10 @@
-package plumbrow.documents.workbook.ground;
+package plumbrow.advice.land;
 
 import java.util.List;
 import plumbrow.advice.field.Boundary;
 import plumbrow.science.soil.PolygonAcres;
 
-/** The acres inside a boundary; holes are taken off. */
+/** The acres inside a boundary, along the ellipsoid; holes are taken off. */
 public final class Acres {
     private Acres() {}
 
