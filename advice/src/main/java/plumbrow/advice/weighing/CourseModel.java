@@ -3,8 +3,10 @@ package plumbrow.advice.weighing;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.pests.InsectPressure.Measure;
+import plumbrow.advice.weedseason.CourseSeason;
 
 /**
  * A course boiled down to places of inputs and plain numbers, as the kernel reads it.
@@ -15,6 +17,7 @@ import plumbrow.advice.pests.InsectPressure.Measure;
  * @param weeds what competes, with what this course does against it
  * @param injuries crop injuries of its passes
  * @param delayDays days its passes set the crop back [d]
+ * @param season the season of weeds under it, weed by weed as in {@code weeds}; null where weeds go by what passes leave
  */
 record CourseModel(
         Course course,
@@ -24,7 +27,8 @@ record CourseModel(
         List<Insect> insects,
         List<Weed> weeds,
         List<Injury> injuries,
-        double delayDays) {
+        double delayDays,
+        @Nullable CourseSeason season) {
 
     /** Places of the inputs that stand in its own terms, some of them more than once. */
     IntStream places() {
@@ -32,8 +36,16 @@ record CourseModel(
                         lots.stream().flatMapToInt(Lot::places),
                         insects.stream().flatMapToInt(Insect::places),
                         weeds.stream().flatMapToInt(Weed::places),
+                        seasonPlaces(),
                         injuries.stream().mapToInt(Injury::loss))
                 .flatMapToInt(places -> places);
+    }
+
+    private IntStream seasonPlaces() {
+        CourseSeason followed = season;
+        return followed == null
+                ? IntStream.empty()
+                : IntStream.range(0, weeds.size()).flatMap(followed::places);
     }
 
     /**

@@ -10,6 +10,7 @@ import plumbrow.advice.gates.Standing;
 import plumbrow.advice.outlook.Column;
 import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.weedseason.CourseSeason;
 import plumbrow.science.chance.Dominance;
 import plumbrow.science.chance.SortedDraws;
 
@@ -28,6 +29,7 @@ final class FieldWeighing {
     private final double[][] margins;
     private final double[] meanMargins;
     private final double[][] sortedMargins;
+    private final SeasonLoads loads;
     private final List<List<Finding>> findings = new ArrayList<>();
     private final List<Standing> standings = new ArrayList<>();
 
@@ -44,7 +46,8 @@ final class FieldWeighing {
         this.margins = new double[courses][source.draws()];
         this.meanMargins = new double[courses];
         this.sortedMargins = new double[courses][];
-        new Kernel(model).run(model.courses(), columns, yields, margins);
+        this.loads = SeasonLoads.of(model.courses(), columns, source.draws());
+        new Kernel(model, loads).run(model.courses(), columns, yields, margins);
         for (int c = 0; c < courses; c++) {
             CourseModel course = model.courses().get(c);
             meanMargins[c] = SortedDraws.mean(margins[c]);
@@ -91,6 +94,7 @@ final class FieldWeighing {
                 : new BreakEvens(
                                 model,
                                 drawn,
+                                loads,
                                 model.courses().get(choice.advised()),
                                 model.courses().get(choice.rival()))
                         .all();
@@ -159,7 +163,15 @@ final class FieldWeighing {
                 chanceBest,
                 SortedDraws.worstShareMean(sorted, 0.1),
                 points,
-                LikelyWorking.of(model, course, means));
+                LikelyWorking.of(model, course, means),
+                weeds(course));
+    }
+
+    private String weeds(CourseModel course) {
+        CourseSeason followed = course.season();
+        return followed == null
+                ? ""
+                : SeasonWords.sentence(course.course().name(), followed.storyAt(means));
     }
 
     private List<Comparison> comparisons(int advised, List<Integer> byMargin) {
