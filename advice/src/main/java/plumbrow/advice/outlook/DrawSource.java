@@ -49,6 +49,15 @@ public final class DrawSource {
                 key -> RankTie.tie(own, leader, rankCorrelation, normalStrata));
     }
 
+    /**
+     * As {@link #tied(String, Law, Column, double)}, and tied besides to normals that many fields share, so that the
+     * scores of two fields are correlated by {@code between} [0 to 1].
+     */
+    public Column tied(
+            String name, Law law, Column leader, double rankCorrelation, double[] shared, double between) {
+        return RankTie.tie(column(name, law), leader, rankCorrelation, shared, between, normalStrata);
+    }
+
     /** Standard normal draws of their own, for what is not in the outlook: the error of a sample, say. */
     public double[] normals(String name) {
         UniformRandomProvider random = random("normals of " + name);

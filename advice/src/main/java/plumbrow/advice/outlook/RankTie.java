@@ -21,13 +21,40 @@ final class RankTie {
             return own;
         }
         int draws = own.values().length;
-        double pull = 2 * Math.sin(Math.PI * rankCorrelation / 6);
+        double pull = pull(rankCorrelation);
         double rest = Math.sqrt(1 - pull * pull);
-        double[] sorted = own.sorted();
         double[] score = new double[draws];
         for (int i = 0; i < draws; i++) {
             score[i] = pull * normal[leader.ranks()[i]] + rest * normal[own.ranks()[i]];
         }
+        return byScore(own, score);
+    }
+
+    /**
+     * The same with a further column of standard normals that many fields share, such as the weather of a season. The
+     * scores of two fields that share leader and normals are then correlated by {@code between}, or by what the leader
+     * alone brings about where that is more.
+     */
+    static Column tie(
+            Column own, Column leader, double rankCorrelation, double[] shared, double between, double[] normal) {
+        double pull = pull(rankCorrelation);
+        double common = Math.sqrt(Math.max(0, between - pull * pull));
+        double rest = Math.sqrt(Math.max(0, 1 - pull * pull - common * common));
+        double[] score = new double[own.values().length];
+        for (int i = 0; i < score.length; i++) {
+            score[i] = pull * normal[leader.ranks()[i]] + common * shared[i] + rest * normal[own.ranks()[i]];
+        }
+        return byScore(own, score);
+    }
+
+    private static double pull(double rankCorrelation) {
+        return 2 * Math.sin(Math.PI * rankCorrelation / 6);
+    }
+
+    /** The values put in the order of the scores. */
+    private static Column byScore(Column own, double[] score) {
+        int draws = score.length;
+        double[] sorted = own.sorted();
         double[] sortedScore = score.clone();
         Arrays.sort(sortedScore);
         int[] ranks = new int[draws];

@@ -18,6 +18,11 @@ public record Work(List<SprayPlan> sprayPlans, Crew crew, List<Done> log) {
         log = List.copyOf(log);
     }
 
+    /** The same with other spray plans. */
+    public Work withSprayPlans(List<SprayPlan> plans) {
+        return new Work(plans, crew, log);
+    }
+
     /** How a pass of a course is to be sprayed. */
     public Optional<SprayPlan> sprayPlan(Course course, Pass pass) {
         return sprayPlans.stream()

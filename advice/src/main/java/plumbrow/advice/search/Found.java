@@ -1,0 +1,49 @@
+package plumbrow.advice.search;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.gates.Escape;
+import plumbrow.advice.gates.Finding;
+import plumbrow.advice.gates.Standing;
+
+/**
+ * A course that the search found. All money is the operator's, per acre of the field.
+ *
+ * @param course as it can go into the season, under a name of its own
+ * @param plans how its passes are sprayed
+ * @param costUsdPerAcre [$/ac]
+ * @param meanYieldBuPerAcre [bu/ac]
+ * @param meanMarginUsdPerAcre [$/ac]
+ * @param shortfallUsdPerAcre mean margin of its worst tenth of draws [$/ac]
+ * @param sites for each driver weed, how many sites of action work on it
+ * @param escape where it leans hardest on one site of action; null without herbicides or weeds
+ * @param lookUps what must be looked up before it may be advised; empty where nothing is unknown
+ */
+public record Found(
+        Course course,
+        List<SprayPlan> plans,
+        double costUsdPerAcre,
+        double meanYieldBuPerAcre,
+        double meanMarginUsdPerAcre,
+        double shortfallUsdPerAcre,
+        Standing standing,
+        Map<String, Integer> sites,
+        @Nullable Escape escape,
+        List<Finding> lookUps) {
+    public Found {
+        plans = List.copyOf(plans);
+        lookUps = List.copyOf(lookUps);
+    }
+
+    public String name() {
+        return course.name();
+    }
+
+    /** Share of plants that would survive if they resisted the site this course leans on most; 0 without such. */
+    public double escapeShare() {
+        return escape == null ? 0 : escape.share();
+    }
+}

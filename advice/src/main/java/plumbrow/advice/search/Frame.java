@@ -1,0 +1,19 @@
+package plumbrow.advice.search;
+
+import java.util.List;
+import java.util.Set;
+import plumbrow.advice.course.Pass;
+import plumbrow.advice.course.RefugePlan;
+
+/**
+ * What a course has beside herbicides and insecticides: seed, tillage, scouting, harvest, as one of the field's courses.
+ *
+ * @param from the first course that has it
+ * @param seeds what it plants
+ */
+record Frame(String from, RefugePlan refuge, List<Pass> passes, Set<String> seeds) {
+    Frame {
+        passes = List.copyOf(passes);
+        seeds = Set.copyOf(seeds);
+    }
+}

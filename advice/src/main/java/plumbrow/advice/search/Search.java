@@ -1,0 +1,216 @@
+package plumbrow.advice.search;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.gates.Escape;
+import plumbrow.advice.gates.Finding;
+import plumbrow.advice.gates.Gates;
+import plumbrow.advice.gates.Standing;
+import plumbrow.advice.outlook.DrawSource;
+import plumbrow.advice.search.CourseSearch.Candidate;
+import plumbrow.advice.search.SearchRoom.Proposal;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.season.Work;
+import plumbrow.advice.weighing.CostLine;
+import plumbrow.advice.weighing.CourseDraws;
+import plumbrow.advice.weighing.CourseDraws.Weighed;
+import plumbrow.advice.weighing.Quantities;
+import plumbrow.advice.weighing.SeasonGapException;
+import plumbrow.science.figure.Numbers;
+
+/**
+ * Finds the course of a field that returns most among all lawful ones that the shelf makes, with its proof, its runner-up
+ * and the frontiers of margin against risk and against resistance.
+ *
+ * <p>Same season, field and options give the same answer to the bit.
+ */
+public final class Search {
+    private static final int MOST_TOLD = 300;
+
+    private final Season season;
+    private final Field field;
+    private final SearchOptions options;
+    private final CourseSearch search;
+
+    private Search(Season season, Field field, SearchOptions options) {
+        this.season = season;
+        this.field = field;
+        this.options = options;
+        this.search = new CourseSearch(season, field, options).run();
+    }
+
+    /**
+     * The answer for a field.
+     *
+     * @throws SeasonGapException where the season lacks what weighing needs, a course to start from among it
+     */
+    public static SearchAnswer of(Season season, Field field, SearchOptions options) {
+        if (season.courses(field.name()).isEmpty()) {
+            throw new SeasonGapException(field.name()
+                    + " can't be searched: it has no course yet; enter one with its seed and the days you could spray.");
+        }
+        return new Search(season, field, options).answer();
+    }
+
+    /** The season with a course that was found, under its name, in the place of an earlier one of that name. */
+    public static Season with(Season season, Found found) {
+        String name = found.name();
+        String at = found.course().field();
+        List<Course> courses = new ArrayList<>(season.courses().stream()
+                .filter(course -> !(course.field().equals(at) && course.name().equals(name)))
+                .toList());
+        courses.add(found.course());
+        var plans = new ArrayList<>(season.work().sprayPlans().stream()
+                .filter(plan -> !(plan.field().equals(at) && plan.course().equals(name)))
+                .toList());
+        plans.addAll(found.plans());
+        return season.withCourses(courses, season.work().withSprayPlans(plans));
+    }
+
+    private SearchAnswer answer() {
+        List<Candidate> candidates = search.advisable();
+        List<Found> near = candidates.stream()
+                .filter(one -> one.mean() >= candidates.get(0).mean() - options.widthUsdPerAcre() - 1e-9)
+                .limit(MOST_TOLD)
+                .map(this::found)
+                .toList();
+        Found best = near.isEmpty() ? null : near.get(0);
+        Found runnerUp = candidates.size() < 2 ? null : near.size() > 1 ? near.get(1) : found(candidates.get(1));
+        Candidate open = search.open();
+        Found lookUp =
+                open == null || (best != null && open.mean() <= best.meanMarginUsdPerAcre()) ? null : found(open);
+        Map<String, Double> own = ownCourses();
+        String ownName = own.entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .orElse(null);
+        Double ownMean = ownName == null ? null : own.get(ownName);
+        return new SearchAnswer(
+                field,
+                options.draws(),
+                options.seed(),
+                best,
+                runnerUp,
+                best == null || runnerUp == null ? List.of() : lost(candidates.get(0), candidates.get(1)),
+                lookUp,
+                ownMean,
+                ownName,
+                near,
+                Frontier.of(near, Found::shortfallUsdPerAcre),
+                Frontier.of(near, one -> -one.escapeShare()),
+                search.proof(SearchWords.proof(search.proof(""))),
+                SearchWords.answer(field, best, lookUp, ownName, ownMean),
+                limits(candidates.size()));
+    }
+
+    private Found found(Candidate candidate) {
+        Proposal proposal = search.room().proposal(candidate.frame(), candidate.tanks(), name(candidate), note());
+        Course searched = search.room().course(candidate.frame(), candidate.tanks());
+        List<Finding> unknown = search.gates().check(field, searched).stream()
+                .filter(finding -> finding.standing() == Standing.UNKNOWN)
+                .toList();
+        return new Found(
+                proposal.course(),
+                proposal.plans(),
+                candidate.cost(),
+                candidate.yield(),
+                candidate.mean(),
+                candidate.shortfall(),
+                candidate.standing(),
+                candidate.sites(),
+                Escape.worst(search.gates(), field, searched, search.drivers()).orElse(null),
+                unknown);
+    }
+
+    private String name(Candidate candidate) {
+        String seeds = candidate.frame().seeds().stream().sorted().collect(Collectors.joining(" and "));
+        String tanks = candidate.tanks().stream()
+                .map(tank -> {
+                    var day = search.room().windows().get(tank.window()).date();
+                    return tank.text() + (day == null ? "" : " " + day.getMonthValue() + "/" + day.getDayOfMonth());
+                })
+                .collect(Collectors.joining(", "));
+        return seeds + (tanks.isEmpty() ? ", nothing more" : ": " + tanks);
+    }
+
+    private String note() {
+        return "Found by the search of " + season.asOf() + ".";
+    }
+
+    /** Mean margins of the season's own courses that may be advised, on the same draws. */
+    private Map<String, Double> ownCourses() {
+        Gates gates = Gates.of(season);
+        CourseDraws draws = new CourseDraws(season, field, new DrawSource(options.draws(), options.seed()));
+        Map<String, Double> means = new TreeMap<>();
+        for (Course course : season.courses(field.name())) {
+            if (Gates.standing(gates.check(field, course)).advisable()) {
+                means.put(course.name(), draws.weigh(course).meanMarginUsdPerAcre());
+            }
+        }
+        return means;
+    }
+
+    /** The difference of two mean margins: what the yields bring, then each cost that only one of them has. */
+    private List<LostBy> lost(Candidate best, Candidate other) {
+        Weighed a = search.draws().weigh(search.room().course(best.frame(), best.tanks()));
+        Weighed b = search.draws().weigh(search.room().course(other.frame(), other.tanks()));
+        double bushels = a.meanYieldBuPerAcre() - b.meanYieldBuPerAcre();
+        double brought = a.meanMarginUsdPerAcre() + a.costUsdPerAcre() - b.meanMarginUsdPerAcre() - b.costUsdPerAcre();
+        List<LostBy> lines = new ArrayList<>();
+        lines.add(new LostBy(
+                "It brings " + Numbers.fixed(Math.abs(bushels), 1) + " bu/ac " + (bushels >= 0 ? "less" : "more")
+                        + ", worth " + Quantities.drawnDollars(Math.abs(brought)) + "/ac.",
+                brought));
+        double share = season.farm(field.farm()).map(farm -> farm.costShare()).orElse(1.0);
+        Map<String, Double> costs = new TreeMap<>();
+        Map<String, String> arithmetic = new HashMap<>();
+        b.costs().forEach(line -> add(costs, arithmetic, line, 1));
+        a.costs().forEach(line -> add(costs, arithmetic, line, -1));
+        costs.forEach((label, usd) -> {
+            if (Math.abs(usd * share) > 0.005) {
+                lines.add(new LostBy(
+                        label + ", " + arithmetic.get(label) + ": "
+                                + Numbers.dollars(Math.abs(usd * share), 2) + "/ac "
+                                + (usd > 0 ? "that the best does not pay." : "that only the best pays."),
+                        usd * share));
+            }
+        });
+        return lines;
+    }
+
+    private static void add(Map<String, Double> costs, Map<String, String> arithmetic, CostLine line, int sign) {
+        String key = line.label() + " (" + line.arithmetic() + ")";
+        costs.merge(key, sign * line.usdPerAcre(), Double::sum);
+        arithmetic.put(key, "");
+    }
+
+    private List<String> limits(int found) {
+        List<String> limits = new ArrayList<>();
+        for (String weed : search.drivers()) {
+            int has = search.needed().getOrDefault(weed, 0);
+            if (has < options.sites()) {
+                limits.add("The shelf has " + Numbers.plain(has) + " working " + (has == 1 ? "site" : "sites")
+                        + " of action on " + weed + ", not " + options.sites()
+                        + ": the search asked for that. A product of another group that controls 80 % of it would "
+                        + "add one.");
+            }
+        }
+        if (found == 0 && !search.drivers().isEmpty()) {
+            limits.add("No lawful course has that many sites of action on every driver weed; ask for fewer with sites.");
+        }
+        search.room().notTried().forEach(one -> limits.add("Not tried: " + one));
+        if (search.room().windows().isEmpty()) {
+            limits.add("No course of this field puts on a herbicide or insecticide: enter one with its day, so that the "
+                    + "search knows when the field can be sprayed.");
+        }
+        limits.add("Tried: the seed, tillage and days of the field's own courses; products by themselves or up to "
+                + options.mates() + " in a tank; both ends of each label's rates and the rates in the control sheet.");
+        return limits;
+    }
+}

@@ -1,0 +1,259 @@
+package plumbrow.advice.search;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.course.Pass;
+import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.crew.Crew;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.outlook.Law;
+import plumbrow.advice.quantity.Amount;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.season.Work;
+
+/**
+ * All courses that a search looks at: a frame and, in each window, no trip or one tank. Every course of the room is told
+ * once; their number is the sum over the frames of Π (1 + tanks of a window).
+ */
+final class SearchRoom {
+    /** The name that every course of the room goes by while it is searched, so that one season holds all their plans. */
+    static final String SEARCHED = "searched";
+
+    private static final int BLOCK = 1000;
+    private static final int DOSES_FROM = 500;
+
+    private final Season season;
+    private final Field field;
+    private final List<Window> windows;
+    private final List<Frame> frames;
+    private final Map<String, Dose> doses = new LinkedHashMap<>();
+    private final List<List<List<Tank>>> tanks = new ArrayList<>();
+    private final Set<String> notTried = new LinkedHashSet<>();
+
+    SearchRoom(Season season, Field field, int mates) {
+        this.season = season;
+        this.field = field;
+        this.windows = readWindows();
+        this.frames = readFrames();
+        Pairings pairings = new Pairings(season, field);
+        for (Frame frame : frames) {
+            List<List<Tank>> ofFrame = new ArrayList<>();
+            for (int w = 0; w < windows.size(); w++) {
+                Window window = windows.get(w);
+                List<List<Dose>> choices = new ArrayList<>();
+                for (String product : pairings.products(window, frame)) {
+                    choices.add(doses(pairings, w, product));
+                }
+                pairings.notOver(window, frame)
+                        .forEach(product -> notTried.add(product + " after emergence over "
+                                + String.join(" and ", new TreeSet<>(frame.seeds()))
+                                + ": no course of this season plans it so."));
+                ofFrame.add(mixed(w, choices, mates));
+            }
+            tanks.add(ofFrame);
+        }
+    }
+
+    private List<Window> readWindows() {
+        List<Window> found = new ArrayList<>();
+        for (Course course : season.courses(field.name())) {
+            for (Pass pass : course.passes()) {
+                if (Pairings.searched(season, pass)) {
+                    add(found, Pairings.window(season, course, pass));
+                }
+            }
+        }
+        found.sort(Comparator.comparing(Window::date, Comparator.nullsLast(Comparator.naturalOrder())));
+        return List.copyOf(found);
+    }
+
+    /** A window met again keeps the dearer trip: a tank mate that rides along is charged nothing. */
+    private static void add(List<Window> found, Window window) {
+        for (int i = 0; i < found.size(); i++) {
+            if (found.get(i).sameTime(window)) {
+                if (window.chargeUsdPerAcre() > found.get(i).chargeUsdPerAcre()) {
+                    found.set(i, window);
+                }
+                return;
+            }
+        }
+        found.add(window);
+    }
+
+    private List<Frame> readFrames() {
+        Map<List<Object>, Frame> found = new LinkedHashMap<>();
+        List<Course> courses = new ArrayList<>(season.courses(field.name()));
+        courses.sort(Comparator.comparing(course -> !course.baseline()));
+        for (Course course : courses) {
+            List<Pass> kept = course.passes().stream()
+                    .filter(pass -> !Pairings.searched(season, pass))
+                    .toList();
+            List<Pass> numbered = new ArrayList<>();
+            for (Pass pass : kept) {
+                numbered.add(numbered(pass, BLOCK * windowsBefore(pass.date()) + numbered.size() + 1));
+            }
+            found.putIfAbsent(
+                    List.of(course.refuge(), numbered),
+                    new Frame(course.name(), course.refuge(), numbered, Pairings.seeds(kept)));
+        }
+        return List.copyOf(found.values());
+    }
+
+    private int windowsBefore(@Nullable LocalDate day) {
+        return (int) windows.stream()
+                .filter(window -> day == null
+                        || (window.date() != null && window.date().isBefore(day)))
+                .count();
+    }
+
+    private static Pass numbered(Pass pass, int number) {
+        return new Pass(
+                number,
+                pass.kind(),
+                pass.date(),
+                pass.product(),
+                pass.rate(),
+                pass.sharePct(),
+                pass.chargeUsdPerAcre(),
+                pass.injuryPct(),
+                pass.delayDays());
+    }
+
+    private List<Dose> doses(Pairings pairings, int w, String product) {
+        List<Amount> rates = pairings.rates(product);
+        if (rates.isEmpty()) {
+            notTried.add(product + ": its labelled rates on " + field.crop().word() + " are not in the book.");
+        }
+        Law injury = pairings.injury(windows.get(w), product);
+        return rates.stream()
+                .map(rate -> doses.computeIfAbsent(
+                        w + " " + product + " " + rate,
+                        key -> new Dose(BLOCK * w + DOSES_FROM + dosesOf(w) + 1, product, rate, injury)))
+                .toList();
+    }
+
+    private int dosesOf(int w) {
+        return (int) doses.values().stream()
+                .filter(dose -> dose.number() / BLOCK == w)
+                .count();
+    }
+
+    /** One product at one of its rates, and each with more of the products after it, up to so many in a tank. */
+    private static List<Tank> mixed(int w, List<List<Dose>> choices, int mates) {
+        List<Tank> mixed = new ArrayList<>();
+        mix(w, choices, 0, List.of(), mates, mixed);
+        return mixed;
+    }
+
+    private static void mix(int w, List<List<Dose>> choices, int from, List<Dose> so, int mates, List<Tank> mixed) {
+        for (int p = from; p < choices.size(); p++) {
+            for (Dose dose : choices.get(p)) {
+                List<Dose> with = new ArrayList<>(so);
+                with.add(dose);
+                mixed.add(new Tank(w, with));
+                if (with.size() < mates) {
+                    mix(w, choices, p + 1, with, mates, mixed);
+                }
+            }
+        }
+    }
+
+    Field field() {
+        return field;
+    }
+
+    List<Window> windows() {
+        return windows;
+    }
+
+    List<Frame> frames() {
+        return frames;
+    }
+
+    /** The tanks of a frame, by window. */
+    List<List<Tank>> tanks(int frame) {
+        return tanks.get(frame);
+    }
+
+    List<String> notTried() {
+        return List.copyOf(notTried);
+    }
+
+    /** The course of a frame with some tanks, under {@link #SEARCHED}. */
+    Course course(Frame frame, List<Tank> chosen) {
+        List<Pass> passes = new ArrayList<>(frame.passes());
+        for (Tank tank : chosen) {
+            double charge = windows.get(tank.window()).chargeUsdPerAcre();
+            for (Dose dose : tank.doses()) {
+                passes.add(pass(dose, windows.get(tank.window()), charge));
+                charge = 0;
+            }
+        }
+        return new Course(field.name(), SEARCHED, true, frame.refuge(), "", passes);
+    }
+
+    /** The course with every dose of some windows besides, at no injury: nothing that adds to it controls more. */
+    Course withAll(Frame frame, List<Tank> chosen, List<Dose> more) {
+        List<Pass> passes = new ArrayList<>(course(frame, chosen).passes());
+        for (Dose dose : more) {
+            passes.add(pass(
+                    new Dose(dose.number(), dose.product(), dose.rate(), new Law.Fixed(0)),
+                    windows.get(dose.number() / BLOCK),
+                    0));
+        }
+        return new Course(field.name(), SEARCHED, true, frame.refuge(), "", passes);
+    }
+
+    private static Pass pass(Dose dose, Window window, double charge) {
+        return new Pass(
+                dose.number(), window.kind(), window.date(), dose.product(), dose.rate(), 100, charge, dose.injuryPct(), 0);
+    }
+
+    /** The season in which the gates find the plans of every course of the room. */
+    Season searchedSeason() {
+        List<SprayPlan> plans = doses.values().stream()
+                .map(dose -> windows.get(dose.number() / BLOCK)
+                        .planFor(field.name(), SEARCHED, dose.number(), "window " + dose.number() / BLOCK))
+                .filter(Objects::nonNull)
+                .toList();
+        Crew crew = season.work().crew();
+        return season.withCourses(List.of(), new Work(plans, crew, season.work().log()));
+    }
+
+    /** A course as it goes into a season: passes by day and numbered from 1, with its spray plans. */
+    Proposal proposal(Frame frame, List<Tank> chosen, String name, String note) {
+        List<Pass> passes = new ArrayList<>();
+        List<SprayPlan> plans = new ArrayList<>();
+        List<Pass> sorted = new ArrayList<>(course(frame, chosen).passes());
+        sorted.sort(Comparator.comparingInt(Pass::number));
+        for (Pass pass : sorted) {
+            Pass last = numbered(pass, passes.size() + 1);
+            passes.add(last);
+            int w = pass.number() / BLOCK;
+            if (pass.number() % BLOCK > DOSES_FROM) {
+                boolean mixed = chosen.stream()
+                        .anyMatch(tank -> tank.window() == w && tank.doses().size() > 1);
+                SprayPlan plan = windows.get(w)
+                        .planFor(field.name(), name, last.number(), mixed ? "tank " + (w + 1) : null);
+                if (plan != null) {
+                    plans.add(plan);
+                }
+            }
+        }
+        return new Proposal(new Course(field.name(), name, false, frame.refuge(), note, passes), plans);
+    }
+
+    /** A course and how its passes are sprayed. */
+    record Proposal(Course course, List<SprayPlan> plans) {}
+
+}

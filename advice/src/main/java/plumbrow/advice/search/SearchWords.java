@@ -1,0 +1,59 @@
+package plumbrow.advice.search;
+
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.weighing.Quantities;
+import plumbrow.science.figure.Numbers;
+
+/** The search's answer and its proof in words. */
+final class SearchWords {
+    private SearchWords() {}
+
+    static String answer(
+            Field field,
+            @Nullable Found best,
+            @Nullable Found lookUp,
+            @Nullable String ownName,
+            @Nullable Double ownMean) {
+        if (best == null) {
+            return lookUp == null
+                    ? "No lawful course for " + field.name() + " can be made from the shelf."
+                    : "No course for " + field.name() + " can be advised until this is looked up: "
+                            + first(lookUp) + " Then " + lookUp.name() + " would bring "
+                            + Quantities.dollarsPerAcre(lookUp.meanMarginUsdPerAcre()) + ".";
+        }
+        String sentence = best.name() + " returns most, " + Quantities.dollarsPerAcre(best.meanMarginUsdPerAcre());
+        if (ownName == null || ownMean == null) {
+            return sentence + ".";
+        }
+        double more = best.meanMarginUsdPerAcre() - ownMean;
+        return more > 0.05
+                ? sentence + ": " + Quantities.dollarsPerAcre(more) + " more than the best of your courses, " + ownName
+                        + "."
+                : more > -0.05
+                        ? sentence + ", no more than your own " + ownName + "."
+                        : sentence + "; your own " + ownName + " brings " + Quantities.dollarsPerAcre(-more)
+                                + " more, with fewer sites of action or at a rate that the search does not try.";
+    }
+
+    private static String first(Found lookUp) {
+        return lookUp.lookUps().stream()
+                .map(finding -> finding.clears())
+                .filter(clears -> !clears.isEmpty())
+                .findFirst()
+                .orElse("what the gates name as unknown.");
+    }
+
+    static String proof(Proof proof) {
+        String counted = Numbers.fixed(proof.courses(), 0) + " courses can be made: " + Numbers.fixed(proof.weighed(), 0)
+                + " were weighed, " + Numbers.fixed(proof.barred(), 0) + " are barred, "
+                + Numbers.fixed(proof.cut(), 0) + " can't come within "
+                + Quantities.dollarsPerAcre(proof.widthUsdPerAcre()) + " of the best even if they lost nothing to weeds "
+                + "and insects that anything left to add controls.";
+        return proof.whole()
+                ? "Nothing better was left out of " + counted
+                : counted + " The search was stopped with " + Numbers.fixed(proof.open(), 0)
+                        + " left open; none of those can bring more than "
+                        + Quantities.dollarsPerAcre(proof.bestOpenUsdPerAcre()) + ".";
+    }
+}

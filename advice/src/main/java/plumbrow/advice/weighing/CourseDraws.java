@@ -1,0 +1,96 @@
+package plumbrow.advice.weighing;
+
+import java.util.Arrays;
+import java.util.List;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.outlook.Column;
+import plumbrow.advice.outlook.DrawSource;
+import plumbrow.advice.season.Season;
+import plumbrow.science.chance.SortedDraws;
+
+/**
+ * Margins of any course of a field, draw by draw, on the same draws as the weighing: what a search over many courses and a
+ * plan over many fields weigh by. A course need not stand in the season.
+ *
+ * <p>With {@code between} more than 0 the attainable yields of all fields are tied to one growing season besides, as a
+ * risk of many fields together needs it; then the draws are not those of the weighing, though each field's own law is.
+ */
+public final class CourseDraws {
+    private static final String GROWING_SEASON = "growing season of the farm";
+
+    private final Season season;
+    private final Field field;
+    private final DrawSource source;
+    private final double between;
+    private final double[] growingSeason;
+
+    /** On the draws of the weighing. */
+    public CourseDraws(Season season, Field field, DrawSource source) {
+        this(season, field, source, 0);
+    }
+
+    /** @param between correlation of the yields of two fields, as scores [0 to 1] */
+    public CourseDraws(Season season, Field field, DrawSource source, double between) {
+        this.season = season;
+        this.field = field;
+        this.source = source;
+        this.between = between;
+        this.growingSeason = between > 0 ? source.normals(GROWING_SEASON) : new double[0];
+    }
+
+    /**
+     * One course on its draws. Arrays are read only.
+     *
+     * @param costUsdPerAcre the operator's cost [$/ac]
+     * @param costs its lines, before the operator's share [$/ac]
+     * @param yields [bu/ac]
+     * @param margins the operator's margin [$/ac]
+     */
+    @SuppressWarnings("ArrayRecordComponent") // One column of draws, handed on and never written to.
+    public record Weighed(
+            double costUsdPerAcre, List<CostLine> costs, double[] yields, double[] margins, List<String> cautions) {
+        public double meanYieldBuPerAcre() {
+            return SortedDraws.mean(yields);
+        }
+
+        public double meanMarginUsdPerAcre() {
+            return SortedDraws.mean(margins);
+        }
+
+        /** Mean margin of the worst tenth of draws [$/ac]. */
+        public double shortfallUsdPerAcre() {
+            double[] sorted = margins.clone();
+            Arrays.sort(sorted);
+            return SortedDraws.worstShareMean(sorted, 0.1);
+        }
+    }
+
+    /**
+     * Weighs one course.
+     *
+     * @throws SeasonGapException where the season lacks what weighing needs
+     */
+    public Weighed weigh(Course course) {
+        Course alone =
+                new Course(course.field(), course.name(), true, course.refuge(), course.note(), course.passes());
+        FieldModel model = FieldModels.of(
+                season.withCourses(List.of(alone), season.work()), field, WeighingOptions.DEFAULT.changed());
+        CourseModel only = model.courses().get(0);
+        double[] yields = new double[source.draws()];
+        double[] margins = new double[source.draws()];
+        new Kernel(model).run(only, columns(model), yields, margins);
+        return new Weighed(
+                only.costUsdPerAcre() * model.farm().costShare(), only.costs(), yields, margins, model.cautions());
+    }
+
+    private double[][] columns(FieldModel model) {
+        Column[] drawn = FieldWeighing.drawn(model, source);
+        if (between > 0) {
+            Variable yield = model.variables().get(model.yield());
+            drawn[model.yield()] = source.tied(
+                    yield.stream(), yield.law(), drawn[model.price()], model.tie(), growingSeason, between);
+        }
+        return Arrays.stream(drawn).map(Column::values).toArray(double[][]::new);
+    }
+}
