@@ -15,7 +15,9 @@ import plumbrow.advice.pests.InsectPressure.Measure;
  * @param weeds what competes, with what this course does against it
  * @param injuries crop injuries of its passes
  * @param delayDays days its passes set the crop back [d]
+ * @param laterUsdPerAcre what it costs in later years, draw by draw [$/ac]; empty where only this season counts
  */
+@SuppressWarnings("ArrayRecordComponent") // One number a draw; read only.
 record CourseModel(
         Course course,
         double costUsdPerAcre,
@@ -24,7 +26,33 @@ record CourseModel(
         List<Insect> insects,
         List<Weed> weeds,
         List<Injury> injuries,
-        double delayDays) {
+        double delayDays,
+        double[] laterUsdPerAcre) {
+    private static final double[] THIS_SEASON = {};
+
+    /** A course of which only this season counts. */
+    CourseModel(
+            Course course,
+            double costUsdPerAcre,
+            List<CostLine> costs,
+            List<Lot> lots,
+            List<Insect> insects,
+            List<Weed> weeds,
+            List<Injury> injuries,
+            double delayDays) {
+        this(course, costUsdPerAcre, costs, lots, insects, weeds, injuries, delayDays, THIS_SEASON);
+    }
+
+    CourseModel withLater(double[] usdPerAcre) {
+        return new CourseModel(
+                course, costUsdPerAcre, costs, lots, insects, weeds, injuries, delayDays, usdPerAcre);
+    }
+
+    /** The same course on ground without weeds. */
+    CourseModel withoutWeeds() {
+        return new CourseModel(
+                course, costUsdPerAcre, costs, lots, insects, List.of(), injuries, delayDays, laterUsdPerAcre);
+    }
 
     /** Places of the inputs that stand in its own terms, some of them more than once. */
     IntStream places() {

@@ -11,11 +11,11 @@ import plumbrow.science.weeds.GenotypeShares;
  * Source: Mendel; shares at the start are {@link GenotypeShares}.
  */
 public final class Genotypes {
-    /** More genes than this are not followed: 27 genotypes. */
-    public static final int MOST_GENES = 3;
+    /** More genes than this are not followed: 81 genotypes. */
+    public static final int MOST_GENES = 4;
 
     private static final Genotypes[] ALL = {
-        new Genotypes(0), new Genotypes(1), new Genotypes(2), new Genotypes(3)
+        new Genotypes(0), new Genotypes(1), new Genotypes(2), new Genotypes(3), new Genotypes(4)
     };
 
     private final int genes;
