@@ -40,6 +40,7 @@ public final class Ahead {
     private final YearsOptions options;
     private final List<Rotation> rotations;
     private final Map<Rotation.Step, CourseSeason> ready = new HashMap<>();
+    private final List<CourseSeason> courses = new ArrayList<>();
     private final FieldLook look;
 
     private Ahead(Season season, Field field, List<Rotation> rotations, YearsOptions options) {
@@ -50,7 +51,6 @@ public final class Ahead {
         DrawSource source = new DrawSource(options.draws(), options.seed());
         Set<Rotation.Step> steps = new LinkedHashSet<>();
         rotations.forEach(rotation -> steps.addAll(rotation.steps()));
-        List<CourseSeason> courses = new ArrayList<>();
         for (Rotation.Step step : steps) {
             Season seen = StandIn.season(season, field, step);
             CourseSeason course = CourseSeason.of(
@@ -106,11 +106,7 @@ public final class Ahead {
                 best,
                 words.sentence(all, best),
                 words.assumptions(),
-                words.cautions(ready.values().stream()
-                        .flatMap(course -> course.cautions().stream())
-                        .sorted()
-                        .distinct()
-                        .toList()));
+                words.cautions(courses));
     }
 
     private List<@Nullable CourseSeason> years(Rotation rotation) {
@@ -170,7 +166,9 @@ public final class Ahead {
             insects.add(new InsectAhead(
                     insect.insect(),
                     shares(insect.groups(), insect.frequency()),
-                    failure("The trait against " + insect.insect(), failed)));
+                    uses(insect)
+                            ? failure("The trait against " + insect.insect(), failed)
+                            : Failures.none("No trait against " + insect.insect() + " is used.", options.seasons())));
         }
         List<YearMargin> years = margins(rotation, run.margins());
         Checked checked = Checked.of(season, field, rotation);
@@ -188,6 +186,15 @@ public final class Ahead {
                 insects,
                 failure("Control of a weed or by a trait", first),
                 working(years, mean));
+    }
+
+    private static boolean uses(InsectRun run) {
+        for (boolean aimed : run.aimed()) {
+            if (aimed) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Failure failure(String what, int[] first) {

@@ -5,10 +5,12 @@ import static plumbrow.science.figure.Numbers.plain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.weighing.CourseSeason;
 import plumbrow.advice.weighing.Odds;
 import plumbrow.advice.weighing.Quantities;
 
@@ -36,10 +38,11 @@ final class AheadWords {
         if (top == null) {
             return "Over " + seasons() + " none of these can be advised yet: each is barred or has something unknown.";
         }
-        String earns = top.name() + " earns " + (all.size() == 1 ? "" : "most of what may be advised over ")
-                + (all.size() == 1 ? "over " : "") + seasons() + ": "
-                + Quantities.dollarsPerAcre(top.perYearUsdPerAcre()) + " a year in money of " + season.year()
-                + (all.size() == 1 ? "" : ", ahead of all others in " + Odds.words(top.chanceMost())) + ".";
+        String money = Quantities.dollarsPerAcre(top.perYearUsdPerAcre()) + " a year in money of " + season.year();
+        String earns = all.size() == 1
+                ? top.name() + " earns " + money + " over " + seasons() + "."
+                : top.name() + " earns most of what may be advised over " + seasons() + ": " + money
+                        + ", ahead of all others in " + Odds.words(top.chanceMost()) + ".";
         return earns + " " + top.fails().says();
     }
 
@@ -68,7 +71,7 @@ final class AheadWords {
         return all;
     }
 
-    List<String> cautions(List<String> ofSeason) {
+    List<String> cautions(List<CourseSeason> courses) {
         List<String> all = new ArrayList<>();
         all.add("The current label is the law. Local code and licensed practice decide; resistance is a matter for the county"
                 + " extension office. This is arithmetic, not a forecast: it tells orders of magnitude and directions.");
@@ -93,8 +96,27 @@ final class AheadWords {
         }
         borrowed(all);
         next(all);
-        all.addAll(ofSeason);
+        untouched(all, courses);
+        courses.stream()
+                .flatMap(course -> course.cautions().stream())
+                .sorted()
+                .distinct()
+                .forEach(all::add);
         return all;
+    }
+
+    /** Weeds against which a course of the rotations does nothing. */
+    private void untouched(List<String> all, List<CourseSeason> courses) {
+        for (CourseSeason course : courses) {
+            String weeds = course.weeds().stream()
+                    .filter(weed -> weed.passes().isEmpty())
+                    .map(CourseSeason.WeedOn::weed)
+                    .collect(Collectors.joining(" and "));
+            if (!weeds.isEmpty()) {
+                all.add(course.course().name() + " has no pass against " + weeds
+                        + " in its crop, " + course.field().crop().word() + ": in its years they grow as they like.");
+            }
+        }
     }
 
     private boolean leavesCrop(Rotation rotation) {

@@ -2,6 +2,7 @@ package plumbrow.advice.years;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.weighing.Odds;
@@ -41,6 +42,11 @@ final class Failures {
             earlier[k] = Math.min(one[k], other[k]);
         }
         return earlier;
+    }
+
+    /** What can't fail, as it is not used. */
+    static Failure none(String says, int seasons) {
+        return new Failure(Collections.nCopies(seasons, 0.0), null, says);
     }
 
     /** @param what fails, to begin a sentence with */
