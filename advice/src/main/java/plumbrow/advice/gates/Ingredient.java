@@ -18,19 +18,19 @@ import plumbrow.science.reference.Substances;
  *
  * @param groups sites of action, by group number of its own scheme; empty where unknown
  */
-record Ingredient(String name, List<String> groups, Map<Property, Bound> values) {
+public record Ingredient(String name, List<String> groups, Map<Property, Bound> values) {
     /** Choosing is slow and its answer never changes; only what is in the data is kept. */
     private static final Map<String, Ingredient> KNOWN = new ConcurrentHashMap<>();
 
     /** Groups of labels from before the numbers of 2020, and what they are now (weeds reference 7.1, from memory). */
     private static final Map<String, String> RENUMBERED = Map.of("7", "5", "8", "15", "16", "15");
 
-    Ingredient {
+    public Ingredient {
         groups = List.copyOf(groups);
         values = Map.copyOf(values);
     }
 
-    static Ingredient of(String name) {
+    public static Ingredient of(String name) {
         Ingredient known = KNOWN.get(name);
         return known != null
                 ? known
@@ -56,17 +56,16 @@ record Ingredient(String name, List<String> groups, Map<Property, Bound> values)
     }
 
     /** The number that a group of action has today. */
-    static String sameSite(String group) {
+    public static String sameSite(String group) {
         return RENUMBERED.getOrDefault(group.strip(), group.strip());
     }
 
-    Optional<Bound> bound(Property property) {
+    public Optional<Bound> bound(Property property) {
         return Optional.ofNullable(values.get(property));
     }
 
     /** The number of a property in its first unit; of a limit test the limit. Null is unknown. */
-    @Nullable
-    Double number(Property property) {
+    public @Nullable Double number(Property property) {
         Bound bound = values.get(property);
         return bound == null ? null : bound.number();
     }

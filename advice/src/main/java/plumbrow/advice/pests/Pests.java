@@ -1,18 +1,29 @@
 package plumbrow.advice.pests;
 
 import java.util.List;
+import plumbrow.advice.weeds.WeedBook;
 
 /** Everything that presses on the fields of a season. */
 public record Pests(
         List<InsectPressure> insects,
         List<TraitDoubt> traitDoubts,
         List<WeedPressure> weeds,
-        List<KnownResistance> resistance) {
+        List<KnownResistance> resistance,
+        WeedBook weedBook) {
     public Pests {
         insects = List.copyOf(insects);
         traitDoubts = List.copyOf(traitDoubts);
         weeds = List.copyOf(weeds);
         resistance = List.copyOf(resistance);
+    }
+
+    /** With nothing known of the weeds' season. */
+    public Pests(
+            List<InsectPressure> insects,
+            List<TraitDoubt> traitDoubts,
+            List<WeedPressure> weeds,
+            List<KnownResistance> resistance) {
+        this(insects, traitDoubts, weeds, resistance, WeedBook.BLANK);
     }
 
     /** With no resistance known. */

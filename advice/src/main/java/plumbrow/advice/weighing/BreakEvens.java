@@ -30,16 +30,18 @@ final class BreakEvens {
     private final CourseModel second;
     private final Kernel kernel;
     private final double[][] margins;
+    private final SeasonTurns turns;
 
-    BreakEvens(FieldModel model, Column[] drawn, CourseModel first, CourseModel second) {
+    BreakEvens(FieldModel model, Column[] drawn, SeasonLoads loads, CourseModel first, CourseModel second) {
         this.model = model;
         this.drawn = drawn;
         this.columns = Arrays.stream(drawn).map(Column::values).toArray(double[][]::new);
         this.read = Stream.of(first, second).flatMapToInt(model::inputs).boxed().collect(Collectors.toSet());
         this.first = first;
         this.second = second;
-        this.kernel = new Kernel(model);
+        this.kernel = new Kernel(model, loads);
         this.margins = new double[2][columns[0].length];
+        this.turns = new SeasonTurns(model, columns, loads, List.of(first, second));
     }
 
     List<BreakEven> all() {
@@ -62,6 +64,9 @@ final class BreakEvens {
         double[] held = new double[sorted.length];
         double[] own = columns[place];
         UnivariateFunction difference = value -> {
+            if (turns.follows(place)) {
+                return turns.at(place, value);
+            }
             Arrays.fill(held, value);
             columns[place] = held;
             double answer = meanDifference();

@@ -3,8 +3,10 @@ package plumbrow.advice.weighing;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.pests.InsectPressure.Measure;
+import plumbrow.advice.weedseason.CourseSeason;
 
 /**
  * A course boiled down to places of inputs and plain numbers, as the kernel reads it.
@@ -15,6 +17,7 @@ import plumbrow.advice.pests.InsectPressure.Measure;
  * @param weeds what competes, with what this course does against it
  * @param injuries crop injuries of its passes
  * @param delayDays days its passes set the crop back [d]
+ * @param season the season of weeds under it, weed by weed as in {@code weeds}; null where weeds go by what passes leave
  * @param laterUsdPerAcre what it costs in later years, draw by draw [$/ac]; empty where only this season counts
  */
 @SuppressWarnings("ArrayRecordComponent") // One number a draw; read only.
@@ -27,6 +30,7 @@ record CourseModel(
         List<Weed> weeds,
         List<Injury> injuries,
         double delayDays,
+        @Nullable CourseSeason season,
         double[] laterUsdPerAcre) {
     private static final double[] THIS_SEASON = {};
 
@@ -39,19 +43,20 @@ record CourseModel(
             List<Insect> insects,
             List<Weed> weeds,
             List<Injury> injuries,
-            double delayDays) {
-        this(course, costUsdPerAcre, costs, lots, insects, weeds, injuries, delayDays, THIS_SEASON);
+            double delayDays,
+            @Nullable CourseSeason season) {
+        this(course, costUsdPerAcre, costs, lots, insects, weeds, injuries, delayDays, season, THIS_SEASON);
     }
 
     CourseModel withLater(double[] usdPerAcre) {
         return new CourseModel(
-                course, costUsdPerAcre, costs, lots, insects, weeds, injuries, delayDays, usdPerAcre);
+                course, costUsdPerAcre, costs, lots, insects, weeds, injuries, delayDays, season, usdPerAcre);
     }
 
     /** The same course on ground without weeds. */
     CourseModel withoutWeeds() {
         return new CourseModel(
-                course, costUsdPerAcre, costs, lots, insects, List.of(), injuries, delayDays, laterUsdPerAcre);
+                course, costUsdPerAcre, costs, lots, insects, List.of(), injuries, delayDays, null, laterUsdPerAcre);
     }
 
     /** Places of the inputs that stand in its own terms, some of them more than once. */
@@ -60,8 +65,16 @@ record CourseModel(
                         lots.stream().flatMapToInt(Lot::places),
                         insects.stream().flatMapToInt(Insect::places),
                         weeds.stream().flatMapToInt(Weed::places),
+                        seasonPlaces(),
                         injuries.stream().mapToInt(Injury::loss))
                 .flatMapToInt(places -> places);
+    }
+
+    private IntStream seasonPlaces() {
+        CourseSeason followed = season;
+        return followed == null
+                ? IntStream.empty()
+                : IntStream.range(0, weeds.size()).flatMap(followed::places);
     }
 
     /**

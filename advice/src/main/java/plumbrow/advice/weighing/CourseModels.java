@@ -3,6 +3,7 @@ package plumbrow.advice.weighing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
@@ -15,6 +16,8 @@ import plumbrow.advice.shelf.Control;
 import plumbrow.advice.shelf.ProductKind;
 import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.Trait;
+import plumbrow.advice.weedseason.CourseSeason;
+import plumbrow.advice.weedseason.FieldSeason;
 import plumbrow.advice.weighing.CourseModel.Cut;
 import plumbrow.advice.weighing.CourseModel.Injury;
 import plumbrow.advice.weighing.CourseModel.Insect;
@@ -29,13 +32,21 @@ final class CourseModels {
     private final Variables variables;
     private final List<Insect> pressures;
     private final List<String> cautions;
+    private final @Nullable FieldSeason followed;
 
-    CourseModels(Season season, Field field, Variables variables, List<Insect> pressures, List<String> cautions) {
+    CourseModels(
+            Season season,
+            Field field,
+            Variables variables,
+            List<Insect> pressures,
+            List<String> cautions,
+            @Nullable FieldSeason followed) {
         this.season = season;
         this.field = field;
         this.variables = variables;
         this.pressures = pressures;
         this.cautions = cautions;
+        this.followed = followed;
     }
 
     CourseModel of(Course course) {
@@ -53,7 +64,19 @@ final class CourseModels {
                 injuries(course, passes),
                 passes.stream()
                         .mapToDouble(pass -> pass.delayDays() * pass.sharePct() / 100)
-                        .sum());
+                        .sum(),
+                follow(course));
+    }
+
+    /** The season of weeds under a course; what it does not know stands among the cautions. */
+    private @Nullable CourseSeason follow(Course course) {
+        FieldSeason field = followed;
+        if (field == null) {
+            return null;
+        }
+        CourseSeason season = field.course(course);
+        season.notes().stream().filter(note -> !cautions.contains(note)).forEach(cautions::add);
+        return season;
     }
 
     private List<Lot> lots(Course course, List<Pass> passes) {
@@ -165,7 +188,11 @@ final class CourseModels {
                         weed.source(),
                         "density of " + weed.weed() + " on " + field.name());
                 weeds.add(new Weed(
-                        weed.weed(), density, weed.firstPlantLossPct(), weed.mostLossPct(), cuts(weed.weed(), passes)));
+                        weed.weed(),
+                        density,
+                        weed.firstPlantLossPct(),
+                        weed.mostLossPct(),
+                        followed == null ? cuts(weed.weed(), passes) : List.of()));
             }
         }
         return weeds;

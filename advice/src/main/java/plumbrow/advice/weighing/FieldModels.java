@@ -15,6 +15,10 @@ import plumbrow.advice.outlook.OutlookLine;
 import plumbrow.advice.outlook.OutlookQuantity;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.weedseason.FieldSeason;
+import plumbrow.advice.weedseason.SeasonAnswer;
+import plumbrow.advice.weedseason.SeasonLacks;
+import plumbrow.advice.weedseason.WeedSeasons;
 
 /** Boils a field of a season down to what the kernel reads, or says what the season lacks. */
 final class FieldModels {
@@ -58,11 +62,29 @@ final class FieldModels {
         int handling = outlook(OutlookQuantity.HANDLING, 0.0);
         int lag = outlook(OutlookQuantity.GENETIC_LAG, 0.0);
         int delay = outlook(OutlookQuantity.DELAY_LOSS, 0.0);
-        CourseModels reader = new CourseModels(season, field, variables, insects(), cautions);
+        List<CourseModel.Insect> insects = insects();
+        CourseModels reader = new CourseModels(season, field, variables, insects, cautions, season());
         List<CourseModel> models = courses.stream().map(reader::of).toList();
         refuseUnknownChanges();
         return new FieldModel(
                 field, farm, variables.all(), price, yield, handling, lag, delay, tie(), models, List.copyOf(cautions));
+    }
+
+    /** The season of the field's weeds, where there is all that it needs; which way was taken stands among the cautions. */
+    private @Nullable FieldSeason season() {
+        if (WeedSeasons.weeds(season, field).isEmpty()) {
+            return null;
+        }
+        SeasonAnswer answer = WeedSeasons.of(season, field, variables);
+        if (answer instanceof FieldSeason followed) {
+            cautions.add("Weeds are followed day by day through the season: " + followed.climateSource()
+                    + ". Loss per plant differs between sites by a factor of several.");
+            cautions.addAll(followed.cautions());
+            return followed;
+        }
+        cautions.add("Weeds are weighed by what the passes leave, whenever they come up. To follow them day by day there is"
+                + " missing: " + String.join("; ", ((SeasonLacks) answer).missing()) + ".");
+        return null;
     }
 
     private List<CourseModel.Insect> insects() {

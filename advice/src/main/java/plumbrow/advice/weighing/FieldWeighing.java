@@ -28,6 +28,7 @@ final class FieldWeighing {
     private final double[][] margins;
     private final double[] meanMargins;
     private final double[][] sortedMargins;
+    private final SeasonLoads loads;
     private final List<List<Finding>> findings = new ArrayList<>();
     private final List<Standing> standings = new ArrayList<>();
 
@@ -44,7 +45,8 @@ final class FieldWeighing {
         this.margins = new double[courses][source.draws()];
         this.meanMargins = new double[courses];
         this.sortedMargins = new double[courses][];
-        new Kernel(model).run(model.courses(), columns, yields, margins);
+        this.loads = SeasonLoads.of(model.courses(), columns, source.draws());
+        new Kernel(model, loads).run(model.courses(), columns, yields, margins);
         for (int c = 0; c < courses; c++) {
             CourseModel course = model.courses().get(c);
             meanMargins[c] = SortedDraws.mean(margins[c]);
@@ -91,6 +93,7 @@ final class FieldWeighing {
                 : new BreakEvens(
                                 model,
                                 drawn,
+                                loads,
                                 model.courses().get(choice.advised()),
                                 model.courses().get(choice.rival()))
                         .all();

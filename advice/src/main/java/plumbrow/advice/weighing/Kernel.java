@@ -21,7 +21,8 @@ import plumbrow.science.weeds.HyperbolicLoss;
  *                b loss per unit, P untreated pressure (at most its cap), left = Π(1 − cut) over the passes,
  *                u share of plants without the trait, n what their neighbours make up,
  *                T = 1 − Π(1 − mode) over the trait groups, a mode counting its control where it works
- *   weed loss    hyperbola of Σ I·D·left, with the largest A of the weeds that stand
+ *   weed loss    hyperbola of Σ I·D·left, with the largest A of the weeds that stand; where the season of weeds is followed,
+ *                of Σ D·(load of one plant by the season)
  *   delay loss   per day × days, at most 1
  *
  * <p>Plain arrays, nothing made per draw. All courses are worked over one block of draws before the next, so that the
@@ -36,6 +37,7 @@ final class Kernel {
     private static final double[] NOT_ASKED = {};
 
     private final FieldModel model;
+    private SeasonLoads loads;
     private double[] common = NOT_ASKED;
     private double[] through = NOT_ASKED;
     private double[] lotYield = NOT_ASKED;
@@ -45,7 +47,19 @@ final class Kernel {
     private double[][] hits = {};
 
     Kernel(FieldModel model) {
+        this(model, SeasonLoads.NONE);
+    }
+
+    /** @param loads of the courses whose weeds are followed through the season, on the draws that will be run */
+    Kernel(FieldModel model, SeasonLoads loads) {
         this.model = model;
+        this.loads = loads;
+    }
+
+    /** The same kernel with other loads. */
+    Kernel with(SeasonLoads others) {
+        loads = others;
+        return this;
     }
 
     /**
@@ -103,7 +117,7 @@ final class Kernel {
 
     private void block(CourseModel course, double[][] columns, int from, int to, double[] sum) {
         System.arraycopy(columns[model.yield()], from, common, from, to - from);
-        weeds(course.weeds(), columns, from, to, sum);
+        weeds(course, columns, from, to, sum);
         for (Injury injury : course.injuries()) {
             double[] loss = columns[injury.loss()];
             double share = injury.share() / 100;
@@ -186,19 +200,29 @@ final class Kernel {
         }
     }
 
-    private void weeds(List<Weed> weeds, double[][] columns, int from, int to, double[] load) {
+    private void weeds(CourseModel course, double[][] columns, int from, int to, double[] load) {
+        List<Weed> weeds = course.weeds();
+        double[][] followed = loads.of(course);
         if (weeds.isEmpty()) {
             return;
         }
         double most = 0;
         double[] one = load; // the first weed's load is the load so far; each further one is worked beside it
-        for (Weed weed : weeds) {
+        for (int j = 0; j < weeds.size(); j++) {
+            Weed weed = weeds.get(j);
             double[] density = columns[weed.density()];
-            double first = weed.firstPlantLossPct();
-            for (int i = from; i < to; i++) {
-                one[i] = first * density[i];
+            if (followed.length > 0) {
+                double[] each = followed[j];
+                for (int i = from; i < to; i++) {
+                    one[i] = each[i] * density[i];
+                }
+            } else {
+                double first = weed.firstPlantLossPct();
+                for (int i = from; i < to; i++) {
+                    one[i] = first * density[i];
+                }
+                cut(weed.cuts(), columns, from, to, one);
             }
-            cut(weed.cuts(), columns, from, to, one);
             if (one != load) {
                 for (int i = from; i < to; i++) {
                     load[i] += one[i];

@@ -5,9 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import plumbrow.advice.outlook.Law;
+import plumbrow.advice.weedseason.SeasonInputs;
 
 /** The uncertain inputs of one field, each entered once and known by its place. */
-final class Variables {
+final class Variables implements SeasonInputs {
     private final Map<String, Law> changed;
     private final Map<String, Integer> places = new LinkedHashMap<>();
     private final List<Variable> all = new ArrayList<>();
@@ -17,7 +18,8 @@ final class Variables {
     }
 
     /** The place of an input; entered now if it is new, with the law a person changed it to, if he did. */
-    int place(String id, String label, String unit, Law law, String source, String stream) {
+    @Override
+    public int place(String id, String label, String unit, Law law, String source, String stream) {
         return places.computeIfAbsent(id, key -> {
             Law changedLaw = changed.get(id);
             all.add(

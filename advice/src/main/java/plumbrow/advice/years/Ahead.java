@@ -18,7 +18,7 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Band;
-import plumbrow.advice.weighing.CourseSeason;
+import plumbrow.advice.weighing.CourseYears;
 import plumbrow.advice.weighing.SeasonGapException;
 import plumbrow.advice.years.RotationAhead.InsectAhead;
 import plumbrow.advice.years.RotationAhead.Share;
@@ -39,8 +39,8 @@ public final class Ahead {
     private final Field field;
     private final YearsOptions options;
     private final List<Rotation> rotations;
-    private final Map<Rotation.Step, CourseSeason> ready = new HashMap<>();
-    private final List<CourseSeason> courses = new ArrayList<>();
+    private final Map<Rotation.Step, CourseYears> ready = new HashMap<>();
+    private final List<CourseYears> courses = new ArrayList<>();
     private final FieldLook look;
 
     private Ahead(Season season, Field field, List<Rotation> rotations, YearsOptions options) {
@@ -53,7 +53,7 @@ public final class Ahead {
         rotations.forEach(rotation -> steps.addAll(rotation.steps()));
         for (Rotation.Step step : steps) {
             Season seen = StandIn.season(season, field, step);
-            CourseSeason course = CourseSeason.of(
+            CourseYears course = CourseYears.of(
                     seen, seen.field(field.name()).orElseThrow(), step.course(), options.weighing(), source);
             ready.put(step, course);
             courses.add(course);
@@ -109,8 +109,8 @@ public final class Ahead {
                 words.cautions(courses));
     }
 
-    private List<@Nullable CourseSeason> years(Rotation rotation) {
-        List<@Nullable CourseSeason> years = new ArrayList<>();
+    private List<@Nullable CourseYears> years(Rotation rotation) {
+        List<@Nullable CourseYears> years = new ArrayList<>();
         for (int y = 0; y < options.seasons(); y++) {
             years.add(ready.get(rotation.step(y)));
         }

@@ -10,9 +10,10 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.weighing.CourseSeason;
+import plumbrow.advice.weighing.CourseYears;
 import plumbrow.advice.weighing.Odds;
 import plumbrow.advice.weighing.Quantities;
+import plumbrow.advice.weighing.WeedOn;
 
 /** The look ahead in sentences. Never more certain than the draws. */
 final class AheadWords {
@@ -71,7 +72,7 @@ final class AheadWords {
         return all;
     }
 
-    List<String> cautions(List<CourseSeason> courses) {
+    List<String> cautions(List<CourseYears> courses) {
         List<String> all = new ArrayList<>();
         all.add("The current label is the law. Local code and licensed practice decide; resistance is a matter for the county"
                 + " extension office. This is arithmetic, not a forecast: it tells orders of magnitude and directions.");
@@ -84,7 +85,7 @@ final class AheadWords {
         for (WeedLook weed : look.weeds()) {
             if (!weed.notFollowed().isEmpty()) {
                 all.add("Resistance of " + weed.weed() + " to group " + String.join(" and ", weed.notFollowed())
-                        + " is not followed: four sites of action are, those that take most of it.");
+                        + " is not followed: four sites of action are, those of most passes.");
             }
         }
         if (look.insects().stream().anyMatch(insect -> insect.groups().size() > 0)
@@ -106,11 +107,11 @@ final class AheadWords {
     }
 
     /** Weeds against which a course of the rotations does nothing. */
-    private void untouched(List<String> all, List<CourseSeason> courses) {
-        for (CourseSeason course : courses) {
+    private void untouched(List<String> all, List<CourseYears> courses) {
+        for (CourseYears course : courses) {
             String weeds = course.weeds().stream()
-                    .filter(weed -> weed.passes().isEmpty())
-                    .map(CourseSeason.WeedOn::weed)
+                    .filter(weed -> !weed.touched())
+                    .map(WeedOn::weed)
                     .collect(Collectors.joining(" and "));
             if (!weeds.isEmpty()) {
                 all.add(course.course().name() + " has no pass against " + weeds

@@ -8,7 +8,7 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.weighing.CourseSeason;
+import plumbrow.advice.weighing.CourseYears;
 import plumbrow.science.weeds.HyperbolicLoss;
 
 /** A field through the years under any order of the courses it was made for, always on the same draws. */
@@ -19,12 +19,12 @@ final class FieldLook {
     private final List<InsectLook> insects;
 
     /** @param courses all that any order will name */
-    FieldLook(Season season, Field field, List<CourseSeason> courses, YearsOptions options, YearDraws draws) {
+    FieldLook(Season season, Field field, List<CourseYears> courses, YearsOptions options, YearDraws draws) {
         this.options = options;
         this.draws = draws;
         TreeSet<String> weedNames = new TreeSet<>();
         TreeSet<String> insectNames = new TreeSet<>();
-        for (CourseSeason course : courses) {
+        for (CourseYears course : courses) {
             course.weeds().forEach(weed -> weedNames.add(weed.weed()));
             course.lots().forEach(lot -> lot.groups().forEach((insect, groups) -> {
                 if (!groups.isEmpty()) {
@@ -53,16 +53,16 @@ final class FieldLook {
     record Run(double[][] margins, List<WeedRun> weeds, List<InsectRun> insects) {}
 
     /** Runs the years; one without a course leaves everything as it was and earns nothing. */
-    Run run(List<@Nullable CourseSeason> years) {
+    Run run(List<@Nullable CourseYears> years) {
         List<WeedRun> weedRuns = weeds.stream().map(weed -> weed.run(years)).toList();
         List<InsectRun> insectRuns =
                 insects.stream().map(insect -> insect.run(years)).toList();
         double[][] margins = new double[years.size()][];
         for (int y = 0; y < years.size(); y++) {
-            CourseSeason course = years.get(y);
+            CourseYears course = years.get(y);
             margins[y] = course == null
                     ? new double[draws.draws()]
-                    : course.margins(new CourseSeason.Year(
+                    : course.margins(new CourseYears.Year(
                             draws.rows(y),
                             kept(course, weedRuns, y),
                             holds(insectRuns, y),
@@ -71,7 +71,7 @@ final class FieldLook {
         return new Run(margins, weedRuns, insectRuns);
     }
 
-    private double[] kept(CourseSeason course, List<WeedRun> runs, int y) {
+    private double[] kept(CourseYears course, List<WeedRun> runs, int y) {
         double most = weeds.stream()
                 .mapToDouble(weed -> weed.mostLossPct(course))
                 .max()
@@ -91,16 +91,16 @@ final class FieldLook {
         Map<String, double[]> holds = new HashMap<>();
         for (InsectRun run : runs) {
             for (int l = 0; l < run.groups().size(); l++) {
-                holds.put(CourseSeason.key(run.groups().get(l), run.insect()), run.holds()[l][y]);
+                holds.put(CourseYears.key(run.groups().get(l), run.insect()), run.holds()[l][y]);
             }
         }
         return holds;
     }
 
-    private Map<String, Double> pressure(List<@Nullable CourseSeason> years, int y) {
+    private Map<String, Double> pressure(List<@Nullable CourseYears> years, int y) {
         Map<String, Double> shares = new HashMap<>();
-        CourseSeason before = y == 0 ? null : years.get(y - 1);
-        CourseSeason now = years.get(y);
+        CourseYears before = y == 0 ? null : years.get(y - 1);
+        CourseYears now = years.get(y);
         if (before != null && now != null) {
             List<String> waiting = new ArrayList<>(now.insects());
             waiting.removeAll(before.insects());

@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.weighing.CourseSeason;
-import plumbrow.advice.weighing.CourseSeason.LotOf;
-import plumbrow.advice.weighing.CourseSeason.TraitOn;
+import plumbrow.advice.weighing.CourseYears;
+import plumbrow.advice.weighing.CourseYears.LotOf;
+import plumbrow.advice.weighing.CourseYears.TraitOn;
 import plumbrow.science.insects.InsectResistance;
 import plumbrow.science.years.Genotypes;
 import plumbrow.science.years.TraitInsects;
@@ -37,12 +37,12 @@ final class InsectLook {
     private final double[] moving;
     private final List<double[]> rare;
 
-    InsectLook(String insect, String fieldName, List<CourseSeason> courses, YearDraws draws) {
+    InsectLook(String insect, String fieldName, List<CourseYears> courses, YearDraws draws) {
         this.insect = insect;
         this.fieldName = fieldName;
         this.draws = draws;
         TreeSet<String> named = new TreeSet<>();
-        for (CourseSeason course : courses) {
+        for (CourseYears course : courses) {
             course.lots().forEach(lot -> named.addAll(lot.groups().getOrDefault(insect, List.of())));
         }
         groups = named.stream().limit(Genotypes.MOST_GENES).toList();
@@ -78,10 +78,10 @@ final class InsectLook {
         return insect.contains("rootworm");
     }
 
-    InsectRun run(List<@Nullable CourseSeason> years) {
+    InsectRun run(List<@Nullable CourseYears> years) {
         InsectRun run = new InsectRun(insect, groups, years.size(), draws.draws());
         for (int y = 0; y < years.size(); y++) {
-            CourseSeason course = years.get(y);
+            CourseYears course = years.get(y);
             run.aimed()[y] = course != null && course.lots().stream().anyMatch(this::carries);
         }
         double[] cost = draws.of(insect + " on " + fieldName, Assumption.INSECT_COST);
@@ -91,10 +91,10 @@ final class InsectLook {
             Arrays.fill(costs, cost[k]);
             TraitInsects insects = new TraitInsects(costs, COST_OF_ONE_COPY);
             insects.start(start(k));
-            Map<CourseSeason, double[][]> fitness = new IdentityHashMap<>();
+            Map<CourseYears, double[][]> fitness = new IdentityHashMap<>();
             for (int y = 0; y < years.size(); y++) {
                 note(run, insects, years.get(y), y, k);
-                CourseSeason course = years.get(y);
+                CourseYears course = years.get(y);
                 if (course != null && course.insects().contains(insect)) {
                     double[] shares =
                             course.lots().stream().mapToDouble(LotOf::share).toArray();
@@ -112,7 +112,7 @@ final class InsectLook {
         return run;
     }
 
-    private void note(InsectRun run, TraitInsects insects, @Nullable CourseSeason course, int y, int k) {
+    private void note(InsectRun run, TraitInsects insects, @Nullable CourseYears course, int y, int k) {
         for (int l = 0; l < groups.size(); l++) {
             run.frequency()[l][y][k] = insects.frequency(l);
             run.holds()[l][y][k] = 1 - insects.resistantShare(l, dominance[k]);
@@ -153,7 +153,7 @@ final class InsectLook {
                 : (Math.sqrt(dominance * dominance + bend * share) - dominance) / bend;
     }
 
-    private List<TraitLot> lots(CourseSeason course, int k) {
+    private List<TraitLot> lots(CourseYears course, int k) {
         List<TraitLot> lots = new ArrayList<>();
         for (LotOf lot : course.lots()) {
             double[][] survival = new double[groups.size()][];

@@ -10,7 +10,7 @@ import plumbrow.advice.course.Course;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.weighing.CourseSeason;
+import plumbrow.advice.weighing.CourseYears;
 import plumbrow.advice.weighing.LaterCost;
 import plumbrow.advice.weighing.SeasonGapException;
 import plumbrow.advice.weighing.WeighingOptions;
@@ -49,10 +49,10 @@ public record LaterYears(int seasons, double discountPct) implements LaterCost {
     @Override
     public double[][] of(Season season, Field field, WeighingOptions weighing) {
         DrawSource source = new DrawSource(weighing.draws(), weighing.seed());
-        List<CourseSeason> courses = new ArrayList<>();
-        @Nullable CourseSeason baseline = null;
+        List<CourseYears> courses = new ArrayList<>();
+        @Nullable CourseYears baseline = null;
         for (Course course : season.courses(field.name())) {
-            CourseSeason one = CourseSeason.of(season, field, course.name(), weighing, source);
+            CourseYears one = CourseYears.of(season, field, course.name(), weighing, source);
             courses.add(one);
             baseline = course.baseline() ? one : baseline;
         }
@@ -74,8 +74,8 @@ public record LaterYears(int seasons, double discountPct) implements LaterCost {
         return cost;
     }
 
-    private List<@Nullable CourseSeason> years(@Nullable CourseSeason first, CourseSeason after) {
-        List<@Nullable CourseSeason> years = new ArrayList<>(Collections.nCopies(seasons, after));
+    private List<@Nullable CourseYears> years(@Nullable CourseYears first, CourseYears after) {
+        List<@Nullable CourseYears> years = new ArrayList<>(Collections.nCopies(seasons, after));
         years.set(0, first);
         return years;
     }

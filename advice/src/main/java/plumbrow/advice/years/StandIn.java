@@ -95,7 +95,7 @@ final class StandIn {
         List<WeedPressure> weeds = pests.weeds().stream()
                 .map(one -> one.field().equals(field) ? inOtherCrop(pests, one, other) : one)
                 .toList();
-        return new Pests(insects, pests.traitDoubts(), weeds, pests.resistance());
+        return new Pests(insects, pests.traitDoubts(), weeds, pests.resistance(), pests.weedBook());
     }
 
     private static WeedPressure inOtherCrop(Pests pests, WeedPressure weed, String other) {

@@ -15,9 +15,8 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.ProductGroups;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.weighing.CourseSeason;
-import plumbrow.advice.weighing.CourseSeason.PassOnWeed;
-import plumbrow.advice.weighing.CourseSeason.WeedOn;
+import plumbrow.advice.weighing.CourseYears;
+import plumbrow.advice.weighing.WeedOn;
 import plumbrow.science.weeds.HyperbolicLoss;
 import plumbrow.science.years.Genotypes;
 import plumbrow.science.years.Inflow;
@@ -29,8 +28,8 @@ import plumbrow.science.years.WeedResponse;
 /**
  * One weed of a field through the years. A weed of whose seed nothing is known comes each year as thick as this season.
  *
- * <p>Followed are the groups that work on it in some course looked at, those that take most of it first, up to four; not those
- * that the field's plants are known to resist already: what a product does to them stands in the control sheet as it is.
+ * <p>Followed are the groups of passes that take some of it in a course looked at, those of most passes first, up to four; not those
+ * that the field's plants are known to resist already, where the control sheet says what a product does to them as it is.
  */
 final class WeedLook {
     private static final double SQUARE_METRES_PER_ACRE = 4_046.856_422_4;
@@ -42,41 +41,72 @@ final class WeedLook {
     private final @Nullable SeedLife life;
     private final List<String> groups;
     private final List<String> left;
-    private final Map<CourseSeason, WeedOn> under = new IdentityHashMap<>();
-    private final Map<CourseSeason, WeedResponse> responses = new IdentityHashMap<>();
-    private final double[] density;
+    private final Map<CourseYears, Under> under = new IdentityHashMap<>();
+    private final double[] seedlings;
     private final List<Gene> genes;
+
+    /** The weed under a course. */
+    @SuppressWarnings("ArrayRecordComponent") // One number a draw; read only.
+    private record Under(WeedResponse response, double[] untreated, double mostLossPct) {}
 
     /** The draws of a gene. */
     @SuppressWarnings("ArrayRecordComponent") // One number a draw; read only.
     private record Gene(double[] frequency, double[] fold, double[] cost, double[] mutation) {}
 
-    WeedLook(Season season, Field field, String weed, List<CourseSeason> courses, YearDraws draws) {
+    WeedLook(Season season, Field field, String weed, List<CourseYears> courses, YearDraws draws) {
         this.weed = weed;
         this.field = field;
         this.draws = draws;
         this.life = SeedLife.of(weed).orElse(null);
-        for (CourseSeason course : courses) {
-            course.weeds().stream().filter(one -> one.weed().equals(weed)).forEach(one -> under.put(course, one));
-        }
-        List<String> working = life == null ? List.of() : working(season, courses);
+        List<CourseYears> with = courses.stream()
+                .filter(course -> on(course).isPresent())
+                .toList();
+        WeedOn first = on(with.get(0)).orElseThrow();
+        seedlings = first.seedlingsM2();
+        Map<String, Double> known = first.ratedOnSusceptible() ? resisted(season) : Map.of();
+        List<String> working = life == null
+                ? List.of()
+                : working(with, first.ratedOnSusceptible() ? Set.of() : resisted(season).keySet());
         groups = List.copyOf(working.subList(0, Math.min(Genotypes.MOST_GENES, working.size())));
         left = List.copyOf(working.subList(groups.size(), working.size()));
-        under.forEach((course, one) -> responses.put(
-                course, Responses.of(course, one, groups, seeds(course.field()), life == null ? 0 : life.crowdingM2())));
-        density = courses.stream()
-                .map(under::get)
-                .filter(Objects::nonNull)
-                .findFirst()
-                .map(WeedOn::densityM2)
-                .orElseThrow();
-        genes = groups.stream().map(this::gene).toList();
+        for (CourseYears course : with) {
+            WeedOn one = on(course).orElseThrow();
+            under.put(
+                    course,
+                    new Under(
+                            one.response(groups, seeds(course.field()), life == null ? 0 : life.crowdingM2()),
+                            one.untreatedLoad(),
+                            one.mostLossPct()));
+        }
+        genes = groups.stream().map(group -> gene(group, known.get(group))).toList();
     }
 
-    private Gene gene(String group) {
+    private Optional<WeedOn> on(CourseYears course) {
+        return course.weeds().stream().filter(one -> one.weed().equals(weed)).findFirst();
+    }
+
+    /** Groups that the field's plants are known to resist, with the share of plants that do. */
+    private Map<String, Double> resisted(Season season) {
+        Map<String, Double> known = new TreeMap<>();
+        season.pests().resistance().stream()
+                .filter(one -> one.field().equals(field.name()) && one.weed().equals(weed))
+                .forEach(one -> {
+                    Double pct = one.sharePct();
+                    known.merge(ProductGroups.today(one.group()), pct == null ? 1 : pct / 100, Math::max);
+                });
+        return known;
+    }
+
+    /** @param resistant share of the plants that are known to resist the group; null where nobody has said */
+    private Gene gene(String group, @Nullable Double resistant) {
         String name = weed + " and group " + group + " on " + field.name();
+        double[] frequency = draws.of(name, Assumption.HERBICIDE_GENE);
+        if (resistant != null && life != null) {
+            double least = frequency(resistant, life.selfing() / (2 - life.selfing()));
+            frequency = Arrays.stream(frequency).map(rare -> Math.max(rare, least)).toArray();
+        }
         return new Gene(
-                draws.of(name, Assumption.HERBICIDE_GENE),
+                frequency,
                 draws.of(name, Assumption.ONE_COPY),
                 draws.of(name, Assumption.COST),
                 draws.of(name, Assumption.MUTATION));
@@ -101,31 +131,32 @@ final class WeedLook {
         return known == null ? new double[draws.draws()] : draws.of("seed of " + weed, known.seedsIn(grown.crop()));
     }
 
-    /** Groups that take some of it in a course, most first. */
-    private List<String> working(Season season, List<CourseSeason> courses) {
-        Set<String> resisted = season.pests().resistance().stream()
-                .filter(one -> one.field().equals(field.name()) && one.weed().equals(weed))
-                .map(one -> ProductGroups.today(one.group()))
-                .collect(Collectors.toSet());
-        Map<String, Double> taken = new TreeMap<>();
-        for (CourseSeason course : courses) {
-            WeedOn one = under.get(course);
-            for (PassOnWeed pass : one == null ? List.<PassOnWeed>of() : one.passes()) {
-                Optional<Set<String>> of = Responses.groups(course, pass);
-                double mean = 1 - Arrays.stream(pass.left()).average().orElse(1);
-                of.stream()
-                        .flatMap(Set::stream)
-                        .filter(group -> mean > 0 && !resisted.contains(group))
-                        .forEach(group -> taken.merge(group, mean, Math::max));
-            }
+    /** The frequency at which a share of the plants has a resistant copy: (1 − p)²(1 − F) + (1 − p)F = 1 − share. */
+    static double frequency(double share, double inbreeding) {
+        double none = 1 - share;
+        double free = inbreeding == 1
+                ? none
+                : (Math.sqrt(inbreeding * inbreeding + 4 * (1 - inbreeding) * none) - inbreeding)
+                        / (2 * (1 - inbreeding));
+        return 1 - free;
+    }
+
+    /** Groups that take some of it in a course: those of most passes first, of as many in the order of their numbers. */
+    private List<String> working(List<CourseYears> courses, Set<String> without) {
+        Map<String, Integer> times = new TreeMap<>();
+        for (CourseYears course : courses) {
+            on(course).orElseThrow().sites().stream()
+                    .flatMap(Set::stream)
+                    .filter(group -> !without.contains(group))
+                    .forEach(group -> times.merge(group, 1, Integer::sum));
         }
-        List<String> order = new ArrayList<>(taken.keySet());
-        order.sort(Comparator.comparingDouble((String group) -> -taken.get(group)));
+        List<String> order = new ArrayList<>(times.keySet());
+        order.sort(Comparator.comparingInt((String group) -> -times.get(group)));
         return order;
     }
 
     /** Follows it through the years; a year without a course leaves everything as it was. */
-    WeedRun run(List<@Nullable CourseSeason> years) {
+    WeedRun run(List<@Nullable CourseYears> years) {
         WeedRun run = new WeedRun(weed, life != null, groups, years.size(), draws.draws());
         SeedLife known = life;
         if (known == null) {
@@ -143,49 +174,49 @@ final class WeedLook {
         return run;
     }
 
-    private void stay(List<@Nullable CourseSeason> years, WeedRun run, int k) {
+    private void stay(List<@Nullable CourseYears> years, WeedRun run, int k) {
         for (int y = 0; y < years.size(); y++) {
-            run.seedsM2()[y][k] = density[k];
-            CourseSeason course = years.get(y);
+            run.seedsM2()[y][k] = seedlings[k];
+            CourseYears course = years.get(y);
             if (course != null) {
-                WeedResponse response = response(course);
+                Under one = under(course);
                 int row = draws.rows(y)[k];
-                run.loadPct()[y][k] = density[k] * response.load()[0][row];
-                run.lossPct()[y][k] = HyperbolicLoss.ofLoad(run.loadPct()[y][k], mostLossPct(course));
-                run.removedPct()[y][k] = 100 * (1 - response.survive()[0][row]);
+                run.loadPct()[y][k] = seedlings[k] * one.response().load()[0][row];
+                lost(run, one, seedlings[k], y, k);
             }
         }
     }
 
-    private void follow(WeedLife seed, List<@Nullable CourseSeason> years, WeedRun run, int k) {
+    private void lost(WeedRun run, Under one, double up, int y, int k) {
+        double untreated = up * one.untreated()[draws.rows(y)[k]];
+        run.lossPct()[y][k] = HyperbolicLoss.ofLoad(run.loadPct()[y][k], one.mostLossPct());
+        run.removedPct()[y][k] = untreated == 0 ? 100 : 100 * (1 - run.loadPct()[y][k] / untreated);
+    }
+
+    private void follow(WeedLife seed, List<@Nullable CourseYears> years, WeedRun run, int k) {
         WeedBank bank = new WeedBank(genes(k), seed, Inflow.NONE, field.acres() * SQUARE_METRES_PER_ACRE);
-        bank.start(density[k] / seed.germination(), draws.random(weed, k, -1));
+        bank.start(seedlings[k] / seed.germination(), draws.random(weed, k, -1));
         for (int y = 0; y < years.size(); y++) {
             run.seedsM2()[y][k] = bank.seedsM2();
             for (int l = 0; l < groups.size(); l++) {
                 run.resistant()[l][y][k] = bank.resistantShare(l);
             }
-            CourseSeason course = years.get(y);
+            CourseYears course = years.get(y);
             if (course != null) {
-                bank.year(response(course), draws.rows(y)[k], draws.random(weed, k, y));
+                Under one = under(course);
+                bank.year(one.response(), draws.rows(y)[k], draws.random(weed, k, y));
                 run.loadPct()[y][k] = bank.loadPct();
-                run.lossPct()[y][k] = HyperbolicLoss.ofLoad(bank.loadPct(), mostLossPct(course));
-                run.removedPct()[y][k] = bank.upM2() == 0 ? 100 : 100 * (1 - bank.loadPct() / untreated(course, bank));
+                lost(run, one, bank.upM2(), y, k);
             }
         }
     }
 
-    private double untreated(CourseSeason course, WeedBank bank) {
-        WeedOn one = under.get(course);
-        return one == null ? 1 : bank.upM2() * one.firstPlantLossPct();
-    }
-
-    private WeedResponse response(CourseSeason course) {
-        WeedResponse response = responses.get(course);
-        if (response == null) {
+    private Under under(CourseYears course) {
+        Under one = under.get(course);
+        if (one == null) {
             throw new IllegalStateException(weed + " has no response to " + course.course().name());
         }
-        return response;
+        return one;
     }
 
     private List<ResistanceGene> genes(int k) {
@@ -202,8 +233,8 @@ final class WeedLook {
     }
 
     /** The highest loss that the weed goes to in the crop of a course [%]; 0 where it does not stand there. */
-    double mostLossPct(CourseSeason course) {
-        WeedOn one = under.get(course);
+    double mostLossPct(CourseYears course) {
+        Under one = under.get(course);
         return one == null ? 0 : one.mostLossPct();
     }
 }

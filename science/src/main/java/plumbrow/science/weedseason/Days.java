@@ -104,6 +104,11 @@ public final class Days {
         return dayOfYear >= first && dayOfYear < first + count();
     }
 
+    /** Mean air temperature of a day [°C], by its place from the first. */
+    public double airC(int index) {
+        return airC[index];
+    }
+
     double soilC(int index) {
         return soilC[index];
     }

@@ -1,6 +1,7 @@
 package plumbrow.science.weedseason;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Four weeds of the Corn Belt in corn, to plan with where a field has no numbers of its own.
@@ -25,6 +26,18 @@ public final class KnownWeeds {
     private static final double GROWTH_POWER = 1.64;
 
     private KnownWeeds() {}
+
+    /** All of them. */
+    public static List<Species> all() {
+        return List.of(burcucumber(), waterhemp(), giantFoxtail(), lambsquarters());
+    }
+
+    /** By name, capitals ignored. */
+    public static Optional<Species> find(String name) {
+        return all().stream()
+                .filter(weed -> weed.name().equalsIgnoreCase(name.strip()))
+                .findFirst();
+    }
 
     /** Late, viny. */
     public static Species burcucumber() {

@@ -41,4 +41,27 @@ public record Species(
     public Species withBiotypes(List<Biotype> others) {
         return new Species(name, densityM2, shiftDays, emergence, growth, competition, seedSet, shade, depth, others);
     }
+
+    public Species withCompetition(Competition other) {
+        return new Species(name, densityM2, shiftDays, emergence, growth, other, seedSet, shade, depth, biotypes);
+    }
+
+    /** The same numbers under another name. */
+    public Species named(String other) {
+        return new Species(
+                other, densityM2, shiftDays, emergence, growth, competition, seedSet, shade, depth, biotypes);
+    }
+
+    /** Share of its seedlings that would live if nothing were done, its flush on time [-]. */
+    public double livingShare(Days days, Crop crop) {
+        double[] up = emergence.byDay(days);
+        double came = 0;
+        double live = 0;
+        for (int i = 0; i < up.length; i++) {
+            double today = up[i] - (i == 0 ? 0 : up[i - 1]);
+            came += today;
+            live += today * shade.live(crop, days.first() + i);
+        }
+        return came == 0 ? 0 : live / came;
+    }
 }

@@ -23,19 +23,25 @@ public final class SeasonResponse {
      */
     public static WeedResponse of(
             WeedSeason season, int place, List<Integer> groups, double[][] columns, int draws, int daysEach) {
-        int biotypes = 1 << groups.size();
-        double[][] survive = new double[biotypes][];
-        double[][] seeds = new double[biotypes][];
-        double[][] load = new double[biotypes][];
+        List<Set<Integer>> resists = IntStream.range(0, 1 << groups.size())
+                .mapToObj(b -> IntStream.range(0, groups.size())
+                        .filter(l -> (b >> l & 1) == 1)
+                        .mapToObj(groups::get)
+                        .collect(Collectors.toSet()))
+                .toList();
+        return ofBiotypes(season, place, resists, columns, draws, daysEach);
+    }
+
+    /** The same with what each biotype resists said one by one, in the order of their numbers. */
+    public static WeedResponse ofBiotypes(
+            WeedSeason season, int place, List<Set<Integer>> resists, double[][] columns, int draws, int daysEach) {
+        double[][] survive = new double[resists.size()][];
+        double[][] seeds = new double[resists.size()][];
+        double[][] load = new double[resists.size()][];
         Species weed = season.species().get(place);
-        for (int b = 0; b < biotypes; b++) {
-            int biotype = b;
-            Set<Integer> resists = IntStream.range(0, groups.size())
-                    .filter(l -> (biotype >> l & 1) == 1)
-                    .mapToObj(groups::get)
-                    .collect(Collectors.toSet());
-            SeasonLoss loss = SeasonLoss.of(
-                    with(season, place, one(weed, resists)), columns, draws, daysEach);
+        for (int b = 0; b < survive.length; b++) {
+            SeasonLoss loss =
+                    SeasonLoss.of(with(season, place, one(weed, resists.get(b))), columns, draws, daysEach);
             survive[b] = loss.survivorsM2()[place];
             seeds[b] = loss.seedsM2()[place];
             load[b] = loss.loadPct()[place];

@@ -7,36 +7,26 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.gates.ProductGroups;
 import plumbrow.advice.outlook.Column;
 import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.weedseason.CourseSeason;
 
 /**
  * One course of a field, to be reckoned again for other years: with other draws of what each year brings anew, other weeds and
  * other insects. Its money is that of {@link Kernel}.
  */
-public final class CourseSeason {
+public final class CourseYears {
     private final FieldModel model;
     private final CourseModel course;
     private final Season season;
     private final double[][] columns;
     private final Kernel kernel;
-
-    /** What a pass does to a weed: the share it leaves, draw by draw. */
-    @SuppressWarnings("ArrayRecordComponent") // One number a draw; read only.
-    public record PassOnWeed(String product, double[] left) {}
-
-    /** A weed of the field under this course. */
-    @SuppressWarnings("ArrayRecordComponent") // One number a draw; read only.
-    public record WeedOn(
-            String weed,
-            double[] densityM2,
-            double firstPlantLossPct,
-            double mostLossPct,
-            List<PassOnWeed> passes) {}
 
     /**
      * A trait group of the course against an insect.
@@ -69,7 +59,7 @@ public final class CourseSeason {
     public record Year(
             int[] row, double[] keptFromWeeds, Map<String, double[]> traitHolds, Map<String, Double> pressure) {}
 
-    private CourseSeason(Season season, FieldModel model, CourseModel course, DrawSource source) {
+    private CourseYears(Season season, FieldModel model, CourseModel course, DrawSource source) {
         this.season = season;
         this.model = model;
         this.course = course;
@@ -84,13 +74,13 @@ public final class CourseSeason {
      *
      * @throws SeasonGapException where the season lacks what weighing needs
      */
-    public static CourseSeason of(
+    public static CourseYears of(
             Season season, Field field, String course, WeighingOptions options, DrawSource source) {
         FieldModel model = FieldModels.of(season, field, options.changed());
         return model.courses().stream()
                 .filter(one -> one.course().name().equals(course))
                 .findFirst()
-                .map(one -> new CourseSeason(season, model, one, source))
+                .map(one -> new CourseYears(season, model, one, source))
                 .orElseThrow(() -> new SeasonGapException(
                         field.name() + " has no course '" + course + "'; its courses are "
                                 + String.join(
@@ -124,34 +114,51 @@ public final class CourseSeason {
         return model.cautions();
     }
 
-    /** The weeds of the field, with what each pass leaves of them in the order of the passes. */
+    /** The weeds of the field under the course. */
     public List<WeedOn> weeds() {
-        return course.weeds().stream().map(this::weed).toList();
+        CourseSeason followed = course.season();
+        List<WeedOn> weeds = new ArrayList<>();
+        for (int j = 0; j < course.weeds().size(); j++) {
+            CourseModel.Weed weed = course.weeds().get(j);
+            weeds.add(
+                    followed == null
+                            ? byPasses(weed)
+                            : new WeedBySeason(
+                                    followed, j, columns[weed.density()], weed.mostLossPct(), columns));
+        }
+        return weeds;
     }
 
-    private WeedOn weed(CourseModel.Weed weed) {
-        List<String> products = course.course().passes().stream()
+    private WeedOn byPasses(CourseModel.Weed weed) {
+        List<Pass> rated = course.course().passes().stream()
                 .sorted(Comparator.comparingInt(Pass::number))
-                .filter(pass -> pass.product() != null && pass.rate() != null)
-                .map(pass -> String.valueOf(pass.product()))
-                .filter(product -> !season.shelf().controls(product, weed.name()).isEmpty())
+                .filter(pass -> pass.product() != null
+                        && pass.rate() != null
+                        && !season.shelf()
+                                .controls(String.valueOf(pass.product()), weed.name())
+                                .isEmpty())
                 .toList();
-        List<PassOnWeed> passes = new ArrayList<>();
+        List<WeedByPasses.OnePass> passes = new ArrayList<>();
         for (int i = 0; i < weed.cuts().size(); i++) {
-            double[] left = new double[columns[0].length];
-            Arrays.fill(left, 1);
-            for (CourseModel.Term term : weed.cuts().get(i).terms()) {
-                double[] control = columns[term.control()];
-                for (int k = 0; k < left.length; k++) {
-                    left[k] -= term.weight() * control[k];
-                }
-            }
-            passes.add(new PassOnWeed(
-                    products.get(i),
-                    Arrays.stream(left).map(one -> Math.max(0, one)).toArray()));
+            passes.add(new WeedByPasses.OnePass(
+                    ProductGroups.of(season.shelf(), String.valueOf(rated.get(i).product()))
+                            .orElse(Set.of()),
+                    left(weed.cuts().get(i))));
         }
-        return new WeedOn(
+        return new WeedByPasses(
                 weed.name(), columns[weed.density()], weed.firstPlantLossPct(), weed.mostLossPct(), passes);
+    }
+
+    private double[] left(CourseModel.Cut cut) {
+        double[] left = new double[columns[0].length];
+        Arrays.fill(left, 1);
+        for (CourseModel.Term term : cut.terms()) {
+            double[] control = columns[term.control()];
+            for (int k = 0; k < left.length; k++) {
+                left[k] -= term.weight() * control[k];
+            }
+        }
+        return Arrays.stream(left).map(share -> Math.max(0, share)).toArray();
     }
 
     /** Insects that press on the field. */

@@ -1,0 +1,18 @@
+package plumbrow.advice.weeds;
+
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.outlook.Law;
+
+/**
+ * When the crop of a field is up and closed, and how late its sprayer comes.
+ *
+ * @param up day on which it is up; null to reckon it from the seed pass by degree days
+ * @param closed day on which its leaves meet between the rows; null to reckon it
+ * @param daysLate days by which a spray after planting comes later than planned
+ */
+public record CropTiming(
+        String field, @Nullable LocalDate up, @Nullable LocalDate closed, Law daysLate, String source) {
+    /** How late a sprayer comes where nobody says otherwise. Common practice, no source. */
+    public static final Law USUALLY_LATE = new Law.Pert(0, 1, 6);
+}

@@ -1,0 +1,15 @@
+package plumbrow.advice.weedseason;
+
+import java.time.LocalDate;
+import java.time.Month;
+
+/** Days of a year of 365, as the weed season counts them: 29 February falls together with 28 February. */
+final class DayOfYear {
+    private DayOfYear() {}
+
+    static int of(LocalDate date) {
+        boolean past = date.isLeapYear() && date.getMonth().compareTo(Month.FEBRUARY) > 0
+                || date.isLeapYear() && date.getMonth() == Month.FEBRUARY && date.getDayOfMonth() == 29;
+        return date.getDayOfYear() - (past ? 1 : 0);
+    }
+}

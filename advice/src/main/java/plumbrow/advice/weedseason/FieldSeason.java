@@ -1,0 +1,148 @@
+package plumbrow.advice.weedseason;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.gates.Ingredient;
+import plumbrow.advice.outlook.Law;
+import plumbrow.advice.pests.KnownResistance;
+import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.season.Season;
+import plumbrow.science.weedseason.Competition;
+import plumbrow.science.weedseason.Crop;
+import plumbrow.science.weedseason.Species;
+
+/** The season of weeds on one field: climate, weeds and their uncertain inputs, to be run under any course. */
+public final class FieldSeason implements SeasonAnswer {
+    private static final Law USUAL_SHIFT = new Law.Pert(-10, 0, 10);
+    private static final Law BORROWED_SHIFT = new Law.Pert(-20, 0, 20);
+
+    private final Season season;
+    private final Field field;
+    private final FieldClimate climate;
+    private final SeasonInputs inputs;
+    private final List<FieldWeed> weeds;
+
+    FieldSeason(Season season, Field field, FieldClimate climate, SeasonInputs inputs) {
+        this.season = season;
+        this.field = field;
+        this.climate = climate;
+        this.inputs = inputs;
+        this.weeds = WeedSeasons.weeds(season, field).stream().map(this::weed).toList();
+    }
+
+    /**
+     * The season under a course of this field, one of the season's or one just thought of.
+     *
+     * @throws IllegalArgumentException with a sentence, where the course lacks what the season needs
+     */
+    public CourseSeason course(Course course) {
+        List<String> gaps = CourseGaps.of(season, field, course, Optional.of(climate));
+        if (!gaps.isEmpty()) {
+            throw new IllegalArgumentException("The weeds of " + field.name() + " can't be followed under '"
+                    + course.name() + "': missing is " + String.join("; ", gaps) + ".");
+        }
+        Crop crop = CropDays.of(climate, field, CourseGaps.typed(season, field), course)
+                .orElseThrow();
+        return new CoursePasses(season, field, climate, inputs, weeds, course, crop).season();
+    }
+
+    /** Where the days come from. */
+    public String climateSource() {
+        return climate.source();
+    }
+
+    /** Sentences to stand beside everything that comes of it: what is borrowed, resistant or dug. */
+    public List<String> cautions() {
+        List<String> cautions = new ArrayList<>();
+        for (FieldWeed weed : weeds) {
+            if (weed.borrowed()) {
+                cautions.add("How " + weed.name() + " comes up and grows is borrowed from " + weed.as()
+                        + ": its flush is taken as up to 20 days early or late.");
+            }
+        }
+        resistance().forEach(known -> cautions.add(resistant(known)));
+        cautions.addAll(FloorCheck.sentences(season.pests().weedBook(), field.name()));
+        return cautions;
+    }
+
+    private static String resistant(KnownResistance known) {
+        Double share = known.sharePct();
+        return (share == null
+                        ? "All " + known.weed() + " here is taken to resist group " + known.group()
+                                + ", since nobody has counted"
+                        : plumbrow.science.figure.Numbers.plain(share) + " % of the " + known.weed()
+                                + " here is taken to resist group " + known.group())
+                + " (" + known.source() + "): a share counted in the field would settle it.";
+    }
+
+    private List<KnownResistance> resistance() {
+        return season.pests().resistance().stream()
+                .filter(known -> known.field().equals(field.name())
+                        && weeds.stream().anyMatch(weed -> weed.name().equals(known.weed())))
+                .toList();
+    }
+
+    private FieldWeed weed(WeedPressure pressure) {
+        Species known = WeedSeasons.species(season, pressure.weed()).orElseThrow();
+        Competition grown = known.competition();
+        Species species = known.named(pressure.weed())
+                .withCompetition(new Competition(
+                        pressure.firstPlantLossPct(),
+                        pressure.mostLossPct(),
+                        grown.perDay(),
+                        grown.halfDays(),
+                        grown.slope()));
+        boolean borrowed = !known.name().equalsIgnoreCase(pressure.weed());
+        int density = inputs.place(
+                "density: " + pressure.weed(),
+                "density of " + pressure.weed() + " if nothing is done",
+                "plants/m²",
+                pressure.densityPerSquareMetre(),
+                pressure.source(),
+                "density of " + pressure.weed() + " on " + field.name());
+        int shift = inputs.place(
+                "shift: " + pressure.weed(),
+                "days by which " + pressure.weed() + " comes up late",
+                "days",
+                borrowed ? BORROWED_SHIFT : USUAL_SHIFT,
+                borrowed
+                        ? "borrowed from " + known.name() + " and widened; common practice, no source"
+                        : "common practice, no source",
+                "flush of " + pressure.weed() + " on " + field.name());
+        return new FieldWeed(pressure, species, known.name(), density, shift, biotypes(pressure.weed()));
+    }
+
+    /** Plants by what they resist: what is typed for one group is taken as independent of what is typed for another. */
+    private List<FieldWeed.ResistantPlants> biotypes(String weed) {
+        List<FieldWeed.ResistantPlants> plants = new ArrayList<>();
+        plants.add(new FieldWeed.ResistantPlants(1, Set.of()));
+        for (KnownResistance known : season.pests().resistance()) {
+            if (known.field().equals(field.name()) && known.weed().equals(weed)) {
+                Double typed = known.sharePct();
+                plants = split(plants, Ingredient.sameSite(known.group()), typed == null ? 1 : typed / 100);
+            }
+        }
+        return List.copyOf(plants);
+    }
+
+    private static List<FieldWeed.ResistantPlants> split(
+            List<FieldWeed.ResistantPlants> plants, String group, double share) {
+        List<FieldWeed.ResistantPlants> all = new ArrayList<>();
+        for (FieldWeed.ResistantPlants one : plants) {
+            Set<String> more = new TreeSet<>(one.groups());
+            more.add(group);
+            if (share < 1) {
+                all.add(new FieldWeed.ResistantPlants(one.share() * (1 - share), one.groups()));
+            }
+            if (share > 0) {
+                all.add(new FieldWeed.ResistantPlants(one.share() * share, more));
+            }
+        }
+        return all;
+    }
+}

@@ -1,0 +1,255 @@
+package plumbrow.advice.weedseason;
+
+import java.time.LocalDate;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.course.Pass;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.quantity.Amount;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.ActiveContent;
+import plumbrow.advice.weeds.Timing;
+import plumbrow.science.weedseason.Chemistry;
+import plumbrow.science.weedseason.LeafResponse;
+import plumbrow.science.weedseason.Post;
+import plumbrow.science.weedseason.Residual;
+import plumbrow.science.weedseason.SoilResponse;
+import plumbrow.science.weedseason.Uncertain;
+
+/**
+ * A herbicide pass as the engine knows it: on soil, on leaves, or both, by the ratings that exist.
+ *
+ * A rating of the product, or published for its active ingredients together, is one pass. Where only single active
+ * ingredients are rated, each is a pass of its own: that what they let through multiplies is independence, an assumption.
+ *
+ * ED50 on soil from control p seen d days after a rate R: R·2^(−d/DT50)·((1 − p)/p)^(1/3); slope 3 is usual (weeds.md 4.2),
+ * on leaves 2.5 and the power of height 1.2 (weeds.md 8). A spray misses 2 plants in 100: common practice, no source.
+ */
+final class HerbicidePasses {
+    private static final double SOIL_SLOPE = 3;
+    private static final double LEAF_SLOPE = 2.5;
+    private static final double HEIGHT_POWER = 1.2;
+    private static final double MISSED = .02;
+    private static final double HOURS_UNTIL_WORKED_IN = 2;
+
+    /** Rain within days that puts all of it to work [mm], where the days have their rain (weeds.md 4.2). */
+    private static final double RAIN_NEED_MM = 20;
+
+    private final Season season;
+    private final FieldClimate climate;
+    private final SeasonInputs inputs;
+    private final List<FieldWeed> weeds;
+    private final List<EngineColumn> columns;
+    private final List<String> notes;
+    private final RatingBook ratings;
+    private final Groups groups = new Groups();
+
+    HerbicidePasses(
+            Season season,
+            Field field,
+            FieldClimate climate,
+            SeasonInputs inputs,
+            List<FieldWeed> weeds,
+            List<EngineColumn> columns,
+            List<String> notes) {
+        this.season = season;
+        this.climate = climate;
+        this.inputs = inputs;
+        this.weeds = weeds;
+        this.columns = columns;
+        this.notes = notes;
+        this.ratings = new RatingBook(season, field);
+    }
+
+    Groups groups() {
+        return groups;
+    }
+
+    List<MadePass> of(Pass pass, int day, Uncertain daysLate) {
+        String product = Objects.requireNonNull(pass.product());
+        List<String> actives = season.shelf().actives(product).stream()
+                .map(ActiveContent::ingredient)
+                .toList();
+        Boolean[] rated = new Boolean[weeds.size()];
+        java.util.Arrays.fill(rated, false);
+        List<MadePass> made = new ArrayList<>();
+        for (Timing timing : Timing.values()) {
+            List<@Nullable FoundRating> whole = new ArrayList<>();
+            for (FieldWeed weed : weeds) {
+                whole.add(ratings.own(product, weed, timing, Objects.requireNonNull(pass.rate()))
+                        .or(() -> ratings.published(product, actives, weed, timing))
+                        .orElse(null));
+            }
+            add(made, pass, day, daysLate, timing, product, actives, whole, rated);
+            if (actives.size() > 1) {
+                for (String active : actives) {
+                    List<@Nullable FoundRating> single = new ArrayList<>();
+                    for (int j = 0; j < weeds.size(); j++) {
+                        single.add(
+                                whole.get(j) != null
+                                        ? null
+                                        : ratings.published(product, List.of(active), weeds.get(j), timing)
+                                                .orElse(null));
+                    }
+                    add(made, pass, day, daysLate, timing, product + " (" + active + ")", List.of(active), single, rated);
+                }
+            }
+        }
+        for (int j = 0; j < rated.length; j++) {
+            if (!rated[j]) {
+                note("How " + product + " works on " + weeds.get(j).name()
+                        + " is unknown: it is counted as not working. Enter a rating in the sheet ratings.");
+            }
+        }
+        return made;
+    }
+
+    private void note(String sentence) {
+        if (!notes.contains(sentence)) {
+            notes.add(sentence);
+        }
+    }
+
+    private void add(
+            List<MadePass> made,
+            Pass pass,
+            int day,
+            Uncertain daysLate,
+            Timing timing,
+            String name,
+            List<String> actives,
+            List<@Nullable FoundRating> found,
+            Boolean[] rated) {
+        if (found.stream().allMatch(Objects::isNull)) {
+            return;
+        }
+        Amount rate = Objects.requireNonNull(pass.rate());
+        int group = groups.number(sites(actives));
+        if (timing == Timing.SOIL) {
+            Optional<Chemistry> chemistry = Chemistries.ofLongest(actives);
+            if (chemistry.isEmpty()) {
+                note("Half-life, Koc, solubility or vapour pressure of what is in " + name
+                        + " is unknown: its control in the soil is not counted.");
+                return;
+            }
+            List<SoilResponse> responses = new ArrayList<>();
+            for (int j = 0; j < found.size(); j++) {
+                FoundRating one = found.get(j);
+                rated[j] |= one != null;
+                responses.add(one == null ? SoilResponse.none() : soil(one, rate, chemistry.get(), name, j));
+            }
+            made.add(new MadePass(
+                    pass.number(),
+                    new Residual(
+                            name,
+                            day,
+                            daysLate,
+                            group,
+                            rate.inBase(),
+                            chemistry.get(),
+                            RAIN_NEED_MM,
+                            rain(Objects.requireNonNull(pass.date())),
+                            HOURS_UNTIL_WORKED_IN,
+                            responses)));
+            return;
+        }
+        List<LeafResponse> responses = new ArrayList<>();
+        for (int j = 0; j < found.size(); j++) {
+            FoundRating one = found.get(j);
+            rated[j] |= one != null;
+            responses.add(one == null ? LeafResponse.none() : leaf(one, rate, name, j));
+        }
+        made.add(new MadePass(
+                pass.number(), new Post(name, day, daysLate, group, rate.inBase(), MISSED, responses)));
+    }
+
+    private static Set<String> sites(List<String> actives) {
+        Set<String> sites = new TreeSet<>();
+        for (String active : actives) {
+            List<String> known = Chemistries.groups(active);
+            if (known.isEmpty()) {
+                return Set.of();
+            }
+            sites.addAll(known);
+        }
+        return sites;
+    }
+
+    private Optional<Uncertain> rain(LocalDate date) {
+        if (climate.months().isEmpty()) {
+            return Optional.empty();
+        }
+        String month = date.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+        int place = inputs.place(
+                "rain: " + month,
+                "days until rain puts a soil herbicide of " + month + " to work",
+                "days",
+                climate.rainAfter(date.getMonthValue()),
+                climate.source(),
+                "rain of " + month + " by " + climate.source());
+        return Optional.of(CoursePasses.drawn(columns, new EngineColumn.Times(place, 1)));
+    }
+
+    private SoilResponse soil(FoundRating rating, Amount rate, Chemistry chemistry, String name, int weed) {
+        double seen = rated(rating, rate, name) * Math.pow(2, -rating.seenDays() / chemistry.halfLifeDays());
+        double likely = held(rating.likely());
+        if (likely == 0) {
+            return SoilResponse.none();
+        }
+        return new SoilResponse(
+                seen * Math.pow((1 - likely) / likely, 1 / SOIL_SLOPE),
+                SOIL_SLOPE,
+                doubt(rating, likely, name, weed, Timing.SOIL));
+    }
+
+    private LeafResponse leaf(FoundRating rating, Amount rate, String name, int weed) {
+        double likely = held(rating.likely());
+        if (likely == 0) {
+            return LeafResponse.none();
+        }
+        LeafResponse seen = LeafResponse.seen(
+                likely * 100, rated(rating, rate, name), LEAF_SLOPE, rating.heightCm(), HEIGHT_POWER);
+        return new LeafResponse(
+                seen.ed50(),
+                seen.slope(),
+                seen.referenceCm(),
+                seen.heightPower(),
+                doubt(rating, likely, name, weed, Timing.LEAF));
+    }
+
+    /** The rate a rating holds for; where the label's rate isn't on file, that of the pass is taken as the labelled one. */
+    private double rated(FoundRating rating, Amount rate, String name) {
+        Amount known = rating.rate();
+        if (known != null && known.comparableWith(rate)) {
+            return known.inBase();
+        }
+        note("The labelled rate of " + name + " is not on file: the rate of the pass is taken as it.");
+        return rate.inBase();
+    }
+
+    private static double held(double likely) {
+        return Math.min(EngineColumn.MOST_CONTROL, Math.max(0, likely));
+    }
+
+    private Uncertain doubt(FoundRating rating, double likely, String name, int weed, Timing timing) {
+        String on = weeds.get(weed).name() + ", " + timing.word();
+        Amount rate = rating.rate();
+        String at = rate == null ? "" : " at " + rate.text() + "/ac";
+        int place = inputs.place(
+                "rating: " + name + " on " + on + (rate == null ? "" : " at " + rate.text()),
+                "control of " + weeds.get(weed).name() + " by " + name + at
+                        + (timing == Timing.SOIL ? " in the soil" : " on leaves"),
+                "share",
+                rating.law(),
+                rating.source(),
+                "rating " + name + " on " + on + (rate == null ? "" : " at " + rate.text()));
+        return CoursePasses.drawn(columns, new EngineColumn.Odds(place, likely));
+    }
+}

@@ -1,0 +1,43 @@
+package plumbrow.advice.weedseason;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import plumbrow.advice.outlook.DrawSource;
+import plumbrow.advice.outlook.Law;
+
+/** The uncertain inputs of a weed season reckoned by itself. Their draws are those that the weighing takes. */
+public final class OwnInputs implements SeasonInputs {
+    private final Map<String, Integer> places = new LinkedHashMap<>();
+    private final List<Input> all = new ArrayList<>();
+
+    /**
+     * An input.
+     *
+     * @param id its name within the field
+     * @param law how it is spread, in its unit
+     * @param source who says so
+     */
+    public record Input(String id, String label, String unit, Law law, String source, String stream) {}
+
+    @Override
+    public int place(String id, String label, String unit, Law law, String source, String stream) {
+        return places.computeIfAbsent(id, key -> {
+            all.add(new Input(id, label, unit, law, source, stream));
+            return all.size() - 1;
+        });
+    }
+
+    /** All entered so far, by their places. */
+    public List<Input> all() {
+        return List.copyOf(all);
+    }
+
+    /** A row of draws for each input entered so far. */
+    public double[][] draws(DrawSource source) {
+        return all.stream()
+                .map(input -> source.column(input.stream(), input.law()).values())
+                .toArray(double[][]::new);
+    }
+}

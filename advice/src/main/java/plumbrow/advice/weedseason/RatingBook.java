@@ -1,0 +1,145 @@
+package plumbrow.advice.weedseason;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.outlook.Law;
+import plumbrow.advice.quantity.Amount;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.LabelUse;
+import plumbrow.advice.weeds.Timing;
+import plumbrow.advice.weeds.WeedRating;
+import plumbrow.science.figure.Numbers;
+import plumbrow.science.reference.EfficacyGuide;
+import plumbrow.science.reference.Rating;
+import plumbrow.science.reference.Ratings;
+
+/**
+ * Finds the rating of a product or of its active ingredients on a weed: the adviser's own before what is published.
+ *
+ * Published ratings hold for susceptible plants at the labelled rate and size: taken as seen at the middle of the label's
+ * rates. Several are kept as their spread. A single mean is widened by 10 points down and 5 up, one from another crop or
+ * another weed again (common practice, no source). A row that gives only the best mean is no expected value and is left out.
+ */
+final class RatingBook {
+    private static final double CM_PER_INCH = 2.54;
+    private static final double MEAN_DOWN = .1;
+    private static final double MEAN_UP = .05;
+    private static final double MOST = .99;
+    private static final List<String> ON_SOIL = List.of("pre-emergence", "preplant-incorporated");
+    private static final List<String> ON_LEAVES = List.of("post-emergence", "burndown");
+
+    private final Season season;
+    private final Field field;
+
+    RatingBook(Season season, Field field) {
+        this.season = season;
+        this.field = field;
+    }
+
+    /** The adviser's own rating of a product, the one nearest in rate; of several at that rate the first. */
+    Optional<FoundRating> own(String product, FieldWeed weed, Timing timing, Amount rate) {
+        return season.pests().weedBook().ratings().stream()
+                .filter(row -> row.product().equals(product)
+                        && row.weed().equalsIgnoreCase(weed.name())
+                        && row.timing() == timing
+                        && row.rate().comparableWith(rate))
+                .min(Comparator.comparingDouble((WeedRating row) ->
+                        Math.abs(Math.log(row.rate().inBase() / Math.max(1e-12, rate.inBase())))))
+                .map(RatingBook::found);
+    }
+
+    private static FoundRating found(WeedRating row) {
+        Double height = row.heightIn();
+        Integer days = row.seenDays();
+        boolean borrowed = row.asFor() != null;
+        return new FoundRating(
+                borrowed ? FoundRating.widened(row.control()) : row.control(),
+                row.rate(),
+                height == null ? FoundRating.USUAL_HEIGHT_CM : height * CM_PER_INCH,
+                days == null ? FoundRating.USUAL_DAYS : days,
+                row.basis().word() + ": " + row.source()
+                        + (borrowed ? "; borrowed, as for " + row.asFor() + ", and widened" : ""));
+    }
+
+    /** What is published on exactly these active ingredients together. */
+    Optional<FoundRating> published(String product, List<String> actives, FieldWeed weed, Timing timing) {
+        for (String name : weed.borrowed() ? List.of(weed.name(), weed.as()) : List.of(weed.name())) {
+            for (String word : timing == Timing.SOIL ? ON_SOIL : ON_LEAVES) {
+                Ratings ratings = EfficacyGuide.packed()
+                        .ratings(actives, name, word, field.crop().word());
+                boolean elsewhere = ratings.onSusceptible().isEmpty();
+                List<Rating> rows = (elsewhere ? ratings.elsewhere() : ratings.onSusceptible())
+                        .stream()
+                                .filter(row ->
+                                        !row.onResistantPlants() && row.lowPercent().isPresent())
+                                .toList();
+                if (!rows.isEmpty()) {
+                    boolean borrowed = elsewhere || !name.equalsIgnoreCase(weed.name());
+                    return Optional.of(found(product, rows, borrowed, elsewhere, name, weed));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private FoundRating found(
+            String product, List<Rating> rows, boolean borrowed, boolean elsewhere, String name, FieldWeed weed) {
+        double low = 1;
+        double high = 0;
+        double sum = 0;
+        for (Rating row : rows) {
+            double from = row.lowPercent().orElseThrow() / 100;
+            double to = row.highPercent() / 100;
+            low = Math.min(low, from == to ? from - MEAN_DOWN : from);
+            high = Math.max(high, from == to ? to + MEAN_UP : to);
+            sum += (from + to) / 2;
+        }
+        Law law = new Law.Pert(
+                Math.max(0, low), Math.min(MOST, sum / rows.size()), Math.min(1, Math.max(high, low + MEAN_UP)));
+        List<String> words = new ArrayList<>();
+        words.add(rows.size() == 1
+                ? "published: " + rows.get(0).origin().source()
+                : rows.size() + " published ratings, the first " + rows.get(0).origin().source());
+        if (elsewhere) {
+            words.add("seen in another crop, so widened");
+        }
+        if (!name.equalsIgnoreCase(weed.name())) {
+            words.add("borrowed, as for " + name + ", and widened");
+        }
+        words.add("for susceptible plants at the labelled rate and size");
+        double height = rows.stream()
+                .flatMapToDouble(row -> row.tallestInches().stream())
+                .map(inches -> inches * CM_PER_INCH)
+                .average()
+                .orElse(FoundRating.USUAL_HEIGHT_CM);
+        return new FoundRating(
+                borrowed ? FoundRating.widened(law) : law,
+                labelled(product),
+                height,
+                FoundRating.USUAL_DAYS,
+                String.join("; ", words));
+    }
+
+    /** The middle of the label's rates. */
+    private @org.jspecify.annotations.Nullable Amount labelled(String product) {
+        LabelUse use = season.shelf().labelUse(product, field.crop()).orElse(null);
+        if (use == null) {
+            return null;
+        }
+        Amount low = use.lowRate();
+        Amount high = use.highRate();
+        if (low == null || high == null || !low.comparableWith(high)) {
+            return high == null ? low : high;
+        }
+        return new Amount((low.in(high.unit()).value() + high.value()) / 2, high.unit());
+    }
+
+    static String percent(Law law) {
+        return law instanceof Law.Pert pert
+                ? Numbers.fixed(pert.low() * 100, 0) + " to " + Numbers.fixed(pert.high() * 100, 0) + " %"
+                : Numbers.fixed(plumbrow.advice.outlook.Chances.of(law).mean() * 100, 0) + " %";
+    }
+}

@@ -1,0 +1,14 @@
+package plumbrow.advice.weedseason;
+
+import plumbrow.advice.outlook.Law;
+
+/** Where the uncertain inputs of a weed season are entered, each once, and known by its place. */
+public interface SeasonInputs {
+    /**
+     * The place of an input; entered now if it is new.
+     *
+     * @param id its name within the field
+     * @param stream the name its draws come from: the same on every field that shares it
+     */
+    int place(String id, String label, String unit, Law law, String source, String stream);
+}

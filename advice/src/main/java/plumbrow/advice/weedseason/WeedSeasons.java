@@ -1,0 +1,68 @@
+package plumbrow.advice.weedseason;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.weeds.LikeWeed;
+import plumbrow.science.weedseason.KnownWeeds;
+import plumbrow.science.weedseason.Species;
+
+/** Says whether the weeds of a field can be followed day by day, and makes it so. */
+public final class WeedSeasons {
+    private WeedSeasons() {}
+
+    /** The weeds of a field, in the order of the season. */
+    public static List<WeedPressure> weeds(Season season, Field field) {
+        return season.pests().weeds().stream()
+                .filter(weed -> weed.field().equals(field.name()))
+                .toList();
+    }
+
+    /**
+     * The season of weeds of a field, under any course.
+     *
+     * @param inputs where its uncertain inputs are entered; left untouched where something is missing
+     */
+    public static SeasonAnswer of(Season season, Field field, SeasonInputs inputs) {
+        List<String> missing = new ArrayList<>();
+        List<WeedPressure> weeds = weeds(season, field);
+        if (weeds.isEmpty()) {
+            missing.add("a weed in the weeds sheet");
+        }
+        for (WeedPressure weed : weeds) {
+            if (species(season, weed.weed()).isEmpty()) {
+                missing.add("which known weed " + weed.weed() + " is like (sheet like_weeds; known are " + known() + ")");
+            }
+        }
+        Optional<FieldClimate> climate =
+                FieldClimate.of(season.pests().weedBook(), field);
+        if (climate.isEmpty()) {
+            missing.add("its climate, twelve months (sheet climate), or its days (sheet weather_days)");
+        }
+        List<Course> courses = season.courses(field.name());
+        for (Course course : courses) {
+            missing.addAll(CourseGaps.of(season, field, course, climate));
+        }
+        if (!missing.isEmpty() || climate.isEmpty()) {
+            return new SeasonLacks(missing.stream().distinct().toList());
+        }
+        return new FieldSeason(season, field, climate.get(), inputs);
+    }
+
+    /** The numbers of a weed: its own, or those of the weed it is said to be like. */
+    static Optional<Species> species(Season season, String weed) {
+        return KnownWeeds.find(weed).or(() -> season.pests().weedBook().likes().stream()
+                .filter(like -> like.weed().equalsIgnoreCase(weed))
+                .findFirst()
+                .map(LikeWeed::as)
+                .flatMap(KnownWeeds::find));
+    }
+
+    private static String known() {
+        return String.join(", ", KnownWeeds.all().stream().map(Species::name).toList());
+    }
+}
