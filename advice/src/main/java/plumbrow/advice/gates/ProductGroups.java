@@ -1,16 +1,40 @@
 package plumbrow.advice.gates;
 
 import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import plumbrow.advice.shelf.ActiveContent;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.ProductKind;
+import plumbrow.advice.shelf.Shelf;
 
 /** The groups of action that products of one kind hold, as far as the reference data know them. */
-final class ProductGroups {
+public final class ProductGroups {
     private ProductGroups() {}
+
+    /** The groups of a product by the numbers of today; empty where its content or the group of a part is not known. */
+    public static Optional<Set<String>> of(Shelf shelf, String product) {
+        return of(shelf.actives(product));
+    }
+
+    static Optional<Set<String>> of(List<ActiveContent> contents) {
+        List<Ingredient> ingredients = contents.stream()
+                .map(content -> Ingredient.of(content.ingredient()))
+                .toList();
+        return ingredients.isEmpty()
+                        || ingredients.stream().anyMatch(one -> one.groups().isEmpty())
+                ? Optional.empty()
+                : Optional.of(
+                        ingredients.stream().flatMap(one -> one.groups().stream()).collect(Collectors.toSet()));
+    }
+
+    /** The number that a group of action has today: 7, 8 and 16 were retired in 2020. */
+    public static String today(String group) {
+        return Ingredient.sameSite(group);
+    }
 
     static Set<String> of(Case at, Collection<String> products, ProductKind kind) {
         return products.stream()

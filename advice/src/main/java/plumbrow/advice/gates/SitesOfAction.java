@@ -79,13 +79,7 @@ final class SitesOfAction extends Question {
 
     /** The groups of a product; null where the book or the reference data don't tell them all. */
     private static @Nullable Set<String> groups(Case at, String product) {
-        List<Ingredient> ingredients = at.index().actives(product).stream()
-                .map(content -> Ingredient.of(content.ingredient()))
-                .toList();
-        return ingredients.isEmpty()
-                        || ingredients.stream().anyMatch(one -> one.groups().isEmpty())
-                ? null
-                : ingredients.stream().flatMap(one -> one.groups().stream()).collect(Collectors.toSet());
+        return ProductGroups.of(at.index().actives(product)).orElse(null);
     }
 
     private Finding judge(String weed, List<Works> works, Set<String> resisted, boolean doubtful) {

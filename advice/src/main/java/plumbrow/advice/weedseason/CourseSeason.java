@@ -2,6 +2,8 @@ package plumbrow.advice.weedseason;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import plumbrow.advice.course.Course;
 import plumbrow.science.weedseason.Biotype;
@@ -14,6 +16,8 @@ import plumbrow.science.weedseason.SeasonTrace;
 import plumbrow.science.weedseason.Species;
 import plumbrow.science.weedseason.Uncertain;
 import plumbrow.science.weedseason.WeedSeason;
+import plumbrow.science.years.SeasonResponse;
+import plumbrow.science.years.WeedResponse;
 
 /**
  * The season of a field's weeds under one course. Draws come in as a row for each of the field's inputs, by its place.
@@ -158,6 +162,46 @@ public final class CourseSeason {
             }
         }
         return all;
+    }
+
+    /** Whether some pass does something to a weed. */
+    public boolean touches(int weed) {
+        return made.stream().anyMatch(pass -> pass.touches(weed));
+    }
+
+    /** Sites of action of the passes that do something to a weed, pass by pass; a pass of unknown site is left out. */
+    public List<Set<String>> sites(int weed) {
+        return made.stream()
+                .filter(pass -> pass.touches(weed))
+                .map(MadePass::pass)
+                .map(pass -> pass instanceof Residual soil
+                        ? groups.sites(soil.group())
+                        : pass instanceof Post post ? groups.sites(post.group()) : Set.<String>of())
+                .filter(sites -> !sites.isEmpty())
+                .toList();
+    }
+
+    /**
+     * What becomes of one seedling of a weed, draw by draw, by what it resists: bit l of a biotype's number says that the l-th of
+     * these groups does not kill it.
+     */
+    public WeedResponse response(int weed, List<String> resisted, double[][] drawn, int draws) {
+        List<Set<Integer>> biotypes = new ArrayList<>();
+        for (int b = 0; b < 1 << resisted.size(); b++) {
+            int biotype = b;
+            biotypes.add(groups.resisted(IntStream.range(0, resisted.size())
+                    .filter(l -> (biotype >> l & 1) == 1)
+                    .mapToObj(resisted::get)
+                    .collect(Collectors.toSet())));
+        }
+        return SeasonResponse.ofBiotypes(
+                alone(weed, biotypes(weed), Uncertain.known(1)), 0, biotypes, columns(drawn), draws, 1);
+    }
+
+    /** Competitive load [%] of one seedling/m² of a weed that no pass touches, draw by draw. */
+    public double[] untreatedLoad(int weed, double[][] drawn, int draws) {
+        WeedSeason alone = alone(weed, List.of(Biotype.susceptible()), Uncertain.known(1));
+        return SeasonLoss.of(alone.with(List.of()), columns(drawn), draws).loadPct()[0];
     }
 
     /** Competitive load of a weed in each draw for one plant/m² that would stand if nothing were done [%]. */

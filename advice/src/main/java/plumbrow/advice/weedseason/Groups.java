@@ -21,6 +21,11 @@ final class Groups {
         return known.indexOf(groups);
     }
 
+    /** The groups of a number; empty where they are unknown. */
+    Set<String> sites(int number) {
+        return known.get(number);
+    }
+
     /** Numbers of the sets that plants resist. */
     Set<Integer> resisted(Set<String> byPlants) {
         return IntStream.range(0, known.size())

@@ -42,7 +42,10 @@ public final class Adviser {
 
     private static FieldAdvice weigh(
             Season season, Gates gates, Field field, WeighingOptions options, DrawSource source) {
-        FieldModel model = FieldModels.of(season, field, options.changed());
+        FieldModel thisSeason = FieldModels.of(season, field, options.changed());
+        LaterCost later = options.later();
+        FieldModel model =
+                later == null ? thisSeason : thisSeason.withLater(later, later.of(season, field, options));
         return new FieldWeighing(season, gates, model, source, options.seed()).advice();
     }
 

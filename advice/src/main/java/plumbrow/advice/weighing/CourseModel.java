@@ -18,7 +18,9 @@ import plumbrow.advice.weedseason.CourseSeason;
  * @param injuries crop injuries of its passes
  * @param delayDays days its passes set the crop back [d]
  * @param season the season of weeds under it, weed by weed as in {@code weeds}; null where weeds go by what passes leave
+ * @param laterUsdPerAcre what it costs in later years, draw by draw [$/ac]; empty where only this season counts
  */
+@SuppressWarnings("ArrayRecordComponent") // One number a draw; read only.
 record CourseModel(
         Course course,
         double costUsdPerAcre,
@@ -28,7 +30,34 @@ record CourseModel(
         List<Weed> weeds,
         List<Injury> injuries,
         double delayDays,
-        @Nullable CourseSeason season) {
+        @Nullable CourseSeason season,
+        double[] laterUsdPerAcre) {
+    private static final double[] THIS_SEASON = {};
+
+    /** A course of which only this season counts. */
+    CourseModel(
+            Course course,
+            double costUsdPerAcre,
+            List<CostLine> costs,
+            List<Lot> lots,
+            List<Insect> insects,
+            List<Weed> weeds,
+            List<Injury> injuries,
+            double delayDays,
+            @Nullable CourseSeason season) {
+        this(course, costUsdPerAcre, costs, lots, insects, weeds, injuries, delayDays, season, THIS_SEASON);
+    }
+
+    CourseModel withLater(double[] usdPerAcre) {
+        return new CourseModel(
+                course, costUsdPerAcre, costs, lots, insects, weeds, injuries, delayDays, season, usdPerAcre);
+    }
+
+    /** The same course on ground without weeds. */
+    CourseModel withoutWeeds() {
+        return new CourseModel(
+                course, costUsdPerAcre, costs, lots, insects, List.of(), injuries, delayDays, null, laterUsdPerAcre);
+    }
 
     /** Places of the inputs that stand in its own terms, some of them more than once. */
     IntStream places() {

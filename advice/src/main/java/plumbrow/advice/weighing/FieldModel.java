@@ -2,6 +2,7 @@ package plumbrow.advice.weighing;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 
@@ -22,6 +23,16 @@ record FieldModel(
         double tie,
         List<CourseModel> courses,
         List<String> cautions) {
+
+    /** The same field with what each of its courses costs in later years. */
+    FieldModel withLater(LaterCost later, double[][] usdPerAcre) {
+        List<CourseModel> counted = IntStream.range(0, courses.size())
+                .mapToObj(c -> courses.get(c).withLater(usdPerAcre[c]))
+                .toList();
+        List<String> said = Stream.concat(cautions.stream(), Stream.of(later.says())).toList();
+        return new FieldModel(
+                field, farm, variables, price, yield, handling, geneticLag, delayLoss, tie, counted, said);
+    }
 
     /** Places of the inputs that the margin of a course is made of, some of them more than once. */
     IntStream inputs(CourseModel course) {

@@ -14,7 +14,7 @@ import plumbrow.science.weeds.HyperbolicLoss;
 /**
  * Yield and margin of a course, draw by draw: the arithmetic of the weighing, and the only place it stands.
  *
- *   margin = (price·share − handling)·yield − cost·costShare
+ *   margin = (price·share − handling)·yield − cost·costShare − later
  *   yield  = Σ lots w·{ attainable·stand·Π insects(1 − loss)·(1 − Lweed)·Π(1 − Linjury)·(1 − Ldelay) + gain − lag·years }
  *
  *   insect loss  b·P·left·[ u·(1 − n) + (1 − u)·(1 − T) ], at most 1
@@ -108,6 +108,10 @@ final class Kernel {
         for (int i = from; i < to; i++) {
             sum[i] = Math.max(0, sum[i]);
             margin[i] = (price[i] * share - handling[i]) * sum[i] - cost;
+        }
+        double[] later = course.laterUsdPerAcre();
+        for (int i = from; i < to && later.length > 0; i++) {
+            margin[i] -= later[i];
         }
     }
 

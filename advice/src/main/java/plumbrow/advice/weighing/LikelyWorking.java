@@ -1,5 +1,6 @@
 package plumbrow.advice.weighing;
 
+import static plumbrow.science.figure.Numbers.inBrackets;
 import static plumbrow.science.figure.Numbers.plain;
 
 import java.util.ArrayList;
@@ -11,6 +12,7 @@ import plumbrow.advice.weighing.CourseModel.Lot;
 import plumbrow.advice.weighing.CourseModel.Mode;
 import plumbrow.advice.weighing.CourseModel.Term;
 import plumbrow.advice.weighing.CourseModel.Weed;
+import plumbrow.science.chance.SortedDraws;
 import plumbrow.science.figure.Step;
 import plumbrow.science.figure.Working;
 import plumbrow.science.weeds.HyperbolicLoss;
@@ -181,6 +183,17 @@ final class LikelyWorking {
         return loss / 100;
     }
 
+    private double later() {
+        double[] draws = course.laterUsdPerAcre();
+        return draws.length == 0
+                ? 0
+                : working.step(
+                        "cost in later years",
+                        "mean of the draws: seed left in the soil and resistance selected, in money of this season",
+                        SortedDraws.mean(draws),
+                        "$/ac");
+    }
+
     private void money(double yield) {
         double share = model.farm().cropShare();
         double gross = working.step(
@@ -205,10 +218,12 @@ final class LikelyWorking {
                         : "the lines above together × " + plain(costShare * 100) + " % cost share",
                 course.costUsdPerAcre() * costShare,
                 "$/ac");
+        double later = later();
         working.step(
                 "margin at the mean of every input",
-                plain(gross) + " − " + plain(handling) + " − " + plain(cost),
-                gross - handling - cost,
+                plain(gross) + " − " + plain(handling) + " − " + plain(cost)
+                        + (later == 0 ? "" : " − " + inBrackets(later)),
+                gross - handling - cost - later,
                 "$/ac",
                 "margin-gain");
     }

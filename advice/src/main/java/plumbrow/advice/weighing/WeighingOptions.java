@@ -1,6 +1,7 @@
 package plumbrow.advice.weighing;
 
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import plumbrow.advice.outlook.Law;
 
 /**
@@ -10,11 +11,22 @@ import plumbrow.advice.outlook.Law;
  * @param seed from which all draws come: same season, seed and draws give the same advice to the bit
  * @param threads number of fields weighed at once, at least 1; changes the time, never the answer
  * @param changed uncertain inputs set otherwise than the season says, by the id of {@link UncertainInput}
+ * @param later what a course costs in the years after it, taken off its margin; null counts this season alone
  */
-public record WeighingOptions(int draws, long seed, int threads, Map<String, Law> changed) {
+public record WeighingOptions(
+        int draws,
+        long seed,
+        int threads,
+        Map<String, Law> changed,
+        @Nullable LaterCost later) {
     /** What is used where nobody says otherwise. */
     public static final WeighingOptions DEFAULT =
             new WeighingOptions(10_000, 20_260_401L, Runtime.getRuntime().availableProcessors(), Map.of());
+
+    /** This season alone. */
+    public WeighingOptions(int draws, long seed, int threads, Map<String, Law> changed) {
+        this(draws, seed, threads, changed, null);
+    }
 
     public WeighingOptions {
         if (draws < 100 || draws > 1_000_000) {
@@ -27,18 +39,22 @@ public record WeighingOptions(int draws, long seed, int threads, Map<String, Law
     }
 
     public WeighingOptions withDraws(int number) {
-        return new WeighingOptions(number, seed, threads, changed);
+        return new WeighingOptions(number, seed, threads, changed, later);
     }
 
     public WeighingOptions withSeed(long number) {
-        return new WeighingOptions(draws, number, threads, changed);
+        return new WeighingOptions(draws, number, threads, changed, later);
     }
 
     public WeighingOptions withThreads(int number) {
-        return new WeighingOptions(draws, seed, number, changed);
+        return new WeighingOptions(draws, seed, number, changed, later);
     }
 
     public WeighingOptions withChanged(Map<String, Law> laws) {
-        return new WeighingOptions(draws, seed, threads, laws);
+        return new WeighingOptions(draws, seed, threads, laws, later);
+    }
+
+    public WeighingOptions withLater(LaterCost cost) {
+        return new WeighingOptions(draws, seed, threads, changed, cost);
     }
 }

@@ -13,6 +13,8 @@ import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.Adviser;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.WeighingOptions;
+import plumbrow.advice.years.LaterYears;
+import plumbrow.advice.years.YearsOptions;
 import plumbrow.app.command.said.AdviceWords;
 import plumbrow.app.json.Json;
 
@@ -38,6 +40,18 @@ final class WeighCommand implements Callable<Integer> {
 
     @Option(names = "--threads", paramLabel = "T", description = "Fields weighed at once; changes the time alone.")
     private @Nullable Integer threads;
+
+    @Option(
+            names = "--years",
+            paramLabel = "N",
+            description = "Count what each course leaves for the seasons after this one: N seasons with it, 2 to 20.")
+    private @Nullable Integer years;
+
+    @Option(
+            names = "--discount",
+            paramLabel = "PCT",
+            description = "What a dollar loses in a year, with --years; else 5 percent (common practice, no source).")
+    private double discountPct = YearsOptions.DISCOUNT_PCT;
 
     @Option(names = "--json", description = "Answer as JSON.")
     private boolean json;
@@ -73,7 +87,10 @@ final class WeighCommand implements Callable<Integer> {
         try {
             Integer asked = threads;
             WeighingOptions options = WeighingOptions.DEFAULT.withDraws(draws).withSeed(seed);
-            return asked == null ? options : options.withThreads(asked);
+            Integer seasons = years;
+            WeighingOptions counted =
+                    seasons == null ? options : options.withLater(new LaterYears(seasons, discountPct));
+            return asked == null ? counted : counted.withThreads(asked);
         } catch (IllegalArgumentException range) {
             throw new BadInputException(String.valueOf(range.getMessage()));
         }

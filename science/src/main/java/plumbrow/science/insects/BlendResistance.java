@@ -67,7 +67,13 @@ public final class BlendResistance {
 
     /** W_g of a genotype in a blend with moving larvae. */
     public static double fitness(double refugeShare, double onTrait, double movingShare, double doseShare) {
-        double settled = InsectResistance.fitness(refugeShare, 1, onTrait);
+        return fitness(refugeShare, 1, onTrait, movingShare, doseShare);
+    }
+
+    /** The same where plants without the trait cost a genotype part of its fitness. */
+    public static double fitness(
+            double refugeShare, double inRefuge, double onTrait, double movingShare, double doseShare) {
+        double settled = InsectResistance.fitness(refugeShare, inRefuge, onTrait);
         double firstPlant = refugeShare + (1 - refugeShare) * Math.pow(onTrait, doseShare);
         return (1 - movingShare) * settled + movingShare * firstPlant * settled;
     }

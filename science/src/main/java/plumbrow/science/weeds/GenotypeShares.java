@@ -55,12 +55,23 @@ public final class GenotypeShares {
 
     private GenotypeShares() {}
 
+    /** Share of plants with so many resistant copies, 0 to 2, at a frequency of the gene and an inbreeding. */
+    public static double of(int copies, double frequency, double inbreeding) {
+        double p = frequency;
+        return switch (copies) {
+            case 0 -> (1 - p) * (1 - p) * (1 - inbreeding) + (1 - p) * inbreeding;
+            case 1 -> 2 * p * (1 - p) * (1 - inbreeding);
+            case 2 -> p * p * (1 - inbreeding) + p * inbreeding;
+            default -> throw new IllegalArgumentException(copies + " copies of a gene; expected 0, 1 or 2");
+        };
+    }
+
     private static Outputs solve(Given given, Working working) {
         double p = given.number("frequency");
         double inbreeding = given.number("inbreeding");
         double two = working.line(
                 "two copies",
-                p * p * (1 - inbreeding) + p * inbreeding,
+                of(2, p, inbreeding),
                 "",
                 "{}² × (1 − {}) + {} × {}",
                 p,
@@ -68,7 +79,7 @@ public final class GenotypeShares {
                 p,
                 inbreeding);
         double one = working.line(
-                "one copy", 2 * p * (1 - p) * (1 - inbreeding), "", "2 × {} × (1 − {}) × (1 − {})", p, p, inbreeding);
+                "one copy", of(1, p, inbreeding), "", "2 × {} × (1 − {}) × (1 − {})", p, p, inbreeding);
         double resist = given.word("gene").equals("dominant")
                 ? working.line("resist", two + one, "", "{} + {}", two, one)
                 : two;

@@ -29,7 +29,17 @@ public final class Seedbank {
     public static double next(
             double seeds, double germination, double survival, double fecundity, double mortality, double crowding) {
         double plants = plants(seeds, germination, survival);
-        return seeds * (1 - germination) * (1 - mortality) + plants * fecundity / (1 + crowding * plants);
+        return kept(seeds, germination, mortality) + crowded(plants * fecundity, plants, crowding);
+    }
+
+    /** S·(1 − g)·(1 − m): old seed that lies there next spring [seeds/m²]. */
+    public static double kept(double seeds, double germination, double mortality) {
+        return seeds * (1 - germination) * (1 - mortality);
+    }
+
+    /** Seed/(1 + a·p): what plants shed where they crowd, from what as many would shed alone [seeds/m²]. */
+    public static double crowded(double alone, double plants, double crowding) {
+        return alone / (1 + crowding * plants);
     }
 
     /** s*, the share of seedlings that may set seed without the bank growing, at most 1. */

@@ -1,0 +1,268 @@
+package plumbrow.advice.weighing;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.course.Pass;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.gates.ProductGroups;
+import plumbrow.advice.outlook.Column;
+import plumbrow.advice.outlook.DrawSource;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.weedseason.CourseSeason;
+
+/**
+ * One course of a field, to be reckoned again for other years: with other draws of what each year brings anew, other weeds and
+ * other insects. Its money is that of {@link Kernel}.
+ */
+public final class CourseYears {
+    private final FieldModel model;
+    private final CourseModel course;
+    private final Season season;
+    private final double[][] columns;
+    private final Kernel kernel;
+
+    /**
+     * A trait group of the course against an insect.
+     *
+     * @param control share of the injury it prevents where it works, draw by draw
+     * @param works 1 in the draws in which it works at the start, else 0; ones where nobody doubts it
+     * @param ifFailed share it prevents where it has failed
+     */
+    @SuppressWarnings("ArrayRecordComponent") // One number a draw; read only.
+    public record TraitOn(String group, String insect, double[] control, double[] works, double ifFailed) {}
+
+    /**
+     * A seed lot of the course.
+     *
+     * @param share of the field's acres
+     * @param unprotected share of its plants without the trait
+     * @param groups trait groups by the insect they are aimed at
+     */
+    public record LotOf(double share, double unprotected, Map<String, List<String>> groups) {}
+
+    /**
+     * What is otherwise in a later year.
+     *
+     * @param row for each draw, the draw whose price, yield, weather and pressure this year takes
+     * @param keptFromWeeds share of the yield that weeds leave, draw by draw
+     * @param traitHolds share of a trait group's control that is left, draw by draw, by {@link #key}
+     * @param pressure share of its untreated pressure with which an insect comes
+     */
+    @SuppressWarnings("ArrayRecordComponent") // One number a draw; read only.
+    public record Year(
+            int[] row, double[] keptFromWeeds, Map<String, double[]> traitHolds, Map<String, Double> pressure) {}
+
+    private CourseYears(Season season, FieldModel model, CourseModel course, DrawSource source) {
+        this.season = season;
+        this.model = model;
+        this.course = course;
+        this.columns = Arrays.stream(FieldWeighing.drawn(model, source))
+                .map(Column::values)
+                .toArray(double[][]::new);
+        this.kernel = new Kernel(model);
+    }
+
+    /**
+     * Makes a course ready. The draws are those of the weighing with the same options.
+     *
+     * @throws SeasonGapException where the season lacks what weighing needs
+     */
+    public static CourseYears of(
+            Season season, Field field, String course, WeighingOptions options, DrawSource source) {
+        FieldModel model = FieldModels.of(season, field, options.changed());
+        return model.courses().stream()
+                .filter(one -> one.course().name().equals(course))
+                .findFirst()
+                .map(one -> new CourseYears(season, model, one, source))
+                .orElseThrow(() -> new SeasonGapException(
+                        field.name() + " has no course '" + course + "'; its courses are "
+                                + String.join(
+                                        ", ",
+                                        model.courses().stream()
+                                                .map(one -> one.course().name())
+                                                .toList())
+                                + "."));
+    }
+
+    /** How a trait group on an insect is named in {@link Year#traitHolds}. */
+    public static String key(String group, String insect) {
+        return group + " on " + insect;
+    }
+
+    public Course course() {
+        return course.course();
+    }
+
+    public Field field() {
+        return model.field();
+    }
+
+    /** The season it was made from. */
+    public Season season() {
+        return season;
+    }
+
+    /** What counted in reading the season, in sentences. */
+    public List<String> cautions() {
+        return model.cautions();
+    }
+
+    /** The weeds of the field under the course. */
+    public List<WeedOn> weeds() {
+        CourseSeason followed = course.season();
+        List<WeedOn> weeds = new ArrayList<>();
+        for (int j = 0; j < course.weeds().size(); j++) {
+            CourseModel.Weed weed = course.weeds().get(j);
+            weeds.add(
+                    followed == null
+                            ? byPasses(weed)
+                            : new WeedBySeason(
+                                    followed, j, columns[weed.density()], weed.mostLossPct(), columns));
+        }
+        return weeds;
+    }
+
+    private WeedOn byPasses(CourseModel.Weed weed) {
+        List<Pass> rated = course.course().passes().stream()
+                .sorted(Comparator.comparingInt(Pass::number))
+                .filter(pass -> pass.product() != null
+                        && pass.rate() != null
+                        && !season.shelf()
+                                .controls(String.valueOf(pass.product()), weed.name())
+                                .isEmpty())
+                .toList();
+        List<WeedByPasses.OnePass> passes = new ArrayList<>();
+        for (int i = 0; i < weed.cuts().size(); i++) {
+            passes.add(new WeedByPasses.OnePass(
+                    ProductGroups.of(season.shelf(), String.valueOf(rated.get(i).product()))
+                            .orElse(Set.of()),
+                    left(weed.cuts().get(i))));
+        }
+        return new WeedByPasses(
+                weed.name(), columns[weed.density()], weed.firstPlantLossPct(), weed.mostLossPct(), passes);
+    }
+
+    private double[] left(CourseModel.Cut cut) {
+        double[] left = new double[columns[0].length];
+        Arrays.fill(left, 1);
+        for (CourseModel.Term term : cut.terms()) {
+            double[] control = columns[term.control()];
+            for (int k = 0; k < left.length; k++) {
+                left[k] -= term.weight() * control[k];
+            }
+        }
+        return Arrays.stream(left).map(share -> Math.max(0, share)).toArray();
+    }
+
+    /** Insects that press on the field. */
+    public List<String> insects() {
+        return course.insects().stream().map(CourseModel.Insect::name).toList();
+    }
+
+    public List<LotOf> lots() {
+        return course.lots().stream()
+                .map(lot -> {
+                    Map<String, List<String>> groups = new LinkedHashMap<>();
+                    for (int j = 0; j < course.insects().size(); j++) {
+                        groups.put(
+                                course.insects().get(j).name(),
+                                lot.modes().get(j).stream()
+                                        .map(CourseModel.Mode::group)
+                                        .toList());
+                    }
+                    return new LotOf(lot.share(), lot.unprotected(), groups);
+                })
+                .toList();
+    }
+
+    /** A trait group on an insect, where a lot of the course carries it. */
+    public Optional<TraitOn> trait(String group, String insect) {
+        for (CourseModel.Lot lot : course.lots()) {
+            for (int j = 0; j < course.insects().size(); j++) {
+                if (course.insects().get(j).name().equals(insect)) {
+                    for (CourseModel.Mode mode : lot.modes().get(j)) {
+                        if (mode.group().equals(group)) {
+                            return Optional.of(trait(mode, insect));
+                        }
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private TraitOn trait(CourseModel.Mode mode, String insect) {
+        double[] works = new double[columns[0].length];
+        Arrays.fill(works, 1);
+        return new TraitOn(
+                mode.group(),
+                insect,
+                columns[mode.control()],
+                mode.works() < 0 ? works : columns[mode.works()],
+                mode.ifFailed());
+    }
+
+    /** Margins of the course in another year, one a draw [$/ac]. */
+    public double[] margins(Year year) {
+        double[][] changed = columns.clone();
+        for (int place = 0; place < changed.length; place++) {
+            if (model.variables().get(place).byYear()) {
+                changed[place] = taken(columns[place], year.row());
+            }
+        }
+        changed[model.yield()] = times(changed[model.yield()], year.keptFromWeeds());
+        for (CourseModel.Insect insect : course.insects()) {
+            double share = year.pressure().getOrDefault(insect.name(), 1.0);
+            if (share != 1) {
+                changed[insect.pressure()] = Arrays.stream(changed[insect.pressure()])
+                        .map(pressure -> pressure * share)
+                        .toArray();
+            }
+        }
+        for (CourseModel.Lot lot : course.lots()) {
+            for (int j = 0; j < course.insects().size(); j++) {
+                for (CourseModel.Mode mode : lot.modes().get(j)) {
+                    hold(mode, course.insects().get(j).name(), year, changed);
+                }
+            }
+        }
+        double[] margins = new double[columns[0].length];
+        kernel.run(course.withoutWeeds(), changed, new double[0], margins);
+        return margins;
+    }
+
+    /** A trait that resistance has worn: what is left of its control stands for whether it works. */
+    private void hold(CourseModel.Mode mode, String insect, Year year, double[][] changed) {
+        double[] holds = year.traitHolds().get(key(mode.group(), insect));
+        if (holds != null) {
+            changed[mode.control()] = times(columns[mode.control()], holds);
+            if (mode.works() >= 0) {
+                changed[mode.works()] = new double[holds.length];
+                Arrays.fill(changed[mode.works()], 1);
+            }
+        }
+    }
+
+    private static double[] taken(double[] values, int[] row) {
+        double[] taken = new double[values.length];
+        for (int k = 0; k < taken.length; k++) {
+            taken[k] = values[row[k]];
+        }
+        return taken;
+    }
+
+    private static double[] times(double[] values, double[] shares) {
+        double[] product = new double[values.length];
+        for (int k = 0; k < product.length; k++) {
+            product[k] = values[k] * shares[k];
+        }
+        return product;
+    }
+}

@@ -1,0 +1,81 @@
+package plumbrow.advice.years;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.weighing.SeasonGapException;
+
+/**
+ * Courses that follow each other year by year and then begin again; one course alone is repeated.
+ *
+ * @param steps at least one
+ */
+public record Rotation(List<Step> steps) {
+    private static final String ELSEWHERE = ": ";
+
+    /**
+     * One year of it.
+     *
+     * @param from the field whose course it is; another field's stands in for a crop that this one has no course for
+     */
+    public record Step(String from, String course) {}
+
+    public Rotation {
+        steps = List.copyOf(steps);
+        if (steps.isEmpty()) {
+            throw new IllegalArgumentException("a rotation has at least one course");
+        }
+    }
+
+    /** A course of the field, every year. */
+    public static Rotation repeated(Course course) {
+        return new Rotation(List.of(new Step(course.field(), course.name())));
+    }
+
+    /**
+     * Courses as a person names them: a course of this field by its name, one of another field as "Field: Course".
+     *
+     * @throws SeasonGapException where there is no such course
+     */
+    public static Rotation named(Season season, Field field, List<String> names) {
+        List<Step> steps = new ArrayList<>();
+        for (String name : names) {
+            steps.add(step(season, field, name.strip()));
+        }
+        return new Rotation(steps);
+    }
+
+    private static Step step(Season season, Field field, String name) {
+        if (has(season, field.name(), name)) {
+            return new Step(field.name(), name);
+        }
+        for (Field other : season.fields()) {
+            String start = other.name() + ELSEWHERE;
+            if (name.startsWith(start) && has(season, other.name(), name.substring(start.length()))) {
+                return new Step(other.name(), name.substring(start.length()));
+            }
+        }
+        throw new SeasonGapException("There is no course '" + name + "' on " + field.name() + "; its courses are "
+                + season.courses(field.name()).stream().map(Course::name).collect(Collectors.joining("; "))
+                + ". A course of another field is named with that field: 'Field: Course'.");
+    }
+
+    private static boolean has(Season season, String field, String course) {
+        return season.courses(field).stream().anyMatch(one -> one.name().equals(course));
+    }
+
+    /** The step of a year counted from 0. */
+    Step step(int year) {
+        return steps.get(year % steps.size());
+    }
+
+    /** "A, then B"; the courses of other fields with theirs. */
+    public String words(Field field) {
+        return steps.stream()
+                .map(step -> step.from().equals(field.name()) ? step.course() : step.from() + ELSEWHERE + step.course())
+                .collect(Collectors.joining("; then "));
+    }
+}
