@@ -146,7 +146,7 @@ final class StandIn {
                 season.pests(),
                 season.courses(),
                 season.outlook(),
-                new Ground(ground.surveyed(), ground.features(), ground.alsoIn(), nextCrops),
+                new Ground(ground.looked(), ground.features(), ground.alsoIn(), nextCrops),
                 season.work());
     }
 }
