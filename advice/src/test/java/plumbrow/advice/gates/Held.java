@@ -13,6 +13,8 @@ import plumbrow.advice.field.Texture;
 
 /** What must hold of any gates in any season. Told of a list of gates, so that a faulty one can be held to it too. */
 final class Held {
+    private static final List<Texture> TEXTURES = List.of(Texture.values());
+
     private Held() {}
 
     /** One edit made, looked at and undone by what runs it. */
@@ -57,7 +59,7 @@ final class Held {
         second.field = LabelEdits.with(
                 LabelEdits.with(acres(second.field, 1 - share), "state", other.state()), "county", other.county());
         second.field = LabelEdits.with(
-                second.field, "texture", Texture.values()[random.nextInt(Texture.values().length)]);
+                second.field, "texture", TEXTURES.get(random.nextInt(TEXTURES.size())));
         second.alsoIn.clear();
         List<Feature> farther = new ArrayList<>();
         for (Feature feature : second.features) {
