@@ -1,6 +1,7 @@
 package plumbrow.advice.check;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -41,7 +42,7 @@ public record CourseCheck(Field field, Course course, List<Finding> findings) {
         return count(findings, standing);
     }
 
-    /** The findings by who is protected: the law first, and only those of whom something is said. */
+    /** The findings by who is protected: the one worst off first, else the law, people, water and so on. */
     public List<Group> groups() {
         Map<Protects, List<Finding>> found = new EnumMap<>(Protects.class);
         Arrays.stream(Protects.values())
@@ -53,6 +54,7 @@ public record CourseCheck(Field field, Course course, List<Finding> findings) {
         return found.entrySet().stream()
                 .filter(group -> !group.getValue().isEmpty())
                 .map(group -> new Group(group.getKey(), group.getValue()))
+                .sorted(Comparator.comparing(Group::standing))
                 .toList();
     }
 

@@ -9,9 +9,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Done;
 import plumbrow.advice.course.PassKind;
+import plumbrow.advice.course.RefugePlan;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.FeatureKind;
@@ -24,7 +26,11 @@ import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.Control;
 import plumbrow.advice.shelf.MixRule;
+import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.ProductKind;
+import plumbrow.advice.shelf.RefugeRule;
+import plumbrow.advice.shelf.Seed;
+import plumbrow.advice.shelf.SeedRights;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.SpecialLabel;
 
@@ -60,8 +66,16 @@ final class Edits {
             case "person" ->
                 scene.crew = LabelEdits.with(
                         scene.crew, "people", List.of(set(scene.crew.people().get(0), path[1], text)));
+            case "refuge" -> scene.refuge = set(scene.refuge, path[1], text);
+            case "rule" -> bag(scene, "rule", seed -> set(seed.rule(), path[1], text));
+            case "rights" -> bag(scene, "rights", seed -> set(seed.rights(), path[1], text));
             default -> inList(scene, path, text);
         }
+    }
+
+    private static void bag(Scene scene, String part, Function<Seed, Record> changed) {
+        Seed seed = scene.seeds.get(0);
+        scene.seeds.set(0, LabelEdits.with(seed, part, changed.apply(seed)));
     }
 
     @SuppressWarnings("unchecked")
@@ -149,6 +163,14 @@ final class Edits {
                         "scouted"));
             case "resistance" -> scene.resistance.add(new KnownResistance("Home", "waterhemp", "9", "trial"));
             case "control" -> scene.controls.add(new Control("Tackline", "waterhemp", quart, sure, "guide"));
+            case "block" -> {
+                scene.traitSeed("Trait", 0, Scene.rule(RefugeRule.Form.BLOCK, 20.0, 2640.0, 4));
+                scene.plainSeed("Plain").plant("Trait", 80).plant("Plain", 20);
+                scene.refuge = new RefugePlan(2640.0, 4);
+            }
+            case "saved" ->
+                scene.savedSeed("Bin", new SeedRights(Ask.NO, Ask.NO, Ask.YES, Ask.YES, Ask.NO))
+                        .plant("Bin", 100);
             case "scout", "till", "again" -> pass(scene, part);
             case "partner" -> {
                 scene.product("Partner", ProductKind.HERBICIDE).active("Partner", "mesotrione", 4, FarmUnit.GAL, null);
@@ -180,12 +202,27 @@ final class Edits {
         }
     }
 
+    /** The values that the first row of a part has; none where the scene lacks it. */
+    static List<RecordComponent> values(Scene scene, String part) {
+        Record row = switch (part) {
+            case "field" -> scene.field;
+            case "crew" -> scene.crew;
+            case "person" -> scene.crew.people().get(0);
+            case "refuge" -> scene.refuge;
+            case "rule" -> scene.seeds.isEmpty() ? null : scene.seeds.get(0).rule();
+            case "rights" -> scene.seeds.isEmpty() ? null : scene.seeds.get(0).rights();
+            default -> rows(scene, part).stream().findFirst().orElse(null);
+        };
+        return row == null ? List.of() : List.of(row.getClass().getRecordComponents());
+    }
+
     private static <T extends Record> T set(T row, String name, String text) {
         RecordComponent component = Arrays.stream(row.getClass().getRecordComponents())
                 .filter(one -> one.getName().equals(name))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(row.getClass() + " has no " + name));
-        return LabelEdits.with(row, name, text.equals("?") ? null : value(component.getGenericType(), text));
+        return LabelEdits.with(
+                row, name, text.equals("?") ? LabelValues.unread(component) : value(component.getGenericType(), text));
     }
 
     @SuppressWarnings({"unchecked", "rawtypes"})

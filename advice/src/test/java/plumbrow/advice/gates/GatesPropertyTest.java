@@ -33,39 +33,25 @@ class GatesPropertyTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void forgettingAnyValueNeverPermitsMore(long seed) {
-        Scene scene = RandomScene.of(seed);
-        int before = permission(scene.standing());
-        LabelEdits.forgetting(
-                scene,
-                edit -> assertThat(permission(scene.standing()))
-                        .as("seed %d, without the %s", seed, edit)
-                        .isLessThanOrEqualTo(before));
+        Held.forgettingNeverPermitsMore(seed, Gates.all());
     }
 
     @ParameterizedTest
     @MethodSource("seeds")
     void tighteningAnyLimitNeverBettersAnyGate(long seed) {
-        Scene scene = RandomScene.of(seed);
-        List<Standing> before = byGate(scene);
-        LabelEdits.tightening(scene, edit -> {
-            List<Standing> after = byGate(scene);
-            for (int gate = 0; gate < before.size(); gate++) {
-                assertThat(after.get(gate))
-                        .as(
-                                "seed %d, tighter %s, gate %s",
-                                seed, edit, Gates.all().get(gate).id())
-                        .isLessThanOrEqualTo(before.get(gate));
-            }
-        });
+        Held.tighteningNeverBetters(seed, Gates.all());
     }
 
     @ParameterizedTest
     @MethodSource("seeds")
     void orderOfPassesDoesNotMatter(long seed) {
-        Scene scene = RandomScene.of(seed);
-        List<Finding> before = Gates.check(scene.season(), scene.field(), scene.course());
-        Collections.shuffle(scene.passes, new Random(seed));
-        assertThat(Gates.check(scene.season(), scene.field(), scene.course())).isEqualTo(before);
+        Held.orderOfPassesDoesNotMatter(seed, Gates.all());
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void splittingAFieldNeverLetsThroughWhatTheWholeBars(long seed) {
+        Held.splittingNeverLetsThrough(seed, Gates.all());
     }
 
     /** A county more can only bar more: each judges as if the field lay in it alone. */
@@ -119,14 +105,5 @@ class GatesPropertyTest {
 
     private static List<Standing> byGate(Scene scene) {
         return Gates.all().stream().map(scene::standing).toList();
-    }
-
-    /** Barred and unknown both permit nothing. */
-    private static int permission(Standing standing) {
-        return switch (standing) {
-            case BARRED, UNKNOWN -> 0;
-            case CONDITIONAL -> 1;
-            case CLEAR -> 2;
-        };
     }
 }

@@ -1,6 +1,7 @@
 package plumbrow.advice.gates;
 
 import java.lang.reflect.RecordComponent;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -21,24 +22,6 @@ final class LabelEdits {
 
     private static final List<String> CARE_QUESTIONS =
             List.of("restrictedUse", "bulletin", "groundwater", "bees", "saturatedSoil");
-    private static final List<String> TERMS = List.of(
-            "reentryHours",
-            "daysBetween",
-            "grazingDays",
-            "earliestStage",
-            "latestStage",
-            "highestCropIn",
-            "highestWeedIn",
-            "methods",
-            "carrierLowGalPerAcre",
-            "finest",
-            "coarsest",
-            "boomHighestIn",
-            "windLowestMph",
-            "windHighestMph",
-            "warmestF",
-            "rainFreeHours");
-
     private LabelEdits() {}
 
     /** No becomes yes; what was not asked stays so. */
@@ -54,23 +37,17 @@ final class LabelEdits {
 
     /** Runs the look once for every value that can be forgotten. */
     static void forgetting(Scene scene, Look look) {
-        forget(scene.products, look, "states", "excludedCounties");
-        forget(scene.uses, look, "lowRate", "highRate", "seasonMax", "mostApplications", "preHarvestDays");
-        forget(scene.limits, look, "seasonMaxPounds");
-        forget(scene.actives, look, "acidEquivalentRatio");
+        LabelValues.ROWS.keySet().forEach(kind -> {
+            List<Record> rows = LabelValues.rows(scene, kind);
+            for (RecordComponent value : LabelValues.of(kind)) {
+                Object unread = LabelValues.unread(value);
+                each(rows, LabelValues.name(value), row -> with(row, value.getName(), unread), look);
+            }
+            if (!LabelValues.READ_WHOLE.contains(kind)) {
+                each(rows, kind.getSimpleName(), row -> null, look);
+            }
+        });
         forget(scene.passes, look, "date", "rate");
-        forget(scene.terms, look, TERMS.toArray(String[]::new));
-        each(scene.terms, "feedingForbidden", row -> with(row, "feedingForbidden", Ask.UNKNOWN), look);
-        forget(scene.cares, look, "confirmed", "rainAheadHours", "wear");
-        for (String question : CARE_QUESTIONS) {
-            each(scene.cares, question, row -> with(row, question, Ask.UNKNOWN), look);
-        }
-        forget(scene.setbacks, look, "feet");
-        forget(scene.plantBacks, look, "days");
-        forget(scene.soilRates, look, "lowRate", "highRate");
-        each(scene.terms, "terms row", row -> null, look);
-        each(scene.cares, "care row", row -> null, look);
-        each(scene.setbacks, "setback row", row -> null, look);
         forget(
                 scene.plans,
                 look,
@@ -87,10 +64,6 @@ final class LabelEdits {
         forget(scene.features, look, "nearestFt");
         forget(scene.nextCrops, look, "planted");
         each(scene.nextCrops, "next crop row", row -> null, look);
-        each(scene.uses, "lessForbidden", use -> with(use, "lessForbidden", Ask.UNKNOWN), look);
-        each(scene.uses, "use row", use -> null, look);
-        each(scene.limits, "limit row", limit -> null, look);
-        each(scene.actives, "content row", content -> null, look);
         for (String name : List.of("requiredPct", "farthestFt", "fewestRows")) {
             each(scene.seeds, name, seed -> with(seed, "rule", with(seed.rule(), name, null)), look);
         }
@@ -125,6 +98,13 @@ final class LabelEdits {
         tighten(scene.terms, "coarsest", coarsest -> Droplets.FINE, look);
         tighten(scene.terms, "boomHighestIn", boom -> 12.0, look);
         tighten(scene.terms, "windHighestMph", wind -> (Double) wind / 2, look);
+        tighten(scene.terms, "windLowestMph", wind -> (Double) wind + 2, look);
+        tighten(scene.terms, "warmestF", warm -> 60.0, look);
+        tighten(scene.terms, "rainFreeHours", hours -> (Double) hours + 12, look);
+        tighten(scene.specialLabels, "until", day -> LocalDate.of(2026, 5, 2), look);
+        tighten(scene.specialLabels, "from", day -> ((LocalDate) day).plusDays(60), look);
+        tighten(scene.specialLabels, "counties", counties -> List.of("Elsewhere"), look);
+        each(scene.specialLabels, "state", row -> with(row, "state", "ND"), look);
         tighten(scene.cares, "rainAheadHours", hours -> (Integer) hours + 24, look);
         tighten(scene.cares, "wear", wear -> Set.of("gloves", "respirator"), look);
         for (String question : CARE_QUESTIONS) {

@@ -22,6 +22,7 @@ import plumbrow.advice.shelf.ActiveLimit.Basis;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Droplets;
 import plumbrow.advice.shelf.Method;
+import plumbrow.advice.shelf.MixRule;
 import plumbrow.advice.shelf.PlantBack;
 import plumbrow.advice.shelf.ProductCare;
 import plumbrow.advice.shelf.ProductKind;
@@ -29,6 +30,7 @@ import plumbrow.advice.shelf.RefugeRule.Form;
 import plumbrow.advice.shelf.SeedRights;
 import plumbrow.advice.shelf.Setback;
 import plumbrow.advice.shelf.SoilRate;
+import plumbrow.advice.shelf.SpecialLabel;
 import plumbrow.advice.shelf.Trait;
 import plumbrow.advice.shelf.UseTerms;
 
@@ -142,6 +144,19 @@ final class RandomScene {
         }
         scene.plantBacks.add(new PlantBack(product, "soybean", maybe(100), null, null, "", "label p. 9"));
         scene.plantBacks.add(new PlantBack(product, PlantBack.ANY_OTHER, maybe(150), null, null, "", "label p. 9"));
+        if (random.nextInt(5) == 0) {
+            scene.specialLabels.add(new SpecialLabel(
+                    product,
+                    Crop.CORN,
+                    "IA",
+                    maybe(List.of("Marrow")),
+                    maybe(LocalDate.of(2026, 4, 1)),
+                    maybe(any(List.of(LocalDate.of(2026, 9, 30), SpecialLabel.NO_LAST_DAY))),
+                    "special label"));
+        }
+        if (random.nextInt(5) == 0) {
+            scene.mixRules.add(new MixRule(product, "adjuvant", any(List.of(MixRule.Word.values())), "label p. 8"));
+        }
         if (random.nextInt(4) == 0) {
             scene.soilRates.add(new SoilRate(
                     product,

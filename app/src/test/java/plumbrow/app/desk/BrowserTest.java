@@ -49,6 +49,13 @@ class BrowserTest {
                 new Page("field-awkward", AWKWARD),
                 new Page("weighing", HOME + "/weighing"),
                 new Page("weighing-stuck", STUCK + "/weighing"),
+                new Page("check", "/check"),
+                new Page("check-barred", "/check?standing=unknown&protects=law"),
+                new Page("check-field", HOME + "/check"),
+                new Page("check-awkward", AWKWARD + "/check"),
+                new Page("gates", "/gates"),
+                new Page("gate", "/gates/right-to-save"),
+                new Page("log", "/log"),
                 new Page("figures", "/figures"),
                 new Page("figure", "/figures/partial-budget"),
                 new Page("ingredients", "/ingredients"),
@@ -85,7 +92,7 @@ class BrowserTest {
             softly.assertThat(browser.cutOff()).as("the demo's season").isEmpty();
             for (Field field : season.fields()) {
                 String address = demo.address() + "/fields/" + Shown.part(field.name());
-                for (String page : List.of(address, address + "/weighing")) {
+                for (String page : List.of(address, address + "/weighing", address + "/check")) {
                     browser.go(page);
                     softly.assertThat(browser.cutOff()).as(page).isEmpty();
                     softly.assertThat(browser.complaints()).as(page).isEmpty();

@@ -67,7 +67,12 @@ final class Visitor {
 
     /** Sends a form, as filled in on the weighing page of the first field. */
     Page post(String address, Map<String, String> typed) {
-        Page form = get("/fields/" + Shown.part(DeskSeason.HOME) + "/weighing");
+        return post("/fields/" + Shown.part(DeskSeason.HOME) + "/weighing", address, typed);
+    }
+
+    /** Sends a form as filled in on another page. */
+    Page post(String page, String address, Map<String, String> typed) {
+        Page form = get(page);
         Matcher token = TOKEN.matcher(form.body());
         if (!token.find()) {
             throw new AssertionError("the page has no form");
