@@ -144,6 +144,11 @@ public record LabelValues(LabelFile label, Optional<String> product, List<LabelV
         return withDay(made, name, when);
     }
 
+    /** Whether a decision is that the whole label was read. */
+    static boolean wholeLabel(LabelDecision decision) {
+        return decision.property().equals(READ_ON);
+    }
+
     private static String named(String who) {
         String name = who.strip().replaceAll("\\s+", " ");
         if (name.isEmpty() || name.length() > LONGEST_NAME) {
