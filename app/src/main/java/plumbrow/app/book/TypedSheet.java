@@ -156,17 +156,28 @@ public record TypedSheet(SafetySheet sheet, Map<ValueKind, TypedValue> last) {
         };
     }
 
+    /** As a table whose cells stand below their headings. */
     private static String ingredients(List<String> parts) {
-        StringJoiner table = new StringJoiner("\n", "Ingredient    CAS No.    % by weight\n", "");
+        int widest = parts.stream().mapToInt(String::length).max().orElse(0) + 4;
+        StringJoiner table = new StringJoiner("\n");
+        table.add(row(widest, "Ingredient", "CAS No.", "% by weight"));
         for (String part : parts) {
             Matcher cells = INGREDIENT.matcher(part);
             table.add(
                     cells.matches()
-                            ? cells.group("name") + "    " + or(cells.group("cas")) + "    "
-                                    + or(cells.group("percent")).replaceAll("\\s*%.*", "")
+                            ? row(
+                                    widest,
+                                    or(cells.group("name")),
+                                    or(cells.group("cas")),
+                                    or(cells.group("percent")).replaceAll("\\s*%.*", ""))
                             : part);
         }
         return table.toString();
+    }
+
+    private static String row(int widest, String name, String cas, String percent) {
+        return name + " ".repeat(Math.max(4, widest - name.length())) + cas + " ".repeat(20 - Math.min(16, cas.length()))
+                + percent;
     }
 
     private static String or(@Nullable String text) {

@@ -35,8 +35,8 @@ final class IrritationPart {
     private record Grade(String words, boolean danger) {}
 
     static void write(SafetySheet sheet, List<CardLine> lines) {
-        lines.add(line(sheet, "Eyes, by the sheet’s codes (GHS)", List.of("H318", "H319", "H320", "H314"), EYES));
-        lines.add(line(sheet, "Skin, by the sheet’s codes (GHS)", List.of("H314", "H315", "H316"), SKIN));
+        lines.add(line(sheet, "Eyes, irritation (GHS)", List.of("H318", "H319", "H320", "H314"), EYES));
+        lines.add(line(sheet, "Skin, irritation (GHS)", List.of("H314", "H315", "H316"), SKIN));
     }
 
     private static CardLine line(SafetySheet sheet, String about, List<String> codes, Map<String, Grade> grades) {

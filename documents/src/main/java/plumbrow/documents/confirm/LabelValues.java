@@ -127,6 +127,9 @@ public record LabelValues(LabelFile label, Optional<String> product, List<LabelV
         if (verdict == Verdict.TAKEN_BACK && value.decision().isEmpty()) {
             throw new NotSoException("Nothing was decided about " + proposed.title() + " that could be taken back.");
         }
+        if (!enters.isEmpty()) {
+            Rows.kind(proposed.row().table(), proposed.property()).read(enters);
+        }
         rates(value, enters);
         return withDay(List.of(decision(value, verdict, enters, name, when)), name, when);
     }
