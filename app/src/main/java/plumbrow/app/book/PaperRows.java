@@ -53,7 +53,21 @@ final class PaperRows {
     List<StoredPaper> all() {
         return client.sql("SELECT " + COLUMNS + " FROM paper ORDER BY number")
                 .query((cells, row) -> stored(cells))
-                .list();
+                .list()
+                .stream()
+                .map(this::asTyped)
+                .toList();
+    }
+
+    /** A page without text is filed by what somebody typed from it. */
+    private StoredPaper asTyped(StoredPaper stored) {
+        return stored.paper().needsTyping()
+                ? new StoredPaper(
+                        TypedSheet.filed(stored.paper(), typed(stored.number())),
+                        stored.sha256(),
+                        stored.addedAt(),
+                        stored.bytes())
+                : stored;
     }
 
     Optional<StoredPaper> one(int number) {

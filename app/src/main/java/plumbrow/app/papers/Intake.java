@@ -97,9 +97,13 @@ public final class Intake {
     }
 
     private static boolean readable(Path file) {
-        String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-        return Files.isRegularFile(file)
-                && !name.startsWith(".")
-                && ENDINGS.stream().anyMatch(name::endsWith);
+        return Files.isRegularFile(file) && readable(String.valueOf(file.getFileName()));
+    }
+
+    /** Whether a file of a folder is looked into, by its name. */
+    public static boolean readable(String name) {
+        String last = name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1)
+                .toLowerCase(Locale.ROOT);
+        return !last.startsWith(".") && ENDINGS.stream().anyMatch(last::endsWith);
     }
 }

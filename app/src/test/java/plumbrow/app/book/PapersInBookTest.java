@@ -14,6 +14,10 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import plumbrow.documents.confirm.LabelDecision;
+import plumbrow.documents.confirm.RowName;
+import plumbrow.documents.confirm.ShelfTable;
+import plumbrow.documents.confirm.Verdict;
 import plumbrow.documents.shelf.FiledPaper;
 
 @SuppressWarnings("NullAway.Init")
@@ -95,5 +99,71 @@ class PapersInBookTest {
         try (Book book = Book.open(file)) {
             assertThat(book.check()).singleElement().asString().contains("larkwick.pdf", "no longer what it was");
         }
+    }
+
+    /** A decision comes out as it went in, is never changed, and needs a label that the book keeps. */
+    @Test
+    void decisionsAboutLabelsStay() throws SQLException {
+        Path file = folder.resolve("d.book");
+        String sha256 = PaperRows.sha256(bytes("one"));
+        RowName row = RowName.of(ShelfTable.PLANT_BACKS, "nextCrop=alfalfa\ncondition=a = b", 2);
+        LabelDecision decision = new LabelDecision(
+                sha256, row, "days", Verdict.CORRECTED, "310", "", 3, "10 months", "M. Hale", AT);
+        try (Book book = Book.create(file)) {
+            book.keep(SHEET, bytes("one"), AT);
+            book.decide(List.of(decision, decision));
+            assertThat(book.decisions()).containsExactly(decision, decision);
+            LabelDecision stranger = new LabelDecision(
+                    "f".repeat(64), row, "days", Verdict.REJECTED, "", "540", 0, "", "M. Hale", AT);
+            assertThatThrownBy(() -> book.decide(List.of(decision, stranger))).isInstanceOf(BookException.class);
+            assertThat(book.decisions()).hasSize(2);
+        }
+        try (Connection sql = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Statement statement = sql.createStatement()) {
+            assertThatThrownBy(() -> statement.execute("UPDATE label_decision SET value = '1'"))
+                    .hasMessageContaining("stays as it was");
+            assertThatThrownBy(() -> statement.execute("DELETE FROM label_decision"))
+                    .hasMessageContaining("stays as it was");
+        }
+    }
+
+    /** What is typed from a scan files it: as a sheet of its product, by its number, with its date. */
+    @Test
+    void aTypedScanIsFiledByWhatWasTyped() {
+        FiledPaper scan = new FiledPaper(0, FiledPaper.Kind.UNKNOWN, "scan.pdf", "", "", null, 2, true);
+        try (Book book = Book.create(folder.resolve("e.book"))) {
+            book.keep(scan, bytes("two"), AT);
+            book.type(List.of(
+                    new TypedValue(1, 1, "Product name", "Larkwick 5", "M. Hale", AT),
+                    new TypedValue(1, 1, "Product name", "Larkwick 4L", "M. Hale", AT),
+                    new TypedValue(1, 1, "EPA registration number", "90001-7", "M. Hale", AT),
+                    new TypedValue(1, 2, "Revision date", "March 4, 2025", "M. Hale", AT),
+                    new TypedValue(1, 2, TypedSheet.KIND, "safety sheet", "M. Hale", AT)));
+            assertThat(book.papers().get(0).paper())
+                    .isEqualTo(new FiledPaper(
+                            1,
+                            FiledPaper.Kind.SAFETY_SHEET,
+                            "scan.pdf",
+                            "Larkwick 4L",
+                            "90001-7",
+                            LocalDate.of(2025, 3, 4),
+                            2,
+                            true));
+        }
+    }
+
+    @Test
+    void typedValuesMeanWhatTheyMeanOnAnySheet() {
+        TypedSheet typed = TypedSheet.of(List.of(
+                new TypedValue(1, 1, "Product name", "Larkwick 4L", "M. Hale", AT),
+                new TypedValue(1, 2, "Ingredient", "Atrazine, 1912-24-9, 42.2 %; Propylene glycol 57-55-6 5 %", "M. Hale", AT),
+                new TypedValue(1, 3, "Acute toxicity", "Oral LD50 (rat): 3090 mg/kg", "M. Hale", AT),
+                new TypedValue(1, 3, "Density", "heavy", "M. Hale", AT),
+                new TypedValue(1, 3, "First aid", "If swallowed: call a doctor", "M. Hale", AT)));
+        assertThat(typed.understood("Ingredient"))
+                .containsExactly("Atrazine, CAS 1912-24-9, 42.2 %", "Propylene glycol, CAS 57-55-6, 5 %");
+        assertThat(typed.understood("Acute toxicity")).containsExactly("swallowed LD50 rat 3090 mg/kg");
+        assertThat(typed.understood("First aid")).hasSize(1);
+        assertThat(typed.understood("Density")).isEmpty();
     }
 }

@@ -129,4 +129,39 @@ class PapersCommandTest {
         plumbrow("papers", "add", folder, "--book", book).refused("There is no PDF");
         assertThat(plumbrow("papers", "list", "--book", book).good().out()).contains("holds no papers yet");
     }
+
+    @Test
+    void labelValuesAreListedAndDecided() {
+        Path book = SmallBook.of(folder.resolve("farm.book"), plumbrow.app.demo.DemoBook.season());
+        plumbrow("papers", "add", sheet, label, "--book", book).good();
+        assertThat(plumbrow("papers", "confirm", "2", "--book", book).good().out())
+                .contains("Ironweir 4L:", "values wait for a look", "terms.corn.carrier-low-gal-per-acre", "differs from");
+        plumbrow("papers", "confirm", "2", "--at", "terms.corn.reentry-hours", "--book", book).refused("say both --at");
+        plumbrow("papers", "confirm", "2", "--at", "x", "--do", "bless", "--by", "V", "--book", book)
+                .refused("expected one of confirm, correct");
+        plumbrow("papers", "confirm", "2", "--at", "x", "--do", "confirm", "--by", "V", "--book", book)
+                .refused("has no value 'x'");
+        plumbrow("papers", "confirm", "1", "--book", book).refused("is not a label");
+        plumbrow("papers", "confirm", "7", "--book", book).refused("has no paper 7");
+        String carrier = "terms.corn.carrier-low-gal-per-acre";
+        plumbrow("papers", "confirm", "2", "--at", carrier, "--do", "confirm", "--by", "R. Voss", "--book", book).good();
+        try (Book opened = Book.open(book)) {
+            var use = opened.latestSeason()
+                    .orElseThrow()
+                    .shelf()
+                    .labels()
+                    .terms("Ironweir 4L", plumbrow.advice.field.Crop.CORN)
+                    .orElseThrow();
+            assertThat(use.carrierLowGalPerAcre()).isEqualTo(15);
+            assertThat(use.source()).contains("invented label", "page 1, confirmed by R. Voss on");
+            var written = opened.latestWritten().orElseThrow().shelf().labels();
+            assertThat(written.terms("Ironweir 4L", plumbrow.advice.field.Crop.CORN)
+                            .orElseThrow()
+                            .carrierLowGalPerAcre())
+                    .isEqualTo(10);
+            assertThat(opened.check()).isEmpty();
+        }
+        var json = plumbrow("papers", "confirm", "2", "--book", book, "--json").good().json();
+        assertThat(json.get("product").stringValue()).isEqualTo("Ironweir 4L");
+    }
 }

@@ -195,4 +195,66 @@ class ShelfTest {
         assertThat(visitor.get("/shelf/papers/77").status()).isEqualTo(404);
         assertThat(visitor.get("/shelf/papers/2/card").status()).isEqualTo(404);
     }
+
+    /** The label's values wait; what is confirmed is on the shelf of the season at once, with its source. */
+    @Test
+    void labelValuesAreDecidedBesideTheirPage() {
+        Visitor.Page page = visitor.get("/shelf/papers/2/confirm?at=terms.corn.reentry-hours");
+        assertThat(page.text())
+                .contains("values wait for a look at their page", "Re-entry interval", "The gates see", "unknown");
+        assertThat(page.body()).contains("<rect x=", "/shelf/papers/2/pages/1.png", "The page says so");
+        Map<String, String> yes = Map.of("at", "terms.corn.reentry-hours", "does", "confirm", "who", "R. Voss");
+        assertThat(visitor.post("/shelf/papers/2/confirm", Map.of("at", "terms.corn.reentry-hours", "does", "confirm"))
+                        .text())
+                .contains("Nothing was written down.", "Who says so?");
+        Visitor.Page wrong = visitor.post(
+                "/shelf/papers/2/confirm",
+                Map.of("at", "terms.corn.reentry-hours", "does", "correct", "value", "a day", "who", "R. Voss"));
+        assertThat(wrong.status()).isEqualTo(422);
+        assertThat(wrong.text()).contains("'a day' is not a whole number");
+        assertThat(wrong.body()).contains("value=\"a day\"", "value=\"R. Voss\"");
+        assertThat(visitor.post(
+                                "/shelf/papers/2/confirm",
+                                Map.of(
+                                        "at", "terms.corn.reentry-hours", "does", "confirm", "who", "R. Voss", "saw",
+                                        "24|"))
+                        .text())
+                .contains("has changed since the page was shown");
+        assertThat(desk.book().decisions()).isEmpty();
+        Visitor.Page next = visitor.post("/shelf/papers/2/confirm", yes);
+        assertThat(next.status()).isEqualTo(302);
+        assertThat(next.header("Location")).contains("confirm?at=terms.corn.carrier", "who=R.+Voss");
+        assertThat(desk.book().decisions()).singleElement().satisfies(decision -> {
+            assertThat(decision.value()).isEqualTo("12");
+            assertThat(decision.page()).isEqualTo(1);
+            assertThat(decision.words()).contains("12 hours");
+        });
+        assertThat(visitor.get("/shelf/papers/2/confirm").text()).contains("confirmed by R. Voss on");
+        assertThat(visitor.get("/shelf").text()).contains("Label values (1 decided)");
+        assertThat(visitor.get("/api/papers/2/values").body())
+                .contains("\"verdict\" : \"confirmed\"", "\"in_force\" : \"12\"");
+        assertThat(visitor.get("/shelf/papers/1/confirm").status()).isEqualTo(404);
+        assertThat(visitor.get("/shelf/papers/2/confirm?at=terms.corn.nothing").status())
+                .isEqualTo(404);
+        assertThat(visitor.get("/shelf/papers/2/confirm?page=9").status()).isEqualTo(404);
+    }
+
+    /** Several files are read beside the desk; what became of each is said when they are done. */
+    @Test
+    void severalFilesComeInBesideTheDesk() throws IOException {
+        Visitor.Page sent = visitor.upload(Map.of(
+                "shed/again.pdf", Files.readAllBytes(papers.get(0)),
+                "shed/letter.txt", "Dear neighbour".getBytes(StandardCharsets.UTF_8),
+                "shed/picture.jpg", new byte[] {1, 2, 3}));
+        assertThat(sent.status()).isEqualTo(302);
+        Visitor.Page shelf = visitor.get("/shelf");
+        while (shelf.body().contains("id=\"incoming\"")) {
+            assertThat(shelf.text()).contains("of 2 files done");
+            shelf = visitor.get("/shelf");
+        }
+        assertThat(shelf.text())
+                .contains("What came in", "1 file of another kind left alone", "was in the book already")
+                .contains("neither as a safety sheet");
+        assertThat(visitor.get("/shelf/incoming").status()).isEqualTo(302);
+    }
 }

@@ -86,13 +86,21 @@ final class Visitor {
 
     /** Sends a file, as chosen on the shelf. */
     Page upload(String name, byte[] content) {
+        return upload(Map.of(name, content));
+    }
+
+    /** Sends files, as chosen together. */
+    Page upload(Map<String, byte[]> files) {
         Page form = get("/shelf");
         Matcher token = TOKEN.matcher(form.body());
         if (!token.find()) {
             throw new AssertionError("the shelf has no form");
         }
         Cookie cookie = Objects.requireNonNull(form.response().getCookie("XSRF-TOKEN"));
-        return ask(file(name, content).cookie(cookie).param("_csrf", token.group(1)));
+        MockMultipartHttpServletRequestBuilder request = MockMvcRequestBuilders.multipart(URI.create("/shelf/papers"));
+        files.forEach((name, content) -> request.file(new MockMultipartFile("papers", name, null, content)));
+        request.cookie(cookie).param("_csrf", token.group(1));
+        return ask(request);
     }
 
     /** The same as another page would send it. */

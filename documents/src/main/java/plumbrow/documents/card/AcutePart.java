@@ -17,7 +17,7 @@ final class AcutePart {
 
     private AcutePart() {}
 
-    static CardSection of(CardInput input) {
+    static CardSection of(CardInput input, Ingredients ingredients) {
         Map<Route, OwnDose> doses = new EnumMap<>(Route.class);
         List<CardLine> lines = new ArrayList<>();
         for (Route route : ROUTES) {
@@ -27,9 +27,10 @@ final class AcutePart {
                                 doses.put(route, dose);
                                 lines.add(Said.line(dose.stated(), Words.capital(route.word())));
                             },
-                            () -> without(input, route, lines));
+                            () -> without(input, ingredients, route, lines));
         }
         SheetTerms.write(input.sheet(), doses, lines);
+        IrritationPart.write(input.sheet(), lines);
         LabelTerms.write(input, doses, lines);
         return new CardSection(
                 CardPart.ACUTE,
@@ -38,7 +39,7 @@ final class AcutePart {
                         + " rules. Neither corrects the other, and a difference between them is no fault."));
     }
 
-    private static void without(CardInput input, Route route, List<CardLine> lines) {
+    private static void without(CardInput input, Ingredients ingredients, Route route, List<CardLine> lines) {
         List<Reading.Stated> others = OwnDose.stated(input.sheet(), route);
         boolean unclear = input.sheet().readings().stream()
                 .anyMatch(reading -> reading.kind() == ValueKind.ACUTE_TOXICITY && reading instanceof Reading.Unclear);
@@ -48,6 +49,7 @@ final class AcutePart {
                         + (others.isEmpty()
                                 ? unclear ? "a value there can’t be read in one way" : "none was found"
                                 : "no value of the product itself that can be classed; what it gives stands below")));
+        MixturePart.of(input.sheet(), ingredients, route).ifPresent(lines::add);
         others.forEach(stated -> lines.add(Said.line(stated, Words.capital(route.word()) + ", as given")));
     }
 }

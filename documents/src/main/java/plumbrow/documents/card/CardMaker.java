@@ -20,7 +20,7 @@ public final class CardMaker {
         sections.add(WearPart.of(input));
         sections.add(FirstAidPart.of(input));
         sections.add(SpillPart.of(input, ingredients));
-        sections.add(AcutePart.of(input));
+        sections.add(AcutePart.of(input, ingredients));
         sections.add(EverydayPart.of(everyday));
         sections.add(TextParts.storage(input));
         sections.add(TextParts.shipping(input));

@@ -92,7 +92,7 @@ final class LabelTerms {
                 about,
                 before + range(strongest(), mildest())
                         + (doses.size() < 3 ? " or stronger: not every route is known" : "")
-                        + "; eyes and skin irritation are not read",
+                        + "; eyes and skin are not in it: labels grade them by tests that sheets seldom print",
                 Known.WORKED,
                 origins,
                 working());

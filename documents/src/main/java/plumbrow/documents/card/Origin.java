@@ -1,5 +1,6 @@
 package plumbrow.documents.card;
 
+import java.time.LocalDate;
 import plumbrow.documents.paper.Quote;
 import plumbrow.science.reference.Backing;
 
@@ -64,6 +65,23 @@ public sealed interface Origin {
         @Override
         public String words() {
             return "shelf" + (source.isBlank() ? "" : ": " + source);
+        }
+    }
+
+    /**
+     * A page without text, from which a person typed.
+     *
+     * @param page from 1
+     */
+    record Typed(String who, LocalDate day, int page) implements Origin {
+        @Override
+        public String words() {
+            return "typed by " + who + " on " + day + " from page " + page;
+        }
+
+        @Override
+        public String brief() {
+            return "typed by " + who + ", p. " + page;
         }
     }
 

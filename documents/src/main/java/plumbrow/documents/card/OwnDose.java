@@ -51,7 +51,7 @@ record OwnDose(Reading.Stated stated, Bound bound, @Nullable Answer working) {
         return ((Content.Acute) stated.content()).species();
     }
 
-    private static Optional<OwnDose> usable(Reading.Stated stated, Content.Acute acute) {
+    static Optional<OwnDose> usable(Reading.Stated stated, Content.Acute acute) {
         if (acute.route() != Route.INHALED) {
             return Bounds.of(acute.amount(), PaperUnits::mgPerKg).map(bound -> new OwnDose(stated, bound, null));
         }

@@ -2,6 +2,7 @@ package plumbrow.documents.card;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -20,6 +21,27 @@ public record ProductCard(String product, LocalDate asOf, List<CardSection> sect
 
     public ProductCard {
         sections = List.copyOf(sections);
+    }
+
+    /** The same card with other origins, as where its sheet was typed by a person. */
+    public ProductCard from(UnaryOperator<Origin> origins) {
+        return new ProductCard(
+                product,
+                asOf,
+                sections.stream()
+                        .map(section -> new CardSection(
+                                section.part(),
+                                section.lines().stream()
+                                        .map(line -> new CardLine(
+                                                line.about(),
+                                                line.says(),
+                                                line.known(),
+                                                line.origins().stream().map(origins).toList(),
+                                                line.working()))
+                                        .toList(),
+                                section.cautions()))
+                        .toList(),
+                everyday);
     }
 
     public CardSection section(CardPart part) {

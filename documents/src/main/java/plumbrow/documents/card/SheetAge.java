@@ -13,4 +13,9 @@ public final class SheetAge {
     public static boolean old(LocalDate dated, LocalDate today) {
         return dated.plusYears(YEARS).isBefore(today);
     }
+
+    /** Whether it will be so within three months. */
+    public static boolean soonOld(LocalDate dated, LocalDate today) {
+        return !old(dated, today) && dated.plusYears(YEARS).isBefore(today.plusMonths(3));
+    }
 }

@@ -107,7 +107,7 @@ final class SheetTerms {
         };
     }
 
-    private static String way(Route route) {
+    static String way(Route route) {
         return switch (route) {
             case SKIN -> "dermal";
             case INHALED -> "dust-mist";
@@ -119,7 +119,7 @@ final class SheetTerms {
         return word.equalsIgnoreCase("danger") ? 2 : word.equalsIgnoreCase("warning") ? 1 : 0;
     }
 
-    private static String words(GhsAcute.Call call) {
+    static String words(GhsAcute.Call call) {
         return call.category() == 0
                 ? "not classified"
                 : "category " + call.category() + ", " + call.hazardCode() + ", " + call.signalWord();

@@ -65,6 +65,13 @@ public final class ConfirmedSeason {
         return last;
     }
 
+    /** How many values of a label are decided, not counting words taken back. */
+    public static int decided(List<LabelDecision> decisions, String sha256) {
+        return (int) last(decisions).getOrDefault(sha256, Map.of()).values().stream()
+                .filter(decision -> decision.verdict() != Verdict.TAKEN_BACK && !LabelValues.wholeLabel(decision))
+                .count();
+    }
+
     private static Optional<LabelFile> file(List<LabelFile> papers, FiledPaper paper) {
         return papers.stream()
                 .filter(each -> each.paper().number() == paper.number())

@@ -127,6 +127,9 @@ public record LabelValues(LabelFile label, Optional<String> product, List<LabelV
         if (verdict == Verdict.TAKEN_BACK && value.decision().isEmpty()) {
             throw new NotSoException("Nothing was decided about " + proposed.title() + " that could be taken back.");
         }
+        if (!enters.isEmpty()) {
+            Rows.kind(proposed.row().table(), proposed.property()).read(enters);
+        }
         rates(value, enters);
         return withDay(List.of(decision(value, verdict, enters, name, when)), name, when);
     }
@@ -142,6 +145,11 @@ public record LabelValues(LabelFile label, Optional<String> product, List<LabelV
             throw new NotSoException("No value of this row can be confirmed together with others; decide each by itself.");
         }
         return withDay(made, name, when);
+    }
+
+    /** Whether a decision is that the whole label was read. */
+    static boolean wholeLabel(LabelDecision decision) {
+        return decision.property().equals(READ_ON);
     }
 
     private static String named(String who) {

@@ -13,6 +13,7 @@ import plumbrow.documents.paper.Quote;
  * @param ground what the label says of it
  */
 public record ProposedValue(RowName row, String property, String proposed, LabelReading ground) {
+    private static final int LONGEST = 400;
 
     static String id(RowName row, String property) {
         return row.id() + "." + property.replaceAll("(\\p{Lu})", "-$1").toLowerCase(java.util.Locale.ROOT);
@@ -72,6 +73,10 @@ public record ProposedValue(RowName row, String property, String proposed, Label
         String text = typed == null ? "" : typed.strip();
         if (text.isEmpty()) {
             throw new NotSoException("Nothing was typed for " + title() + "; expected " + expected() + ".");
+        }
+        if (text.length() > LONGEST) {
+            throw new NotSoException("What was typed for " + title() + " has more than " + LONGEST
+                    + " letters; expected " + expected() + ".");
         }
         String unit = unit();
         if (!unit.isEmpty() && text.toLowerCase(java.util.Locale.ROOT).endsWith(unit.toLowerCase(java.util.Locale.ROOT))) {

@@ -49,6 +49,9 @@ public record ShelfProduct(
                 remarks.add("age of the sheet unknown");
             } else if (SheetAge.old(dated, today)) {
                 remarks.add("sheet older than " + SheetAge.YEARS + " years");
+            } else if (SheetAge.soonOld(dated, today)) {
+                remarks.add("sheet is " + SheetAge.YEARS + " years old on " + dated.plusYears(SheetAge.YEARS)
+                        + ": ask the seller for the current one");
             }
         });
         if (registration.isEmpty() && others.isEmpty()) {

@@ -33,6 +33,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import plumbrow.documents.paper.PagePicture;
 import plumbrow.documents.paper.PaperTrouble;
 import plumbrow.documents.sheet.SafetySheet;
 import plumbrow.documents.sheet.ValueKind;
@@ -208,6 +209,27 @@ class HostilePapersTest {
         SafetySheet sheet = reader.sheet(file);
         assertThat(sheet.needsTyping()).isTrue();
         assertThat(sheet.notices()).anyMatch(notice -> notice.contains("has to type"));
+    }
+
+    /** The picture comes from the other process; a page that isn't there or takes too long is a sentence. */
+    @Test
+    void aPageIsDrawnApart() throws IOException {
+        Files.write(file, bytes(lines("SECTION 1: Identification", "Product name: Drawn")));
+        PagePicture.Drawn drawn = reader.picture(file, 1, 700);
+        assertThat(drawn.png()).startsWith(0x89, 'P', 'N', 'G');
+        assertThat(drawn.width()).isEqualTo(612);
+        assertThat(drawn.height()).isEqualTo(792);
+        assertThat(catchThrowableOfType(PaperTrouble.class, () -> reader.picture(file, 2, 700)))
+                .hasMessageContaining("has 1 pages and no page 2");
+        try (ApartReader hurried = new ApartReader(Duration.ofMillis(1), 256)) {
+            assertThat(catchThrowableOfType(PaperTrouble.class, () -> hurried.picture(file, 1, 700)))
+                    .hasMessageContaining("seconds to draw");
+        }
+        try (ApartReader tight = new ApartReader(Duration.ofSeconds(30), 4)) {
+            assertThat(catchThrowableOfType(PaperTrouble.class, () -> tight.picture(file, 1, 700)))
+                    .hasMessageContaining("of memory to draw");
+        }
+        stillReads();
     }
 
     private void stillReads() throws IOException {

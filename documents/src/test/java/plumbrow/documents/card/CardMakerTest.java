@@ -282,7 +282,7 @@ class CardMakerTest {
         assertThat(card(TypedSheet.furrowgate()).lead())
                 .isEqualTo(
                         "Sheet: Warning. Label, as quoted: WARNING. Chlorpyrifos: one container holds 10 times the quantity: REPORT"
-                                + " it. One thing does not agree. 6 values are unknown.");
+                                + " it. One thing does not agree. 8 values are unknown.");
     }
 
     @Test

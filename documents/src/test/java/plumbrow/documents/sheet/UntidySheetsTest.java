@@ -352,4 +352,15 @@ class UntidySheetsTest {
         assertThat(sheet.of(ValueKind.DENSITY).words()).isEqualTo("1.05");
         assertThat(all(sheet, ValueKind.INGREDIENT)).containsExactly("Malathion, CAS 121-75-5, 57 %");
     }
+
+    /** Several values in one line, each behind its label; found by fuzzing: the second label was looked for past the line's end. */
+    @Test
+    void severalLabelsInOneLine() {
+        SafetySheet sheet = properties("Appearance: a tan liquid with a mild smell of almonds, Flash point: 62 °C");
+        assertThat(all(sheet, ValueKind.FLASH_POINT)).containsExactly("62 °C");
+        assertThat(all(
+                        properties("Boiling point: 100 °C; Flash point: 62 °C; Density: 1.12 g/cm3"),
+                        ValueKind.DENSITY))
+                .containsExactly("1.12 g/mL");
+    }
 }

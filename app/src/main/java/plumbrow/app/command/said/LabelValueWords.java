@@ -7,6 +7,8 @@ import plumbrow.documents.paper.Quote;
 
 /** A label's values in text. */
 public final class LabelValueWords {
+    private static final int LONGEST = 34;
+
     private LabelValueWords() {}
 
     public static String of(LabelWork work) {
@@ -28,7 +30,7 @@ public final class LabelValueWords {
         for (LabelValue value : work.values().values()) {
             table.row(
                     value.value().id(),
-                    value.value().clear() ? shown(value, value.value().proposed()) : value.value().ground().words(),
+                    value.value().clear() ? shown(value, value.value().proposed()) : shortly(value.value().ground().words()),
                     shown(value, value.workbook()),
                     shown(value, value.inForce()),
                     value.value().quote().map(Quote::page).map(String::valueOf).orElse(""),
@@ -48,6 +50,11 @@ public final class LabelValueWords {
     }
 
     private static String shown(LabelValue value, String text) {
-        return text.isEmpty() ? "unknown" : value.value().shown(text);
+        return text.isEmpty() ? "unknown" : shortly(value.value().shown(text));
+    }
+
+    /** A table must fit; the desk and --json have the whole. */
+    private static String shortly(String text) {
+        return text.length() <= LONGEST ? text : text.substring(0, LONGEST - 1) + "…";
     }
 }

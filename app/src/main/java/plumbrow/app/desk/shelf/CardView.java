@@ -41,6 +41,9 @@ public record CardView(
 
     /** Where an origin can be seen; empty where it stands on no page. */
     public String link(Origin origin) {
+        if (origin instanceof Origin.Typed byHand) {
+            return "/shelf/papers/" + number + "?page=" + byHand.page() + "#picture";
+        }
         if (!(origin instanceof Origin.OnPaper paper)) {
             return "";
         }

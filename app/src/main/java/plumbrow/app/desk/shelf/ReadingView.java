@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plumbrow.app.book.StoredPaper;
+import plumbrow.app.book.TypedSheet;
 import plumbrow.app.book.TypedValue;
 import plumbrow.documents.paper.Mark;
 import plumbrow.documents.paper.PagePicture;
@@ -60,6 +61,22 @@ public record ReadingView(
 
     public PagePicture.Drawn picture() {
         return Objects.requireNonNull(drawn);
+    }
+
+    /** What the reader made of something typed; empty where it could make nothing of it. */
+    public List<String> understood(TypedValue value) {
+        return value.about().equals(TypedSheet.KIND)
+                ? List.of(value.value())
+                : TypedSheet.of(typed).understood(value.about());
+    }
+
+    /** Whether a later word on the same thing counts instead. */
+    public boolean superseded(TypedValue value) {
+        return typed.stream()
+                .filter(other -> other.about().equals(value.about()))
+                .reduce((first, second) -> second)
+                .filter(last -> last.equals(value))
+                .isEmpty();
     }
 
     /** What the picture shows, for whoever cannot see it. */

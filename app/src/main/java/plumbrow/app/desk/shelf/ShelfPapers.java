@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.DisposableBean;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.app.book.StoredPaper;
+import plumbrow.app.book.TypedSheet;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.door.NotHereException;
 import plumbrow.app.papers.Cards;
@@ -39,8 +40,11 @@ public final class ShelfPapers implements DisposableBean {
     private final Latest<List<Integer>, PagePicture.Drawn> pictures =
             new Latest<>(PICTURES_AT_HAND, drawn -> drawn.png().length);
 
+    private final Incoming incoming;
+
     public ShelfPapers(DeskBook book) {
         this.book = book;
+        this.incoming = new Incoming(came -> add(came.content(), came.name(), Instant.now()));
     }
 
     List<StoredPaper> all() {
@@ -72,6 +76,10 @@ public final class ShelfPapers implements DisposableBean {
     SafetySheet sheet(int number) {
         if (read(number) instanceof ReadPaper.Sheet sheet) {
             return sheet.sheet();
+        }
+        if (stored(number).paper().needsTyping()
+                && stored(number).paper().kind() == FiledPaper.Kind.SAFETY_SHEET) {
+            return TypedSheet.of(book.typed(number)).sheet();
         }
         throw new NotHereException("Paper number " + number + " is not a safety sheet, and a card is made from one.");
     }
@@ -105,12 +113,15 @@ public final class ShelfPapers implements DisposableBean {
 
     /** The card of a safety sheet, with the label that belongs to it. */
     ProductCard card(int sheet, @Nullable Amount container, LocalDate today) {
-        return Cards.of(
+        ProductCard card = Cards.of(
                 sheet(sheet),
                 labelBeside(sheet).orElse(null),
                 container,
                 book.season().orElse(null),
                 today);
+        return read(sheet) instanceof ReadPaper.Scan
+                ? card.from(TypedSheet.of(book.typed(sheet)).origins())
+                : card;
     }
 
     Optional<FiledPaper> labelOf(int sheet) {
@@ -128,8 +139,14 @@ public final class ShelfPapers implements DisposableBean {
         return Intake.add(book::keep, reader, content, name, at);
     }
 
+    /** Where several files wait to be read. */
+    Incoming incoming() {
+        return incoming;
+    }
+
     @Override
     public void destroy() {
+        incoming.stop();
         reader.close();
     }
 }

@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import plumbrow.app.book.TypedSheet;
 import plumbrow.app.book.TypedValue;
 import plumbrow.documents.sheet.ValueKind;
+import plumbrow.documents.shelf.FiledPaper;
 
 /**
  * What somebody types from a page that has no text.
@@ -28,7 +30,32 @@ public record TypingForm(String who, Map<String, String> values, String fault) {
             ValueKind.INGREDIENT.title(),
             ValueKind.FIRST_AID.title(),
             ValueKind.PROTECTION.title(),
-            ValueKind.REPORTABLE_QUANTITY.title());
+            ValueKind.REPORTABLE_QUANTITY.title(),
+            ValueKind.HAZARD_STATEMENT.title(),
+            ValueKind.ACUTE_TOXICITY.title(),
+            ValueKind.DENSITY.title(),
+            ValueKind.VAPOUR_PRESSURE.title(),
+            ValueKind.FLASH_POINT.title(),
+            ValueKind.STORAGE.title(),
+            ValueKind.SPILL.title(),
+            ValueKind.UN_NUMBER.title(),
+            TypedSheet.KIND);
+
+    private static final Map<String, String> EXAMPLES = Map.of(
+            ValueKind.REVISION_DATE.title(), "March 4, 2025",
+            ValueKind.INGREDIENT.title(), "Atrazine, 1912-24-9, 42.2 %; several parted by semicolons",
+            ValueKind.FIRST_AID.title(), "If swallowed: call a poison control center; If on skin: rinse 15 minutes",
+            ValueKind.PROTECTION.title(), "Eye protection: goggles; Hand protection: butyl rubber gloves",
+            ValueKind.REPORTABLE_QUANTITY.title(), "1 lb",
+            ValueKind.HAZARD_STATEMENT.title(), "H302 Harmful if swallowed; H410 Very toxic to aquatic life",
+            ValueKind.ACUTE_TOXICITY.title(), "Oral LD50 (rat): 500 mg/kg; Dermal LD50 (rabbit): > 5000 mg/kg",
+            ValueKind.DENSITY.title(), "1.12 g/cm3",
+            ValueKind.VAPOUR_PRESSURE.title(), "1.9 x 10-5 mm Hg at 25 °C",
+            ValueKind.FLASH_POINT.title(), "62 °C");
+
+    /** The kinds of paper that may be chosen. */
+    public static final List<String> KINDS =
+            List.of(FiledPaper.Kind.SAFETY_SHEET.word(), FiledPaper.Kind.LABEL.word());
 
     static final TypingForm EMPTY = new TypingForm("", Map.of(), "");
 
@@ -43,7 +70,10 @@ public record TypingForm(String who, Map<String, String> values, String fault) {
                 about -> values.put(about, typed.getOrDefault(box(about), "").strip()));
         String who = typed.getOrDefault("who", "").strip();
         String fault = "";
-        if (values.values().stream().allMatch(String::isEmpty)) {
+        String kind = values.getOrDefault(TypedSheet.KIND, "");
+        if (!kind.isEmpty() && !KINDS.contains(kind)) {
+            fault = "This paper is a “" + kind + "”? Expected " + String.join(" or ", KINDS) + ".";
+        } else if (values.values().stream().allMatch(String::isEmpty)) {
             fault = "Nothing was typed; expected at least one value from the page.";
         } else if (who.isEmpty() || who.length() > 100) {
             fault = "Who typed it? Expected a name of up to 100 letters.";
@@ -61,6 +91,11 @@ public record TypingForm(String who, Map<String, String> values, String fault) {
             }
         });
         return typed;
+    }
+
+    /** How a value may be typed; empty where that needs no saying. */
+    public static String example(String about) {
+        return EXAMPLES.getOrDefault(about, "");
     }
 
     /** What stands in the box of a value. */

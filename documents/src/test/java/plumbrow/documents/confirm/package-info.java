@@ -1,0 +1,4 @@
+@NullMarked
+package plumbrow.documents.confirm;
+
+import org.jspecify.annotations.NullMarked;
