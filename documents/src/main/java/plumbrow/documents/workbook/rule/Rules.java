@@ -18,6 +18,7 @@ public final class Rules {
             new LabelRates(),
             new SeedsComplete(),
             new LookedOver(),
+            new CountiesFit(),
             new SpraysFit(),
             new OneTank());
 
