@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import plumbrow.science.reference.Counties;
 import plumbrow.science.reference.County;
 
@@ -63,8 +64,26 @@ public record TypedPlace(Verdict verdict, String says) {
         return names.stream().limit(3).collect(Collectors.joining(" and "));
     }
 
+    /** All that a person should know about the state and county written down for a field; empty where they are sure. */
+    public static List<String> remarks(String state, String county, CountyFit fit) {
+        TypedPlace place = of(state, county, fit);
+        String own = place.verdict().wrong()
+                ? "Written down is " + county + ", " + state + "; expected " + place.says() + "."
+                : place.says();
+        Stream<String> crossed = fit.crosses()
+                ? Stream.of("By the census map it crosses a county line: " + there(fit) + " both judge it.")
+                : Stream.empty();
+        Stream<String> perhaps = place.verdict() == Verdict.NEAR
+                ? Stream.empty()
+                : perhaps(fit).stream();
+        return Stream.of(Stream.of(own), crossed, perhaps)
+                .flatMap(one -> one)
+                .filter(says -> !says.isEmpty())
+                .toList();
+    }
+
     /** Sentences about counties nearer than the map is exact; empty where there is none. */
-    public static List<String> perhaps(CountyFit fit) {
+    private static List<String> perhaps(CountyFit fit) {
         return fit.near().stream()
                 .map(near -> String.format(
                         Locale.ROOT,

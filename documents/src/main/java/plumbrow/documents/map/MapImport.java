@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -28,7 +27,8 @@ import plumbrow.documents.workbook.ground.NoBoundary;
  *
  * <p>A shape whose attribute kind or type is a kind of feature is one. It belongs to the field its attribute field names;
  * without one to every outlined field within a quarter mile of it, a bee yard within two miles. Any other area is the
- * outline of the field that field, field_name or name names. Whatever fits nothing is told and left alone.
+ * outline of the field that field, field_name or name names. Whatever fits nothing is told and left alone. Whether somebody
+ * has looked over all of a field's surroundings, no file can tell: that stays as it was.
  */
 public final class MapImport {
     private static final double NEARBY_FT = 1320;
@@ -39,7 +39,6 @@ public final class MapImport {
 
     private final Map<String, Field> fields = new LinkedHashMap<>();
     private final List<Feature> features;
-    private final Set<String> surveyed;
     private final List<Row> rows = new ArrayList<>();
     private final Set<String> outlined = new HashSet<>();
     private final String source;
@@ -50,7 +49,6 @@ public final class MapImport {
         this.source = source;
         season.fields().forEach(field -> fields.put(plain(field.name()), field));
         features = new ArrayList<>(season.ground().features());
-        surveyed = new LinkedHashSet<>(season.ground().surveyed());
     }
 
     /**
@@ -92,7 +90,7 @@ public final class MapImport {
     }
 
     private Season changed() {
-        return Placing.with(season, List.copyOf(fields.values()), features, surveyed);
+        return Placing.with(season, List.copyOf(fields.values()), features);
     }
 
     private void outline(int number, GeoJsonFile.Feature shape) {
@@ -149,7 +147,6 @@ public final class MapImport {
         }
         for (Field field : owners) {
             Feature placed = Placing.placed(features, new Feature(field.name(), kind, name, shape, null, source));
-            surveyed.add(field.name());
             Double feet = Nearness.of(field.boundary(), placed).feet();
             rows.add(new Row(
                     number,

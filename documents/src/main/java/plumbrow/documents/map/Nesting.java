@@ -33,7 +33,7 @@ final class Nesting {
     }
 
     /** Twice the area in square degrees, negative with the clock. */
-    private static double doubledArea(List<Point> ring) {
+    static double doubledArea(List<Point> ring) {
         double sum = 0;
         for (int i = 1; i < ring.size(); i++) {
             Point from = ring.get(i - 1);

@@ -1,11 +1,12 @@
 package plumbrow.documents.map;
 
-import java.util.Collection;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Feature;
+import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.land.Acres;
 import plumbrow.advice.land.CountyFit;
@@ -62,9 +63,7 @@ public final class Placing {
     static Feature placed(List<Feature> features, Feature feature) {
         for (int i = 0; i < features.size(); i++) {
             Feature known = features.get(i);
-            if (known.field().equals(feature.field())
-                    && known.kind() == feature.kind()
-                    && known.name().equals(feature.name())) {
+            if (same(known, feature.field(), feature.kind(), feature.name())) {
                 features.set(
                         i,
                         new Feature(
@@ -81,9 +80,42 @@ public final class Placing {
         return feature;
     }
 
-    /** The season with other fields, features and fields looked over. */
-    public static Season with(
-            Season season, List<Field> fields, List<Feature> features, Collection<String> surveyed) {
+    /** The season with another outline of a field; refused with a sentence where it can't be that field's. */
+    public static Season outlined(Season season, Field field, Boundary outline) {
+        fault(field, outline).ifPresent(says -> {
+            throw new MapTrouble(field.name() + ": " + says + ".");
+        });
+        return with(
+                season,
+                season.fields().stream()
+                        .map(one -> one.equals(field) ? outlined(field, outline) : one)
+                        .toList(),
+                season.ground().features());
+    }
+
+    /** The season with a feature more, or with the new shape and distance of one that it knows by kind and name. */
+    public static Season placed(Season season, Feature feature) {
+        List<Feature> features = new ArrayList<>(season.ground().features());
+        features.removeIf(known -> same(known, feature.field(), feature.kind(), feature.name()));
+        features.add(feature);
+        return with(season, season.fields(), features);
+    }
+
+    /** The season without a feature. */
+    public static Season removed(Season season, String field, FeatureKind kind, String name) {
+        return with(
+                season,
+                season.fields(),
+                season.ground().features().stream()
+                        .filter(known -> !same(known, field, kind, name))
+                        .toList());
+    }
+
+    private static boolean same(Feature known, String field, FeatureKind kind, String name) {
+        return known.field().equals(field) && known.kind() == kind && known.name().equals(name);
+    }
+
+    static Season with(Season season, List<Field> fields, List<Feature> features) {
         return new Season(
                 season.year(),
                 season.asOf(),
@@ -96,10 +128,7 @@ public final class Placing {
                 season.courses(),
                 season.outlook(),
                 new Ground(
-                        fields.stream()
-                                .map(Field::name)
-                                .filter(surveyed::contains)
-                                .toList(),
+                        season.ground().surveyed(),
                         features,
                         season.ground().alsoIn(),
                         season.ground().nextCrops()),
