@@ -31,10 +31,13 @@ import plumbrow.app.book.Book;
 import plumbrow.app.desk.api.ApiPages;
 import plumbrow.app.desk.door.Doors;
 import plumbrow.app.desk.door.Pages;
+import plumbrow.app.desk.door.TileAddress;
 import plumbrow.app.desk.door.TroublePages;
 import plumbrow.app.desk.field.FieldPage;
 import plumbrow.app.desk.figures.FiguresPage;
 import plumbrow.app.desk.ingredients.IngredientsPage;
+import plumbrow.app.desk.map.MapApi;
+import plumbrow.app.desk.map.MapPage;
 import plumbrow.app.desk.papers.PapersPage;
 import plumbrow.app.desk.season.SeasonPage;
 import plumbrow.app.desk.shelf.CardPage;
@@ -73,6 +76,8 @@ import plumbrow.app.desk.weighing.WeighingPage;
     FieldPage.class,
     FiguresPage.class,
     IngredientsPage.class,
+    MapApi.class,
+    MapPage.class,
     Pages.class,
     PaperApi.class,
     PapersPage.class,
@@ -86,6 +91,11 @@ public class Desk {
     @Bean
     Clock clock() {
         return Clock.systemUTC();
+    }
+
+    @Bean
+    TileAddress tiles() {
+        return TileAddress.of(System.getenv(TileAddress.SETTING));
     }
 
     /**

@@ -4,12 +4,14 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Book;
 import plumbrow.app.book.Choice;
 import plumbrow.app.book.StoredPaper;
 import plumbrow.app.book.TypedValue;
+import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.documents.shelf.FiledPaper;
 
 /** The book as the desk sees it: its latest season, and the log of decisions. Safe for several threads. */
@@ -33,6 +35,11 @@ public final class DeskBook implements AutoCloseable {
         }
         seen.set(read.orElse(null));
         return read;
+    }
+
+    /** Puts a changed season in the place of the latest one, whole or not at all; one change at a time. */
+    public synchronized void change(UnaryOperator<Season> change) {
+        book.put(change.apply(book.latestSeason().orElseThrow(NoSeasonException::new)));
     }
 
     /** The decisions recorded for a year, oldest first. */
