@@ -17,6 +17,7 @@ import plumbrow.advice.season.Season;
  * @param acresInside inside the outline [ac]; null without one
  * @param counties by the census map, the largest part first
  * @param remarks sentences on what does not agree or is not sure
+ * @param surveyed whether somebody has looked over what lies around it; where not, what is not listed is unknown, not none
  */
 public record LandSummary(
         String field,
@@ -26,6 +27,7 @@ public record LandSummary(
         String county,
         List<InCounty> counties,
         List<String> remarks,
+        boolean surveyed,
         List<Around> around) {
 
     /** Part of a field that lies in a county. */
@@ -42,6 +44,7 @@ public record LandSummary(
 
     public static LandSummary of(Season season, Field field) {
         Boundary outline = field.boundary();
+        boolean surveyed = season.ground().surveyed().contains(field.name());
         List<Around> around = season.ground().features(field.name()).stream()
                 .map(feature -> {
                     Nearness nearness = Nearness.of(outline, feature);
@@ -56,7 +59,7 @@ public record LandSummary(
                 .toList();
         if (outline == null) {
             return new LandSummary(
-                    field.name(), field.acres(), null, field.state(), field.county(), List.of(), List.of(), around);
+                    field.name(), field.acres(), null, field.state(), field.county(), List.of(), List.of(), surveyed, around);
         }
         CountyFit fit = CountyFit.of(outline);
         return new LandSummary(
@@ -72,11 +75,8 @@ public record LandSummary(
                                 part.county().state(),
                                 part.acres()))
                         .toList(),
-                remarks(field, fit),
+                TypedPlace.remarks(field.state(), field.county(), fit),
+                surveyed,
                 around);
-    }
-
-    private static List<String> remarks(Field field, CountyFit fit) {
-        return TypedPlace.remarks(field.state(), field.county(), fit);
     }
 }

@@ -37,6 +37,9 @@ public final class MapWords {
             if (table.hasRows()) {
                 table.lines().forEach(paper::line);
             }
+            if (!field.surveyed()) {
+                paper.prose("  unknown: ", "what else lies around it; look over the field and note it.");
+            }
             field.around().stream()
                     .filter(one -> !one.says().isEmpty())
                     .forEach(one -> paper.prose("  ", one.name() + ": " + one.says()));

@@ -1,6 +1,7 @@
 package plumbrow.app.desk.map;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -47,10 +48,7 @@ public record MapSheet(
                 .filter(one -> one.name().equals(asked))
                 .findFirst()
                 .or(() -> courses.stream()
-                        .filter(one -> gates.zones(field, one).stream()
-                                .anyMatch(zones -> !zones.zones().isEmpty()))
-                        .findFirst())
-                .or(() -> courses.stream().findFirst())
+                        .max(Comparator.comparingDouble(one -> most(gates.zones(field, one)))))
                 .orElse(null);
         Boundary outline = field.boundary();
         return new MapSheet(
@@ -64,6 +62,11 @@ public record MapSheet(
                 course == null ? List.of() : gates.zones(field, course),
                 outline == null ? List.of() : CountyFit.of(outline).lines(),
                 chart == null ? List.of() : tiles.under(chart));
+    }
+
+    /** The most that a product of a course must leave, so that the course that loses most is drawn first [ac]. */
+    private static double most(List<Zones> zones) {
+        return zones.stream().mapToDouble(MapSheet::lost).max().orElse(-1);
     }
 
     private static @Nullable Chart chart(Field field, List<Feature> features) {
@@ -95,7 +98,7 @@ public record MapSheet(
         }
         Optional<Zones> worst = zones.stream()
                 .filter(one -> one.lostAcres() != null)
-                .max((a, b) -> Double.compare(lost(a), lost(b)));
+                .max(Comparator.comparingDouble(MapSheet::lost));
         String acres = Numbers.fixed(inside, 1) + " ac inside the outline";
         Course drawn = course;
         if (zones.stream().anyMatch(one -> one.sprayableAcres() == null)) {
@@ -110,12 +113,6 @@ public record MapSheet(
     private static double lost(Zones zones) {
         Double lost = zones.lostAcres();
         return lost == null ? 0 : lost;
-    }
-
-    /** The acres that a product must leave, as written on the page. */
-    public static String lostWords(Zones zones) {
-        Double lost = zones.lostAcres();
-        return lost == null ? "unknown" : Numbers.fixed(lost, 1);
     }
 
     /** Whether a feature has a shape that shows on the chart. */
