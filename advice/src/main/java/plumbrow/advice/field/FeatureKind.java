@@ -1,5 +1,8 @@
 package plumbrow.advice.field;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /** What lies in or near a field and may need distance kept from it. */
 public enum FeatureKind {
     STREAM("stream"),
@@ -23,6 +26,13 @@ public enum FeatureKind {
 
     public String word() {
         return word;
+    }
+
+    /** The kind of a word, however it is capitalised. */
+    public static Optional<FeatureKind> called(String word) {
+        return Arrays.stream(values())
+                .filter(kind -> kind.word.equalsIgnoreCase(word.strip()))
+                .findFirst();
     }
 
     /** Whether it is surface water or leads there. */

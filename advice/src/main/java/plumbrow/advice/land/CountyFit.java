@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
 import plumbrow.advice.field.Boundary;
@@ -75,6 +76,14 @@ public record CountyFit(List<Part> in, List<Near> near) {
         return near.stream().anyMatch(one -> one.county().fips().equals(county.fips()));
     }
 
+    /** The lines of the counties it lies in and near to, to be drawn. */
+    public List<List<Point>> lines() {
+        return Stream.concat(in.stream().map(Part::county), near.stream().map(Near::county))
+                .flatMap(county -> county.rings().stream())
+                .map(CountyFit::points)
+                .toList();
+    }
+
     private static boolean around(County county, Boundary boundary) {
         Point at = boundary.polygons().get(0).shell().get(0);
         double width = AROUND_DEGREES / Math.max(0.2, Math.cos(Math.toRadians(at.latitude())));
@@ -120,10 +129,14 @@ public record CountyFit(List<Part> in, List<Near> near) {
     }
 
     private static LinearRing ring(Plane plane, County.Ring ring) {
+        return plane.ring(points(ring));
+    }
+
+    private static List<Point> points(County.Ring ring) {
         List<Point> points = new ArrayList<>();
         for (int i = 0; i < ring.degrees().length; i += 2) {
             points.add(new Point(ring.degrees()[i], ring.degrees()[i + 1]));
         }
-        return plane.ring(points);
+        return points;
     }
 }

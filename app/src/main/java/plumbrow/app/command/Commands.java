@@ -32,6 +32,7 @@ public final class Commands {
                 .addSubcommand(new WeighCommand(screen))
                 .addSubcommand(new CheckCommand(screen))
                 .addSubcommand(new YearsCommand(screen))
+                .addSubcommand(new MapCommand(screen))
                 .addSubcommand(new FigureCommand(screen))
                 .addSubcommand(new DataCommand(screen))
                 .addSubcommand(new WorkbookCommand(screen))

@@ -6,6 +6,7 @@ import plumbrow.advice.weighing.SeasonGapException;
 import plumbrow.app.FaultFile;
 import plumbrow.app.book.BookException;
 import plumbrow.documents.FileTrouble;
+import plumbrow.documents.map.MapTrouble;
 import plumbrow.documents.paper.PaperTrouble;
 import plumbrow.documents.workbook.WorkbookFaults;
 import plumbrow.science.figure.FigureInputException;
@@ -18,6 +19,7 @@ final class Faults {
             BookException.class,
             FigureInputException.class,
             FileTrouble.class,
+            MapTrouble.class,
             PaperTrouble.class,
             SeasonGapException.class,
             WorkbookFaults.class);

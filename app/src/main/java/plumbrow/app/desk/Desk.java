@@ -32,12 +32,15 @@ import plumbrow.app.desk.api.ApiPages;
 import plumbrow.app.desk.check.CheckPage;
 import plumbrow.app.desk.door.Doors;
 import plumbrow.app.desk.door.Pages;
+import plumbrow.app.desk.door.TileAddress;
 import plumbrow.app.desk.door.TroublePages;
 import plumbrow.app.desk.field.FieldPage;
 import plumbrow.app.desk.figures.FiguresPage;
 import plumbrow.app.desk.ingredients.IngredientsPage;
 import plumbrow.app.desk.log.LogApi;
 import plumbrow.app.desk.log.LogPage;
+import plumbrow.app.desk.map.MapApi;
+import plumbrow.app.desk.map.MapPage;
 import plumbrow.app.desk.papers.PapersPage;
 import plumbrow.app.desk.season.SeasonPage;
 import plumbrow.app.desk.shelf.CardPage;
@@ -81,6 +84,8 @@ import plumbrow.app.desk.weighing.WeighingPage;
     IngredientsPage.class,
     LogApi.class,
     LogPage.class,
+    MapApi.class,
+    MapPage.class,
     Pages.class,
     PaperApi.class,
     PapersPage.class,
@@ -94,6 +99,11 @@ public class Desk {
     @Bean
     Clock clock() {
         return Clock.systemUTC();
+    }
+
+    @Bean
+    TileAddress tiles() {
+        return TileAddress.of(System.getenv(TileAddress.SETTING));
     }
 
     /**

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Done;
 import plumbrow.advice.season.Season;
@@ -12,6 +13,7 @@ import plumbrow.app.book.Choice;
 import plumbrow.app.book.LogLine;
 import plumbrow.app.book.StoredPaper;
 import plumbrow.app.book.TypedValue;
+import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.documents.confirm.LabelDecision;
 import plumbrow.documents.shelf.FiledPaper;
 
@@ -36,6 +38,11 @@ public final class DeskBook implements AutoCloseable {
         }
         seen.set(read.orElse(null));
         return read;
+    }
+
+    /** Puts a changed season in the place of the latest one, whole or not at all; one change at a time. */
+    public synchronized void change(UnaryOperator<Season> change) {
+        book.put(change.apply(book.latestSeason().orElseThrow(NoSeasonException::new)));
     }
 
     /** The decisions recorded for a year, oldest first. */

@@ -70,15 +70,15 @@ final class Fixture {
     }
 
     static Boundary outline() {
-        List<Boundary.Point> shell = ring(-93.6, 42.0, 0.0048, 0.0072);
-        List<Boundary.Point> pond = ring(-93.598, 42.002, 0.0006, 0.0004);
+        List<Boundary.Point> shell = ring(-43.6, 42.0, 0.0048, 0.0072);
+        List<Boundary.Point> pond = ring(-43.598, 42.002, 0.0006, 0.0004);
         return new Boundary(List.of(new Boundary.Polygon(shell, List.of(pond))));
     }
 
     private static Boundary twoPieces() {
         return new Boundary(List.of(
-                new Boundary.Polygon(ring(-93.58, 42.0, 0.0031, 0.0021), List.of()),
-                new Boundary.Polygon(ring(-93.57, 42.0, 0.00123456789, 0.0021), List.of())));
+                new Boundary.Polygon(ring(-43.58, 42.0, 0.0031, 0.0021), List.of()),
+                new Boundary.Polygon(ring(-43.57, 42.0, 0.00123456789, 0.0021), List.of())));
     }
 
     private static List<Boundary.Point> ring(double west, double south, double width, double height) {

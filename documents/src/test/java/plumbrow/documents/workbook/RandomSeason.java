@@ -116,7 +116,7 @@ final class RandomSeason {
 
     private Boundary outline(int number) {
         return new Boundary(make(1 + random.nextInt(2), i -> {
-            double west = -93 + 0.05 * number + 0.02 * i;
+            double west = -43 + 0.05 * number + 0.02 * i;
             double north = 42 + share() / 100;
             Boundary.Point corner = new Boundary.Point(west, 41.99);
             return new Boundary.Polygon(

@@ -12,6 +12,9 @@ import plumbrow.science.reference.County.Ring;
  * each but the first by its step from the one before. One with c is a county: code, name, rings of arcs.
  */
 final class CountyFile {
+    /** A closed triangle has so many numbers; an islet or hole with fewer was straightened to a line. */
+    private static final int TRIANGLE = 8;
+
     private final List<double[]> arcs = new ArrayList<>();
     private final List<County> counties = new ArrayList<>();
     private double[] grid = {};
@@ -56,7 +59,10 @@ final class CountyFile {
         List<Ring> rings = new ArrayList<>();
         for (String ring : cells[3].split("/", -1)) {
             boolean hole = ring.startsWith("h");
-            rings.add(new Ring(hole, joined((hole ? ring.substring(1) : ring).split(",", -1))));
+            double[] corners = joined((hole ? ring.substring(1) : ring).split(",", -1));
+            if (corners.length >= TRIANGLE) {
+                rings.add(new Ring(hole, corners));
+            }
         }
         String state = Counties.STATES.get(cells[1].substring(0, 2));
         if (state == null) {

@@ -33,7 +33,7 @@ public class Doors {
             "default-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'; object-src 'none'";
 
     @Bean
-    SecurityFilterChain chain(HttpSecurity http) throws Exception {
+    SecurityFilterChain chain(HttpSecurity http, TileAddress tiles) throws Exception {
         CookieCsrfTokenRepository tokens = new CookieCsrfTokenRepository();
         tokens.setCookieCustomizer(cookie -> cookie.sameSite("Strict").httpOnly(true));
         return http.securityContext(context -> context.disable())
@@ -45,7 +45,7 @@ public class Doors {
                 .csrf(csrf -> csrf.csrfTokenRepository(tokens).ignoringRequestMatchers(Doors::fromAProgram))
                 .exceptionHandling(trouble -> trouble.accessDeniedHandler(
                         (request, response, denied) -> response.sendError(HttpServletResponse.SC_FORBIDDEN)))
-                .headers(headers -> headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT_POLICY))
+                .headers(headers -> headers.contentSecurityPolicy(policy -> policy.policyDirectives(policy(tiles)))
                         .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))
                         .httpStrictTransportSecurity(transport -> transport.disable())
                         .crossOriginOpenerPolicy(opener -> opener.policy(
@@ -67,6 +67,12 @@ public class Doors {
                 && type != null
                 && type.toLowerCase(Locale.ROOT).startsWith("application/json")
                 && request.getHeader("Origin") == null;
+    }
+
+    /** Pictures of the ground may come from the one host that is named for them, where one is. */
+    static String policy(TileAddress tiles) {
+        return CONTENT_POLICY
+                + tiles.host().map(host -> "; img-src 'self' " + host).orElse("");
     }
 
     /** Refuses every name but this machine's own; lets through the signs that names of fields may hold. */

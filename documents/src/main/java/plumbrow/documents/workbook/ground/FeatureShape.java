@@ -1,5 +1,6 @@
 package plumbrow.documents.workbook.ground;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -20,7 +21,10 @@ public final class FeatureShape {
 
     /** The shape that a geometry's text describes. */
     public static Shape read(String geometry) throws NoBoundary {
-        Geometry shape = GeoJson.geometry(geometry, WANTED);
+        return shape(GeoJson.geometry(geometry, WANTED));
+    }
+
+    private static Shape shape(Geometry shape) throws NoBoundary {
         return switch (shape.getGeometryType()) {
             case Geometry.TYPENAME_POINT -> new Spot(points(shape).get(0));
             case Geometry.TYPENAME_LINESTRING -> line((LineString) shape);
@@ -28,6 +32,17 @@ public final class FeatureShape {
             default ->
                 throw new NoBoundary("a Point, LineString, Polygon or MultiPolygon, not a " + shape.getGeometryType());
         };
+    }
+
+    /** The shapes of a geometry's text; what is several places or lines at once is taken apart. */
+    public static List<Shape> all(String geometry) throws NoBoundary {
+        Geometry read = GeoJson.geometry(geometry, WANTED);
+        boolean whole = read.getNumGeometries() < 2 || read.getGeometryType().equals(Geometry.TYPENAME_MULTIPOLYGON);
+        List<Shape> shapes = new ArrayList<>();
+        for (int i = 0; i < (whole ? 1 : read.getNumGeometries()); i++) {
+            shapes.add(shape(whole && read.getNumGeometries() != 1 ? read : read.getGeometryN(i)));
+        }
+        return shapes;
     }
 
     private static Line line(LineString shape) throws NoBoundary {
@@ -38,7 +53,7 @@ public final class FeatureShape {
         return new Line(points);
     }
 
-    private static List<Point> points(Geometry shape) throws NoBoundary {
+    static List<Point> points(Geometry shape) throws NoBoundary {
         if (shape.isEmpty()) {
             throw new NoBoundary(WANTED);
         }

@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.StringWriter;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.xml.XMLConstants;
@@ -17,6 +19,8 @@ import javax.xml.transform.TransformerException;
 import javax.xml.transform.TransformerFactory;
 import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.kml.KMLReader;
 import org.w3c.dom.Document;
@@ -27,11 +31,16 @@ import org.xml.sax.ErrorHandler;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
+import plumbrow.advice.field.Feature.Line;
+import plumbrow.advice.field.Feature.Spot;
 
 /** Outlines of fields in a KML file: each placemark with an area is a field of its name. Pins and paths are no outlines. */
 public final class KmlFile {
     private static final String NO_DOCTYPE = "http://apache.org/xml/features/disallow-doctype-decl";
     private static final ErrorHandler QUIET = new DefaultHandler();
+
+    private static final Set<String> NO_AREAS = Set.of("Point", "LineString");
+    private static final List<String> SHAPES = List.of("Point", "LineString", "Polygon", "MultiGeometry");
 
     private KmlFile() {}
 
@@ -52,6 +61,52 @@ public final class KmlFile {
             }
         }
         return outlines;
+    }
+
+    /** Every placemark with a shape: pins and paths too; its name and extended data are its properties. */
+    public static List<GeoJsonFile.Feature> everything(String text) throws NoBoundary {
+        List<GeoJsonFile.Feature> read = new ArrayList<>();
+        for (Node each : nodes(parsed(text).getElementsByTagNameNS("*", "Placemark"))) {
+            Map<String, String> properties = properties((Element) each);
+            String name = properties.getOrDefault("name", "");
+            for (Node shape : SHAPES.stream()
+                    .flatMap(kind -> children(each, kind))
+                    .toList()) {
+                boolean area = !NO_AREAS.contains(shape.getLocalName());
+                read.add(new GeoJsonFile.Feature(properties, area ? geometry(name, shape) : simple(name, shape)));
+            }
+        }
+        return read;
+    }
+
+    private static Map<String, String> properties(Element placemark) {
+        Map<String, String> properties = new LinkedHashMap<>();
+        children(placemark, "name").findFirst().ifPresent(name -> properties.put("name", text(name)));
+        for (Node data : nodes(placemark.getElementsByTagNameNS("*", "Data"))) {
+            children(data, "value")
+                    .findFirst()
+                    .ifPresent(value -> properties.put(((Element) data).getAttribute("name"), text(value)));
+        }
+        for (Node data : nodes(placemark.getElementsByTagNameNS("*", "SimpleData"))) {
+            properties.put(((Element) data).getAttribute("name"), text(data));
+        }
+        return properties;
+    }
+
+    private static String text(Node node) {
+        return node.getTextContent().strip();
+    }
+
+    private static String simple(String name, Node shape) throws NoBoundary {
+        try {
+            Geometry read = new KMLReader().read(xml(shape));
+            return read instanceof Point
+                    ? FeatureShape.write(new Spot(FeatureShape.points(read).get(0)))
+                    : FeatureShape.write(new Line(FeatureShape.points(read)));
+        } catch (ParseException | RuntimeException unreadable) {
+            // The reader throws whatever comes up where a number is none.
+            throw new NoBoundary("for " + name + " places of longitude,latitude");
+        }
     }
 
     private static Document parsed(String text) throws NoBoundary {

@@ -19,6 +19,7 @@ public final class Rules {
             new LabelRates(),
             new SeedsComplete(),
             new FurtherCounties(),
+            new CountiesFit(),
             new SpraysFit(),
             new OneTank());
 

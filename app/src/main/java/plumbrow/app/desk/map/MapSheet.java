@@ -1,0 +1,132 @@
+package plumbrow.app.desk.map;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.field.Boundary;
+import plumbrow.advice.field.Boundary.Point;
+import plumbrow.advice.field.Feature;
+import plumbrow.advice.field.Feature.Shape;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.gates.Gates;
+import plumbrow.advice.land.CountyFit;
+import plumbrow.advice.land.Zones;
+import plumbrow.advice.season.Season;
+import plumbrow.app.json.LandSummary;
+import plumbrow.science.figure.Numbers;
+
+/**
+ * What the map of a field shows.
+ *
+ * @param chart null where neither outline nor features are on file
+ * @param course the course whose zones are drawn; null where the field has none
+ */
+public record MapSheet(
+        Season season,
+        Field field,
+        LandSummary land,
+        List<Feature> features,
+        @Nullable Chart chart,
+        List<Course> courses,
+        @Nullable Course course,
+        List<Zones> zones,
+        List<List<Point>> countyLines,
+        List<Tiles.Tile> tiles) {
+    /** Features so far off the field, measured in its own length, are not drawn. */
+    private static final double FARTHEST = 1.0;
+
+    static MapSheet of(Season season, Field field, @Nullable String asked, Tiles tiles) {
+        List<Feature> features = season.ground().features(field.name());
+        Chart chart = chart(field, features);
+        List<Course> courses = season.courses(field.name());
+        Gates gates = Gates.of(season);
+        Course course = courses.stream()
+                .filter(one -> one.name().equals(asked))
+                .findFirst()
+                .or(() -> courses.stream()
+                        .max(Comparator.comparingDouble(one -> most(gates.zones(field, one)))))
+                .orElse(null);
+        Boundary outline = field.boundary();
+        return new MapSheet(
+                season,
+                field,
+                LandSummary.of(season, field),
+                features,
+                chart,
+                courses,
+                course,
+                course == null ? List.of() : gates.zones(field, course),
+                outline == null ? List.of() : CountyFit.of(outline).lines(),
+                chart == null ? List.of() : tiles.under(chart));
+    }
+
+    /** The most that a product of a course must leave, so that the course that loses most is drawn first [ac]. */
+    private static double most(List<Zones> zones) {
+        return zones.stream().mapToDouble(MapSheet::lost).max().orElse(-1);
+    }
+
+    private static @Nullable Chart chart(Field field, List<Feature> features) {
+        Boundary outline = field.boundary();
+        List<Shape> shapes = features.stream()
+                .flatMap(feature -> Stream.ofNullable(feature.shape()))
+                .toList();
+        if (outline == null) {
+            return shapes.isEmpty()
+                    ? null
+                    : Chart.of(shapes.stream().flatMap(Chart::points).toList());
+        }
+        List<Point> ground = Chart.points(outline).toList();
+        Chart alone = Chart.of(ground);
+        List<Point> shown = new ArrayList<>(ground);
+        shapes.stream()
+                .flatMap(Chart::points)
+                .filter(point -> Math.abs(alone.x(point) - alone.width() / 2) < (FARTHEST + 0.5) * alone.width()
+                        && Math.abs(alone.y(point) - alone.height() / 2) < (FARTHEST + 0.5) * alone.height())
+                .forEach(shown::add);
+        return Chart.of(shown);
+    }
+
+    /** The one sentence at the top. */
+    public String answer() {
+        Double inside = land.acresInside();
+        if (inside == null) {
+            return "No outline of " + field.name() + " is on file; its acres, zones and county can't be measured";
+        }
+        Optional<Zones> worst = zones.stream()
+                .filter(one -> one.lostAcres() != null)
+                .max(Comparator.comparingDouble(MapSheet::lost));
+        String acres = Numbers.fixed(inside, 1) + " ac inside the outline";
+        Course drawn = course;
+        if (zones.stream().anyMatch(one -> one.sprayableAcres() == null)) {
+            return acres + "; what setbacks leave of it is not all known";
+        }
+        return worst.isEmpty() || drawn == null || lost(worst.get()) < 0.005
+                ? acres + "; no setback takes any of it" + (drawn == null ? "" : " with " + drawn.name())
+                : acres + "; " + drawn.name() + " leaves " + Numbers.fixed(inside - lost(worst.get()), 1)
+                        + " of them to spray";
+    }
+
+    private static double lost(Zones zones) {
+        Double lost = zones.lostAcres();
+        return lost == null ? 0 : lost;
+    }
+
+    /** Whether a feature has a shape that shows on the chart. */
+    public boolean drawn(Feature feature) {
+        Shape shape = feature.shape();
+        Chart on = chart;
+        return shape != null && on != null && Chart.points(shape).anyMatch(on::shows);
+    }
+
+    /** Where the name of a feature goes. */
+    public Point labelled(Shape shape) {
+        Chart on = chart;
+        List<Point> points = Chart.points(shape).toList();
+        List<Point> shown = on == null ? points : points.stream().filter(on::shows).toList();
+        return shown.isEmpty() ? points.get(0) : shown.get(shown.size() / 2);
+    }
+}

@@ -1,0 +1,5 @@
+/** Outlines and features from the files of other programs: GeoJSON, KML, zipped shapefiles. */
+@NullMarked
+package plumbrow.documents.map;
+
+import org.jspecify.annotations.NullMarked;
