@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import plumbrow.advice.gates.Gates;
 import plumbrow.advice.outlook.Column;
 import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.outlook.Law;
@@ -104,6 +105,22 @@ class FollowedFieldTest {
         assertThat(ids).contains("shift: waterhemp", "density: burcucumber", "rain: May", "late: sprayer");
         assertThat(ids).filteredOn(id -> id.startsWith("rating: ")).hasSize(4);
         assertThat(advice.whatMatters()).extracting(Knowing::input).contains("shift: waterhemp", "rain: May");
+    }
+
+    @Test
+    @DisplayName("a glance at one course agrees with the weighing of it")
+    void glance() {
+        Season season = field().season();
+        WeighingOptions options = WeighingOptions.DEFAULT.withDraws(400);
+        FieldAdvice advice = Adviser.adviseField(season, season.fields().get(0), options);
+        for (var course : season.courses()) {
+            Glance glance = Glance.at(season, Gates.of(season), season.fields().get(0), course, options);
+            WeighedCourse weighed = advice.course(course.name()).orElseThrow();
+            assertThat(glance.meanMarginUsdPerAcre()).isEqualTo(weighed.meanMarginUsdPerAcre());
+            assertThat(glance.weeds()).isEqualTo(weighed.weeds());
+            assertThat(glance.findings()).isEqualTo(weighed.findings());
+            assertThat(glance.trace()).isNotNull();
+        }
     }
 
     @Test
