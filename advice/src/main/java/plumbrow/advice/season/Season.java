@@ -55,6 +55,11 @@ public record Season(
         this(year, asOf, adviser, farms, fields, history, shelf, pests, courses, outlook, Ground.UNKNOWN, Work.NONE);
     }
 
+    /** The same season with other courses. */
+    public Season withCourses(List<Course> others) {
+        return withCourses(others, work);
+    }
+
     /** The same season with other courses and spray plans in the place of its own. */
     public Season withCourses(List<Course> others, Work work) {
         return new Season(

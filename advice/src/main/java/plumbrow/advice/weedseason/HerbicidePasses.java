@@ -133,17 +133,14 @@ final class HerbicidePasses {
         Amount rate = Objects.requireNonNull(pass.rate());
         int group = groups.number(sites(actives));
         if (timing == Timing.SOIL) {
-            Optional<Chemistry> chemistry = Chemistries.ofLongest(actives);
-            if (chemistry.isEmpty()) {
-                note("Half-life, Koc, solubility or vapour pressure of what is in " + name
-                        + " is unknown: its control in the soil is not counted.");
-                return;
-            }
+            Chemistries.Known known = Chemistries.ofLongest(actives);
+            known.says().forEach(this::note);
+            Chemistry chemistry = known.chemistry();
             List<SoilResponse> responses = new ArrayList<>();
             for (int j = 0; j < found.size(); j++) {
                 FoundRating one = found.get(j);
                 rated[j] |= one != null;
-                responses.add(one == null ? SoilResponse.none() : soil(one, rate, chemistry.get(), name, j));
+                responses.add(one == null ? SoilResponse.none() : soil(one, rate, chemistry, name, j));
             }
             made.add(new MadePass(
                     pass.number(),
@@ -153,7 +150,7 @@ final class HerbicidePasses {
                             daysLate,
                             group,
                             rate.inBase(),
-                            chemistry.get(),
+                            chemistry,
                             RAIN_NEED_MM,
                             rain(Objects.requireNonNull(pass.date())),
                             HOURS_UNTIL_WORKED_IN,

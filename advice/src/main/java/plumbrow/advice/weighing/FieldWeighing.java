@@ -287,7 +287,7 @@ final class FieldWeighing {
         return SortedDraws.shareAbove(gains, 0);
     }
 
-    private static Band band(double[] sorted) {
+    static Band band(double[] sorted) {
         return new Band(
                 SortedDraws.quantile(sorted, 0.1),
                 SortedDraws.quantile(sorted, 0.5),

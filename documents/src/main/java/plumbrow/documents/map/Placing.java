@@ -128,7 +128,7 @@ public final class Placing {
                 season.courses(),
                 season.outlook(),
                 new Ground(
-                        season.ground().surveyed(),
+                        season.ground().looked(),
                         features,
                         season.ground().alsoIn(),
                         season.ground().nextCrops()),

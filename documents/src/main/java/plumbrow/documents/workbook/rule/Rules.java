@@ -21,7 +21,8 @@ public final class Rules {
             new FurtherCounties(),
             new CountiesFit(),
             new SpraysFit(),
-            new OneTank());
+            new OneTank(),
+            new TillageFits());
 
     private Rules() {}
 
