@@ -42,7 +42,7 @@ public final class DeskBook implements AutoCloseable {
 
     /** Puts a changed season in the place of the latest one, whole or not at all; one change at a time. */
     public synchronized void change(UnaryOperator<Season> change) {
-        book.put(change.apply(book.latestSeason().orElseThrow(NoSeasonException::new)));
+        book.put(change.apply(book.latestWritten().orElseThrow(NoSeasonException::new)));
     }
 
     /** The decisions recorded for a year, oldest first. */

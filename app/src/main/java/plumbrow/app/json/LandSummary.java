@@ -44,7 +44,8 @@ public record LandSummary(
 
     public static LandSummary of(Season season, Field field) {
         Boundary outline = field.boundary();
-        boolean surveyed = season.ground().surveyed().contains(field.name());
+        boolean surveyed = season.ground().looked().stream()
+                .anyMatch(looked -> looked.field().equals(field.name()) && looked.kind() == null);
         List<Around> around = season.ground().features(field.name()).stream()
                 .map(feature -> {
                     Nearness nearness = Nearness.of(outline, feature);
