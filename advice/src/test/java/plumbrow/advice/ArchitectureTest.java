@@ -27,6 +27,7 @@ class ArchitectureTest {
                     "org.jspecify..",
                     "org.apache.commons.rng..",
                     "org.hipparchus..",
+                    "org.ojalgo..",
                     "javax.measure..",
                     "tech.units.indriya..",
                     "systems.uom.common..")
@@ -52,6 +53,15 @@ class ArchitectureTest {
             .dependOnClassesThat()
             .resideInAnyPackage("javax.measure..", "tech.units..", "systems.uom..")
             .because("amounts are converted in one place");
+
+    @ArchTest
+    static final ArchRule solverInOnePlace = noClasses()
+            .that()
+            .resideOutsideOfPackage("plumbrow.advice.farmplan")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.ojalgo..")
+            .because("programmes are solved in one place");
 
     @ArchTest
     static final ArchRule noCircles = slices().matching("plumbrow.advice.(*)..")

@@ -119,7 +119,7 @@ final class FarmReader {
             refuge = true;
             shared.add(new SharedLimit(
                     SharedLimit.Kind.REFUGE,
-                    "refuge",
+                    "refuge, at least",
                     corn * limit.leastRefugePct() / 100,
                     "ac",
                     -10,
@@ -132,7 +132,7 @@ final class FarmReader {
         if (limit.leastInWorstTenthUsd() != null) {
             shared.add(new SharedLimit(
                     SharedLimit.Kind.FLOOR,
-                    "margin in the worst tenth of seasons",
+                    "margin in the worst tenth, at least",
                     limit.leastInWorstTenthUsd(),
                     "$",
                     -1000,

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.springframework.jdbc.core.JdbcOperations;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import plumbrow.advice.means.Means;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Season;
@@ -62,7 +63,12 @@ final class SeasonRows {
             WorkRows.CREW,
             WorkRows.GEAR,
             WorkRows.SPRAY_PLAN,
-            WorkRows.DONE);
+            WorkRows.DONE,
+            MeansRows.MACHINE,
+            MeansRows.WINDOW,
+            MeansRows.LIMIT,
+            MeansRows.BREAK,
+            MeansRows.SUPPLY);
 
     private final JdbcOperations sql;
     private final JdbcClient client;
@@ -188,7 +194,13 @@ final class SeasonRows {
                         all(WorkRows.PERSON, year, laws),
                         all(WorkRows.CREW, year, laws),
                         all(WorkRows.GEAR, year, laws)),
-                all(WorkRows.DONE, year, laws));
+                all(WorkRows.DONE, year, laws),
+                new Means(
+                        all(MeansRows.MACHINE, year, laws),
+                        all(MeansRows.WINDOW, year, laws),
+                        all(MeansRows.LIMIT, year, laws),
+                        all(MeansRows.BREAK, year, laws),
+                        all(MeansRows.SUPPLY, year, laws)));
     }
 
     private <R> List<R> all(RowKind<R> kind, int year, Laws laws) {

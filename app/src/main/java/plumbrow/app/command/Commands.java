@@ -32,6 +32,7 @@ public final class Commands {
                 .addSubcommand(new WeighCommand(screen))
                 .addSubcommand(new CheckCommand(screen))
                 .addSubcommand(new SearchCommand(screen))
+                .addSubcommand(new PlanCommand(screen))
                 .addSubcommand(new FigureCommand(screen))
                 .addSubcommand(new DataCommand(screen))
                 .addSubcommand(new WorkbookCommand(screen))

@@ -52,7 +52,12 @@ public final class DemoBook {
             "sprays.csv",
             "people.csv",
             "crew.csv",
-            "log.csv");
+            "log.csv",
+            "machines.csv",
+            "work_windows.csv",
+            "farm_limits.csv",
+            "price_breaks.csv",
+            "supplies.csv");
 
     private DemoBook() {}
 

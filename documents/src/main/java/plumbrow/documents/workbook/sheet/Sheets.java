@@ -12,6 +12,7 @@ import plumbrow.advice.course.Pass;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.means.Means;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Season;
@@ -57,7 +58,12 @@ public final class Sheets {
             SpraySheet.SHEET,
             PeopleSheet.SHEET,
             CrewSheet.SHEET,
-            LogSheet.SHEET);
+            LogSheet.SHEET,
+            MachineSheet.SHEET,
+            WorkWindowSheet.SHEET,
+            FarmLimitSheet.SHEET,
+            PriceBreakSheet.SHEET,
+            SupplySheet.SHEET);
 
     private Sheets() {}
 
@@ -125,7 +131,16 @@ public final class Sheets {
                 .findFirst()
                 .map(line -> new Crew(people, line.gear(), line.display()))
                 .orElse(new Crew(people, null, Ask.UNKNOWN));
-        return new Work(tables.values(SpraySheet.SHEET), crew, tables.values(LogSheet.SHEET));
+        return new Work(
+                tables.values(SpraySheet.SHEET),
+                crew,
+                tables.values(LogSheet.SHEET),
+                new Means(
+                        tables.values(MachineSheet.SHEET),
+                        tables.values(WorkWindowSheet.SHEET),
+                        tables.values(FarmLimitSheet.SHEET),
+                        tables.values(PriceBreakSheet.SHEET),
+                        tables.values(SupplySheet.SHEET)));
     }
 
     /** Courses with their passes in the order of their numbers, in whatever order the rows stand. */
