@@ -82,7 +82,7 @@ public final class RandomSeason {
                 courses,
                 outlook(),
                 terms.ground(this::boundary),
-                terms.work(courses));
+                terms.work(courses, farms.stream().map(Farm::name).toList()));
     }
 
     private Field field(String name) {

@@ -36,6 +36,8 @@ import plumbrow.app.desk.field.FieldPage;
 import plumbrow.app.desk.figures.FiguresPage;
 import plumbrow.app.desk.ingredients.IngredientsPage;
 import plumbrow.app.desk.papers.PapersPage;
+import plumbrow.app.desk.plan.PlanPage;
+import plumbrow.app.desk.search.SearchPage;
 import plumbrow.app.desk.season.SeasonPage;
 import plumbrow.app.desk.shelf.CardPage;
 import plumbrow.app.desk.shelf.ComparePage;
@@ -76,7 +78,9 @@ import plumbrow.app.desk.weighing.WeighingPage;
     Pages.class,
     PaperApi.class,
     PapersPage.class,
+    PlanPage.class,
     ReadingPage.class,
+    SearchPage.class,
     SeasonPage.class,
     ShelfPage.class,
     TroublePages.class,
