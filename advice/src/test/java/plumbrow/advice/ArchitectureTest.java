@@ -28,6 +28,7 @@ class ArchitectureTest {
                     "org.apache.commons.rng..",
                     "org.hipparchus..",
                     "org.locationtech.jts..",
+                    "org.ojalgo..",
                     "javax.measure..",
                     "tech.units.indriya..",
                     "systems.uom.common..")
@@ -62,6 +63,15 @@ class ArchitectureTest {
             .dependOnClassesThat()
             .resideInAPackage("org.locationtech.jts..")
             .because("what lies where is worked out in one place");
+
+    @ArchTest
+    static final ArchRule solverInOnePlace = noClasses()
+            .that()
+            .resideOutsideOfPackage("plumbrow.advice.farmplan")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.ojalgo..")
+            .because("programmes are solved in one place");
 
     @ArchTest
     static final ArchRule noCircles = slices().matching("plumbrow.advice.(*)..")

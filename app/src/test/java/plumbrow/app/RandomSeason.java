@@ -90,7 +90,7 @@ public final class RandomSeason {
                 courses,
                 outlook(),
                 terms.ground(this::boundary),
-                terms.work(courses, year));
+                terms.work(courses, year, farms.stream().map(Farm::name).toList()));
     }
 
     private Field field(String name) {

@@ -22,6 +22,13 @@ import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.field.Texture;
+import plumbrow.advice.means.FarmLimit;
+import plumbrow.advice.means.Machine;
+import plumbrow.advice.means.MachineKind;
+import plumbrow.advice.means.Means;
+import plumbrow.advice.means.PriceBreak;
+import plumbrow.advice.means.Supply;
+import plumbrow.advice.means.WorkWindow;
 import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Work;
 import plumbrow.advice.shelf.Ask;
@@ -243,7 +250,7 @@ final class RandomTerms {
         return new Point(chance.number(), chance.number());
     }
 
-    Work work(List<Course> courses, int year) {
+    Work work(List<Course> courses, int year, List<String> farms) {
         List<Person> people = chance.some(
                 3,
                 i -> new Person(
@@ -271,7 +278,54 @@ final class RandomTerms {
                                         chance.amount(),
                                         chance.number(),
                                         chance.maybe(chance::text),
-                                        chance.text())));
+                                        chance.text())),
+                means(farms));
+    }
+
+    /** One row of each kind for each farm, since their names must not come twice. */
+    private Means means(List<String> farms) {
+        return new Means(
+                farms.stream()
+                        .map(farm -> new Machine(
+                                farm,
+                                chance.text(),
+                                chance.of(MachineKind.class),
+                                chance.number(),
+                                chance.number(),
+                                chance.number(),
+                                chance.text()))
+                        .toList(),
+                farms.stream()
+                        .map(farm -> new WorkWindow(
+                                farm,
+                                chance.text(),
+                                chance.of(MachineKind.class),
+                                chance.date(),
+                                chance.date(),
+                                chance.number(),
+                                chance.number(),
+                                chance.text()))
+                        .toList(),
+                farms.stream()
+                        .map(farm -> new FarmLimit(
+                                farm,
+                                chance.maybe(chance::number),
+                                chance.maybe(chance::number),
+                                chance.maybe(chance::number),
+                                chance.number(),
+                                chance.text()))
+                        .toList(),
+                products.isEmpty()
+                        ? List.of()
+                        : some(
+                                farms,
+                                farm -> new PriceBreak(
+                                        farm, chance.of(products), chance.number(), chance.number(), chance.text())),
+                products.isEmpty()
+                        ? List.of()
+                        : some(
+                                farms,
+                                farm -> new Supply(farm, chance.of(products), chance.number(), chance.text())));
     }
 
     private SprayPlan plan(Course course, int pass, List<Person> people) {

@@ -1,7 +1,6 @@
 package plumbrow.advice.search;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -169,13 +168,12 @@ public final class Search {
                 brought));
         double share = season.farm(field.farm()).map(farm -> farm.costShare()).orElse(1.0);
         Map<String, Double> costs = new TreeMap<>();
-        Map<String, String> arithmetic = new HashMap<>();
-        b.costs().forEach(line -> add(costs, arithmetic, line, 1));
-        a.costs().forEach(line -> add(costs, arithmetic, line, -1));
+        b.costs().forEach(line -> costs.merge(key(line), line.usdPerAcre(), Double::sum));
+        a.costs().forEach(line -> costs.merge(key(line), -line.usdPerAcre(), Double::sum));
         costs.forEach((label, usd) -> {
             if (Math.abs(usd * share) > 0.005) {
                 lines.add(new LostBy(
-                        label + ", " + arithmetic.get(label) + ": "
+                        label + ": "
                                 + Numbers.dollars(Math.abs(usd * share), 2) + "/ac "
                                 + (usd > 0 ? "that the best does not pay." : "that only the best pays."),
                         usd * share));
@@ -184,10 +182,8 @@ public final class Search {
         return lines;
     }
 
-    private static void add(Map<String, Double> costs, Map<String, String> arithmetic, CostLine line, int sign) {
-        String key = line.label() + " (" + line.arithmetic() + ")";
-        costs.merge(key, sign * line.usdPerAcre(), Double::sum);
-        arithmetic.put(key, "");
+    private static String key(CostLine line) {
+        return line.label() + " (" + line.arithmetic() + ")";
     }
 
     private List<String> limits(int found) {

@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
+import plumbrow.advice.course.PassKind;
 import plumbrow.advice.course.SprayPlan;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.field.Field;
@@ -58,7 +59,8 @@ final class SearchRoom {
                         .forEach(product -> notTried.add(product + " after emergence over "
                                 + String.join(" and ", new TreeSet<>(frame.seeds()))
                                 + ": no course of this season plans it so."));
-                ofFrame.add(mixed(w, choices, mates));
+                // Granules go out one by one: there is no tank to mix them in.
+                ofFrame.add(mixed(w, choices, window.kind() == PassKind.GRANULE ? 1 : mates));
             }
             tanks.add(ofFrame);
         }

@@ -45,13 +45,13 @@ final class SearchWords {
     }
 
     static String proof(Proof proof) {
-        String counted = Numbers.fixed(proof.courses(), 0) + " courses can be made: " + Numbers.fixed(proof.weighed(), 0)
-                + " were weighed, " + Numbers.fixed(proof.barred(), 0) + " are barred, "
-                + Numbers.fixed(proof.cut(), 0) + " can't come within "
-                + Quantities.dollarsPerAcre(proof.widthUsdPerAcre()) + " of the best even if they lost nothing to weeds "
-                + "and insects that anything left to add controls.";
+        String counted = "Of " + Numbers.fixed(proof.courses(), 0) + " courses that can be made, "
+                + Numbers.fixed(proof.weighed(), 0) + " were weighed, " + Numbers.fixed(proof.barred(), 0)
+                + " are barred, and " + Numbers.fixed(proof.cut(), 0) + " earn less than the best by more than "
+                + Quantities.dollarsPerAcre(proof.widthUsdPerAcre())
+                + " even if every later dose on the shelf were free and worked at once.";
         return proof.whole()
-                ? "Nothing better was left out of " + counted
+                ? "Nothing better was left out. " + counted
                 : counted + " The search was stopped with " + Numbers.fixed(proof.open(), 0)
                         + " left open; none of those can bring more than "
                         + Quantities.dollarsPerAcre(proof.bestOpenUsdPerAcre()) + ".";

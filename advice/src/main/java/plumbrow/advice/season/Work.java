@@ -7,9 +7,10 @@ import plumbrow.advice.course.Done;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.SprayPlan;
 import plumbrow.advice.crew.Crew;
+import plumbrow.advice.means.Means;
 
-/** How passes are to be sprayed and by whom, and what was done already. */
-public record Work(List<SprayPlan> sprayPlans, Crew crew, List<Done> log) {
+/** How passes are to be sprayed and by whom, what was done already, and what there is to work with. */
+public record Work(List<SprayPlan> sprayPlans, Crew crew, List<Done> log, Means means) {
     /** Nothing planned, nobody named, nothing done. */
     public static final Work NONE = new Work(List.of(), Crew.UNKNOWN, List.of());
 
@@ -18,9 +19,14 @@ public record Work(List<SprayPlan> sprayPlans, Crew crew, List<Done> log) {
         log = List.copyOf(log);
     }
 
+    /** Of farms whose machines, hours and money nobody has entered. */
+    public Work(List<SprayPlan> sprayPlans, Crew crew, List<Done> log) {
+        this(sprayPlans, crew, log, Means.NONE);
+    }
+
     /** The same with other spray plans. */
     public Work withSprayPlans(List<SprayPlan> plans) {
-        return new Work(plans, crew, log);
+        return new Work(plans, crew, log, means);
     }
 
     /** How a pass of a course is to be sprayed. */

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcOperations;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -113,6 +114,21 @@ public final class Book implements AutoCloseable {
         return database.write(sql -> {
             new SeasonRows(sql).replace(season);
             return new LogRows(JdbcClient.create(sql)).merge(season, at);
+        });
+    }
+
+    /**
+     * Changes the latest season as it was put in, whole or not at all. What was confirmed on labels is no part of it and is
+     * not written into it.
+     *
+     * @throws BookException where the book holds no season yet
+     */
+    public void change(UnaryOperator<Season> change) {
+        database.write(sql -> {
+            Season written = latest(sql).orElseThrow(() -> new BookException("The book holds no season yet."));
+            Season changed = change.apply(written);
+            new SeasonRows(sql).replace(changed);
+            return new LogRows(JdbcClient.create(sql)).merge(changed, null);
         });
     }
 

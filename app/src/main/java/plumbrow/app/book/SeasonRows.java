@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.springframework.jdbc.core.JdbcOperations;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.means.Means;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Season;
@@ -70,7 +71,12 @@ final class SeasonRows {
             WeedRows.LIKE,
             WeedRows.RATING,
             WeedRows.TILLAGE,
-            WeedRows.FLOOR);
+            WeedRows.FLOOR,
+            MeansRows.MACHINE,
+            MeansRows.WINDOW,
+            MeansRows.LIMIT,
+            MeansRows.BREAK,
+            MeansRows.SUPPLY);
 
     private final JdbcOperations sql;
     private final JdbcClient client;
@@ -210,7 +216,13 @@ final class SeasonRows {
                         all(WorkRows.PERSON, year, laws),
                         all(WorkRows.CREW, year, laws),
                         all(WorkRows.GEAR, year, laws)),
-                new LogRows(client).effective(year, fields));
+                new LogRows(client).effective(year, fields),
+                new Means(
+                        all(MeansRows.MACHINE, year, laws),
+                        all(MeansRows.WINDOW, year, laws),
+                        all(MeansRows.LIMIT, year, laws),
+                        all(MeansRows.BREAK, year, laws),
+                        all(MeansRows.SUPPLY, year, laws)));
     }
 
     private <R> List<R> all(RowKind<R> kind, int year, Laws laws) {

@@ -33,6 +33,8 @@ public final class Commands {
                 .addSubcommand(new CheckCommand(screen))
                 .addSubcommand(new YearsCommand(screen))
                 .addSubcommand(new MapCommand(screen))
+                .addSubcommand(new SearchCommand(screen))
+                .addSubcommand(new PlanCommand(screen))
                 .addSubcommand(new FigureCommand(screen))
                 .addSubcommand(new DataCommand(screen))
                 .addSubcommand(new WorkbookCommand(screen))

@@ -57,7 +57,12 @@ public final class DemoBook {
             "ratings.csv",
             "tillage.csv",
             "floor_checks.csv",
-            "log.csv");
+            "log.csv",
+            "machines.csv",
+            "work_windows.csv",
+            "farm_limits.csv",
+            "price_breaks.csv",
+            "supplies.csv");
 
     private DemoBook() {}
 

@@ -42,6 +42,8 @@ import plumbrow.app.desk.log.LogPage;
 import plumbrow.app.desk.map.MapApi;
 import plumbrow.app.desk.map.MapPage;
 import plumbrow.app.desk.papers.PapersPage;
+import plumbrow.app.desk.plan.PlanPage;
+import plumbrow.app.desk.search.SearchPage;
 import plumbrow.app.desk.season.SeasonPage;
 import plumbrow.app.desk.shelf.CardPage;
 import plumbrow.app.desk.shelf.ComparePage;
@@ -89,7 +91,9 @@ import plumbrow.app.desk.weighing.WeighingPage;
     Pages.class,
     PaperApi.class,
     PapersPage.class,
+    PlanPage.class,
     ReadingPage.class,
+    SearchPage.class,
     SeasonPage.class,
     ShelfPage.class,
     TroublePages.class,

@@ -13,7 +13,6 @@ import plumbrow.app.book.Choice;
 import plumbrow.app.book.LogLine;
 import plumbrow.app.book.StoredPaper;
 import plumbrow.app.book.TypedValue;
-import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.documents.confirm.LabelDecision;
 import plumbrow.documents.shelf.FiledPaper;
 
@@ -42,7 +41,7 @@ public final class DeskBook implements AutoCloseable {
 
     /** Puts a changed season in the place of the latest one, whole or not at all; one change at a time. */
     public synchronized void change(UnaryOperator<Season> change) {
-        book.put(change.apply(book.latestWritten().orElseThrow(NoSeasonException::new)));
+        book.change(change);
     }
 
     /** The decisions recorded for a year, oldest first. */

@@ -6,6 +6,7 @@ import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Texture;
 import plumbrow.advice.gates.Protects;
 import plumbrow.advice.gates.Standing;
+import plumbrow.advice.means.MachineKind;
 import plumbrow.advice.outlook.OutlookQuantity;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.ActiveLimit;
@@ -45,6 +46,8 @@ final class JsonWords {
             return basis.word();
         } else if (constant instanceof Status status) {
             return status.words();
+        } else if (constant instanceof MachineKind kind) {
+            return kind.word();
         } else if (constant instanceof Subject subject) {
             return subject.title();
         }

@@ -17,6 +17,13 @@ import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.field.Texture;
 import plumbrow.advice.pests.KnownResistance;
+import plumbrow.advice.means.FarmLimit;
+import plumbrow.advice.means.Machine;
+import plumbrow.advice.means.MachineKind;
+import plumbrow.advice.means.Means;
+import plumbrow.advice.means.PriceBreak;
+import plumbrow.advice.means.Supply;
+import plumbrow.advice.means.WorkWindow;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Ground;
@@ -300,7 +307,21 @@ final class FixtureTerms {
                                 62.5,
                                 "S. Lind",
                                 "log book"),
-                        new Done("River", day(2, 1), "Ridge 12", new Amount(2, FarmUnit.FL_OZ), 100, null, "receipt")));
+                        new Done("River", day(2, 1), "Ridge 12", new Amount(2, FarmUnit.FL_OZ), 100, null, "receipt")),
+                means());
+    }
+
+    private static Means means() {
+        String farm = "Home place";
+        return new Means(
+                List.of(
+                        new Machine(farm, "big sprayer", MachineKind.SPRAYER, 60, 12, 65, "own"),
+                        new Machine(farm, "planter", MachineKind.PLANTER, 40.5, 5.5, 62.5, "own")),
+                List.of(new WorkWindow(
+                        farm, "first week of June", MachineKind.SPRAYER, day(6, 1), day(6, 7), 3.5, 7, "own count")),
+                List.of(new FarmLimit(farm, 180_000.0, null, 10.0, 0.4, "own")),
+                List.of(new PriceBreak(farm, "Ridge 12", 20, 44.25, "dealer"), new PriceBreak(farm, "Ridge 12", 40, 43, "dealer")),
+                List.of(new Supply(farm, "Ridge 12", 60, "dealer")));
     }
 
     private static LocalDate day(int month, int day) {

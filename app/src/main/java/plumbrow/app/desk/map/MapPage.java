@@ -19,6 +19,7 @@ import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.door.TileAddress;
 import plumbrow.app.desk.shown.Shown;
 import plumbrow.documents.map.MapFile;
+import plumbrow.documents.workbook.ground.GeoJsonFile;
 import plumbrow.documents.map.MapImport;
 import plumbrow.documents.map.MapTrouble;
 import plumbrow.documents.map.Placing;
@@ -97,13 +98,13 @@ public class MapPage {
             if (file == null || name.isBlank()) {
                 throw new MapTrouble("No file was chosen; expected " + MapFile.EXPECTED + ".");
             }
-            MapImport.Result result = MapImport.into(Asked.season(book), name, MapFile.read(name, file.getBytes()));
+            List<GeoJsonFile.Feature> shapes = MapFile.read(name, file.getBytes());
+            MapImport.Result result = MapImport.into(Asked.season(book), name, shapes);
             if (result.wrong() || result.taken() == 0) {
                 response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
                 return overview(model, result.rows(), "Nothing of " + name + " was taken in; the book is as it was.");
             }
-            Season changed = result.season();
-            book.change(latest -> changed);
+            book.change(latest -> MapImport.into(latest, name, shapes).season());
             return overview(model, result.rows(), "");
         } catch (MapTrouble fault) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());

@@ -11,6 +11,8 @@ import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.crew.Person;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.means.Means;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Season;
@@ -64,7 +66,12 @@ public final class Sheets {
             LikeWeedSheet.SHEET,
             RatingSheet.SHEET,
             TillageSheet.SHEET,
-            FloorSheet.SHEET);
+            FloorSheet.SHEET,
+            MachineSheet.SHEET,
+            WorkWindowSheet.SHEET,
+            FarmLimitSheet.SHEET,
+            PriceBreakSheet.SHEET,
+            SupplySheet.SHEET);
 
     private Sheets() {}
 
@@ -142,7 +149,16 @@ public final class Sheets {
                 .findFirst()
                 .map(line -> new Crew(people, line.gear(), line.display()))
                 .orElse(new Crew(people, null, Ask.UNKNOWN));
-        return new Work(tables.values(SpraySheet.SHEET), crew, tables.values(LogSheet.SHEET));
+        return new Work(
+                tables.values(SpraySheet.SHEET),
+                crew,
+                tables.values(LogSheet.SHEET),
+                new Means(
+                        tables.values(MachineSheet.SHEET),
+                        tables.values(WorkWindowSheet.SHEET),
+                        tables.values(FarmLimitSheet.SHEET),
+                        tables.values(PriceBreakSheet.SHEET),
+                        tables.values(SupplySheet.SHEET)));
     }
 
     /** Courses with their passes in the order of their numbers, in whatever order the rows stand. */

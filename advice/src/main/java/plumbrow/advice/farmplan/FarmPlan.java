@@ -1,0 +1,67 @@
+package plumbrow.advice.farmplan;
+
+import java.util.List;
+
+/**
+ * One course for each field of a farm.
+ *
+ * @param fields in the order of the season; empty where the limits clash
+ * @param meanUsd mean margin of the farm [$]
+ * @param boundUsd no choice of courses has a higher mean [$]
+ * @param gapPct how far the plan can be below the best [%]
+ * @param worstTenthUsd mean margin of the worst tenth of the scenarios [$]
+ * @param freeUsd mean margin if no limit held [$]
+ * @param limits what all fields share, with what one more of it is worth
+ * @param buys what is bought where prices break, quantities are short or the shed holds some
+ * @param says the plan in one sentence
+ * @param cautions what it leaves out
+ */
+public record FarmPlan(
+        String farm,
+        String grower,
+        int scenarios,
+        List<Taken> fields,
+        double meanUsd,
+        double boundUsd,
+        double gapPct,
+        double worstTenthUsd,
+        double freeUsd,
+        List<Shared> limits,
+        List<Buy> buys,
+        String says,
+        List<String> cautions) {
+    public FarmPlan {
+        fields = List.copyOf(fields);
+        limits = List.copyOf(limits);
+        buys = List.copyOf(buys);
+        cautions = List.copyOf(cautions);
+    }
+
+    public boolean possible() {
+        return !fields.isEmpty();
+    }
+
+    /**
+     * @param alone the course that would be best for the field by itself
+     * @param meanUsd mean margin [$]
+     * @param givesUpUsd how much less that is than the field alone would bring [$]
+     */
+    public record Taken(
+            String field, double acres, String course, String alone, double costUsd, double meanUsd, double givesUpUsd) {}
+
+    /**
+     * @param used how much the plan uses
+     * @param most how much there is
+     * @param worthUsd what one more step of it is worth [$]; no number where that was not asked
+     * @param says one sentence
+     */
+    public record Shared(String name, double used, double most, String unit, double worthUsd, String says) {}
+
+    /**
+     * @param used what the fields take
+     * @param own what comes out of the shed
+     * @param bought what is bought
+     * @param priceUsd of one unit bought [$]; 0 where nothing is
+     */
+    public record Buy(String product, double used, double own, double bought, String unit, double priceUsd) {}
+}

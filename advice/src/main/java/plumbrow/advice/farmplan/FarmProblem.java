@@ -1,0 +1,81 @@
+package plumbrow.advice.farmplan;
+
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A farm in plain numbers: each place takes one of its options, and all of them share limits.
+ *
+ * <pre>
+ *   most   Σ mean·x + Σ goods (list·used − list·own − Σ tier price·bought)
+ *   under  Σ use·x ≤ limit                                       each limit
+ *          own + Σ bought ≥ used,  own ≤ on hand,  Σ bought ≤ most     each good, one tier of it at a time
+ *          Σ cost·x − Σ goods (list·used − Σ tier price·bought) ≤ money
+ *          mean of the worst tenth of the scenarios ≥ floor
+ * </pre>
+ *
+ * @param money [$]; null for no limit
+ * @param floor [$]; null for no limit
+ */
+record FarmProblem(
+        List<Place> places,
+        List<Limit> limits,
+        List<Good> goods,
+        @Nullable Double money,
+        @Nullable Double floor) {
+    FarmProblem {
+        places = List.copyOf(places);
+        limits = List.copyOf(limits);
+        goods = List.copyOf(goods);
+    }
+
+    record Place(String name, List<Option> options) {
+        Place {
+            options = List.copyOf(options);
+        }
+    }
+
+    /**
+     * @param cost the operator's cost at list prices [$]
+     * @param scenarios margin in each scenario at list prices [$]
+     * @param uses how much of each limit it takes
+     * @param goods how much of each good it takes
+     */
+    @SuppressWarnings("ArrayRecordComponent") // Plain columns of numbers, read only.
+    record Option(String name, double cost, double[] scenarios, double[] uses, double[] goods) {
+        double mean() {
+            return Arrays.stream(scenarios).sum() / scenarios.length;
+        }
+    }
+
+    /** @param most the sum of uses that is allowed */
+    record Limit(String name, double most) {}
+
+    /**
+     * @param list price at which the options reckon it [$ per unit]
+     * @param onHand what need not be bought
+     * @param most the most that can be bought
+     * @param tiers from which quantity on each unit bought costs what; the first from 0
+     */
+    record Good(String name, double list, double onHand, double most, List<Tier> tiers) {
+        Good {
+            tiers = List.copyOf(tiers);
+        }
+    }
+
+    record Tier(double from, double price) {}
+
+    int scenarios() {
+        return places.get(0).options().get(0).scenarios().length;
+    }
+
+    /** How many scenarios are the worst tenth, at least one. */
+    int worst() {
+        return Math.max(1, (int) Math.round(scenarios() / 10.0));
+    }
+
+    int choices() {
+        return places.stream().mapToInt(place -> place.options().size()).sum();
+    }
+}

@@ -1,0 +1,292 @@
+package plumbrow.advice.farmplan;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.course.Pass;
+import plumbrow.advice.course.PassKind;
+import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.farmplan.FarmProblem.Good;
+import plumbrow.advice.farmplan.FarmProblem.Limit;
+import plumbrow.advice.farmplan.FarmProblem.Option;
+import plumbrow.advice.farmplan.FarmProblem.Place;
+import plumbrow.advice.farmplan.FarmProblem.Tier;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.Farm;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.gates.Gates;
+import plumbrow.advice.means.FarmLimit;
+import plumbrow.advice.means.Machine;
+import plumbrow.advice.means.Means;
+import plumbrow.advice.means.WorkWindow;
+import plumbrow.advice.outlook.DrawSource;
+import plumbrow.advice.quantity.Amount;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.Product;
+import plumbrow.advice.shelf.ProductKind;
+import plumbrow.advice.shelf.Seed;
+import plumbrow.advice.weighing.Bought;
+import plumbrow.advice.weighing.CourseDraws;
+import plumbrow.advice.weighing.CourseDraws.Weighed;
+import plumbrow.science.figure.Numbers;
+
+/**
+ * Reads the plain problem of one farm out of a season.
+ *
+ * <p>Only courses that may be advised are options. Prices of a crop, what products control and the growing season are the
+ * same draws on every field of the farm; what presses on a field is its own.
+ */
+final class FarmReader {
+    private final Season season;
+    private final Farm farm;
+    private final Means means;
+    private final FarmLimit limit;
+    private final Gates gates;
+    private final DrawSource source;
+    private final List<SharedLimit> shared = new ArrayList<>();
+    private final List<WorkWindow> windows = new ArrayList<>();
+    private final List<Product> goods = new ArrayList<>();
+    private final List<String> cautions = new ArrayList<>();
+    private final List<Field> fields = new ArrayList<>();
+    private boolean refuge;
+
+    FarmReader(Season season, Farm farm, Gates gates, DrawSource source) {
+        this.season = season;
+        this.farm = farm;
+        this.means = season.work().means();
+        this.limit = means.limit(farm.name());
+        this.gates = gates;
+        this.source = source;
+    }
+
+    FarmProblem read() {
+        limits();
+        goods();
+        List<Place> places = new ArrayList<>();
+        for (Field field : season.fields()) {
+            if (field.farm().equals(farm.name())) {
+                List<Option> options = options(field);
+                if (options.isEmpty()) {
+                    cautions.add(field.name() + " is left out: no course of it may be advised yet.");
+                } else {
+                    fields.add(field);
+                    places.add(new Place(field.name(), options));
+                }
+            }
+        }
+        return new FarmProblem(
+                places,
+                shared.stream()
+                        .filter(one -> one.kind() == SharedLimit.Kind.HOURS || one.kind() == SharedLimit.Kind.REFUGE)
+                        .map(one -> new Limit(one.name(), one.kind() == SharedLimit.Kind.REFUGE ? -one.most() : one.most()))
+                        .toList(),
+                goods.stream().map(this::good).toList(),
+                limit.capitalUsd(),
+                limit.leastInWorstTenthUsd());
+    }
+
+    private void limits() {
+        for (WorkWindow window : means.windows()) {
+            List<Machine> machines = machines(window);
+            if (window.farm().equals(farm.name()) && !machines.isEmpty()) {
+                windows.add(window);
+                String with = machines.size() == 1
+                        ? "the " + Numbers.plain(machines.get(0).widthFt()) + "-ft "
+                                + window.kind().word()
+                        : "the " + window.kind().word() + "s";
+                shared.add(new SharedLimit(
+                        SharedLimit.Kind.HOURS,
+                        window.kind().word() + " hours, " + window.name(),
+                        window.fitDays() * window.hoursPerDay(),
+                        "h",
+                        window.hoursPerDay(),
+                        "Another day fit for " + with + ", " + window.name() + ","));
+            } else if (window.farm().equals(farm.name())) {
+                cautions.add("No " + window.kind().word() + " is entered for " + farm.name() + ": the window '"
+                        + window.name() + "' does not limit it.");
+            }
+        }
+        double corn = season.fields().stream()
+                .filter(field -> field.farm().equals(farm.name()) && field.crop() == Crop.CORN)
+                .mapToDouble(Field::acres)
+                .sum();
+        if (limit.leastRefugePct() != null && corn > 0) {
+            refuge = true;
+            shared.add(new SharedLimit(
+                    SharedLimit.Kind.REFUGE,
+                    "refuge, at least",
+                    corn * limit.leastRefugePct() / 100,
+                    "ac",
+                    -10,
+                    "Ten acres of refuge less"));
+        }
+        if (limit.capitalUsd() != null) {
+            shared.add(new SharedLimit(
+                    SharedLimit.Kind.MONEY, "money", limit.capitalUsd(), "$", 1000, "Another $1,000 of working money"));
+        }
+        if (limit.leastInWorstTenthUsd() != null) {
+            shared.add(new SharedLimit(
+                    SharedLimit.Kind.FLOOR,
+                    "margin in the worst tenth, at least",
+                    limit.leastInWorstTenthUsd(),
+                    "$",
+                    -1000,
+                    "To ask for $1,000 less in the worst tenth"));
+        }
+    }
+
+    private List<Machine> machines(WorkWindow window) {
+        return means.machines().stream()
+                .filter(machine -> machine.farm().equals(farm.name()) && machine.kind() == window.kind())
+                .toList();
+    }
+
+    private void goods() {
+        Set<String> named = new HashSet<>();
+        means.breaks().stream()
+                .filter(one -> one.farm().equals(farm.name()))
+                .forEach(one -> named.add(one.product()));
+        means.supplies().stream()
+                .filter(one -> one.farm().equals(farm.name()))
+                .forEach(one -> named.add(one.product()));
+        season.shelf().products().stream()
+                .filter(product -> named.contains(product.name()))
+                .forEach(goods::add);
+        for (Product product : goods) {
+            means.supplies().stream()
+                    .filter(one -> one.farm().equals(farm.name()) && one.product().equals(product.name()))
+                    .forEach(one -> shared.add(new SharedLimit(
+                            SharedLimit.Kind.SUPPLY,
+                            product.name(),
+                            one.mostQuantity(),
+                            product.pricedPer().symbol(),
+                            1,
+                            "Another " + product.pricedPer().symbol() + " of " + product.name())));
+        }
+    }
+
+    private Good good(Product product) {
+        Map<Double, Tier> tiers = new TreeMap<>();
+        tiers.put(0.0, new Tier(0, product.priceUsd()));
+        means.breaks().stream()
+                .filter(one -> one.farm().equals(farm.name()) && one.product().equals(product.name()))
+                .forEach(one -> tiers.put(one.fromQuantity(), new Tier(one.fromQuantity(), one.priceUsd())));
+        Amount hand = product.onHand();
+        return new Good(
+                product.name(),
+                product.priceUsd(),
+                hand != null && hand.unit().dimension() == product.pricedPer().dimension()
+                        ? hand.in(product.pricedPer()).value()
+                        : 0,
+                means.supplies().stream()
+                        .filter(one -> one.farm().equals(farm.name())
+                                && one.product().equals(product.name()))
+                        .mapToDouble(one -> one.mostQuantity())
+                        .findFirst()
+                        .orElse(1e7),
+                List.copyOf(tiers.values()));
+    }
+
+    private List<Option> options(Field field) {
+        CourseDraws draws = new CourseDraws(season, field, source, limit.yieldTie());
+        List<Option> options = new ArrayList<>();
+        for (Course course : season.courses(field.name())) {
+            if (Gates.standing(gates.check(field, course)).advisable()) {
+                Weighed weighed = draws.weigh(course);
+                double[] scenarios = weighed.margins().clone();
+                for (int k = 0; k < scenarios.length; k++) {
+                    scenarios[k] *= field.acres();
+                }
+                options.add(new Option(
+                        course.name(),
+                        weighed.costUsdPerAcre() * field.acres(),
+                        scenarios,
+                        uses(field, course),
+                        taken(field, course)));
+            }
+        }
+        return options;
+    }
+
+    private double[] uses(Field field, Course course) {
+        double[] uses = new double[windows.size() + (refuge ? 1 : 0)];
+        for (int w = 0; w < windows.size(); w++) {
+            uses[w] = hours(windows.get(w), field, course);
+        }
+        if (refuge) {
+            uses[windows.size()] = field.crop() == Crop.CORN ? -refugeAcres(field, course) : 0;
+        }
+        return uses;
+    }
+
+    /** Hours of all machines of the kind together; what shares a tank is one trip. */
+    private double hours(WorkWindow window, Field field, Course course) {
+        double perHour =
+                machines(window).stream().mapToDouble(Machine::acresPerHour).sum();
+        Map<String, Double> trips = new LinkedHashMap<>();
+        for (Pass pass : course.passes()) {
+            if (pass.date() != null && window.holds(pass.date()) && window.kind().does(pass.kind()) && !onSeed(pass)) {
+                String tank = season.work()
+                        .sprayPlan(course, pass)
+                        .map(SprayPlan::tank)
+                        .orElse("pass " + pass.number());
+                trips.merge(tank + " " + pass.date(), pass.sharePct() / 100, Math::max);
+            }
+        }
+        return trips.values().stream().mapToDouble(Double::doubleValue).sum() * field.acres() / perHour;
+    }
+
+    private boolean onSeed(Pass pass) {
+        return pass.product() != null
+                && season.shelf()
+                        .product(pass.product())
+                        .filter(product -> product.kind() == ProductKind.SEED_TREATMENT)
+                        .isPresent();
+    }
+
+    private double refugeAcres(Field field, Course course) {
+        double acres = 0;
+        for (Pass pass : course.passes()) {
+            if (pass.kind() == PassKind.SEED && pass.product() != null && !onSeed(pass)) {
+                Seed seed = season.shelf().seed(pass.product()).orElse(null);
+                double share = seed == null ? 0 : seed.traits().isEmpty() ? 1 : seed.blendRefugePct() / 100;
+                acres += share * field.acres() * pass.sharePct() / 100;
+            }
+        }
+        return acres;
+    }
+
+    /** What the operator buys of each good: on shared ground the landlord brings his part. */
+    private double[] taken(Field field, Course course) {
+        double[] taken = new double[goods.size()];
+        for (int g = 0; g < taken.length; g++) {
+            for (Pass pass : course.passes()) {
+                if (goods.get(g).name().equals(pass.product())) {
+                    taken[g] += Bought.perAcre(season, pass).orElse(0) * field.acres() * farm.costShare();
+                }
+            }
+        }
+        return taken;
+    }
+
+    List<SharedLimit> shared() {
+        return shared;
+    }
+
+    List<Product> products() {
+        return goods;
+    }
+
+    List<Field> fields() {
+        return fields;
+    }
+
+    List<String> cautions() {
+        return cautions;
+    }
+}

@@ -1,0 +1,262 @@
+package plumbrow.advice.farmplan;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.farmplan.FarmModel.Answer;
+import plumbrow.advice.farmplan.Settled.Word;
+
+/**
+ * Solves a {@link FarmProblem} and says how far its answer can be from the best.
+ *
+ * <p>On a farm with few choices by branch and bound over linear programmes that the library solves: a branch settles the
+ * option or tier that its relaxation shares out most evenly, first taken, then left, and is cut where its relaxation is
+ * no better than the best whole answer by a ten-millionth. (The library's own whole-number search called some small farms
+ * impossible that were not.) Its gap is 0 where every branch was gone through or cut.
+ *
+ * <p>On a large farm the relaxation takes a single course on all but a few fields. Those are kept, and the library's
+ * whole-number search settles the rest, with more fields let go until the answer is within a thousandth of the
+ * relaxation. Its gap is against the relaxation of the whole farm, which leans on no search.
+ *
+ * <p>The worst tenth of the scenarios enters by rows: for the choice found, the scenarios that are its worst tenth must
+ * have a mean of the floor; each such row holds for every choice that meets the floor, since no set of as many scenarios
+ * has a lower mean than the worst. Rows are added until none is broken.
+ *
+ * <p>The same farm gives the same answer.
+ */
+final class FarmSolver {
+    private static final int FEW = 400;
+    private static final double FINE = 1e-7;
+    private static final double COARSE = 0.001;
+    private static final double WHOLE = 1e-6;
+    private static final int MOST_FREE = 60;
+    private static final int MOST_PROGRAMMES = 20_000;
+
+    private final FarmProblem problem;
+    private final List<int[]> cuts = new ArrayList<>();
+    private int programmes;
+
+    private FarmSolver(FarmProblem problem) {
+        this.problem = problem;
+    }
+
+    /**
+     * @param chosen option of each place; empty where the limits clash
+     * @param mean of the farm [$]
+     * @param bound no choice has a higher mean [$]
+     * @param worstTenth mean of the worst tenth of scenarios [$]
+     * @param buying what buying in tiers brings over list prices [$]
+     * @param quantities bought of each good
+     * @param own taken of each good from the shed
+     * @param programmes linear programmes solved
+     * @param rows rows that the floor took
+     * @param searched whether every branch was gone through or cut
+     */
+    @SuppressWarnings("ArrayRecordComponent") // Plain columns of numbers, read only.
+    record Solution(
+            int[] chosen,
+            double mean,
+            double bound,
+            double worstTenth,
+            double buying,
+            double[] quantities,
+            double[] own,
+            int programmes,
+            int rows,
+            boolean searched) {
+        boolean possible() {
+            return chosen.length > 0;
+        }
+
+        double gap() {
+            return Math.max(0, bound - mean) / Math.max(1, Math.abs(bound));
+        }
+    }
+
+    static Solution solve(FarmProblem problem) {
+        return new FarmSolver(problem).solve();
+    }
+
+    private Solution solve() {
+        Answer root = withRows(Settled.NOTHING, false);
+        if (!root.found()) {
+            return impossible(true);
+        }
+        return problem.choices() <= FEW ? byBranches(root) : byParts(root);
+    }
+
+    /** Keeps what the relaxation takes whole and lets the library settle the rest, more and more until it is near enough. */
+    private Solution byParts(Answer root) {
+        Integer[] byDoubt = byDoubt(root);
+        int free = (int) IntStream.range(0, byDoubt.length)
+                .filter(f -> root.shares()[f][largest(root.shares()[f])] < 1 - WHOLE)
+                .count();
+        Answer best = null;
+        while (true) {
+            Answer answer = withRows(kept(root, byDoubt, free), true);
+            if (answer.found() && (best == null || answer.value() > best.value())) {
+                best = answer;
+            }
+            boolean near = best != null && root.value() - best.value() <= COARSE * Math.abs(root.value());
+            if (near || free >= byDoubt.length || (best != null && free >= MOST_FREE)) {
+                return best == null ? byBranches(root) : solution(best, Math.max(root.value(), best.value()), false);
+            }
+            free = Math.min(byDoubt.length, free * 2 + 5);
+        }
+    }
+
+    /** Places by how little the relaxation is decided on them, the least decided first. */
+    private static Integer[] byDoubt(Answer relaxed) {
+        Integer[] places = new Integer[relaxed.shares().length];
+        Arrays.setAll(places, f -> f);
+        Arrays.sort(places, Comparator.comparingDouble(f -> relaxed.shares()[f][largest(relaxed.shares()[f])]));
+        return places;
+    }
+
+    private static Settled kept(Answer relaxed, Integer[] byDoubt, int free) {
+        Map<Long, Word> kept = new HashMap<>();
+        for (int i = free; i < byDoubt.length; i++) {
+            int place = byDoubt[i];
+            int taken = largest(relaxed.shares()[place]);
+            for (int c = 0; c < relaxed.shares()[place].length; c++) {
+                kept.put(Settled.key(place, c), c == taken ? Word.TAKEN : Word.LEFT);
+            }
+        }
+        return new Settled(kept, Map.of());
+    }
+
+    private Solution byBranches(Answer root) {
+        double slack = FINE * Math.max(1, Math.abs(root.value()));
+        Answer best = null;
+        Deque<Settled> branches = new ArrayDeque<>(List.of(Settled.NOTHING));
+        while (!branches.isEmpty() && programmes < MOST_PROGRAMMES) {
+            Settled branch = branches.pop();
+            Answer answer = withRows(branch, false);
+            if (!answer.found() || (best != null && answer.value() <= best.value() + slack)) {
+                continue;
+            }
+            int place = mostShared(answer.shares());
+            int good = place >= 0 ? -1 : mostShared(answer.tiers());
+            if (place >= 0) {
+                int option = largest(answer.shares()[place]);
+                branches.push(branch.withOption(place, option, Word.LEFT));
+                branches.push(branch.withOption(place, option, Word.TAKEN));
+            } else if (good >= 0) {
+                int tier = largest(answer.tiers()[good]);
+                branches.push(branch.withTier(good, tier, Word.LEFT));
+                branches.push(branch.withTier(good, tier, Word.TAKEN));
+            } else {
+                best = answer;
+            }
+        }
+        boolean searched = branches.isEmpty();
+        if (best == null) {
+            return impossible(searched);
+        }
+        return solution(best, searched ? best.value() : Math.max(best.value(), root.value()), searched);
+    }
+
+    private Solution impossible(boolean searched) {
+        return new Solution(
+                new int[0], 0, 0, 0, 0, new double[0], new double[0], programmes, cuts.size(), searched);
+    }
+
+    /** Solves, and adds a row for the worst tenth of the answer until it meets the floor. */
+    private Answer withRows(Settled settled, boolean whole) {
+        while (true) {
+            Answer answer = new FarmModel(problem, cuts, settled, whole).solve();
+            programmes++;
+            int[] broken = answer.found() ? broken(answer) : null;
+            if (broken == null) {
+                return answer;
+            }
+            cuts.add(broken);
+        }
+    }
+
+    private int @Nullable [] broken(Answer answer) {
+        Double floor = problem.floor();
+        if (floor == null) {
+            return null;
+        }
+        double[] scenarios = scenarios(answer.shares());
+        int[] worst = worst(scenarios);
+        boolean met = mean(scenarios, worst) + answer.buyingUsd() >= floor - WHOLE * Math.max(1, Math.abs(floor));
+        boolean again = cuts.stream().anyMatch(cut -> Arrays.equals(cut, worst));
+        return met || again ? null : worst;
+    }
+
+    private double[] scenarios(double[][] shares) {
+        double[] sums = new double[problem.scenarios()];
+        for (int f = 0; f < shares.length; f++) {
+            for (int c = 0; c < shares[f].length; c++) {
+                if (shares[f][c] > 1e-12) {
+                    double[] margins = problem.places().get(f).options().get(c).scenarios();
+                    for (int k = 0; k < sums.length; k++) {
+                        sums[k] += shares[f][c] * margins[k];
+                    }
+                }
+            }
+        }
+        return sums;
+    }
+
+    private int[] worst(double[] scenarios) {
+        return IntStream.range(0, scenarios.length)
+                .boxed()
+                .sorted(Comparator.comparingDouble(k -> scenarios[k]))
+                .limit(problem.worst())
+                .sorted()
+                .mapToInt(Integer::intValue)
+                .toArray();
+    }
+
+    private static double mean(double[] scenarios, int[] some) {
+        return Arrays.stream(some).mapToDouble(k -> scenarios[k]).average().orElse(0);
+    }
+
+    /** Whose largest share is smallest; −1 where all are whole. */
+    private static int mostShared(double[][] shares) {
+        int at = -1;
+        double least = 1 - WHOLE;
+        for (int i = 0; i < shares.length; i++) {
+            double largest = shares[i][largest(shares[i])];
+            if (largest < least) {
+                least = largest;
+                at = i;
+            }
+        }
+        return at;
+    }
+
+    private static int largest(double[] shares) {
+        int at = 0;
+        for (int c = 1; c < shares.length; c++) {
+            at = shares[c] > shares[at] ? c : at;
+        }
+        return at;
+    }
+
+    private Solution solution(Answer answer, double bound, boolean searched) {
+        int[] chosen = Arrays.stream(answer.shares()).mapToInt(FarmSolver::largest).toArray();
+        double[] scenarios = scenarios(answer.shares());
+        return new Solution(
+                chosen,
+                answer.value(),
+                bound,
+                mean(scenarios, worst(scenarios)) + answer.buyingUsd(),
+                answer.buyingUsd(),
+                answer.quantities(),
+                answer.own(),
+                programmes,
+                cuts.size(),
+                searched);
+    }
+}

@@ -1,0 +1,67 @@
+package plumbrow.advice.farmplan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import plumbrow.advice.farmplan.FarmProblem.Limit;
+import plumbrow.advice.farmplan.FarmSolver.Solution;
+
+/** The solver against trying every choice, tier and way to buy on small farms. */
+class FarmSolverTest {
+    private static final int CASES = 100;
+
+    @Test
+    void equalsTryingEveryChoice() {
+        SplittableRandom random = new SplittableRandom(20_261_125L);
+        int possible = 0;
+        int bound = 0;
+        int rows = 0;
+        for (int i = 0; i < CASES; i++) {
+            FarmProblem problem = RandomFarm.of(random, 2 + random.nextInt(4), 2 + random.nextInt(3), 20);
+            Solution found = FarmSolver.solve(problem);
+            EveryChoice every = EveryChoice.of(problem);
+            assertThat(found.possible()).as("case " + i).isEqualTo(every.possible());
+            if (every.possible()) {
+                possible++;
+                double most = Math.max(1, Math.abs(every.best()));
+                assertThat(found.mean()).as("case " + i).isCloseTo(every.best(), within(1e-6 * most));
+                assertThat(found.gap()).isLessThan(1e-6);
+                double free = FarmSolver.solve(without(problem)).mean();
+                bound += free > found.mean() + 1e-3 ? 1 : 0;
+                rows += found.rows() > 0 ? 1 : 0;
+                if (problem.floor() != null) {
+                    assertThat(found.worstTenth())
+                            .isGreaterThanOrEqualTo(problem.floor() - 1e-5 * Math.abs(problem.floor()) - 1e-3);
+                }
+            }
+        }
+        assertThat(possible).isBetween(30, 99);
+        assertThat(bound).isGreaterThan(20);
+        assertThat(rows).isGreaterThan(8);
+    }
+
+    private static FarmProblem without(FarmProblem problem) {
+        return new FarmProblem(
+                problem.places(),
+                problem.limits().stream()
+                        .map(limit -> new Limit(limit.name(), 1e9))
+                        .toList(),
+                problem.goods(),
+                null,
+                null);
+    }
+
+    @Test
+    void aLargeFarmIsProvenWithinOnePercent() {
+        FarmProblem problem = RandomFarm.of(new SplittableRandom(8), 120, 8, 100);
+        Solution found = FarmSolver.solve(problem);
+        assertThat(found.possible()).isTrue();
+        assertThat(found.gap()).isLessThan(0.01);
+        assertThat(found.chosen()).hasSize(120);
+        assertThat(FarmSolver.solve(problem).chosen()).isEqualTo(found.chosen());
+        assertThat(Arrays.stream(found.quantities()).sum()).isPositive();
+    }
+}

@@ -1,0 +1,78 @@
+package plumbrow.advice.farmplan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.random.RandomGenerator;
+import plumbrow.advice.farmplan.FarmProblem.Good;
+import plumbrow.advice.farmplan.FarmProblem.Limit;
+import plumbrow.advice.farmplan.FarmProblem.Option;
+import plumbrow.advice.farmplan.FarmProblem.Place;
+import plumbrow.advice.farmplan.FarmProblem.Tier;
+
+/** Farms whose limits bind more often than not, from a seeded generator. */
+final class RandomFarm {
+    private RandomFarm() {}
+
+    static FarmProblem of(RandomGenerator random, int fields, int courses, int scenarios) {
+        double[] price = random.doubles(scenarios, 0.6, 1.4).toArray();
+        List<Place> places = new ArrayList<>();
+        for (int f = 0; f < fields; f++) {
+            double acres = 40 + 120 * random.nextDouble();
+            List<Option> options = new ArrayList<>();
+            for (int c = 0; c < courses; c++) {
+                options.add(option(random, acres, price, "course " + c));
+            }
+            places.add(new Place("field " + f, options));
+        }
+        List<Good> goods = List.of(good(random, fields, "G"), good(random, fields, "H"));
+        List<Limit> limits = IntStream.range(0, 3)
+                .mapToObj(l -> new Limit("hours " + l, fields * (4 + 2 * random.nextDouble())))
+                .toList();
+        double most = places.stream()
+                .mapToDouble(place -> place.options().stream()
+                        .mapToDouble(Option::cost)
+                        .average()
+                        .orElse(0))
+                .sum();
+        double mean = places.stream()
+                .mapToDouble(place -> place.options().stream()
+                        .mapToDouble(Option::mean)
+                        .average()
+                        .orElse(0))
+                .sum();
+        return new FarmProblem(
+                places,
+                limits,
+                goods,
+                random.nextBoolean() ? null : most * (0.9 + 0.2 * random.nextDouble()),
+                random.nextInt(3) == 0 ? null : mean * (0.87 + 0.1 * random.nextDouble()));
+    }
+
+    private static Option option(RandomGenerator random, double acres, double[] price, String name) {
+        double cost = 150 + 80 * random.nextDouble();
+        double yield = 150 + 0.25 * cost + 20 * random.nextDouble();
+        double steady = random.nextDouble();
+        double[] margins = new double[price.length];
+        for (int k = 0; k < margins.length; k++) {
+            margins[k] = acres * (yield * (3 + price[k] * (0.5 + steady)) * (0.9 + 0.2 * random.nextDouble()) - cost);
+        }
+        return new Option(
+                name,
+                acres * cost,
+                margins,
+                new double[] {random.nextInt(2) * acres / 15, random.nextInt(3) * acres / 20, acres / 26},
+                new double[] {random.nextInt(2) * acres * 0.2, random.nextInt(2) * acres * 0.1});
+    }
+
+    private static Good good(RandomGenerator random, int fields, String name) {
+        double list = 20 + 20 * random.nextDouble();
+        double from = fields * 6.0;
+        return new Good(
+                name,
+                list,
+                random.nextInt(2) * 5.0 * fields,
+                fields * (10 + 10 * random.nextDouble()),
+                List.of(new Tier(0, list), new Tier(from, list * 0.9), new Tier(from * 1.5, list * 0.8)));
+    }
+}

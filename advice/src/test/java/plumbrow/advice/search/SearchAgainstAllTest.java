@@ -1,0 +1,185 @@
+package plumbrow.advice.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.gates.Finding;
+import plumbrow.advice.gates.Gates;
+import plumbrow.advice.gates.Standing;
+import plumbrow.advice.outlook.DrawSource;
+import plumbrow.advice.search.SearchRoom.Proposal;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.weighing.CourseDraws;
+
+/** The search against weighing every single course of small seasons, each put into the season as a person would. */
+class SearchAgainstAllTest {
+    private static final int CASES = 200;
+    private static final SearchOptions OPTIONS = SearchOptions.DEFAULT.withDraws(100);
+
+    private final SplittableRandom random = new SplittableRandom(20_261_125L);
+    private int withAnswer;
+    private int withBars;
+    private int withCuts;
+
+    /** What weighing everything finds. */
+    private static final class All {
+        private final List<Double> advisable = new ArrayList<>();
+        private double open = Double.NEGATIVE_INFINITY;
+        private long courses;
+    }
+
+    @Test
+    void bestRunnerUpAndAllNearTheBestEqualThoseOfWeighingEveryCourse() {
+        for (int i = 0; i < CASES; i++) {
+            Season season = RandomShelf.of(random);
+            Field field = season.fields().get(0);
+            CourseSearch search = new CourseSearch(season, field, OPTIONS).run();
+            All all = all(season, field, search);
+            SearchAnswer answer = Search.of(season, field, OPTIONS);
+            same(answer, all, "case " + i);
+        }
+        assertThat(withAnswer).isGreaterThan(100);
+        assertThat(withBars).isGreaterThan(50);
+        assertThat(withCuts).isGreaterThan(50);
+    }
+
+    private void same(SearchAnswer answer, All all, String what) {
+        Proof proof = answer.proof();
+        assertThat(proof.courses()).as(what).isEqualTo(all.courses);
+        assertThat(proof.whole()).as(what).isTrue();
+        assertThat(proof.weighed() + proof.barred() + proof.cut()).as(what).isEqualTo(proof.courses());
+        withBars += proof.barred() > 0 ? 1 : 0;
+        withCuts += proof.cut() > 0 ? 1 : 0;
+        all.advisable.sort((a, b) -> Double.compare(b, a));
+        if (all.advisable.isEmpty()) {
+            assertThat(answer.best()).as(what).isNull();
+            return;
+        }
+        withAnswer++;
+        double best = all.advisable.get(0);
+        assertThat(answer.best().meanMarginUsdPerAcre()).as(what).isCloseTo(best, within(1e-7));
+        if (all.advisable.size() > 1) {
+            assertThat(answer.runnerUp().meanMarginUsdPerAcre())
+                    .as(what)
+                    .isCloseTo(all.advisable.get(1), within(1e-7));
+            assertThat(answer.whyItLost().stream().mapToDouble(LostBy::usdPerAcre).sum())
+                    .as(what)
+                    .isCloseTo(best - all.advisable.get(1), within(0.1));
+        }
+        assertThat(answer.near()).as(what).hasSize((int) all.advisable.stream()
+                .filter(mean -> mean >= best - OPTIONS.widthUsdPerAcre() - 1e-9)
+                .limit(300)
+                .count());
+        if (all.open > best + 1e-6) {
+            assertThat(answer.afterLookingUp().meanMarginUsdPerAcre()).as(what).isCloseTo(all.open, within(1e-7));
+        } else {
+            assertThat(answer.afterLookingUp()).as(what).isNull();
+        }
+    }
+
+    private static All all(Season season, Field field, CourseSearch search) {
+        All all = new All();
+        SearchRoom room = search.room();
+        DrawSource source = new DrawSource(OPTIONS.draws(), OPTIONS.seed());
+        for (int f = 0; f < room.frames().size(); f++) {
+            for (List<Tank> chosen : everyChoice(room.tanks(f))) {
+                all.courses++;
+                Proposal proposal = room.proposal(room.frames().get(f), chosen, "by hand", "");
+                Season with = season.withCourses(
+                        List.of(proposal.course()), season.work().withSprayPlans(proposal.plans()));
+                List<Finding> findings = Gates.check(with, field, proposal.course());
+                Standing standing = Gates.standing(findings);
+                if (standing != Standing.BARRED
+                        && Drivers.enough(Drivers.sites(search.drivers(), findings), search.needed())) {
+                    double mean = new CourseDraws(with, field, source)
+                            .weigh(proposal.course())
+                            .meanMarginUsdPerAcre();
+                    if (standing == Standing.UNKNOWN) {
+                        all.open = Math.max(all.open, mean);
+                    } else {
+                        all.advisable.add(mean);
+                    }
+                }
+            }
+        }
+        return all;
+    }
+
+    private static List<List<Tank>> everyChoice(List<List<Tank>> tanks) {
+        List<List<Tank>> choices = new ArrayList<>(List.of(List.<Tank>of()));
+        for (List<Tank> window : tanks) {
+            List<List<Tank>> longer = new ArrayList<>(choices);
+            for (List<Tank> choice : choices) {
+                for (Tank tank : window) {
+                    List<Tank> with = new ArrayList<>(choice);
+                    with.add(tank);
+                    longer.add(with);
+                }
+            }
+            choices = longer;
+        }
+        return choices;
+    }
+
+    /** The ground on which a barred part is left with all that could be added to it. */
+    @Test
+    void whatIsBarredStaysBarredWhateverTanksAreAdded() {
+        int barred = 0;
+        for (int i = 0; i < 60; i++) {
+            Season season = RandomShelf.of(random);
+            Field field = season.fields().get(0);
+            CourseSearch search = new CourseSearch(season, field, OPTIONS).run();
+            SearchRoom room = search.room();
+            for (int f = 0; f < room.frames().size(); f++) {
+                var barredParts = new HashSet<List<Tank>>();
+                for (List<Tank> chosen : everyChoice(room.tanks(f))) {
+                    Course course = room.course(room.frames().get(f), chosen);
+                    boolean bar = Gates.standing(search.gates().check(field, course)) == Standing.BARRED;
+                    if (bar) {
+                        barredParts.add(chosen);
+                        barred++;
+                    } else {
+                        for (int k = 0; k < chosen.size(); k++) {
+                            assertThat(barredParts).doesNotContain(chosen.subList(0, k));
+                            assertThat(barredParts).doesNotContain(chosen.subList(k, chosen.size()));
+                        }
+                    }
+                }
+            }
+        }
+        assertThat(barred).isGreaterThan(300);
+    }
+
+    @Test
+    void stoppedEarlyItSaysWhatIsLeftAndHowMuchThatCouldBring() {
+        for (int i = 0; i < 20; i++) {
+            Season season = RandomShelf.of(random);
+            Field field = season.fields().get(0);
+            SearchAnswer whole = Search.of(season, field, OPTIONS);
+            SearchAnswer stopped = Search.of(season, field, OPTIONS.withMostWeighed(3));
+            assertThat(stopped.proof().courses()).isEqualTo(whole.proof().courses());
+            if (!stopped.proof().whole() && whole.best() != null) {
+                double found = stopped.best() == null
+                        ? Double.NEGATIVE_INFINITY
+                        : stopped.best().meanMarginUsdPerAcre();
+                assertThat(whole.best().meanMarginUsdPerAcre())
+                        .isLessThanOrEqualTo(Math.max(found, stopped.proof().bestOpenUsdPerAcre()) + 1e-9);
+                assertThat(stopped.proof().says()).contains("left open");
+            }
+        }
+    }
+
+    @Test
+    void sameSeasonSameAnswer() {
+        Season season = RandomShelf.of(random);
+        Field field = season.fields().get(0);
+        assertThat(Search.of(season, field, OPTIONS)).isEqualTo(Search.of(season, field, OPTIONS));
+    }
+}

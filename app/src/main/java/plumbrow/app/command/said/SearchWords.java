@@ -1,0 +1,97 @@
+package plumbrow.app.command.said;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import plumbrow.advice.gates.Finding;
+import plumbrow.advice.search.Found;
+import plumbrow.advice.search.LostBy;
+import plumbrow.advice.search.SearchAnswer;
+import plumbrow.advice.weighing.Quantities;
+import plumbrow.science.figure.Numbers;
+
+/** What a search found, in text. */
+public final class SearchWords {
+    private SearchWords() {}
+
+    public static String of(List<SearchAnswer> answers, boolean taken) {
+        Paper paper = new Paper();
+        for (SearchAnswer answer : answers) {
+            add(paper, answer);
+            if (taken && answer.best() != null) {
+                paper.prose("It stands in the season now: weigh and check it like your own.").gap();
+            }
+        }
+        return paper.prose("Mind  ", "The current label is the law. Local code and licensed practice decide; this is "
+                        + "arithmetic, not a permit. What the gates ask of a course is said by check.")
+                .text();
+    }
+
+    private static void add(Paper paper, SearchAnswer answer) {
+        paper.heading(answer.field().name() + ": " + answer.says()).gap();
+        Found lookUp = answer.afterLookingUp();
+        if (lookUp != null && answer.best() != null) {
+            paper.prose("Look up first: " + asked(lookUp) + " If that allows it, " + lookUp.name() + " would bring "
+                            + Quantities.dollarsPerAcre(lookUp.meanMarginUsdPerAcre()) + ".")
+                    .gap();
+        } else if (lookUp != null) {
+            paper.prose("Look up: " + asked(lookUp)).gap();
+        }
+        if (answer.runnerUp() != null) {
+            paper.prose("Next comes " + answer.runnerUp().name() + ". Why it earns less:");
+            TextTable table = TextTable.empty().words("").numbers("of the difference", "$/ac");
+            for (LostBy line : answer.whyItLost()) {
+                table.row(line.says(), Numbers.fixed(line.usdPerAcre(), 2));
+            }
+            paper.table(table).gap();
+        }
+        frontier(paper, "Margin against risk: none of these is beaten in both", answer.againstRisk());
+        frontier(paper, "Margin against resistance: none of these is beaten in both", answer.againstResistance());
+        paper.prose("Proof  ", answer.proof().says()).gap();
+        answer.limits().forEach(limit -> paper.prose("Limit  ", limit));
+        paper.gap();
+    }
+
+    private static String asked(Found found) {
+        return found.lookUps().stream()
+                .map(Finding::clears)
+                .distinct()
+                .limit(4)
+                .collect(Collectors.joining(" "));
+    }
+
+    private static void frontier(Paper paper, String heading, List<Found> courses) {
+        if (courses.isEmpty()) {
+            return;
+        }
+        paper.prose(heading);
+        TextTable table = TextTable.empty()
+                .words("Course")
+                .numbers("mean", "$/ac")
+                .numbers("worst tenth", "$/ac")
+                .words("sites of action")
+                .words("if one site fails");
+        for (Found course : courses) {
+            table.row(
+                    course.name(),
+                    Numbers.fixed(course.meanMarginUsdPerAcre(), 1),
+                    Numbers.fixed(course.shortfallUsdPerAcre(), 1),
+                    sites(course),
+                    lone(course));
+        }
+        paper.table(table).gap();
+    }
+
+    private static String sites(Found course) {
+        return course.sites().entrySet().stream()
+                .map(one -> one.getValue() + " on " + one.getKey())
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String lone(Found course) {
+        return course.escape() == null
+                ? ""
+                : Numbers.fixed(course.escape().share() * 100, 0) + " of 100 "
+                        + course.escape().weed() + " that resist group "
+                        + course.escape().group() + " survive";
+    }
+}
