@@ -126,7 +126,13 @@ public final class CourseSeason {
         return trace(oneDraw(at), 0);
     }
 
-    static double[][] oneDraw(double[] at) {
+    /** The same told weed by weed. */
+    public SeasonStory storyAt(double[] at) {
+        return SeasonStory.of(season(), traceAt(at));
+    }
+
+    /** A row of one draw for each input. */
+    public static double[][] oneDraw(double[] at) {
         double[][] one = new double[at.length][1];
         for (int place = 0; place < at.length; place++) {
             one[place][0] = at[place];

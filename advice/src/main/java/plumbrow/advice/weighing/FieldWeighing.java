@@ -10,6 +10,7 @@ import plumbrow.advice.gates.Standing;
 import plumbrow.advice.outlook.Column;
 import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.weedseason.CourseSeason;
 import plumbrow.science.chance.Dominance;
 import plumbrow.science.chance.SortedDraws;
 
@@ -162,7 +163,15 @@ final class FieldWeighing {
                 chanceBest,
                 SortedDraws.worstShareMean(sorted, 0.1),
                 points,
-                LikelyWorking.of(model, course, means));
+                LikelyWorking.of(model, course, means),
+                weeds(course));
+    }
+
+    private String weeds(CourseModel course) {
+        CourseSeason followed = course.season();
+        return followed == null
+                ? ""
+                : SeasonWords.sentence(course.course().name(), followed.storyAt(means));
     }
 
     private List<Comparison> comparisons(int advised, List<Integer> byMargin) {

@@ -5,6 +5,7 @@ import static plumbrow.science.figure.Numbers.plain;
 
 import java.util.ArrayList;
 import java.util.List;
+import plumbrow.advice.weedseason.CourseSeason;
 import plumbrow.advice.weighing.CourseModel.Cut;
 import plumbrow.advice.weighing.CourseModel.Insect;
 import plumbrow.advice.weighing.CourseModel.Lot;
@@ -76,6 +77,11 @@ final class LikelyWorking {
     }
 
     private double weeds() {
+        CourseSeason season = course.season();
+        return season == null ? weedsLeft() : new SeasonLines(working, course, season, at).lossPct();
+    }
+
+    private double weedsLeft() {
         double load = 0;
         double most = 0;
         for (Weed weed : course.weeds()) {

@@ -27,7 +27,7 @@ public record UncertainInput(String id, String label, String unit, Law law, doub
         if (id.equals("price")) {
             return Range.POSITIVE;
         }
-        if (id.startsWith("gain: ")) {
+        if (id.startsWith("gain: ") || id.startsWith("shift: ")) {
             return Range.ANY;
         }
         return id.startsWith("loss: ") || id.startsWith("injury: ") ? Range.PERCENT : Range.NOT_NEGATIVE;

@@ -22,6 +22,7 @@ import plumbrow.science.figure.Step;
  * @param shortfallUsdPerAcre mean margin of its worst tenth of draws [$/ac]
  * @param marginPoints margin at 0, 2, 4 … 100 % of the draws [$/ac], for its strip
  * @param working likely-value arithmetic, line by line
+ * @param weeds what its weeds do, in one sentence, every input at its mean; empty where the season of weeds is not followed
  */
 public record WeighedCourse(
         String name,
@@ -41,7 +42,50 @@ public record WeighedCourse(
         double chanceBest,
         double shortfallUsdPerAcre,
         List<Double> marginPoints,
-        List<Step> working) {
+        List<Step> working,
+        String weeds) {
+    /** Of a course whose weeds are not followed through the season. */
+    public WeighedCourse(
+            String name,
+            boolean baseline,
+            String note,
+            Standing standing,
+            List<Finding> findings,
+            double costUsdPerAcre,
+            List<CostLine> costs,
+            double meanYieldBuPerAcre,
+            double meanMarginUsdPerAcre,
+            double standardErrorUsdPerAcre,
+            Band margin,
+            double meanGainUsdPerAcre,
+            Band gain,
+            double chanceBeatsBaseline,
+            double chanceBest,
+            double shortfallUsdPerAcre,
+            List<Double> marginPoints,
+            List<Step> working) {
+        this(
+                name,
+                baseline,
+                note,
+                standing,
+                findings,
+                costUsdPerAcre,
+                costs,
+                meanYieldBuPerAcre,
+                meanMarginUsdPerAcre,
+                standardErrorUsdPerAcre,
+                margin,
+                meanGainUsdPerAcre,
+                gain,
+                chanceBeatsBaseline,
+                chanceBest,
+                shortfallUsdPerAcre,
+                marginPoints,
+                working,
+                "");
+    }
+
     public WeighedCourse {
         findings = List.copyOf(findings);
         costs = List.copyOf(costs);

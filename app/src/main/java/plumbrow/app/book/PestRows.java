@@ -53,15 +53,24 @@ final class PestRows {
 
     static final RowKind<KnownResistance> RESISTANCE = new RowKind<>(
             "known_resistance",
-            "field weed action_group source",
+            "field weed action_group source share_pct",
             season -> season.pests().resistance(),
             (known, cells) -> cells.text(known.field())
                     .text(known.weed())
                     .text(known.group())
-                    .text(known.source()),
-            row -> new KnownResistance(row.text(), row.text(), row.text(), row.text()));
+                    .text(known.source())
+                    .real(known.sharePct()),
+            PestRows::resistance);
 
     private PestRows() {}
+
+    private static KnownResistance resistance(Row row) throws SQLException {
+        String field = row.text();
+        String weed = row.text();
+        String group = row.text();
+        String source = row.text();
+        return new KnownResistance(field, weed, group, row.maybeReal(), source);
+    }
 
     private static void writeInsect(InsectPressure insect, Cells cells) {
         cells.text(insect.field())

@@ -13,6 +13,7 @@ import plumbrow.advice.season.Season;
 import plumbrow.advice.season.Work;
 import plumbrow.advice.shelf.LabelBook;
 import plumbrow.advice.shelf.Shelf;
+import plumbrow.advice.weeds.WeedBook;
 import plumbrow.app.book.RowKind.Filled;
 
 /** A whole season in and out of the tables. Works inside the transaction of whoever calls. */
@@ -62,7 +63,14 @@ final class SeasonRows {
             WorkRows.CREW,
             WorkRows.GEAR,
             WorkRows.SPRAY_PLAN,
-            WorkRows.DONE);
+            WorkRows.DONE,
+            WeedRows.CLIMATE,
+            WeedRows.DAY,
+            WeedRows.CROP,
+            WeedRows.LIKE,
+            WeedRows.RATING,
+            WeedRows.TILLAGE,
+            WeedRows.FLOOR);
 
     private final JdbcOperations sql;
     private final JdbcClient client;
@@ -145,7 +153,8 @@ final class SeasonRows {
                 all(PestRows.INSECT, year, laws),
                 all(PestRows.TRAIT_DOUBT, year, laws),
                 all(PestRows.WEED, year, laws),
-                all(PestRows.RESISTANCE, year, laws));
+                all(PestRows.RESISTANCE, year, laws),
+                weedBook(year, laws));
         return new Season(
                 year,
                 head.asOf(),
@@ -159,6 +168,17 @@ final class SeasonRows {
                 all(CourseRows.OUTLOOK, year, laws),
                 ground(year, laws),
                 work(year, laws));
+    }
+
+    private WeedBook weedBook(int year, Laws laws) {
+        return new WeedBook(
+                all(WeedRows.CLIMATE, year, laws),
+                all(WeedRows.DAY, year, laws),
+                all(WeedRows.CROP, year, laws),
+                all(WeedRows.LIKE, year, laws),
+                all(WeedRows.RATING, year, laws),
+                all(WeedRows.TILLAGE, year, laws),
+                all(WeedRows.FLOOR, year, laws));
     }
 
     private LabelBook labels(int year, Laws laws) {

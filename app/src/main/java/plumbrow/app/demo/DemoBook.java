@@ -52,6 +52,11 @@ public final class DemoBook {
             "sprays.csv",
             "people.csv",
             "crew.csv",
+            "climate.csv",
+            "crop_days.csv",
+            "ratings.csv",
+            "tillage.csv",
+            "floor_checks.csv",
             "log.csv");
 
     private DemoBook() {}

@@ -109,6 +109,15 @@ public final class Days {
         return airC[index];
     }
 
+    /** Air degree days above a base from the end of one day to the end of another [°C·d], by their places from the first. */
+    public double airHeatBetween(int from, int to, double baseC) {
+        double sum = 0;
+        for (int i = from + 1; i <= to; i++) {
+            sum += Math.max(0, airC[i] - baseC);
+        }
+        return sum;
+    }
+
     double soilC(int index) {
         return soilC[index];
     }

@@ -22,6 +22,10 @@ final class FieldWords {
         paper.prose(advice.reason());
         paper.prose(advice.doubt());
         paper.gap().table(courses(advice));
+        advice.courses().stream()
+                .map(WeighedCourse::weeds)
+                .filter(weeds -> !weeds.isEmpty())
+                .forEach(weeds -> paper.prose("  ", weeds));
         FindingWords.across(paper, advice);
         turns(paper, advice.breakEvens());
         matters(paper, advice);

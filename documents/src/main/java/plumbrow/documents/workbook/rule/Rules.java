@@ -19,7 +19,8 @@ public final class Rules {
             new SeedsComplete(),
             new LookedOver(),
             new SpraysFit(),
-            new OneTank());
+            new OneTank(),
+            new TillageFits());
 
     private Rules() {}
 

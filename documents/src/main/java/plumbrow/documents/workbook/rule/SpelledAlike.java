@@ -15,16 +15,21 @@ import plumbrow.documents.workbook.form.Sheet;
 import plumbrow.documents.workbook.form.Tables;
 import plumbrow.documents.workbook.sheet.ActiveLimitSheet;
 import plumbrow.documents.workbook.sheet.ActiveSheet;
+import plumbrow.documents.workbook.sheet.ClimateSheet;
 import plumbrow.documents.workbook.sheet.ControlSheet;
+import plumbrow.documents.workbook.sheet.FieldSheet;
 import plumbrow.documents.workbook.sheet.InsectSheet;
+import plumbrow.documents.workbook.sheet.LikeWeedSheet;
 import plumbrow.documents.workbook.sheet.LogSheet;
 import plumbrow.documents.workbook.sheet.MixRuleSheet;
 import plumbrow.documents.workbook.sheet.NextCropSheet;
 import plumbrow.documents.workbook.sheet.PeopleSheet;
 import plumbrow.documents.workbook.sheet.PlantBackSheet;
+import plumbrow.documents.workbook.sheet.RatingSheet;
 import plumbrow.documents.workbook.sheet.ResistanceSheet;
 import plumbrow.documents.workbook.sheet.ShelfSheet;
 import plumbrow.documents.workbook.sheet.TraitSheet;
+import plumbrow.documents.workbook.sheet.WeatherDaySheet;
 import plumbrow.documents.workbook.sheet.WeedSheet;
 
 /**
@@ -44,9 +49,23 @@ final class SpelledAlike implements Rule {
         alike(tables, ControlSheet.SHEET, ControlSheet.PEST, pests, objections);
         alike(tables, TraitSheet.SHEET, TraitSheet.INSECT, insects, objections);
         alike(tables, ResistanceSheet.SHEET, ResistanceSheet.WEED, weeds, objections);
+        alike(tables, RatingSheet.SHEET, RatingSheet.WEED, weeds, objections);
+        alike(tables, LikeWeedSheet.SHEET, LikeWeedSheet.WEED, weeds, objections);
+        places(tables, objections);
         labels(tables, objections);
         oneGroup(tables, objections);
         limits(tables, objections);
+    }
+
+    /** A place is a field or its county; a slip would leave the field without its weather. */
+    private static void places(Tables tables, Objections objections) {
+        Set<String> places = new HashSet<>();
+        for (Row field : tables.rows(FieldSheet.SHEET)) {
+            places.add(String.valueOf(field.find(FieldSheet.FIELD)));
+            places.add(field.find(FieldSheet.STATE) + ": " + field.find(FieldSheet.COUNTY));
+        }
+        alike(tables, ClimateSheet.SHEET, ClimateSheet.PLACE, places, "as the sheet fields spells it", objections);
+        alike(tables, WeatherDaySheet.SHEET, WeatherDaySheet.PLACE, places, "as the sheet fields spells it", objections);
     }
 
     /** Labels name crops, products, ingredients and people that the shelf or the fields may not have. */

@@ -16,6 +16,7 @@ import plumbrow.documents.workbook.sheet.ControlSheet;
 import plumbrow.documents.workbook.sheet.LabelUseSheet;
 import plumbrow.documents.workbook.sheet.LogSheet;
 import plumbrow.documents.workbook.sheet.PassSheet;
+import plumbrow.documents.workbook.sheet.RatingSheet;
 import plumbrow.documents.workbook.sheet.ShelfSheet;
 import plumbrow.documents.workbook.sheet.SoilRateSheet;
 
@@ -33,6 +34,7 @@ final class UnitsAgree implements Rule {
         check(tables, shelf, LabelUseSheet.SHEET, LabelUseSheet.PRODUCT, LabelUseSheet.RATE_UNIT, objections);
         check(tables, shelf, LabelUseSheet.SHEET, LabelUseSheet.PRODUCT, LabelUseSheet.SEASON_MAX_UNIT, objections);
         check(tables, shelf, ControlSheet.SHEET, ControlSheet.PRODUCT, ControlSheet.RATE_UNIT, objections);
+        check(tables, shelf, RatingSheet.SHEET, RatingSheet.PRODUCT, RatingSheet.RATE_UNIT, objections);
         check(tables, shelf, SoilRateSheet.SHEET, SoilRateSheet.PRODUCT, SoilRateSheet.RATE_UNIT, objections);
         check(tables, shelf, LogSheet.SHEET, LogSheet.PRODUCT, LogSheet.RATE_UNIT, objections);
         check(tables, shelf, PassSheet.SHEET, PassSheet.PRODUCT, PassSheet.RATE_UNIT, objections);

@@ -19,6 +19,7 @@ import plumbrow.advice.season.Work;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.LabelBook;
 import plumbrow.advice.shelf.Shelf;
+import plumbrow.advice.weeds.WeedBook;
 import plumbrow.documents.workbook.form.Sheet;
 import plumbrow.documents.workbook.form.Tables;
 
@@ -57,7 +58,14 @@ public final class Sheets {
             SpraySheet.SHEET,
             PeopleSheet.SHEET,
             CrewSheet.SHEET,
-            LogSheet.SHEET);
+            LogSheet.SHEET,
+            ClimateSheet.SHEET,
+            WeatherDaySheet.SHEET,
+            CropDaySheet.SHEET,
+            LikeWeedSheet.SHEET,
+            RatingSheet.SHEET,
+            TillageSheet.SHEET,
+            FloorSheet.SHEET);
 
     private Sheets() {}
 
@@ -90,11 +98,23 @@ public final class Sheets {
                         tables.values(InsectSheet.SHEET),
                         tables.values(TraitDoubtSheet.SHEET),
                         tables.values(WeedSheet.SHEET),
-                        tables.values(ResistanceSheet.SHEET)),
+                        tables.values(ResistanceSheet.SHEET),
+                        weedBook(tables)),
                 courses(tables),
                 tables.values(OutlookSheet.SHEET),
                 ground(tables),
                 work(tables));
+    }
+
+    private static WeedBook weedBook(Tables tables) {
+        return new WeedBook(
+                tables.values(ClimateSheet.SHEET),
+                tables.values(WeatherDaySheet.SHEET),
+                tables.values(CropDaySheet.SHEET),
+                tables.values(LikeWeedSheet.SHEET),
+                tables.values(RatingSheet.SHEET),
+                tables.values(TillageSheet.SHEET),
+                tables.values(FloorSheet.SHEET));
     }
 
     private static LabelBook labels(Tables tables) {

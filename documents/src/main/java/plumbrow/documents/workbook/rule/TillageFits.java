@@ -1,0 +1,34 @@
+package plumbrow.documents.workbook.rule;
+
+import java.util.List;
+import java.util.Map;
+import plumbrow.advice.course.PassKind;
+import plumbrow.documents.workbook.form.Objections;
+import plumbrow.documents.workbook.form.Row;
+import plumbrow.documents.workbook.form.Tables;
+import plumbrow.documents.workbook.sheet.PassSheet;
+import plumbrow.documents.workbook.sheet.TillageSheet;
+
+/** How a tillage pass is run is said of a tillage pass that is planned. */
+final class TillageFits implements Rule {
+    @Override
+    public void check(Tables tables, Objections objections) {
+        Map<List<Object>, Row> passes = SpraysFit.passes(tables);
+        for (Row row : tables.rows(TillageSheet.SHEET)) {
+            String field = row.find(TillageSheet.FIELD);
+            String course = row.find(TillageSheet.COURSE);
+            Integer number = row.find(TillageSheet.PASS);
+            if (field == null || course == null || number == null) {
+                continue;
+            }
+            Row pass = passes.get(List.of(field, course, number));
+            PassKind kind = pass == null ? null : pass.find(PassSheet.KIND);
+            if (pass == null || (kind != null && kind != PassKind.TILLAGE)) {
+                objections.at(
+                        row,
+                        TillageSheet.PASS,
+                        "a tillage pass of the course " + course + " of " + field + " on the sheet passes");
+            }
+        }
+    }
+}
