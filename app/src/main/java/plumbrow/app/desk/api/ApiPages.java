@@ -5,11 +5,13 @@ import java.util.Map;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
+import org.springframework.util.MultiValueMap;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
+import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.SeasonGapException;
 import plumbrow.advice.weighing.WeighingOptions;
@@ -20,6 +22,7 @@ import plumbrow.app.desk.Weighings;
 import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.app.desk.door.NotHereException;
 import plumbrow.app.desk.shown.Shown;
+import plumbrow.app.desk.years.YearsForm;
 import plumbrow.app.json.Json;
 import plumbrow.app.json.SubstanceSummary;
 import plumbrow.science.Figures;
@@ -75,6 +78,18 @@ public class ApiPages {
         Season season = Asked.season(book);
         return json(
                 HttpStatus.OK, Json.of(weighings.field(season, Asked.field(season, name), WeighingOptions.DEFAULT)));
+    }
+
+    @GetMapping("/api/fields/{name}/years")
+    ResponseEntity<byte[]> years(@PathVariable String name, @RequestParam MultiValueMap<String, String> asked) {
+        Season season = Asked.season(book);
+        Field field = Asked.field(season, name);
+        YearsForm form = YearsForm.read(season, field, asked);
+        return form.faults().isEmpty()
+                ? json(HttpStatus.OK, Json.of(form.answer(season, field)))
+                : json(
+                        HttpStatus.BAD_REQUEST,
+                        Json.of(new Fault(String.join(" ", form.faults().values()))));
     }
 
     @ExceptionHandler(FigureInputException.class)
