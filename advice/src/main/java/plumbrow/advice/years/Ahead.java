@@ -165,6 +165,7 @@ public final class Ahead {
             first = Failures.earlier(first, failed);
             insects.add(new InsectAhead(
                     insect.insect(),
+                    uses(insect),
                     shares(insect.groups(), insect.frequency()),
                     uses(insect)
                             ? failure("The trait against " + insect.insect(), failed)
@@ -184,7 +185,9 @@ public final class Ahead {
                 years,
                 weeds,
                 insects,
-                failure("Control of a weed or by a trait", first),
+                weeds.isEmpty() && insects.stream().noneMatch(InsectAhead::used)
+                        ? Failures.none("No weed and no trait is looked at.", options.seasons())
+                        : failure("Control of a weed or by a trait", first),
                 working(years, mean));
     }
 

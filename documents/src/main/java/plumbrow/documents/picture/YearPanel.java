@@ -34,7 +34,7 @@ record YearPanel(String title, List<Line> lines, YearScale scale) {
         double y = top + 14;
         canvas.text(2, y, title, TITLE, Canvas.INK, true, Anchor.START);
         y = legend(canvas, right, y);
-        double high = y + 8;
+        double high = y + 12;
         double low = high + tall;
         for (double tick : scale.ticks()) {
             double at = scale.y(tick, high, low);

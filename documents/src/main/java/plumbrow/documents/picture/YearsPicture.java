@@ -62,10 +62,10 @@ public final class YearsPicture {
                     YearScale.powers(YearPanel.lowest(seeds), YearPanel.highest(seeds))));
         }
         for (WeedAhead weed : rotation.weeds()) {
-            resistance(panels, "Seed of " + weed.weed() + " that resists ", "group ", weed.resistant());
+            resistance(panels, "Seed of " + weed.weed() + " that resists", "group ", weed.resistant());
         }
         for (InsectAhead insect : rotation.insects()) {
-            resistance(panels, "Resistant copies in " + insect.insect() + ", ", "", insect.resistant());
+            resistance(panels, "Resistant copies in " + insect.insect(), "", insect.resistant());
         }
         failures(panels, rotation);
         return panels;
@@ -79,7 +79,7 @@ public final class YearsPicture {
                         share.share().stream().map(YearsPicture::percent).toList()))
                 .toList();
         if (!lines.isEmpty()) {
-            String only = lines.size() == 1 ? lines.get(0).name() : "by group";
+            String only = lines.size() == 1 ? (before.isEmpty() ? ", " : " ") + lines.get(0).name() : ", by group";
             panels.add(new YearPanel(title + only, lines, YearScale.percent()));
         }
     }
@@ -87,7 +87,9 @@ public final class YearsPicture {
     private static void failures(List<YearPanel> panels, RotationAhead rotation) {
         List<Line> lines = new ArrayList<>();
         rotation.weeds().forEach(weed -> lines.add(chance(weed.weed(), weed.fails())));
-        rotation.insects().forEach(insect -> lines.add(chance("trait on " + insect.insect(), insect.fails())));
+        rotation.insects().stream()
+                .filter(InsectAhead::used)
+                .forEach(insect -> lines.add(chance("trait on " + insect.insect(), insect.fails())));
         if (!lines.isEmpty()) {
             String only = lines.size() == 1 ? ", " + lines.get(0).name() : "";
             panels.add(new YearPanel("Chance that control has failed" + only, lines, YearScale.percent()));
