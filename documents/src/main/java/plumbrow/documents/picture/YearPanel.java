@@ -31,8 +31,11 @@ record YearPanel(String title, List<Line> lines, YearScale scale) {
 
     /** Draws the panel from a height down and returns where it ends. The years stand under it where asked for. */
     double draw(Canvas canvas, double left, double right, double top, double tall, int firstYear, boolean years) {
-        double y = top + 14;
-        canvas.text(2, y, title, TITLE, Canvas.INK, true, Anchor.START);
+        double y = top - 1;
+        for (String part : Lettering.wrap(title, TITLE, true, right - 2, 3)) {
+            y += LEGEND;
+            canvas.text(2, y, part, TITLE, Canvas.INK, true, Anchor.START);
+        }
         y = legend(canvas, right, y);
         double high = y + 12;
         double low = high + tall;
