@@ -98,7 +98,16 @@ final class HerbicidePasses {
                                         : ratings.published(product, List.of(active), weeds.get(j), timing)
                                                 .orElse(null));
                     }
-                    add(made, pass, day, daysLate, timing, product + " (" + active + ")", List.of(active), single, rated);
+                    add(
+                            made,
+                            pass,
+                            day,
+                            daysLate,
+                            timing,
+                            product + " (" + active + ")",
+                            List.of(active),
+                            single,
+                            rated);
                 }
             }
         }
@@ -133,17 +142,14 @@ final class HerbicidePasses {
         Amount rate = Objects.requireNonNull(pass.rate());
         int group = groups.number(sites(actives));
         if (timing == Timing.SOIL) {
-            Optional<Chemistry> chemistry = Chemistries.ofLongest(actives);
-            if (chemistry.isEmpty()) {
-                note("Half-life, Koc, solubility or vapour pressure of what is in " + name
-                        + " is unknown: its control in the soil is not counted.");
-                return;
-            }
+            Chemistries.Known known = Chemistries.ofLongest(actives);
+            known.says().forEach(this::note);
+            Chemistry chemistry = known.chemistry();
             List<SoilResponse> responses = new ArrayList<>();
             for (int j = 0; j < found.size(); j++) {
                 FoundRating one = found.get(j);
                 rated[j] |= one != null;
-                responses.add(one == null ? SoilResponse.none() : soil(one, rate, chemistry.get(), name, j));
+                responses.add(one == null ? SoilResponse.none() : soil(one, rate, chemistry, name, j));
             }
             made.add(new MadePass(
                     pass.number(),
@@ -153,7 +159,7 @@ final class HerbicidePasses {
                             daysLate,
                             group,
                             rate.inBase(),
-                            chemistry.get(),
+                            chemistry,
                             RAIN_NEED_MM,
                             rain(Objects.requireNonNull(pass.date())),
                             HOURS_UNTIL_WORKED_IN,
@@ -166,8 +172,7 @@ final class HerbicidePasses {
             rated[j] |= one != null;
             responses.add(one == null ? LeafResponse.none() : leaf(one, rate, name, j));
         }
-        made.add(new MadePass(
-                pass.number(), new Post(name, day, daysLate, group, rate.inBase(), MISSED, responses)));
+        made.add(new MadePass(pass.number(), new Post(name, day, daysLate, group, rate.inBase(), MISSED, responses)));
     }
 
     private static Set<String> sites(List<String> actives) {
@@ -214,8 +219,8 @@ final class HerbicidePasses {
         if (likely == 0) {
             return LeafResponse.none();
         }
-        LeafResponse seen = LeafResponse.seen(
-                likely * 100, rated(rating, rate, name), LEAF_SLOPE, rating.heightCm(), HEIGHT_POWER);
+        LeafResponse seen =
+                LeafResponse.seen(likely * 100, rated(rating, rate, name), LEAF_SLOPE, rating.heightCm(), HEIGHT_POWER);
         return new LeafResponse(
                 seen.ed50(),
                 seen.slope(),

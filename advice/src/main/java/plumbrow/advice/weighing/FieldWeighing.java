@@ -169,9 +169,7 @@ final class FieldWeighing {
 
     private String weeds(CourseModel course) {
         CourseSeason followed = course.season();
-        return followed == null
-                ? ""
-                : SeasonWords.sentence(course.course().name(), followed.storyAt(means));
+        return followed == null ? "" : SeasonWords.sentence(course.course().name(), followed.storyAt(means));
     }
 
     private List<Comparison> comparisons(int advised, List<Integer> byMargin) {
@@ -287,7 +285,7 @@ final class FieldWeighing {
         return SortedDraws.shareAbove(gains, 0);
     }
 
-    private static Band band(double[] sorted) {
+    static Band band(double[] sorted) {
         return new Band(
                 SortedDraws.quantile(sorted, 0.1),
                 SortedDraws.quantile(sorted, 0.5),
