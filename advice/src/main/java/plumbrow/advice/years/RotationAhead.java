@@ -40,8 +40,7 @@ public record RotationAhead(
     }
 
     /** The margin of a year. */
-    public record YearMargin(
-            int year, String crop, String course, double meanMarginUsdPerAcre, Band margin) {}
+    public record YearMargin(int year, String crop, String course, double meanMarginUsdPerAcre, Band margin) {}
 
     /**
      * A weed.

@@ -49,8 +49,7 @@ class AheadTest {
         for (WeighedCourse course : Adviser.adviseField(season, season.fields().get(0), OPTIONS.weighing())
                 .courses()) {
             RotationAhead one = of(ahead, course.name());
-            assertThat(one.years().get(0).meanMarginUsdPerAcre())
-                    .isCloseTo(course.meanMarginUsdPerAcre(), within(.01));
+            assertThat(one.years().get(0).meanMarginUsdPerAcre()).isCloseTo(course.meanMarginUsdPerAcre(), within(.01));
             assertThat(one.presentValueUsdPerAcre())
                     .isCloseTo(one.years().get(0).meanMarginUsdPerAcre(), within(1e-9));
             assertThat(one.perYearUsdPerAcre()).isCloseTo(one.presentValueUsdPerAcre(), within(1e-9));
@@ -139,7 +138,8 @@ class AheadTest {
     @DisplayName("a weed of whose seed nothing is known stays as it is, and that is said")
     void unknownSeed() {
         TwoFields fields = new TwoFields().weed("burcucumber", 3).course("nothing", true, "bare corn");
-        RotationAhead.WeedAhead weed = of(ahead(fields, OPTIONS), "nothing").weeds().get(0);
+        RotationAhead.WeedAhead weed =
+                of(ahead(fields, OPTIONS), "nothing").weeds().get(0);
         assertThat(weed.followed()).isFalse();
         assertThat(weed.seedsM2()).allSatisfy(band -> assertThat(band.middle()).isEqualTo(3));
         assertThat(weed.source()).contains("not known");
@@ -151,7 +151,8 @@ class AheadTest {
         RotationAhead one = of(ahead(new TwoFields().course("plain", true, "bare corn"), OPTIONS), "plain");
         assertThat(one.fails().chance()).isZero();
         double first = one.years().get(0).meanMarginUsdPerAcre();
-        assertThat(one.years()).allSatisfy(year -> assertThat(year.meanMarginUsdPerAcre()).isCloseTo(first, within(1e-6)));
+        assertThat(one.years())
+                .allSatisfy(year -> assertThat(year.meanMarginUsdPerAcre()).isCloseTo(first, within(1e-6)));
     }
 
     @Test
@@ -213,8 +214,8 @@ class AheadTest {
         Field field = season.fields().get(0);
         Rotation turn = Rotation.named(season, field, List.of("five", TwoFields.BEANS + ": beans"));
         Rotation bare = Rotation.named(season, field, List.of("bare", TwoFields.BEANS + ": beans"));
-        YearsAhead ahead = Ahead.of(
-                season, field, List.of(turn, bare, Rotation.named(season, field, List.of("five"))), OPTIONS);
+        YearsAhead ahead =
+                Ahead.of(season, field, List.of(turn, bare, Rotation.named(season, field, List.of("five"))), OPTIONS);
         RotationAhead one = of(ahead, "five; then Hill 40: beans");
         assertThat(one.years()).extracting(RotationAhead.YearMargin::crop).startsWith("corn", "soybean", "corn");
         assertThat(copies(one, 2)).isEqualTo(copies(one, 1));
@@ -234,8 +235,7 @@ class AheadTest {
                 .isInstanceOf(SeasonGapException.class)
                 .hasMessageContaining("'neither'")
                 .hasMessageContaining("nothing; post; both");
-        assertThatThrownBy(() -> OPTIONS.withSeasons(21))
-                .hasMessage("the number of seasons is 21; expected 1 to 20");
+        assertThatThrownBy(() -> OPTIONS.withSeasons(21)).hasMessage("the number of seasons is 21; expected 1 to 20");
     }
 
     @Test
@@ -247,7 +247,8 @@ class AheadTest {
         }
         for (double inbreeding : new double[] {0, .3, 1}) {
             double p = WeedLook.frequency(.7, inbreeding);
-            assertThat((1 - p) * (1 - p) * (1 - inbreeding) + (1 - p) * inbreeding).isCloseTo(.3, within(1e-12));
+            assertThat((1 - p) * (1 - p) * (1 - inbreeding) + (1 - p) * inbreeding)
+                    .isCloseTo(.3, within(1e-12));
         }
     }
 }

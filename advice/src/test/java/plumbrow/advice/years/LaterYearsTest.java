@@ -52,8 +52,7 @@ class LaterYearsTest {
         FieldAdvice plain = Adviser.adviseField(season, field, WEIGHING);
         FieldAdvice counted = Adviser.adviseField(season, field, WEIGHING.withLater(later));
         for (int c = 0; c < cost.length; c++) {
-            WeighedCourse without =
-                    plain.course(season.courses().get(c).name()).orElseThrow();
+            WeighedCourse without = plain.course(season.courses().get(c).name()).orElseThrow();
             WeighedCourse with = counted.course(season.courses().get(c).name()).orElseThrow();
             double mean = SortedDraws.mean(cost[c]);
             assertThat(with.meanMarginUsdPerAcre()).isCloseTo(without.meanMarginUsdPerAcre() - mean, within(1e-6));
@@ -70,9 +69,7 @@ class LaterYearsTest {
     @Test
     @DisplayName("without weeds or traits there is nothing to leave: the cost is nought in every draw")
     void nothingToLeave() {
-        Season season = new TwoFields()
-                .course("plain", true, "bare corn")
-                .season();
+        Season season = new TwoFields().course("plain", true, "bare corn").season();
         double[][] cost = new LaterYears(10, 5).of(season, season.fields().get(0), WEIGHING);
         assertThat(cost[0]).containsOnly(0);
     }

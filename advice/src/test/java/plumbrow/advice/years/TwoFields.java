@@ -152,8 +152,7 @@ final class TwoFields {
     private TwoFields on(String field, String name, boolean baseline, String seed, String... sprays) {
         List<Pass> passes = new ArrayList<>();
         LocalDate day = LocalDate.of(2026, 5, 1);
-        passes.add(new Pass(
-                1, PassKind.SEED, day, seed, new Amount(1, FarmUnit.UNIT), 100, 0, NONE, 0));
+        passes.add(new Pass(1, PassKind.SEED, day, seed, new Amount(1, FarmUnit.UNIT), 100, 0, NONE, 0));
         for (String spray : sprays) {
             passes.add(new Pass(
                     passes.size() + 1,

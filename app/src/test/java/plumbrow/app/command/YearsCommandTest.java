@@ -40,8 +40,7 @@ class YearsCommandTest {
     @Test
     void jsonIsTheLookAheadItself() {
         YearsAhead ahead = Ahead.of(SEASON, FIELD, Ahead.repeated(SEASON, FIELD), OPTIONS);
-        assertThat(plumbrow(
-                                "years", "--book", book, "--field", FIELD.name(), "--draws", 200, "--seasons", 4, "--json")
+        assertThat(plumbrow("years", "--book", book, "--field", FIELD.name(), "--draws", 200, "--seasons", 4, "--json")
                         .good()
                         .out()
                         .strip())
@@ -51,8 +50,7 @@ class YearsCommandTest {
     @Test
     void oneCourseShowsItsYearsAndItsWorking() {
         String course = SEASON.courses(FIELD.name()).get(0).name();
-        YearsAhead ahead =
-                Ahead.of(SEASON, FIELD, List.of(Rotation.named(SEASON, FIELD, List.of(course))), OPTIONS);
+        YearsAhead ahead = Ahead.of(SEASON, FIELD, List.of(Rotation.named(SEASON, FIELD, List.of(course))), OPTIONS);
         String out = plumbrow(
                         "years",
                         "--book",
@@ -84,8 +82,7 @@ class YearsCommandTest {
 
     @Test
     void theWeighingCountsLaterYearsWhenAsked() {
-        WeighingOptions options =
-                WeighingOptions.DEFAULT.withDraws(200).withLater(new LaterYears(5, 5));
+        WeighingOptions options = WeighingOptions.DEFAULT.withDraws(200).withLater(new LaterYears(5, 5));
         String asked = plumbrow(
                         "weigh", "--book", book, "--draws", 200, "--years", 5, "--field", FIELD.name(), "--json")
                 .good()

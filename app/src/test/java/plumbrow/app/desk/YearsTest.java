@@ -46,8 +46,8 @@ class YearsTest {
         assertThat(page.status()).isEqualTo(200);
         assertThat(page.text()).contains(Shown.said(ahead.sentence()), "over 3 seasons", "What was taken");
         assertThat(ahead.rotations())
-                .allSatisfy(one -> assertThat(page.text())
-                        .contains(one.name(), Shown.dollars(one.presentValueUsdPerAcre())));
+                .allSatisfy(one ->
+                        assertThat(page.text()).contains(one.name(), Shown.dollars(one.presentValueUsdPerAcre())));
     }
 
     @Test

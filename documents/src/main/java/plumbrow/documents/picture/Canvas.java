@@ -74,8 +74,7 @@ final class Canvas {
             path.append(i == 0 ? "M" : " L").append(px(xs[i])).append(' ').append(px(ys[i]));
         }
         marks.append("<path d=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"%s\" stroke-linejoin=\"round\"%s/>"
-                .formatted(
-                        path, stroke, px(width), dashes.isEmpty() ? "" : " stroke-dasharray=\"" + dashes + "\""));
+                .formatted(path, stroke, px(width), dashes.isEmpty() ? "" : " stroke-dasharray=\"" + dashes + "\""));
         return this;
     }
 

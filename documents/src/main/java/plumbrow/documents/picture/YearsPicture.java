@@ -79,7 +79,9 @@ public final class YearsPicture {
                         share.share().stream().map(YearsPicture::percent).toList()))
                 .toList();
         if (!lines.isEmpty()) {
-            String only = lines.size() == 1 ? (before.isEmpty() ? ", " : " ") + lines.get(0).name() : ", by group";
+            String only = lines.size() == 1
+                    ? (before.isEmpty() ? ", " : " ") + lines.get(0).name()
+                    : ", by group";
             panels.add(new YearPanel(title + only, lines, YearScale.percent()));
         }
     }

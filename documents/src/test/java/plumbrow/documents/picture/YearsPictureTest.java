@@ -85,7 +85,9 @@ class YearsPictureTest {
         for (Element text : all(svg, "text")) {
             double size = Double.parseDouble(text.getAttribute("font-size"));
             double length = Lettering.width(
-                    text.getTextContent(), size, text.getAttribute("font-weight").equals("bold"));
+                    text.getTextContent(),
+                    size,
+                    text.getAttribute("font-weight").equals("bold"));
             double x = Double.parseDouble(text.getAttribute("x"));
             double left = switch (text.getAttribute("text-anchor")) {
                 case "middle" -> x - length / 2;

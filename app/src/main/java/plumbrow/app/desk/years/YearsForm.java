@@ -44,7 +44,10 @@ public record YearsForm(
                 try {
                     options = with(options, box, text.strip());
                 } catch (NumberFormatException noNumber) {
-                    faults.put(box, "“" + text.strip() + "” is not a number" + (box.equals(SEASONS) ? " of whole seasons." : "."));
+                    faults.put(
+                            box,
+                            "“" + text.strip() + "” is not a number"
+                                    + (box.equals(SEASONS) ? " of whole seasons." : "."));
                 } catch (IllegalArgumentException range) {
                     faults.put(box, sentence(range));
                 }
