@@ -33,13 +33,14 @@ public final class FollowedRun {
         run.time(15, 4, 10_000, 2, 3);
         run.time(30, 4, 10_000, 2, 3);
         Round farm = run.time(60, 4, 10_000, 2, 3);
-        String text = "\nWhole weighings, weeds followed day by day, six courses a field: draws, gates, break-evens and worth"
-                + " of knowing in it.\n\n"
-                + "| fields | weeds | draws | threads | wall ms | processor ms |\n|--:|--:|--:|--:|--:|--:|\n"
-                + run.rows
-                + "\n"
-                + target("One field, 4 weeds, 10,000 draws on one thread", one, FIELD_TARGET_MS)
-                + target("60 fields on two threads", farm, FARM_TARGET_MS);
+        String text =
+                "\nWhole weighings, weeds followed day by day, six courses a field: draws, gates, break-evens and worth"
+                        + " of knowing in it.\n\n"
+                        + "| fields | weeds | draws | threads | wall ms | processor ms |\n|--:|--:|--:|--:|--:|--:|\n"
+                        + run.rows
+                        + "\n"
+                        + target("One field, 4 weeds, 10,000 draws on one thread", one, FIELD_TARGET_MS)
+                        + target("60 fields on two threads", farm, FARM_TARGET_MS);
         Files.writeString(Path.of(arguments[0]), text, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
     }
 
@@ -62,15 +63,16 @@ public final class FollowedRun {
         Round[] all = new Round[rounds];
         Arrays.setAll(all, i -> once(season, options));
         double wall = median(Arrays.stream(all).mapToDouble(Round::wallMs).toArray());
-        double processor = median(Arrays.stream(all).mapToDouble(Round::processorMs).toArray());
+        double processor =
+                median(Arrays.stream(all).mapToDouble(Round::processorMs).toArray());
         rows.append(String.format(
                 Locale.ROOT, "| %d | %d | %,d | %d | %.0f | %.0f |%n", fields, weeds, draws, threads, wall, processor));
         return new Round(wall, processor);
     }
 
     private static Round once(Season season, WeighingOptions options) {
-        com.sun.management.OperatingSystemMXBean system = (com.sun.management.OperatingSystemMXBean)
-                ManagementFactory.getOperatingSystemMXBean();
+        com.sun.management.OperatingSystemMXBean system =
+                (com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
         long processor = system.getProcessCpuTime();
         long wall = System.nanoTime();
         Adviser.advise(season, options, (done, all) -> {});

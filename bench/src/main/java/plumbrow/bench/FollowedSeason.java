@@ -64,7 +64,8 @@ final class FollowedSeason {
                 new Pests(List.of(), List.of(), pressures, List.of(), weedBook(names)),
                 courses,
                 List.of(
-                        new OutlookLine(Crop.CORN, null, OutlookQuantity.PRICE, new Law.Lognormal(4, .2, .6), "invented"),
+                        new OutlookLine(
+                                Crop.CORN, null, OutlookQuantity.PRICE, new Law.Lognormal(4, .2, .6), "invented"),
                         new OutlookLine(Crop.CORN, null, OutlookQuantity.YIELD, new Law.Weibull(200, .2), "invented")));
     }
 

@@ -27,8 +27,9 @@ public final class ProductGroups {
         return ingredients.isEmpty()
                         || ingredients.stream().anyMatch(one -> one.groups().isEmpty())
                 ? Optional.empty()
-                : Optional.of(
-                        ingredients.stream().flatMap(one -> one.groups().stream()).collect(Collectors.toSet()));
+                : Optional.of(ingredients.stream()
+                        .flatMap(one -> one.groups().stream())
+                        .collect(Collectors.toSet()));
     }
 
     /** The number that a group of action has today: 7, 8 and 16 were retired in 2020. */

@@ -34,7 +34,10 @@ final class CourseGaps {
                         + plumbrow.science.figure.Numbers.plain(pass.sharePct()) + " %)");
             }
         }
-        if (course.passes().stream().filter(pass -> pass.kind() == PassKind.TILLAGE).count() > MOST_TILLAGE) {
+        if (course.passes().stream()
+                        .filter(pass -> pass.kind() == PassKind.TILLAGE)
+                        .count()
+                > MOST_TILLAGE) {
             gaps.add("no more than " + MOST_TILLAGE + " tillage passes in course '" + course.name() + "'");
         }
         if (gaps.isEmpty()

@@ -125,10 +125,7 @@ record FieldClimate(Days days, Days lows, Days highs, List<MonthClimate> months,
     }
 
     private static double[] celsius(List<WeatherDay> days, java.util.function.ToDoubleFunction<WeatherDay> fahrenheit) {
-        return days.stream()
-                .mapToDouble(fahrenheit)
-                .map(FieldClimate::celsius)
-                .toArray();
+        return days.stream().mapToDouble(fahrenheit).map(FieldClimate::celsius).toArray();
     }
 
     private static double celsius(double fahrenheit) {

@@ -98,7 +98,16 @@ final class HerbicidePasses {
                                         : ratings.published(product, List.of(active), weeds.get(j), timing)
                                                 .orElse(null));
                     }
-                    add(made, pass, day, daysLate, timing, product + " (" + active + ")", List.of(active), single, rated);
+                    add(
+                            made,
+                            pass,
+                            day,
+                            daysLate,
+                            timing,
+                            product + " (" + active + ")",
+                            List.of(active),
+                            single,
+                            rated);
                 }
             }
         }
@@ -163,8 +172,7 @@ final class HerbicidePasses {
             rated[j] |= one != null;
             responses.add(one == null ? LeafResponse.none() : leaf(one, rate, name, j));
         }
-        made.add(new MadePass(
-                pass.number(), new Post(name, day, daysLate, group, rate.inBase(), MISSED, responses)));
+        made.add(new MadePass(pass.number(), new Post(name, day, daysLate, group, rate.inBase(), MISSED, responses)));
     }
 
     private static Set<String> sites(List<String> actives) {
@@ -211,8 +219,8 @@ final class HerbicidePasses {
         if (likely == 0) {
             return LeafResponse.none();
         }
-        LeafResponse seen = LeafResponse.seen(
-                likely * 100, rated(rating, rate, name), LEAF_SLOPE, rating.heightCm(), HEIGHT_POWER);
+        LeafResponse seen =
+                LeafResponse.seen(likely * 100, rated(rating, rate, name), LEAF_SLOPE, rating.heightCm(), HEIGHT_POWER);
         return new LeafResponse(
                 seen.ed50(),
                 seen.slope(),

@@ -46,8 +46,8 @@ final class RatingBook {
                         && row.weed().equalsIgnoreCase(weed.name())
                         && row.timing() == timing
                         && row.rate().comparableWith(rate))
-                .min(Comparator.comparingDouble((WeedRating row) ->
-                        Math.abs(Math.log(row.rate().inBase() / Math.max(1e-12, rate.inBase())))))
+                .min(Comparator.comparingDouble(
+                        (WeedRating row) -> Math.abs(Math.log(row.rate().inBase() / Math.max(1e-12, rate.inBase())))))
                 .map(RatingBook::found);
     }
 
@@ -73,8 +73,8 @@ final class RatingBook {
                 boolean elsewhere = ratings.onSusceptible().isEmpty();
                 List<Rating> rows = (elsewhere ? ratings.elsewhere() : ratings.onSusceptible())
                         .stream()
-                                .filter(row ->
-                                        !row.onResistantPlants() && row.lowPercent().isPresent())
+                                .filter(row -> !row.onResistantPlants()
+                                        && row.lowPercent().isPresent())
                                 .toList();
                 if (!rows.isEmpty()) {
                     boolean borrowed = elsewhere || !name.equalsIgnoreCase(weed.name());
@@ -100,9 +100,11 @@ final class RatingBook {
         Law law = new Law.Pert(
                 Math.max(0, low), Math.min(MOST, sum / rows.size()), Math.min(1, Math.max(high, low + MEAN_UP)));
         List<String> words = new ArrayList<>();
-        words.add(rows.size() == 1
-                ? "published: " + rows.get(0).origin().source()
-                : rows.size() + " published ratings, the first " + rows.get(0).origin().source());
+        words.add(
+                rows.size() == 1
+                        ? "published: " + rows.get(0).origin().source()
+                        : rows.size() + " published ratings, the first "
+                                + rows.get(0).origin().source());
         if (elsewhere) {
             words.add("seen in another crop, so widened");
         }

@@ -150,7 +150,9 @@ public record SeasonStory(double lossPct, List<OfWeed> weeds) {
                 walk.standing()[index] + killed,
                 killed,
                 sum(walk.emerged(), index + 1) - sum(walk.died(), index + 1),
-                season.species().get(weed).growth()
+                season.species()
+                        .get(weed)
+                        .growth()
                         .heightCm(season.days()
                                 .airHeatBetween(
                                         up,

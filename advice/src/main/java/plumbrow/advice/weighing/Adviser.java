@@ -44,8 +44,7 @@ public final class Adviser {
             Season season, Gates gates, Field field, WeighingOptions options, DrawSource source) {
         FieldModel thisSeason = FieldModels.of(season, field, options.changed());
         LaterCost later = options.later();
-        FieldModel model =
-                later == null ? thisSeason : thisSeason.withLater(later, later.of(season, field, options));
+        FieldModel model = later == null ? thisSeason : thisSeason.withLater(later, later.of(season, field, options));
         return new FieldWeighing(season, gates, model, source, options.seed()).advice();
     }
 

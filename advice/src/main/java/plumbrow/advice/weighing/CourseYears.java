@@ -81,8 +81,8 @@ public final class CourseYears {
                 .filter(one -> one.course().name().equals(course))
                 .findFirst()
                 .map(one -> new CourseYears(season, model, one, source))
-                .orElseThrow(() -> new SeasonGapException(
-                        field.name() + " has no course '" + course + "'; its courses are "
+                .orElseThrow(() ->
+                        new SeasonGapException(field.name() + " has no course '" + course + "'; its courses are "
                                 + String.join(
                                         ", ",
                                         model.courses().stream()
@@ -123,8 +123,7 @@ public final class CourseYears {
             weeds.add(
                     followed == null
                             ? byPasses(weed)
-                            : new WeedBySeason(
-                                    followed, j, columns[weed.density()], weed.mostLossPct(), columns));
+                            : new WeedBySeason(followed, j, columns[weed.density()], weed.mostLossPct(), columns));
         }
         return weeds;
     }

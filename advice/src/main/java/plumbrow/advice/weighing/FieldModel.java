@@ -29,7 +29,8 @@ record FieldModel(
         List<CourseModel> counted = IntStream.range(0, courses.size())
                 .mapToObj(c -> courses.get(c).withLater(usdPerAcre[c]))
                 .toList();
-        List<String> said = Stream.concat(cautions.stream(), Stream.of(later.says())).toList();
+        List<String> said =
+                Stream.concat(cautions.stream(), Stream.of(later.says())).toList();
         return new FieldModel(
                 field, farm, variables, price, yield, handling, geneticLag, delayLoss, tie, counted, said);
     }

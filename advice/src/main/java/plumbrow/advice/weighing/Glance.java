@@ -48,8 +48,8 @@ public record Glance(
      * @throws SeasonGapException where the season lacks what weighing needs
      */
     public static Glance at(Season season, Gates gates, Field field, Course course, WeighingOptions options) {
-        Season alone = season.withCourses(List.of(new Course(
-                course.field(), course.name(), true, course.refuge(), course.note(), course.passes())));
+        Season alone = season.withCourses(List.of(
+                new Course(course.field(), course.name(), true, course.refuge(), course.note(), course.passes())));
         FieldModel model = FieldModels.of(alone, field, Map.of());
         DrawSource source = new DrawSource(options.draws(), options.seed());
         double[][] columns = Arrays.stream(FieldWeighing.drawn(model, source))

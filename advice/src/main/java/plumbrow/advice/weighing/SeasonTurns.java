@@ -47,8 +47,7 @@ final class SeasonTurns {
     boolean follows(int place) {
         return courses.stream().anyMatch(course -> {
             CourseSeason season = course.season();
-            return season != null
-                    && IntStream.range(0, course.weeds().size()).anyMatch(j -> season.reads(j, place));
+            return season != null && IntStream.range(0, course.weeds().size()).anyMatch(j -> season.reads(j, place));
         });
     }
 

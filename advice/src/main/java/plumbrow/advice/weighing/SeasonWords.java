@@ -44,14 +44,16 @@ final class SeasonWords {
         List<String> why = new ArrayList<>();
         for (SeasonStory.Laid laid : weed.residuals()) {
             if (laid.startsAfterDays() >= LATE_DAYS) {
-                why.add(laid.name() + " lay " + laid.startsAfterDays() + " days on the surface before rain put it to work");
+                why.add(laid.name() + " lay " + laid.startsAfterDays()
+                        + " days on the surface before rain put it to work");
             }
             if (laid.weakFrom() > 0 && weed.standing() > NEGLIGIBLE * weed.seedlings()) {
                 why.add(
                         laid.weakFrom() <= laid.day()
                                 ? laid.name() + " of " + day(laid.day()) + " never stops half of what comes up in a day"
-                                : laid.name() + " of " + day(laid.day()) + " stops less than half of what comes up from "
-                                        + day(laid.weakFrom()) + " on");
+                                : laid.name() + " of " + day(laid.day())
+                                        + " stops less than half of what comes up from " + day(laid.weakFrom())
+                                        + " on");
             }
         }
         for (SeasonStory.Strike strike : weed.passes()) {

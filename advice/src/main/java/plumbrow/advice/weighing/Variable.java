@@ -14,6 +14,9 @@ record Variable(String id, String label, String unit, Law law, String source, St
 
     /** Whether another year brings another value; else it is a property of the field, the product or the seed. */
     boolean byYear() {
-        return BY_YEAR.contains(id) || id.startsWith("pressure: ") || id.startsWith("injury: ") || id.startsWith("control: ");
+        return BY_YEAR.contains(id)
+                || id.startsWith("pressure: ")
+                || id.startsWith("injury: ")
+                || id.startsWith("control: ");
     }
 }

@@ -15,7 +15,8 @@ import plumbrow.science.years.WeedResponse;
  * practice, no source). A product whose groups are not known is taken to be resisted by nothing.
  */
 @SuppressWarnings("ArrayRecordComponent") // One number a draw; read only.
-record WeedByPasses(String weed, double[] seedlingsM2, double firstPlantLossPct, double mostLossPct, List<OnePass> passes)
+record WeedByPasses(
+        String weed, double[] seedlingsM2, double firstPlantLossPct, double mostLossPct, List<OnePass> passes)
         implements WeedOn {
 
     /**

@@ -58,8 +58,7 @@ public final class Ahead {
             ready.put(step, course);
             courses.add(course);
         }
-        look = new FieldLook(
-                season, field, courses, options, new YearDraws(source, options.seed(), options.seasons()));
+        look = new FieldLook(season, field, courses, options, new YearDraws(source, options.seed(), options.seasons()));
     }
 
     /** Every course of the field repeated, each a rotation of its own. */
@@ -81,17 +80,18 @@ public final class Ahead {
     }
 
     private YearsAhead answer() {
-        List<FieldLook.Run> runs = rotations.stream()
-                .map(rotation -> look.run(years(rotation)))
-                .toList();
-        List<double[]> values = runs.stream().map(run -> presentValue(run.margins())).toList();
+        List<FieldLook.Run> runs =
+                rotations.stream().map(rotation -> look.run(years(rotation))).toList();
+        List<double[]> values =
+                runs.stream().map(run -> presentValue(run.margins())).toList();
         double[] most = chancesMost(values);
         List<RotationAhead> all = new ArrayList<>();
         for (int i = 0; i < rotations.size(); i++) {
             all.add(told(rotations.get(i), runs.get(i), values.get(i), most[i]));
         }
         all.sort(Comparator.comparingDouble((RotationAhead one) -> -one.presentValueUsdPerAcre()));
-        @Nullable String best = all.stream()
+        @Nullable
+        String best = all.stream()
                 .filter(one -> one.standing().advisable())
                 .map(RotationAhead::name)
                 .findFirst()
@@ -165,6 +165,7 @@ public final class Ahead {
             first = Failures.earlier(first, failed);
             insects.add(new InsectAhead(
                     insect.insect(),
+                    uses(insect),
                     shares(insect.groups(), insect.frequency()),
                     uses(insect)
                             ? failure("The trait against " + insect.insect(), failed)
@@ -184,7 +185,9 @@ public final class Ahead {
                 years,
                 weeds,
                 insects,
-                failure("Control of a weed or by a trait", first),
+                weeds.isEmpty() && insects.stream().noneMatch(InsectAhead::used)
+                        ? Failures.none("No weed and no trait is looked at.", options.seasons())
+                        : failure("Control of a weed or by a trait", first),
                 working(years, mean));
     }
 
@@ -222,8 +225,8 @@ public final class Ahead {
             YearMargin year = years.get(y);
             double now = working.step(
                     year.year() + ", " + year.crop() + ", " + year.course(),
-                    "mean margin " + plain(year.meanMarginUsdPerAcre()) + " $/ac ÷ (1 + "
-                            + plain(options.discountPct()) + " %)^" + y,
+                    "mean margin " + plain(year.meanMarginUsdPerAcre()) + " $/ac ÷ (1 + " + plain(options.discountPct())
+                            + " %)^" + y,
                     year.meanMarginUsdPerAcre() * PresentValue.factor(options.discountPct() / 100, y),
                     "$/ac of " + season.year());
             terms.add(plain(now));

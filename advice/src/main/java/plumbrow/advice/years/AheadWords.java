@@ -32,10 +32,8 @@ final class AheadWords {
     }
 
     String sentence(List<RotationAhead> all, @Nullable String best) {
-        RotationAhead top = all.stream()
-                .filter(one -> one.name().equals(best))
-                .findFirst()
-                .orElse(null);
+        RotationAhead top =
+                all.stream().filter(one -> one.name().equals(best)).findFirst().orElse(null);
         if (top == null) {
             return "Over " + seasons() + " none of these can be advised yet: each is barred or has something unknown.";
         }
@@ -74,14 +72,16 @@ final class AheadWords {
 
     List<String> cautions(List<CourseYears> courses) {
         List<String> all = new ArrayList<>();
-        all.add("The current label is the law. Local code and licensed practice decide; resistance is a matter for the county"
-                + " extension office. This is arithmetic, not a forecast: it tells orders of magnitude and directions.");
+        all.add(
+                "The current label is the law. Local code and licensed practice decide; resistance is a matter for the county"
+                        + " extension office. This is arithmetic, not a forecast: it tells orders of magnitude and directions.");
         all.add(Failure.DEFINED);
         all.add("Prices and yields are those of this season's outlook in every year, discounted at "
                 + plain(options.discountPct()) + " % a year ("
                 + (options.discountPct() == YearsOptions.DISCOUNT_PCT ? YearsOptions.NO_SOURCE : "typed") + ").");
-        all.add("Resistant pollen and seed from neighbours are not counted, nor resistance to insecticides, nor resistance by"
-                + " metabolism that crosses sites of action.");
+        all.add(
+                "Resistant pollen and seed from neighbours are not counted, nor resistance to insecticides, nor resistance by"
+                        + " metabolism that crosses sites of action.");
         for (WeedLook weed : look.weeds()) {
             if (!weed.notFollowed().isEmpty()) {
                 all.add("Resistance of " + weed.weed() + " to group " + String.join(" and ", weed.notFollowed())
@@ -92,7 +92,8 @@ final class AheadWords {
                 && rotations.stream().anyMatch(this::leavesCrop)) {
             all.add("In the first year after another crop, insects whose eggs wait in the field come with "
                     + plain(options.pressureAfterBreakPct()) + " % of their pressure ("
-                    + YearsOptions.NO_SOURCE + "); a strain that lays in other crops, or eggs that wait for years, come in"
+                    + YearsOptions.NO_SOURCE
+                    + "); a strain that lays in other crops, or eggs that wait for years, come in"
                     + " full.");
         }
         borrowed(all);
@@ -114,8 +115,8 @@ final class AheadWords {
                     .map(WeedOn::weed)
                     .collect(Collectors.joining(" and "));
             if (!weeds.isEmpty()) {
-                all.add(course.course().name() + " has no pass against " + weeds
-                        + " in its crop, " + course.field().crop().word() + ": in its years they grow as they like.");
+                all.add(course.course().name() + " has no pass against " + weeds + " in its crop, "
+                        + course.field().crop().word() + ": in its years they grow as they like.");
             }
         }
     }
@@ -131,7 +132,8 @@ final class AheadWords {
                 .filter(name -> !name.equals(field.name()))
                 .forEach(from::add));
         for (String other : from) {
-            all.add("The course of " + other + " stands in with that field's outlook and insects; weeds and ground are those of "
+            all.add("The course of " + other
+                    + " stands in with that field's outlook and insects; weeds and ground are those of "
                     + field.name() + ". What a plant of a weed costs is this crop's where " + other
                     + " does not have that weed.");
         }

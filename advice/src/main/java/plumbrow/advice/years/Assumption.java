@@ -84,9 +84,10 @@ public record Assumption(String label, String unit, Law law, boolean power, Stri
         if (value > 0 && value < .001) {
             return "1 in " + Numbers.fixed(1 / value, 0);
         }
-        return Numbers.plain(value < 1
-                ? value
-                : new BigDecimal(value).round(new MathContext(2)).doubleValue());
+        return Numbers.plain(
+                value < 1
+                        ? value
+                        : new BigDecimal(value).round(new MathContext(2)).doubleValue());
     }
 
     /** How dominant resistance to a trait is. */

@@ -30,7 +30,9 @@ record Checked(Standing standing, List<Finding> findings) {
                     grown(then, field).crop(),
                     course(then, field, steps.get((i + 1) % steps.size()).course()));
             all.addAll(Gates.check(
-                    followed, grown(followed, field), course(followed, field, steps.get(i).course())));
+                    followed,
+                    grown(followed, field),
+                    course(followed, field, steps.get(i).course())));
         }
         return new Checked(
                 Gates.standing(all),

@@ -14,8 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param medianYear year, counted from 1, by which it has failed in half of the draws; null where it has not within the look
  * @param says the same in a sentence
  */
-public record Failure(
-        List<Double> chanceByYear, @Nullable Integer medianYear, String says) {
+public record Failure(List<Double> chanceByYear, @Nullable Integer medianYear, String says) {
     /** The definition in a sentence. */
     public static final String DEFINED =
             "Control of a weed fails in the first year in which the passes take less than 80 % of its competition, or what they"

@@ -55,7 +55,8 @@ final class Failures {
         Integer median = null;
         for (int y = 0; y < seasons; y++) {
             int year = y;
-            double chance = (double) Arrays.stream(first).filter(one -> one <= year).count() / first.length;
+            double chance =
+                    (double) Arrays.stream(first).filter(one -> one <= year).count() / first.length;
             chances.add(chance);
             if (median == null && chance >= .5) {
                 median = y + 1;

@@ -26,11 +26,12 @@ final class FieldLook {
         TreeSet<String> insectNames = new TreeSet<>();
         for (CourseYears course : courses) {
             course.weeds().forEach(weed -> weedNames.add(weed.weed()));
-            course.lots().forEach(lot -> lot.groups().forEach((insect, groups) -> {
-                if (!groups.isEmpty()) {
-                    insectNames.add(insect);
-                }
-            }));
+            course.lots()
+                    .forEach(lot -> lot.groups().forEach((insect, groups) -> {
+                        if (!groups.isEmpty()) {
+                            insectNames.add(insect);
+                        }
+                    }));
         }
         weeds = weedNames.stream()
                 .map(weed -> new WeedLook(season, field, weed, courses, draws))
@@ -63,10 +64,7 @@ final class FieldLook {
             margins[y] = course == null
                     ? new double[draws.draws()]
                     : course.margins(new CourseYears.Year(
-                            draws.rows(y),
-                            kept(course, weedRuns, y),
-                            holds(insectRuns, y),
-                            pressure(years, y)));
+                            draws.rows(y), kept(course, weedRuns, y), holds(insectRuns, y), pressure(years, y)));
         }
         return new Run(margins, weedRuns, insectRuns);
     }
@@ -104,8 +102,8 @@ final class FieldLook {
         if (before != null && now != null) {
             List<String> waiting = new ArrayList<>(now.insects());
             waiting.removeAll(before.insects());
-            waiting.removeIf(insect ->
-                    !InsectLook.waitsInTheField(insect) || before.field().crop() == now.field().crop());
+            waiting.removeIf(insect -> !InsectLook.waitsInTheField(insect)
+                    || before.field().crop() == now.field().crop());
             waiting.forEach(insect -> shares.put(insect, options.pressureAfterBreakPct() / 100));
         }
         return shares;

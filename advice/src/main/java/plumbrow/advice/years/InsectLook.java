@@ -148,9 +148,7 @@ final class InsectLook {
     /** The frequency at which a share of the insects resists: p² + 2p(1 − p)h = share. */
     static double frequency(double share, double dominance) {
         double bend = 1 - 2 * dominance;
-        return Math.abs(bend) < 1e-9
-                ? share
-                : (Math.sqrt(dominance * dominance + bend * share) - dominance) / bend;
+        return Math.abs(bend) < 1e-9 ? share : (Math.sqrt(dominance * dominance + bend * share) - dominance) / bend;
     }
 
     private List<TraitLot> lots(CourseYears course, int k) {

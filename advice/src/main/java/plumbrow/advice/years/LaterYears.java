@@ -42,7 +42,8 @@ public record LaterYears(int seasons, double discountPct) implements LaterCost {
     public String says() {
         return "Margins count what a course leaves for the " + (seasons - 1)
                 + (seasons == 2 ? " season" : " seasons") + " after this one: seed in the soil and resistance, with the"
-                + " baseline following and money discounted at " + plain(discountPct) + " % a year. What turns the order is"
+                + " baseline following and money discounted at " + plain(discountPct)
+                + " % a year. What turns the order is"
                 + " reckoned with that cost held as it is.";
     }
 
@@ -60,8 +61,8 @@ public record LaterYears(int seasons, double discountPct) implements LaterCost {
             throw new SeasonGapException(field.name() + " can't be looked at ahead: it has no baseline.");
         }
         YearsOptions options = YearsOptions.DEFAULT.withSeasons(seasons).withDiscountPct(discountPct);
-        FieldLook look = new FieldLook(
-                season, field, courses, options, new YearDraws(source, weighing.seed(), seasons));
+        FieldLook look =
+                new FieldLook(season, field, courses, options, new YearDraws(source, weighing.seed(), seasons));
         double[] found = later(look.run(years(null, baseline)).margins());
         double[][] cost = new double[courses.size()][];
         for (int c = 0; c < cost.length; c++) {

@@ -40,8 +40,7 @@ public record RotationAhead(
     }
 
     /** The margin of a year. */
-    public record YearMargin(
-            int year, String crop, String course, double meanMarginUsdPerAcre, Band margin) {}
+    public record YearMargin(int year, String crop, String course, double meanMarginUsdPerAcre, Band margin) {}
 
     /**
      * A weed.
@@ -59,8 +58,12 @@ public record RotationAhead(
         }
     }
 
-    /** An insect that traits of the rotation are aimed at. */
-    public record InsectAhead(String insect, List<Share> resistant, Failure fails) {
+    /**
+     * An insect that traits of some rotation are aimed at.
+     *
+     * @param used whether a course of this rotation carries a trait against it
+     */
+    public record InsectAhead(String insect, boolean used, List<Share> resistant, Failure fails) {
         public InsectAhead {
             resistant = List.copyOf(resistant);
         }

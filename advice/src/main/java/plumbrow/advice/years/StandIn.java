@@ -123,7 +123,8 @@ final class StandIn {
 
     /** The same season with one crop to follow, planted a year after the day on which its course plants it. */
     static Season followedBy(Season season, Field field, Crop crop, Course next) {
-        @Nullable LocalDate planted = next.passes().stream()
+        @Nullable
+        LocalDate planted = next.passes().stream()
                 .filter(pass -> pass.kind() == PassKind.SEED)
                 .map(Pass::date)
                 .filter(Objects::nonNull)

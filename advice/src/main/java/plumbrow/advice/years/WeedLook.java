@@ -6,11 +6,9 @@ import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.ProductGroups;
@@ -58,15 +56,16 @@ final class WeedLook {
         this.field = field;
         this.draws = draws;
         this.life = SeedLife.of(weed).orElse(null);
-        List<CourseYears> with = courses.stream()
-                .filter(course -> on(course).isPresent())
-                .toList();
+        List<CourseYears> with =
+                courses.stream().filter(course -> on(course).isPresent()).toList();
         WeedOn first = on(with.get(0)).orElseThrow();
         seedlings = first.seedlingsM2();
         Map<String, Double> known = first.ratedOnSusceptible() ? resisted(season) : Map.of();
         List<String> working = life == null
                 ? List.of()
-                : working(with, first.ratedOnSusceptible() ? Set.of() : resisted(season).keySet());
+                : working(
+                        with,
+                        first.ratedOnSusceptible() ? Set.of() : resisted(season).keySet());
         groups = List.copyOf(working.subList(0, Math.min(Genotypes.MOST_GENES, working.size())));
         left = List.copyOf(working.subList(groups.size(), working.size()));
         for (CourseYears course : with) {
@@ -103,7 +102,8 @@ final class WeedLook {
         double[] frequency = draws.of(name, Assumption.HERBICIDE_GENE);
         if (resistant != null && life != null) {
             double least = frequency(resistant, life.selfing() / (2 - life.selfing()));
-            frequency = Arrays.stream(frequency).map(rare -> Math.max(rare, least)).toArray();
+            frequency =
+                    Arrays.stream(frequency).map(rare -> Math.max(rare, least)).toArray();
         }
         return new Gene(
                 frequency,
@@ -117,7 +117,8 @@ final class WeedLook {
     }
 
     /** Null where nothing is known of its seed. */
-    @Nullable SeedLife life() {
+    @Nullable
+    SeedLife life() {
         return life;
     }
 
@@ -214,7 +215,8 @@ final class WeedLook {
     private Under under(CourseYears course) {
         Under one = under.get(course);
         if (one == null) {
-            throw new IllegalStateException(weed + " has no response to " + course.course().name());
+            throw new IllegalStateException(
+                    weed + " has no response to " + course.course().name());
         }
         return one;
     }

@@ -54,9 +54,7 @@ final class YearDraws {
 
     /** Chance for whole seeds in a year, −1 for the start; the same whatever course is looked at. */
     SplittableRandom random(String name, int draw, int year) {
-        return new SplittableRandom(seed
-                + name.hashCode() * 0x9E3779B97F4A7C15L
-                + draw * 0xBF58476D1CE4E5B9L
-                + year * 0x94D049BB133111EBL);
+        return new SplittableRandom(
+                seed + name.hashCode() * 0x9E3779B97F4A7C15L + draw * 0xBF58476D1CE4E5B9L + year * 0x94D049BB133111EBL);
     }
 }

@@ -56,8 +56,8 @@ public record YearsOptions(int seasons, int draws, long seed, double discountPct
 
     private static void within(String what, double value, double least, double most) {
         if (!(value >= least && value <= most)) {
-            throw new IllegalArgumentException("the " + what + " is " + plain(value) + "; expected " + plain(least)
-                    + " to " + plain(most));
+            throw new IllegalArgumentException(
+                    "the " + what + " is " + plain(value) + "; expected " + plain(least) + " to " + plain(most));
         }
     }
 

@@ -105,12 +105,17 @@ class SeasonLawsTest {
     @Test
     @DisplayName("more plants, later sprays and less rate never cost less; no weeds cost nothing")
     void directions() {
-        assertThat(new WeedField().weed("waterhemp", new Law.Fixed(0), 1, 45).course("nothing").lossPct("nothing", DRAWS)).isZero();
+        assertThat(new WeedField()
+                        .weed("waterhemp", new Law.Fixed(0), 1, 45)
+                        .course("nothing")
+                        .lossPct("nothing", DRAWS))
+                .isZero();
         assertThat(field(50).lossPct("both", DRAWS)).isGreaterThan(field(25).lossPct("both", DRAWS));
         assertThat(field(25).lossPct("nothing", DRAWS)).isGreaterThan(field(25).lossPct("both", DRAWS));
         WeedField rates = field(25).course("less", spray(5, 2, "soil", 15), spray(6, 1, "leaf", 15));
         assertThat(rates.lossPct("less", DRAWS)).isGreaterThan(rates.lossPct("both", DRAWS));
-        assertThat(field(25).rain(1, 3).lossPct("both", DRAWS)).isGreaterThan(field(25).lossPct("both", DRAWS));
+        assertThat(field(25).rain(1, 3).lossPct("both", DRAWS))
+                .isGreaterThan(field(25).lossPct("both", DRAWS));
     }
 
     @Test
@@ -126,7 +131,8 @@ class SeasonLawsTest {
                 .anyMatch(input -> input.id().equals("shift: Palmer amaranth")
                         && input.law().equals(new Law.Pert(-20, 0, 20))
                         && input.source().contains("borrowed from waterhemp"));
-        assertThat(followed.season().notes()).anyMatch(note -> note.contains("leaf works on Palmer amaranth is unknown"));
+        assertThat(followed.season().notes())
+                .anyMatch(note -> note.contains("leaf works on Palmer amaranth is unknown"));
     }
 
     @Test

@@ -66,7 +66,8 @@ public final class WeedField {
     private Law late = new Law.Fixed(0);
 
     public WeedField() {
-        products.add(new Product("seed", ProductKind.SEED, 100, FarmUnit.UNIT, null, null, null, null, null, "invented"));
+        products.add(
+                new Product("seed", ProductKind.SEED, 100, FarmUnit.UNIT, null, null, null, null, null, "invented"));
     }
 
     WeedField rain(double inches, double days) {
@@ -74,7 +75,6 @@ public final class WeedField {
         rainDays = days;
         return this;
     }
-
 
     WeedField late(Law days) {
         late = days;
@@ -118,7 +118,6 @@ public final class WeedField {
         }
         return this;
     }
-
 
     /** A course planted on 1 May; the first is the baseline. Passes are numbered in the order given. */
     public WeedField course(String name, Step... steps) {
@@ -222,8 +221,7 @@ public final class WeedField {
 
     public FieldAdvice weigh(int draws) {
         Season season = season();
-        return Adviser.adviseField(
-                season, season.fields().get(0), WeighingOptions.DEFAULT.withDraws(draws));
+        return Adviser.adviseField(season, season.fields().get(0), WeighingOptions.DEFAULT.withDraws(draws));
     }
 
     /** Mean loss of a course over draws [%]. */

@@ -13,8 +13,8 @@ import plumbrow.advice.outlook.Column;
 import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.weedseason.WeedField;
 import plumbrow.advice.weeds.Timing;
+import plumbrow.advice.weedseason.WeedField;
 import plumbrow.science.figure.Step;
 
 @DisplayName("A field whose weeds are followed through the season")
@@ -93,7 +93,9 @@ class FollowedFieldTest {
             for (int i = 0; i < draws; i++) {
                 mean += (margins[0][i] - margins[1][i]) / draws;
             }
-            assertThat(turns.at(place, value)).as(model.variables().get(place).id()).isCloseTo(mean, within(1e-6));
+            assertThat(turns.at(place, value))
+                    .as(model.variables().get(place).id())
+                    .isCloseTo(mean, within(1e-6));
         }
     }
 

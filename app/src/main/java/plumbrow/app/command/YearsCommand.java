@@ -53,8 +53,9 @@ final class YearsCommand implements Callable<Integer> {
     @Option(
             names = "--after-break",
             paramLabel = "PCT",
-            description = "Pressure of insects that wait in the field in the first year after another crop, 0 to 100 percent;"
-                    + " else 10 (common practice, no source).")
+            description =
+                    "Pressure of insects that wait in the field in the first year after another crop, 0 to 100 percent;"
+                            + " else 10 (common practice, no source).")
     private double afterBreakPct = YearsOptions.DEFAULT.pressureAfterBreakPct();
 
     @Option(names = "--draws", paramLabel = "N", description = "Draws, 100 to 100,000; else 1,000.")

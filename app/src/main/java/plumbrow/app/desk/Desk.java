@@ -53,6 +53,7 @@ import plumbrow.app.desk.shelf.ReadingPage;
 import plumbrow.app.desk.shelf.ShelfPage;
 import plumbrow.app.desk.shelf.ShelfPapers;
 import plumbrow.app.desk.weighing.WeighingPage;
+import plumbrow.app.desk.years.YearsPage;
 
 /**
  * Opens the desk over one book.
@@ -97,7 +98,8 @@ import plumbrow.app.desk.weighing.WeighingPage;
     SeasonPage.class,
     ShelfPage.class,
     TroublePages.class,
-    WeighingPage.class
+    WeighingPage.class,
+    YearsPage.class
 })
 public class Desk {
     @Bean

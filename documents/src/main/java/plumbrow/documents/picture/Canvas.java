@@ -54,6 +54,30 @@ final class Canvas {
         return this;
     }
 
+    /** What lies between two lines over the same places, filled. */
+    Canvas area(double[] xs, double[] tops, double[] bottoms, String fill, double opacity) {
+        StringBuilder path = new StringBuilder();
+        for (int i = 0; i < xs.length; i++) {
+            path.append(i == 0 ? "M" : " L").append(px(xs[i])).append(' ').append(px(tops[i]));
+        }
+        for (int i = xs.length - 1; i >= 0; i--) {
+            path.append(" L").append(px(xs[i])).append(' ').append(px(bottoms[i]));
+        }
+        marks.append("<path d=\"%s Z\" fill=\"%s\" fill-opacity=\"%s\"/>".formatted(path, fill, px(opacity)));
+        return this;
+    }
+
+    /** A line through points; dashes may be empty for a line without gaps. */
+    Canvas course(double[] xs, double[] ys, String stroke, double width, String dashes) {
+        StringBuilder path = new StringBuilder();
+        for (int i = 0; i < xs.length; i++) {
+            path.append(i == 0 ? "M" : " L").append(px(xs[i])).append(' ').append(px(ys[i]));
+        }
+        marks.append("<path d=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"%s\" stroke-linejoin=\"round\"%s/>"
+                .formatted(path, stroke, px(width), dashes.isEmpty() ? "" : " stroke-dasharray=\"" + dashes + "\""));
+        return this;
+    }
+
     Canvas diamond(double x, double y, double reach, String fill, String stroke) {
         marks.append("<path d=\"M%s %s L%s %s L%s %s L%s %s Z\" fill=\"%s\" stroke=\"%s\" stroke-width=\"1\"/>"
                 .formatted(

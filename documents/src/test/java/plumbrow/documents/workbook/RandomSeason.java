@@ -53,6 +53,7 @@ import plumbrow.advice.weeds.Tool;
 import plumbrow.advice.weeds.WeatherDay;
 import plumbrow.advice.weeds.WeedBook;
 import plumbrow.advice.weeds.WeedRating;
+import plumbrow.documents.workbook.ground.Acres;
 
 /** A season made up at random from a seed: within the rules, with numbers of all digits and gaps wherever one may be. */
 final class RandomSeason {
@@ -291,7 +292,8 @@ final class RandomSeason {
                 List.of(),
                 make(
                         4,
-                        i -> new FloorDepth(land.get(0).name(), pick(Tool.values()), "hole " + i, 1 + share(), text())));
+                        i -> new FloorDepth(
+                                land.get(0).name(), pick(Tool.values()), "hole " + i, 1 + share(), text())));
     }
 
     private WeedRating rating(int i) {

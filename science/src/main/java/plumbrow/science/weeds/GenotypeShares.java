@@ -70,16 +70,9 @@ public final class GenotypeShares {
         double p = given.number("frequency");
         double inbreeding = given.number("inbreeding");
         double two = working.line(
-                "two copies",
-                of(2, p, inbreeding),
-                "",
-                "{}² × (1 − {}) + {} × {}",
-                p,
-                inbreeding,
-                p,
-                inbreeding);
-        double one = working.line(
-                "one copy", of(1, p, inbreeding), "", "2 × {} × (1 − {}) × (1 − {})", p, p, inbreeding);
+                "two copies", of(2, p, inbreeding), "", "{}² × (1 − {}) + {} × {}", p, inbreeding, p, inbreeding);
+        double one =
+                working.line("one copy", of(1, p, inbreeding), "", "2 × {} × (1 − {}) × (1 − {})", p, p, inbreeding);
         double resist = given.word("gene").equals("dominant")
                 ? working.line("resist", two + one, "", "{} + {}", two, one)
                 : two;

@@ -40,8 +40,7 @@ public final class SeasonResponse {
         double[][] load = new double[resists.size()][];
         Species weed = season.species().get(place);
         for (int b = 0; b < survive.length; b++) {
-            SeasonLoss loss =
-                    SeasonLoss.of(with(season, place, one(weed, resists.get(b))), columns, draws, daysEach);
+            SeasonLoss loss = SeasonLoss.of(with(season, place, one(weed, resists.get(b))), columns, draws, daysEach);
             survive[b] = loss.survivorsM2()[place];
             seeds[b] = loss.seedsM2()[place];
             load[b] = loss.loadPct()[place];
@@ -51,7 +50,8 @@ public final class SeasonResponse {
 
     /** One seedling/m² of one biotype, its seed not crowded. */
     private static Species one(Species weed, Set<Integer> resists) {
-        SeedSet alone = new SeedSet(weed.seedSet().seedsPerPlant(), weed.seedSet().perDay(), 0);
+        SeedSet alone =
+                new SeedSet(weed.seedSet().seedsPerPlant(), weed.seedSet().perDay(), 0);
         return new Species(
                 weed.name(),
                 Uncertain.known(1),

@@ -64,8 +64,7 @@ public final class WeedBank {
     }
 
     private void prepare() {
-        double[] outside =
-                genes.stream().mapToDouble(ResistanceGene::outside).toArray();
+        double[] outside = genes.stream().mapToDouble(ResistanceGene::outside).toArray();
         genotypes.shares(outside, life.inbreeding(), incoming);
         double[] own = new double[genotypes.kinds()];
         for (int g = 0; g < seedKept.length; g++) {
@@ -86,8 +85,7 @@ public final class WeedBank {
 
     /** Fills the soil with so much seed [1/m²], genes at their frequencies. */
     public void start(double seedsM2, SplittableRandom random) {
-        genotypes.shares(
-                genes.stream().mapToDouble(ResistanceGene::frequency).toArray(), life.inbreeding(), bank);
+        genotypes.shares(genes.stream().mapToDouble(ResistanceGene::frequency).toArray(), life.inbreeding(), bank);
         for (int g = 0; g < bank.length; g++) {
             bank[g] = WholeCounts.perM2(bank[g] * seedsM2, areaM2, random);
         }

@@ -27,8 +27,8 @@ final class Diggle {
         double[][] survive = new double[4][1];
         double[][] seeds = new double[4][1];
         for (int b = 0; b < 4; b++) {
-            survive[b][0] = ESTABLISH * (first && (b & 1) == 0 ? 1 - CONTROL : 1)
-                    * (second && (b & 2) == 0 ? 1 - CONTROL : 1);
+            survive[b][0] =
+                    ESTABLISH * (first && (b & 1) == 0 ? 1 - CONTROL : 1) * (second && (b & 2) == 0 ? 1 - CONTROL : 1);
             seeds[b][0] = survive[b][0] * SEEDS;
         }
         return new WeedResponse(survive, seeds, survive, .04 / (1 + CROP));

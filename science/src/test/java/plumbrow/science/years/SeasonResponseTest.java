@@ -32,9 +32,12 @@ class SeasonResponseTest {
     @DisplayName("Any density, three biotypes, crowding, weeds late and passes late: no error but rounding")
     void exact(double density) {
         SplittableRandom random = new SplittableRandom(5);
-        double[][] columns = {random.doubles(DRAWS, -12, 12).toArray(), random.doubles(DRAWS, 0, 9).toArray()};
-        List<Biotype> mix = List.of(
-                new Biotype(.6, Set.of()), new Biotype(.3, Set.of(9)), new Biotype(.1, Set.of(9, 14)));
+        double[][] columns = {
+            random.doubles(DRAWS, -12, 12).toArray(),
+            random.doubles(DRAWS, 0, 9).toArray()
+        };
+        List<Biotype> mix =
+                List.of(new Biotype(.6, Set.of()), new Biotype(.3, Set.of(9)), new Biotype(.1, Set.of(9, 14)));
         Species foxtail = KnownWeeds.giantFoxtail()
                 .withDensity(Uncertain.known(density))
                 .withShift(Uncertain.drawn(0))

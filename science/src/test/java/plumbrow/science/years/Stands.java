@@ -21,8 +21,7 @@ final class Stands {
     /** One herbicide that leaves so much of susceptible plants and all of resistant ones. */
     static WeedResponse one(double left, double seedsPerPlant, double crowding) {
         double[][] survive = {{left}, {1}};
-        return new WeedResponse(
-                survive, new double[][] {{left * seedsPerPlant}, {seedsPerPlant}}, survive, crowding);
+        return new WeedResponse(survive, new double[][] {{left * seedsPerPlant}, {seedsPerPlant}}, survive, crowding);
     }
 
     /** The same to a weed of which no gene is followed. */

@@ -88,36 +88,50 @@ class TraitInsectsTest {
 
     @ParameterizedTest(name = "refuge {0}, moving {1}: {2}")
     @CsvSource({
-        ".05, 0, 7", ".05, .1, 7", ".05, .3, 7", ".05, .5, 6", ".20, 0, 18", ".20, .1, 17", ".20, .3, 15", ".20, .5, 13"
+        ".05, 0, 7",
+        ".05, .1, 7",
+        ".05, .3, 7",
+        ".05, .5, 6",
+        ".20, 0, 18",
+        ".20, .1, 17",
+        ".20, .3, 15",
+        ".20, .5, 13"
     })
     @DisplayName("7.3: blend with moving larvae; movement shortens durability")
     void blend(double r, double moving, int generations) {
         TraitLot bag = new TraitLot(1, r, new double[][] {{.01, .10, 1}}, moving, .5);
-        assertThat(toHalf(new TraitInsects(new double[] {0}, 0), List.of(bag), 1, .001)).isEqualTo(generations);
-        assertThat(bag.fitness(Genotypes.of(1), EVEN)[0])
-                .isEqualTo(BlendResistance.fitness(r, .01, moving, .5));
+        assertThat(toHalf(new TraitInsects(new double[] {0}, 0), List.of(bag), 1, .001))
+                .isEqualTo(generations);
+        assertThat(bag.fitness(Genotypes.of(1), EVEN)[0]).isEqualTo(BlendResistance.fitness(r, .01, moving, .5));
     }
 
     @ParameterizedTest(name = "on trait {0}, {1}; refuge {2}: {3}")
     @CsvSource({
-        ".01, .01, .05, 459", ".01, .01, .20, 2206", ".05, .10, .05, 38", ".05, .10, .20, 163", ".05, .30, .05, 11",
-        ".05, .30, .20, 42", ".20, .40, .05, 11", ".20, .40, .20, 25"
+        ".01, .01, .05, 459",
+        ".01, .01, .20, 2206",
+        ".05, .10, .05, 38",
+        ".05, .10, .20, 163",
+        ".05, .30, .05, 11",
+        ".05, .30, .20, 42",
+        ".20, .40, .05, 11",
+        ".20, .40, .20, 25"
     })
     @DisplayName("7.4: two toxins in one plant")
     void pyramid(double ss, double rs, double r, int generations) {
         double[] on = {ss, rs, 1};
-        List<TraitLot> lots =
-                List.of(refugeOfTwo(r), new TraitLot(1 - r, 0, new double[][] {on, on}, 0, 1));
-        assertThat(toHalf(new TraitInsects(new double[] {0, 0}, 0), lots, 1, .01, .01)).isEqualTo(generations);
+        List<TraitLot> lots = List.of(refugeOfTwo(r), new TraitLot(1 - r, 0, new double[][] {on, on}, 0, 1));
+        assertThat(toHalf(new TraitInsects(new double[] {0, 0}, 0), lots, 1, .01, .01))
+                .isEqualTo(generations);
         assertThat(PyramidResistance.generationsToHalf(r, .01, on, on, 5000)).isEqualTo(generations);
     }
 
     @Test
     @DisplayName("7.4: a pyramid with one failed toxin lasts 7 generations, the single toxin's with 5 % refuge")
     void failedPyramid() {
-        List<TraitLot> lots = List.of(
-                refugeOfTwo(.05), new TraitLot(.95, 0, new double[][] {{.05, .10, 1}, EVEN}, 0, 1));
-        assertThat(toHalf(new TraitInsects(new double[] {0, 0}, 0), lots, 1, .01, .01)).isEqualTo(7);
+        List<TraitLot> lots =
+                List.of(refugeOfTwo(.05), new TraitLot(.95, 0, new double[][] {{.05, .10, 1}, EVEN}, 0, 1));
+        assertThat(toHalf(new TraitInsects(new double[] {0, 0}, 0), lots, 1, .01, .01))
+                .isEqualTo(7);
     }
 
     private static TraitLot refugeOfTwo(double share) {
@@ -144,7 +158,8 @@ class TraitInsectsTest {
     }
 
     @Test
-    @DisplayName("Limits: all refuge selects nothing; shares of eggs sum to 1; nothing left leaves the eggs as they were")
+    @DisplayName(
+            "Limits: all refuge selects nothing; shares of eggs sum to 1; nothing left leaves the eggs as they were")
     void limits() {
         TraitInsects insects = new TraitInsects(new double[] {0}, 0);
         insects.start(new double[] {.1});

@@ -35,7 +35,8 @@ class WeedBankTest {
     }
 
     @Test
-    @DisplayName("6c: waterhemp without new seed, published 52, 32, 21 % of 83 % (Buhler & Hartzler 2001), within 1.1 points")
+    @DisplayName(
+            "6c: waterhemp without new seed, published 52, 32, 21 % of 83 % (Buhler & Hartzler 2001), within 1.1 points")
     void waterhempDeclines() {
         WeedBank bank = bank(new WeedLife(.05, .34, 1, 0));
         bank.start(83, random());
@@ -111,8 +112,8 @@ class WeedBankTest {
     @DisplayName("7.3 C: one gene, crossing at random, no dormancy; each year equal to q' of the reference")
     void alleles(double dominance, double start, int years) {
         double left = .05;
-        ResistanceGene gene = new ResistanceGene(
-                start, Expression.fold(1 - left, dominance), Double.POSITIVE_INFINITY, 0, 0, 0, 0);
+        ResistanceGene gene =
+                new ResistanceGene(start, Expression.fold(1 - left, dominance), Double.POSITIVE_INFINITY, 0, 0, 0, 0);
         WeedBank bank = bank(new WeedLife(1, 0, 1, 0), gene);
         bank.start(1000, random());
         double q = start;
@@ -180,8 +181,7 @@ class WeedBankTest {
         assertThat(none.resistantShare(0)).isZero();
 
         WeedBank unsprayed = bank(new WeedLife(.2, .3, 1, 0), ResistanceGene.dominant(.1));
-        WeedBank costly = bank(
-                new WeedLife(.2, .3, 1, 0), new ResistanceGene(.1, 100, 100, .3, 1, 0, 0));
+        WeedBank costly = bank(new WeedLife(.2, .3, 1, 0), new ResistanceGene(.1, 100, 100, .3, 1, 0, 0));
         unsprayed.start(100, random());
         costly.start(100, random());
         for (int year = 0; year < 20; year++) {

@@ -70,9 +70,7 @@ public final class YearsWords {
 
     private static String by(Failure fails, int firstYear) {
         Integer median = fails.medianYear();
-        return median == null
-                ? "not in half the draws"
-                : String.valueOf(firstYear + median - 1);
+        return median == null ? "not in half the draws" : String.valueOf(firstYear + median - 1);
     }
 
     private static void add(Paper paper, YearsAhead ahead, RotationAhead rotation) {
@@ -115,17 +113,19 @@ public final class YearsWords {
     }
 
     private static List<String> row(RotationAhead rotation, YearMargin year, int y) {
-        List<String> cells = new ArrayList<>(List.of(
-                String.valueOf(year.year()), year.crop(), Numbers.fixed(year.meanMarginUsdPerAcre(), 0)));
+        List<String> cells = new ArrayList<>(
+                List.of(String.valueOf(year.year()), year.crop(), Numbers.fixed(year.meanMarginUsdPerAcre(), 0)));
         for (WeedAhead weed : rotation.weeds()) {
             if (weed.followed()) {
                 cells.add(spread(weed.seedsM2().get(y), 1));
-                shown(weed.resistant()).forEach(share -> cells.add(spread(share.share().get(y), 100)));
+                shown(weed.resistant())
+                        .forEach(share -> cells.add(spread(share.share().get(y), 100)));
             }
             cells.add(Numbers.fixed(100 * weed.fails().chanceByYear().get(y), 0));
         }
         for (InsectAhead insect : rotation.insects()) {
-            shown(insect.resistant()).forEach(share -> cells.add(spread(share.share().get(y), 100)));
+            shown(insect.resistant())
+                    .forEach(share -> cells.add(spread(share.share().get(y), 100)));
             cells.add(Numbers.fixed(100 * insect.fails().chanceByYear().get(y), 0));
         }
         return cells;
@@ -166,8 +166,7 @@ public final class YearsWords {
                 ? "0"
                 : value < .01
                         ? "<0.01"
-                        : Numbers.plain(new BigDecimal(value)
-                                .round(new MathContext(2))
-                                .doubleValue());
+                        : Numbers.plain(
+                                new BigDecimal(value).round(new MathContext(2)).doubleValue());
     }
 }

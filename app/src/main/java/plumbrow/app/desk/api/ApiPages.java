@@ -7,12 +7,14 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
+import org.springframework.util.MultiValueMap;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import plumbrow.advice.check.SeasonCheck;
+import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.GatePage;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.SeasonGapException;
@@ -24,6 +26,7 @@ import plumbrow.app.desk.Weighings;
 import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.app.desk.door.NotHereException;
 import plumbrow.app.desk.shown.Shown;
+import plumbrow.app.desk.years.YearsForm;
 import plumbrow.app.json.CheckSummary;
 import plumbrow.app.json.Json;
 import plumbrow.app.json.SubstanceSummary;
@@ -109,6 +112,18 @@ public class ApiPages {
     @GetMapping("/api/gates/{id}")
     ResponseEntity<byte[]> gate(@PathVariable String id) {
         return json(HttpStatus.OK, Json.of(CheckSummary.OfGate.of(Asked.gate(id))));
+    }
+
+    @GetMapping("/api/fields/{name}/years")
+    ResponseEntity<byte[]> years(@PathVariable String name, @RequestParam MultiValueMap<String, String> asked) {
+        Season season = Asked.season(book);
+        Field field = Asked.field(season, name);
+        YearsForm form = YearsForm.read(season, field, asked);
+        return form.faults().isEmpty()
+                ? json(HttpStatus.OK, Json.of(form.answer(season, field)))
+                : json(
+                        HttpStatus.BAD_REQUEST,
+                        Json.of(new Fault(String.join(" ", form.faults().values()))));
     }
 
     @ExceptionHandler(FigureInputException.class)
