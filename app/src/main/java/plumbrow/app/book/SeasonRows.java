@@ -146,8 +146,7 @@ final class SeasonRows {
                 all(PestRows.TRAIT_DOUBT, year, laws),
                 all(PestRows.WEED, year, laws),
                 all(PestRows.RESISTANCE, year, laws));
-        List<Field> fields =
-                FieldRows.outlined(all(FieldRows.FIELD, year, laws), all(FieldRows.POINT, year, laws));
+        List<Field> fields = FieldRows.outlined(all(FieldRows.FIELD, year, laws), all(FieldRows.POINT, year, laws));
         return new Season(
                 year,
                 head.asOf(),
