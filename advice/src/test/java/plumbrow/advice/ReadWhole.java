@@ -60,8 +60,7 @@ public final class ReadWhole {
                 season.pests(),
                 season.courses(),
                 season.outlook(),
-                new Ground(
-                        fields.stream().map(field -> new Looked(field, null)).toList(), List.of(), List.of(), next),
+                new Ground(fields.stream().map(field -> new Looked(field, null)).toList(), List.of(), List.of(), next),
                 new Work(
                         season.courses().stream().flatMap(ReadWhole::plans).toList(),
                         new Crew(List.of(), Set.of(), Ask.YES),

@@ -273,7 +273,8 @@ final class RandomTerms {
                                 fields,
                                 field -> new Done(
                                         field,
-                                        LocalDate.of(year - chance.below(6), 1 + chance.below(12), 1 + chance.below(28)),
+                                        LocalDate.of(
+                                                year - chance.below(6), 1 + chance.below(12), 1 + chance.below(28)),
                                         chance.of(products),
                                         chance.amount(),
                                         chance.number(),

@@ -67,7 +67,10 @@ public record AcrossLine(String product, List<Place> places) {
         List<Place> told = new ArrayList<>();
         for (Place place : all) {
             boolean speaks = gates.contains(place.finding().gate());
-            if (speaks && (!barred.contains(place.field()) || place.standing() == Standing.BARRED || severalCounties(place))) {
+            if (speaks
+                    && (!barred.contains(place.field())
+                            || place.standing() == Standing.BARRED
+                            || severalCounties(place))) {
                 told.add(place);
             }
         }

@@ -70,9 +70,7 @@ public record LookUp(
     }
 
     private static LookUp lookUp(Key key, List<Finding> findings, Set<CourseCheck> courses) {
-        String about = key.course().isEmpty()
-                ? key.about()
-                : key.about() + " of " + key.course();
+        String about = key.course().isEmpty() ? key.about() : key.about() + " of " + key.course();
         boolean named = key.field().isEmpty() || key.field().equals(about);
         return new LookUp(
                 key.ask(),

@@ -56,9 +56,8 @@ public record SeasonCheck(Season season, List<CourseCheck> courses) {
 
     /** How many courses stand so. */
     public int count(Standing standing) {
-        return (int) courses.stream()
-                .filter(check -> check.standing() == standing)
-                .count();
+        return (int)
+                courses.stream().filter(check -> check.standing() == standing).count();
     }
 
     /** What to look up, and where: that which settles most findings first. */

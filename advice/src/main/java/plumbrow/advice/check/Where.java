@@ -12,7 +12,13 @@ public enum Where {
     FARM("at the farm");
 
     private static final List<String> OF_THE_FIELD = List.of(
-            "Measure ", "Test ", "Walk ", "Look up the texture", "Look up slope", "Enter the next crop", "Say whether the cover");
+            "Measure ",
+            "Test ",
+            "Walk ",
+            "Look up the texture",
+            "Look up slope",
+            "Enter the next crop",
+            "Say whether the cover");
     private static final List<String> OF_THE_FARM =
             List.of("Look what ", "Say whether there is such a place", "Enter the licence");
     private static final List<String> OF_THE_PLAN = List.of(

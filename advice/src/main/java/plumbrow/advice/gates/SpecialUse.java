@@ -32,8 +32,7 @@ record SpecialUse(Answer answer, Optional<SpecialLabel> label) {
 
     /** The days on which a label may be used, as a person reads them. */
     static String days(SpecialLabel label) {
-        return "from " + (label.from() == null ? "a day not read" : label.from())
-                + last(label.until());
+        return "from " + (label.from() == null ? "a day not read" : label.from()) + last(label.until());
     }
 
     private static String last(@Nullable LocalDate until) {

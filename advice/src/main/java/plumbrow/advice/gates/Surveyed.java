@@ -26,7 +26,10 @@ final class Surveyed extends Question {
         Set<FeatureKind> looked = at.lookedFor();
         return looked.size() == EVERY_KIND || at.planned().stream().noneMatch(Application::outdoors)
                 ? List.of()
-                : List.of(looked.isEmpty() ? notLooked(at.field().name()) : inPart(at.field().name(), looked));
+                : List.of(
+                        looked.isEmpty()
+                                ? notLooked(at.field().name())
+                                : inPart(at.field().name(), looked));
     }
 
     private Finding notLooked(String field) {

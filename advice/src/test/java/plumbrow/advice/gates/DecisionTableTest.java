@@ -23,8 +23,7 @@ import org.junit.jupiter.api.TestFactory;
  */
 class DecisionTableTest {
     /** Their measured value is that of a substance of the reference data, which no edit brings exactly to the limit. */
-    private static final Set<String> NEVER_EXACTLY_AT =
-            Set.of("leaching", "bees", "birds-and-mammals", "vapour-drift");
+    private static final Set<String> NEVER_EXACTLY_AT = Set.of("leaching", "bees", "birds-and-mammals", "vapour-drift");
 
     /** What remains is conditional at best: own acres only. */
     private static final Set<String> NEVER_CLEAR = Set.of("right-to-save");
@@ -47,8 +46,8 @@ class DecisionTableTest {
     @TestFactory
     Stream<DynamicTest> eachRowHolds() {
         return ROWS.stream()
-                .map(row -> DynamicTest.dynamicTest(
-                        row.gate() + ", " + row.kind() + ": " + row.edits(), () -> holds(row)));
+                .map(row ->
+                        DynamicTest.dynamicTest(row.gate() + ", " + row.kind() + ": " + row.edits(), () -> holds(row)));
     }
 
     @TestFactory
@@ -69,15 +68,16 @@ class DecisionTableTest {
     }
 
     private static void holds(Row row) {
-        List<Finding> findings =
-                Decides.line(row.gate(), row.edits(), row.silent() ? "SILENT" : row.standing().name());
-        Set<Standing> fits =
-                switch (row.kind()) {
-                    case "silent", "clear", "at" -> Set.of(Standing.CLEAR);
-                    case "beyond" -> Set.of(Standing.BARRED, Standing.CONDITIONAL);
-                    case "unknown" -> Set.of(Standing.UNKNOWN);
-                    default -> throw new IllegalArgumentException(row.kind());
-                };
+        List<Finding> findings = Decides.line(
+                row.gate(),
+                row.edits(),
+                row.silent() ? "SILENT" : row.standing().name());
+        Set<Standing> fits = switch (row.kind()) {
+            case "silent", "clear", "at" -> Set.of(Standing.CLEAR);
+            case "beyond" -> Set.of(Standing.BARRED, Standing.CONDITIONAL);
+            case "unknown" -> Set.of(Standing.UNKNOWN);
+            default -> throw new IllegalArgumentException(row.kind());
+        };
         assertThat(fits).contains(Gates.standing(findings));
     }
 
@@ -86,12 +86,14 @@ class DecisionTableTest {
         assertThat(rows)
                 .as("clear")
                 .anyMatch(row -> NEVER_CLEAR.contains(gate.id()) || row.standing() == Standing.CLEAR);
-        boolean asksForReadingOnly = rows.stream().noneMatch(row -> !row.silent() && row.standing() != Standing.UNKNOWN);
-        assertThat(asksForReadingOnly || rows.stream().anyMatch(row -> row.kind().equals("beyond")))
+        boolean asksForReadingOnly =
+                rows.stream().noneMatch(row -> !row.silent() && row.standing() != Standing.UNKNOWN);
+        assertThat(asksForReadingOnly
+                        || rows.stream().anyMatch(row -> row.kind().equals("beyond")))
                 .as("beyond")
                 .isTrue();
-        boolean measures = rows.stream().anyMatch(row -> findings(gate, row).stream()
-                .anyMatch(finding -> finding.limit() != null));
+        boolean measures = rows.stream()
+                .anyMatch(row -> findings(gate, row).stream().anyMatch(finding -> finding.limit() != null));
         assertThat(!measures
                         || NEVER_EXACTLY_AT.contains(gate.id())
                         || rows.stream().filter(row -> row.kind().equals("at")).anyMatch(row -> exactlyAt(gate, row)))
@@ -105,7 +107,8 @@ class DecisionTableTest {
         List<Row> rows = of(gate, table);
         List<String> forgotten = rows.stream()
                 .filter(row -> row.kind().equals("unknown"))
-                .flatMap(row -> Arrays.stream(Objects.requireNonNull(row.edits()).split(";")))
+                .flatMap(
+                        row -> Arrays.stream(Objects.requireNonNull(row.edits()).split(";")))
                 .map(String::strip)
                 .toList();
         return rows.stream()
@@ -118,7 +121,8 @@ class DecisionTableTest {
 
     private static boolean exactlyAt(Gate gate, Row row) {
         return findings(gate, row).stream()
-                .anyMatch(finding -> finding.distance().isPresent() && finding.distance().getAsDouble() < 1e-9);
+                .anyMatch(finding ->
+                        finding.distance().isPresent() && finding.distance().getAsDouble() < 1e-9);
     }
 
     private static List<Finding> findings(Gate gate, Row row) {
@@ -130,7 +134,10 @@ class DecisionTableTest {
     }
 
     private static Gate gate(String id) {
-        return Gates.all().stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
+        return Gates.all().stream()
+                .filter(one -> one.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static List<Row> rows() {

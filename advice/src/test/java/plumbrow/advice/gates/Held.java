@@ -32,8 +32,7 @@ final class Held {
         Scene scene = RandomScene.of(seed);
         List<Standing> before = each(scene, gates);
         LabelEdits.tightening(
-                scene,
-                edit -> noneBetter(each(scene, gates), before, gates, "seed " + seed + ", tighter " + edit));
+                scene, edit -> noneBetter(each(scene, gates), before, gates, "seed " + seed + ", tighter " + edit));
     }
 
     static void orderOfPassesDoesNotMatter(long seed, List<Gate> gates) {
@@ -58,8 +57,7 @@ final class Held {
         first.alsoIn.clear();
         second.field = LabelEdits.with(
                 LabelEdits.with(acres(second.field, 1 - share), "state", other.state()), "county", other.county());
-        second.field = LabelEdits.with(
-                second.field, "texture", TEXTURES.get(random.nextInt(TEXTURES.size())));
+        second.field = LabelEdits.with(second.field, "texture", TEXTURES.get(random.nextInt(TEXTURES.size())));
         second.alsoIn.clear();
         List<Feature> farther = new ArrayList<>();
         for (Feature feature : second.features) {

@@ -22,6 +22,7 @@ final class LabelEdits {
 
     private static final List<String> CARE_QUESTIONS =
             List.of("restrictedUse", "bulletin", "groundwater", "bees", "saturatedSoil");
+
     private LabelEdits() {}
 
     /** No becomes yes; what was not asked stays so. */

@@ -9,8 +9,27 @@ import org.jspecify.annotations.Nullable;
 final class Needed {
     /** The parts of a scene whose values may be forgotten, by their names in a decision table. */
     static final List<String> PARTS = List.of(
-            "product", "use", "active", "limit", "terms", "care", "plan", "pass", "feature", "next", "setback",
-            "plantback", "soil", "special", "log", "field", "crew", "person", "refuge", "rule", "rights");
+            "product",
+            "use",
+            "active",
+            "limit",
+            "terms",
+            "care",
+            "plan",
+            "pass",
+            "feature",
+            "next",
+            "setback",
+            "plantback",
+            "soil",
+            "special",
+            "log",
+            "field",
+            "crew",
+            "person",
+            "refuge",
+            "rule",
+            "rights");
 
     private Needed() {}
 

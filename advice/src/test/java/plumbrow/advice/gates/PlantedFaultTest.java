@@ -40,30 +40,46 @@ class PlantedFaultTest {
     @TestFactory
     List<DynamicTest> eachFaultIsFound() {
         return List.of(
-                found("a blank re-entry interval lets pass", Held::forgettingNeverPermitsMore, at ->
-                        anyTerms(at, terms -> terms.reentryHours() != null)),
-                found("a blank last day of a special label lets pass", Held::forgettingNeverPermitsMore, at -> barred(
-                        at.index().season().shelf().labels().specialLabels().stream()
+                found(
+                        "a blank re-entry interval lets pass",
+                        Held::forgettingNeverPermitsMore,
+                        at -> anyTerms(at, terms -> terms.reentryHours() != null)),
+                found(
+                        "a blank last day of a special label lets pass",
+                        Held::forgettingNeverPermitsMore,
+                        at -> barred(at.index().season().shelf().labels().specialLabels().stream()
                                 .anyMatch(label -> label.until() != null))),
-                found("a longer interval lets pass", Held::tighteningNeverBetters, at -> anyTerms(
-                        at, terms -> terms.reentryHours() != null && terms.reentryHours() < 40)),
-                found("a lower most rate lets pass", Held::tighteningNeverBetters, at -> barred(
-                        at.index().season().shelf().labelUses().stream()
-                                .anyMatch(use -> use.highRate() != null && use.highRate().value() > 12))),
-                found("the last pass entered decides", Held::orderOfPassesDoesNotMatter, at -> barred(
-                        at.course().passes().get(0).number() == 1)),
-                found("small fields are let off", Held::splittingNeverLetsThrough, at -> barred(
-                        at.field().acres() > 150)),
-                found("one county alone is let off", Held::splittingNeverLetsThrough, at -> barred(
-                        at.places().size() > 1)));
+                found(
+                        "a longer interval lets pass",
+                        Held::tighteningNeverBetters,
+                        at -> anyTerms(at, terms -> terms.reentryHours() != null && terms.reentryHours() < 40)),
+                found(
+                        "a lower most rate lets pass",
+                        Held::tighteningNeverBetters,
+                        at -> barred(at.index().season().shelf().labelUses().stream()
+                                .anyMatch(use ->
+                                        use.highRate() != null && use.highRate().value() > 12))),
+                found(
+                        "the last pass entered decides",
+                        Held::orderOfPassesDoesNotMatter,
+                        at -> barred(at.course().passes().get(0).number() == 1)),
+                found(
+                        "small fields are let off",
+                        Held::splittingNeverLetsThrough,
+                        at -> barred(at.field().acres() > 150)),
+                found(
+                        "one county alone is let off",
+                        Held::splittingNeverLetsThrough,
+                        at -> barred(at.places().size() > 1)));
     }
 
-    private static DynamicTest found(
-            String fault, BiConsumer<Long, List<Gate>> held, Function<Case, Standing> says) {
+    private static DynamicTest found(String fault, BiConsumer<Long, List<Gate>> held, Function<Case, Standing> says) {
         Gate gate = new Faulty("faulty", says);
-        return DynamicTest.dynamicTest(fault, () -> assertThatThrownBy(() -> LongStream.range(0, SCENES)
-                        .forEach(seed -> held.accept(seed, List.of(gate))))
-                .isInstanceOf(AssertionError.class));
+        return DynamicTest.dynamicTest(
+                fault,
+                () -> assertThatThrownBy(
+                                () -> LongStream.range(0, SCENES).forEach(seed -> held.accept(seed, List.of(gate))))
+                        .isInstanceOf(AssertionError.class));
     }
 
     /** Every kind of row of a label is forgotten value by value. */
@@ -73,7 +89,9 @@ class PlantedFaultTest {
         for (RecordComponent rows : LabelBook.class.getRecordComponents()) {
             kinds.add((Class<?>) ((ParameterizedType) rows.getGenericType()).getActualTypeArguments()[0]);
         }
-        assertThat(LabelValues.ROWS.keySet()).isSubsetOf(LabelValues.ROWS.keySet()).containsAll(cast(kinds));
+        assertThat(LabelValues.ROWS.keySet())
+                .isSubsetOf(LabelValues.ROWS.keySet())
+                .containsAll(cast(kinds));
         assertThat(LabelValues.SAYS_SOMETHING.keySet())
                 .isSubsetOf(LabelValues.ROWS.keySet().stream()
                         .flatMap(kind -> Arrays.stream(kind.getRecordComponents()))

@@ -13,7 +13,11 @@ import plumbrow.advice.course.Done;
  * @param writtenAt when it came into the book; null for a line of an older book
  * @param strike that it does not count, and why; null where it counts
  */
-public record LogLine(int number, Done done, @Nullable Instant writtenAt, @Nullable Strike strike) {
+public record LogLine(
+        int number,
+        Done done,
+        @Nullable Instant writtenAt,
+        @Nullable Strike strike) {
 
     /** Says that a line was wrong. */
     public record Strike(String who, String why, Instant when) {}

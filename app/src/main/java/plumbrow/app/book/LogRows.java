@@ -114,8 +114,8 @@ final class LogRows {
                 .orElseThrow(() -> new BookException("The log has no line " + number + "."));
         LogLine.Strike before = line.strike();
         if (before != null) {
-            throw new BookException("Line " + number + " of the log is struck already, by " + before.who() + ": "
-                    + before.why());
+            throw new BookException(
+                    "Line " + number + " of the log is struck already, by " + before.who() + ": " + before.why());
         }
         client.sql("INSERT INTO log_strike (line, who, why, struck_at) VALUES (?, ?, ?, ?)")
                 .params(number, strike.who(), strike.why(), strike.when().toString())
@@ -129,8 +129,7 @@ final class LogRows {
     private static LogLine line(ResultSet cells) throws SQLException {
         Row row = new Row(cells, new Laws());
         int number = row.whole();
-        Done done = new Done(
-                row.text(), row.date(), row.text(), row.amount(), row.real(), row.maybeText(), row.text());
+        Done done = new Done(row.text(), row.date(), row.text(), row.amount(), row.real(), row.maybeText(), row.text());
         String writtenAt = row.maybeText();
         String who = row.maybeText();
         String why = row.maybeText();

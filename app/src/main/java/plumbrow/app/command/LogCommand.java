@@ -56,17 +56,24 @@ final class LogCommand implements Runnable {
             @Option(names = "--book", paramLabel = "FILE", defaultValue = FromBook.DEFAULT, description = BOOK)
                     Path file,
             @Option(names = "--field", paramLabel = "NAME", description = "The field.") @Nullable String field,
-            @Option(names = "--date", paramLabel = "DAY", description = "The day, as 2026-05-04.") @Nullable String date,
-            @Option(names = "--product", paramLabel = "NAME", description = "A product of the shelf.")
-                    @Nullable String product,
-            @Option(names = "--rate", paramLabel = "NUMBER", description = "How much on each acre treated.")
-                    @Nullable String rate,
-            @Option(names = "--unit", paramLabel = "UNIT", description = "Its unit, as fl oz/ac.") @Nullable String unit,
+            @Option(names = "--date", paramLabel = "DAY", description = "The day, as 2026-05-04.") @Nullable
+                    String date,
+            @Option(names = "--product", paramLabel = "NAME", description = "A product of the shelf.") @Nullable
+                    String product,
+            @Option(names = "--rate", paramLabel = "NUMBER", description = "How much on each acre treated.") @Nullable
+                    String rate,
+            @Option(names = "--unit", paramLabel = "UNIT", description = "Its unit, as fl oz/ac.") @Nullable
+                    String unit,
             @Option(names = "--share", paramLabel = "PCT", description = "Share of the field's acres [%]; else 100.")
-                    @Nullable String share,
+                    @Nullable
+                    String share,
             @Option(names = "--by", paramLabel = "NAME", description = "Who put it on.") @Nullable String applicator,
-            @Option(names = "--source", paramLabel = "TEXT", description = "Where this stands: log book, receipt, memory.")
-                    @Nullable String source,
+            @Option(
+                            names = "--source",
+                            paramLabel = "TEXT",
+                            description = "Where this stands: log book, receipt, memory.")
+                    @Nullable
+                    String source,
             @Option(names = "--json", description = JSON) boolean json) {
         Map<String, String> typed = new LinkedHashMap<>();
         typed.put(LogEntry.FIELD, Objects.requireNonNullElse(field, ""));
@@ -98,8 +105,8 @@ final class LogCommand implements Runnable {
             @Option(names = "--who", paramLabel = "NAME", description = "Who strikes it.") @Nullable String who,
             @Option(names = "--why", paramLabel = "TEXT", description = "Why it is wrong.") @Nullable String why,
             @Option(names = "--json", description = JSON) boolean json) {
-        StrikeEntry entry = StrikeEntry.read(Map.of(
-                "who", Objects.requireNonNullElse(who, ""), "why", Objects.requireNonNullElse(why, "")));
+        StrikeEntry entry = StrikeEntry.read(
+                Map.of("who", Objects.requireNonNullElse(who, ""), "why", Objects.requireNonNullElse(why, "")));
         if (!entry.fault().isEmpty()) {
             throw new BadInputException("The line was not struck. " + entry.fault());
         }

@@ -69,7 +69,10 @@ public final class Json {
             READER.readTree(text)
                     .properties()
                     .forEach(property -> values.put(
-                            property.getKey(), property.getValue().isNull() ? "" : property.getValue().asString()));
+                            property.getKey(),
+                            property.getValue().isNull()
+                                    ? ""
+                                    : property.getValue().asString()));
             return values;
         } catch (JacksonException | IllegalStateException wrong) {
             throw new IllegalArgumentException(

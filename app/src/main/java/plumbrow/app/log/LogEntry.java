@@ -28,7 +28,10 @@ import plumbrow.documents.workbook.form.RateUnitKind;
  * @param faults what keeps it from being written down, by the name of the column
  * @param done what was put on; null where there is a fault
  */
-public record LogEntry(Map<String, String> typed, Map<String, String> faults, @Nullable Done done) {
+public record LogEntry(
+        Map<String, String> typed,
+        Map<String, String> faults,
+        @Nullable Done done) {
     public static final String FIELD = "field";
     public static final String DATE = "date";
     public static final String PRODUCT = "product";
@@ -55,9 +58,10 @@ public record LogEntry(Map<String, String> typed, Map<String, String> faults, @N
      */
     public static LogEntry read(Season season, Map<String, String> typed, LocalDate today) {
         Reader reader = new Reader(typed);
-        String field = reader.named(FIELD, season.fields().stream().map(Field::name).toList(), "a field of the season");
-        String product =
-                reader.named(PRODUCT, season.shelf().products().stream().map(Product::name).toList(), "a product of the shelf");
+        String field =
+                reader.named(FIELD, season.fields().stream().map(Field::name).toList(), "a field of the season");
+        String product = reader.named(
+                PRODUCT, season.shelf().products().stream().map(Product::name).toList(), "a product of the shelf");
         LocalDate date = reader.read(DATE, new DateKind());
         if (date != null && date.isAfter(today)) {
             reader.fault(DATE, "a day that is past: the log holds what was done");
@@ -80,8 +84,15 @@ public record LogEntry(Map<String, String> typed, Map<String, String> faults, @N
         return new LogEntry(
                 Map.copyOf(typed),
                 Map.copyOf(reader.faults),
-                whole && field != null && date != null && product != null && amount != null && share != null && source != null
-                        ? new Done(field, date, product, amount, share, applicator.isEmpty() ? null : applicator, source)
+                whole
+                                && field != null
+                                && date != null
+                                && product != null
+                                && amount != null
+                                && share != null
+                                && source != null
+                        ? new Done(
+                                field, date, product, amount, share, applicator.isEmpty() ? null : applicator, source)
                         : null);
     }
 
@@ -124,8 +135,8 @@ public record LogEntry(Map<String, String> typed, Map<String, String> faults, @N
         private void fault(String column, String expected) {
             faults.putIfAbsent(
                     column,
-                    found(column).map(text -> "Found “" + text + "”; expected ").orElse("Nothing there; expected ") + expected
-                            + ".");
+                    found(column).map(text -> "Found “" + text + "”; expected ").orElse("Nothing there; expected ")
+                            + expected + ".");
         }
 
         private <T> @Nullable T read(String column, Kind<T> kind) {

@@ -226,7 +226,8 @@ abstract class BookContract {
         assertThat(book.log()).extracting(LogLine::strike).containsExactly(strike, null);
         assertThat(book.put(logged(2027, done(1)))).isEqualTo(new LogLine.Merged(0, 1, 1));
         assertThat(book.season(2027)).contains(logged(2027, done(2)));
-        assertThatThrownBy(() -> book.strike(1, strike)).hasMessage("Line 1 of the log is struck already, by R. Alder: wrong field");
+        assertThatThrownBy(() -> book.strike(1, strike))
+                .hasMessage("Line 1 of the log is struck already, by R. Alder: wrong field");
         assertThatThrownBy(() -> book.strike(9, strike)).hasMessage("The log has no line 9.");
     }
 
@@ -236,7 +237,10 @@ abstract class BookContract {
         for (int year : List.of(2020, 2021, 2022, 2027, 2028)) {
             book.log(done(LocalDate.of(year, 5, 1), 1), Instant.EPOCH);
         }
-        book.log(new Done("Elsewhere", LocalDate.of(2027, 5, 1), "Granule", new Amount(1, FarmUnit.LB), 100, null, "log"), Instant.EPOCH);
+        book.log(
+                new Done(
+                        "Elsewhere", LocalDate.of(2027, 5, 1), "Granule", new Amount(1, FarmUnit.LB), 100, null, "log"),
+                Instant.EPOCH);
         assertThat(book.season(2027).orElseThrow().work().log())
                 .extracting(line -> line.date().getYear())
                 .containsExactly(2022, 2027);

@@ -85,9 +85,13 @@ class OlderBookTest {
             statement.execute("INSERT INTO surveyed_field VALUES (2027, 1, 'North 80')");
         }
         try (Book book = Book.open(old)) {
-            assertThat(book.log()).hasSize(2).allSatisfy(line -> assertThat(line.writtenAt()).isNull());
+            assertThat(book.log())
+                    .hasSize(2)
+                    .allSatisfy(line -> assertThat(line.writtenAt()).isNull());
             Season season = book.season(2027).orElseThrow();
-            assertThat(season.work().log()).hasSize(2).allMatch(done -> done.rate().value() == 1.5);
+            assertThat(season.work().log())
+                    .hasSize(2)
+                    .allMatch(done -> done.rate().value() == 1.5);
             assertThat(season.ground().looked()).containsExactly(new Looked("North 80", null));
             assertThat(book.check()).isEmpty();
         }

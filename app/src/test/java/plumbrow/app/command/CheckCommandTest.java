@@ -55,8 +55,7 @@ class CheckCommandTest {
         JsonNode json = plumbrow("check", "--book", book, "--field", "North 80", "--course", "half rate", "--json")
                 .good()
                 .json();
-        assertThat(json.propertyNames())
-                .containsExactly("season", "sentence", "courses", "look_ups", "across_lines");
+        assertThat(json.propertyNames()).containsExactly("season", "sentence", "courses", "look_ups", "across_lines");
         JsonNode course = json.get("courses");
         assertThat(course.size()).isEqualTo(1);
         assertThat(course.get(0).propertyNames()).containsExactly("field", "course", "standing", "findings");

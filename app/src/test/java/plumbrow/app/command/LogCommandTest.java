@@ -27,20 +27,37 @@ class LogCommandTest {
 
     private Typed add(String rate) {
         return plumbrow(
-                "log", "add", "--book", book, "--field", "North 80", "--date", "2026-05-01", "--product", "Stonefly 3G",
-                "--rate", rate, "--unit", "lb/ac", "--source", "log book");
+                "log",
+                "add",
+                "--book",
+                book,
+                "--field",
+                "North 80",
+                "--date",
+                "2026-05-01",
+                "--product",
+                "Stonefly 3G",
+                "--rate",
+                rate,
+                "--unit",
+                "lb/ac",
+                "--source",
+                "log book");
     }
 
     @Test
     void aLineIsWrittenStruckAndStays() {
         plumbrow("log", "list", "--book", book).good();
         assertThat(plumbrow("log", "list", "--book", book).out()).contains("The log has no line yet.");
-        assertThat(add("4").good().out()).contains("Written down. 2026-05-01, North 80: Stonefly 3G, 4 lb/ac (log book).");
+        assertThat(add("4").good().out())
+                .contains("Written down. 2026-05-01, North 80: Stonefly 3G, 4 lb/ac (log book).");
         add("5").good();
-        plumbrow("log", "strike", 1, "--book", book, "--who", "R. Alder", "--why", "it was 5").good();
+        plumbrow("log", "strike", 1, "--book", book, "--who", "R. Alder", "--why", "it was 5")
+                .good();
         assertThat(plumbrow("log", "list", "--book", book).good().out())
                 .contains("1  2026-05-01", "STRUCK by R. Alder: it was 5", "2  2026-05-01");
-        JsonNode lines = plumbrow("log", "list", "--book", book, "--json").good().json();
+        JsonNode lines =
+                plumbrow("log", "list", "--book", book, "--json").good().json();
         assertThat(lines.size()).isEqualTo(2);
         assertThat(lines.get(0).get("strike").get("why").asString()).isEqualTo("it was 5");
         assertThat(lines.get(1).get("strike").isNull()).isTrue();
@@ -49,14 +66,32 @@ class LogCommandTest {
     @Test
     void whatIsWrongIsSaidAndNothingIsWritten() {
         add("much")
-                .refused("The line was not written down. rate: Found “much”; expected a number above 0 and up to 1000000.");
-        plumbrow("log", "add", "--book", book, "--field", "South").refused("field: Found “South”; expected a field of the season.");
+                .refused(
+                        "The line was not written down. rate: Found “much”; expected a number above 0 and up to 1000000.");
+        plumbrow("log", "add", "--book", book, "--field", "South")
+                .refused("field: Found “South”; expected a field of the season.");
         plumbrow(
-                        "log", "add", "--book", book, "--field", "North 80", "--date", "9998-01-01", "--product",
-                        "Stonefly 3G", "--rate", 1, "--unit", "gal/ac", "--source", "memory")
+                        "log",
+                        "add",
+                        "--book",
+                        book,
+                        "--field",
+                        "North 80",
+                        "--date",
+                        "9998-01-01",
+                        "--product",
+                        "Stonefly 3G",
+                        "--rate",
+                        1,
+                        "--unit",
+                        "gal/ac",
+                        "--source",
+                        "memory")
                 .refused("rate_unit: Found “gal/ac”; expected a weight, since Stonefly 3G is priced per lb.");
-        plumbrow("log", "strike", 1, "--book", book, "--who", "R. Alder", "--why", "wrong").refused("The log has no line 1.");
-        plumbrow("log", "strike", 1, "--book", book, "--who", "R. Alder").refused("Say why it is wrong, in a sentence.");
+        plumbrow("log", "strike", 1, "--book", book, "--who", "R. Alder", "--why", "wrong")
+                .refused("The log has no line 1.");
+        plumbrow("log", "strike", 1, "--book", book, "--who", "R. Alder")
+                .refused("Say why it is wrong, in a sentence.");
         plumbrow("log", "--book", book).misused("Unknown option");
         assertThat(plumbrow("log", "list", "--book", book).out()).contains("no line yet");
     }
@@ -68,15 +103,20 @@ class LogCommandTest {
         add("5").good();
         Path workbook = folder.resolve("season");
         plumbrow("book", "export", workbook, "--book", book).good();
-        assertThat(plumbrow("book", "import", workbook, "--book", book).good().out()).doesNotContain("new line");
-        assertThat(plumbrow("log", "list", "--book", book, "--json").json().size()).isEqualTo(2);
+        assertThat(plumbrow("book", "import", workbook, "--book", book).good().out())
+                .doesNotContain("new line");
+        assertThat(plumbrow("log", "list", "--book", book, "--json").json().size())
+                .isEqualTo(2);
         Path other = folder.resolve("other.book");
         plumbrow("book", "new", other).good();
-        assertThat(plumbrow("book", "import", workbook, "--book", other).good().out()).contains("2 new lines came to the log.");
-        plumbrow("log", "strike", 1, "--book", book, "--who", "R. Alder", "--why", "wrong").good();
+        assertThat(plumbrow("book", "import", workbook, "--book", other).good().out())
+                .contains("2 new lines came to the log.");
+        plumbrow("log", "strike", 1, "--book", book, "--who", "R. Alder", "--why", "wrong")
+                .good();
         assertThat(workbook.resolve("log.csv").toFile().delete()).isTrue();
         assertThat(plumbrow("book", "import", workbook, "--book", book).good().out())
                 .contains("1 line of the log not in the workbook stays: the log is only added to.");
-        assertThat(plumbrow("log", "list", "--book", book, "--json").json().size()).isEqualTo(2);
+        assertThat(plumbrow("log", "list", "--book", book, "--json").json().size())
+                .isEqualTo(2);
     }
 }

@@ -53,13 +53,15 @@ class CheckPagesTest {
         SeasonCheck check = SeasonCheck.of(SEASON);
         String page = visitor.get("/check").text();
         assertThat(page).contains(check.sentence());
-        assertThat(check.courses()).allSatisfy(course -> assertThat(page).contains(course.course().name()));
+        assertThat(check.courses())
+                .allSatisfy(course -> assertThat(page).contains(course.course().name()));
         assertThat(check.lookUps()).isNotEmpty().isSortedAccordingTo((a, b) -> b.settles() - a.settles());
         assertThat(check.lookUps().stream().mapToInt(LookUp::settles).sum())
                 .isEqualTo(check.courses().stream()
                         .mapToInt(course -> course.count(Standing.UNKNOWN))
                         .sum());
-        assertThat(visitor.get("/api/check").body().strip()).isEqualTo(Json.of(CheckSummary.of(check)).strip());
+        assertThat(visitor.get("/api/check").body().strip())
+                .isEqualTo(Json.of(CheckSummary.of(check)).strip());
     }
 
     @Test
@@ -72,19 +74,23 @@ class CheckPagesTest {
                         "Levee, Tamsen County, MN and Larkin County, MN: Trenchline 2 is registered in IA, not in MN.",
                         "The label excludes Tamsen County, MN.",
                         "The label does not exclude Larkin County, MN.");
-        assertThat(visitor.get("/fields/Levee/check?course=Single%20trait%2C%20Hartsedge").text())
+        assertThat(visitor.get("/fields/Levee/check?course=Single%20trait%2C%20Hartsedge")
+                        .text())
                 .contains("Tamsen County, MN and Larkin County, MN", "To protect wildlife barred");
     }
 
     @Test
     void a_field_shows_every_finding_with_its_gate() {
         Field field = SEASON.field("Airport").orElseThrow();
-        for (CourseCheck course : SeasonCheck.of(SEASON, java.util.List.of(field)).courses()) {
-            var page = visitor.get("/fields/Airport/check?course=" + Shown.part(course.course().name()));
-            assertThat(course.findings()).allSatisfy(finding -> assertThat(page.text())
-                    .contains(Shown.capital(finding.says()), finding.clears()));
-            assertThat(course.findings()).allSatisfy(finding -> assertThat(page.body())
-                    .contains("/gates/" + finding.gate()));
+        for (CourseCheck course :
+                SeasonCheck.of(SEASON, java.util.List.of(field)).courses()) {
+            var page = visitor.get(
+                    "/fields/Airport/check?course=" + Shown.part(course.course().name()));
+            assertThat(course.findings())
+                    .allSatisfy(finding ->
+                            assertThat(page.text()).contains(Shown.capital(finding.says()), finding.clears()));
+            assertThat(course.findings())
+                    .allSatisfy(finding -> assertThat(page.body()).contains("/gates/" + finding.gate()));
         }
     }
 
@@ -92,7 +98,8 @@ class CheckPagesTest {
     void the_sieve_lets_through_what_is_asked_for() {
         String barred = visitor.get("/check?standing=barred&protects=next-crop").text();
         assertThat(barred).contains("No course has such a finding.");
-        assertThat(visitor.get("/check?standing=barred&protects=law").text()).contains("Single trait, Trenchline in furrow");
+        assertThat(visitor.get("/check?standing=barred&protects=law").text())
+                .contains("Single trait, Trenchline in furrow");
         assertThat(visitor.get("/check?standing=nonsense").status()).isEqualTo(200);
         assertThat(visitor.get("/fields/Nowhere/check").status()).isEqualTo(404);
         assertThat(visitor.get("/api/fields/Levee/check?course=none").status()).isEqualTo(404);
@@ -119,17 +126,32 @@ class CheckPagesTest {
     @Test
     void the_log_takes_lines_and_strikes_them() {
         Map<String, String> line = Map.of(
-                "field", "Quarry", "date", "2026-05-04", "product", "Trenchline 2", "rate", "4", "rate_unit", "fl oz/ac",
-                "source", "log book");
-        assertThat(writer.post("/log", "/log", Map.of("field", "Quarry")).status()).isEqualTo(422);
+                "field",
+                "Quarry",
+                "date",
+                "2026-05-04",
+                "product",
+                "Trenchline 2",
+                "rate",
+                "4",
+                "rate_unit",
+                "fl oz/ac",
+                "source",
+                "log book");
+        assertThat(writer.post("/log", "/log", Map.of("field", "Quarry")).status())
+                .isEqualTo(422);
         assertThat(writer.post("/log", "/log", line).header("Location")).isEqualTo("/log#lines");
         String page = writer.get("/log").text();
         assertThat(page).contains("Trenchline 2, 4 fl oz/ac on Quarry, May 4, 2026");
         assertThat(writer.get("/fields/Quarry/check").text()).contains("What the log says went on");
-        assertThat(writer.post("/log", "/log/2/strike", Map.of("who", "D. Marsh")).status()).isEqualTo(422);
-        assertThat(writer.post("/log", "/log/2/strike", Map.of("who", "D. Marsh", "why", "other field")).header("Location"))
+        assertThat(writer.post("/log", "/log/2/strike", Map.of("who", "D. Marsh"))
+                        .status())
+                .isEqualTo(422);
+        assertThat(writer.post("/log", "/log/2/strike", Map.of("who", "D. Marsh", "why", "other field"))
+                        .header("Location"))
                 .isEqualTo("/log#line-2");
-        assertThat(writer.post("/log", "/log/2/strike", Map.of("who", "D. Marsh", "why", "again")).text())
+        assertThat(writer.post("/log", "/log/2/strike", Map.of("who", "D. Marsh", "why", "again"))
+                        .text())
                 .contains("Line 2 of the log is struck already, by D. Marsh: other field");
         assertThat(writer.get("/log").text()).contains("struck by D. Marsh");
     }
@@ -145,9 +167,13 @@ class CheckPagesTest {
         assertThat(json("/api/log", "{}", null).getContentAsString(StandardCharsets.UTF_8))
                 .contains("The line was not written down. date: Nothing there; expected a date");
         assertThat(json("/api/log", "[1", null).getStatus()).isEqualTo(400);
-        assertThat(json("/api/log/999/strike", "{\"who\":\"a\",\"why\":\"b\"}", null).getStatus()).isEqualTo(409);
+        assertThat(json("/api/log/999/strike", "{\"who\":\"a\",\"why\":\"b\"}", null)
+                        .getStatus())
+                .isEqualTo(409);
         assertThat(writer.mvc()
-                        .perform(post("/api/log").contentType(MediaType.TEXT_PLAIN).content(line))
+                        .perform(post("/api/log")
+                                .contentType(MediaType.TEXT_PLAIN)
+                                .content(line))
                         .andReturn()
                         .getResponse()
                         .getStatus())

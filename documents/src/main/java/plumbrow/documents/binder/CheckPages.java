@@ -25,7 +25,8 @@ final class CheckPages {
         html.markup("<html lang=\"en-US\"><head>").element("title", title);
         html.markup("<meta name=\"subject\" content=\"What the gates find, as of "
                 + check.season().asOf() + "\"/>");
-        html.markup("<meta name=\"author\" content=\"" + Markup.escape(check.season().adviser()) + "\"/>");
+        html.markup("<meta name=\"author\" content=\""
+                + Markup.escape(check.season().adviser()) + "\"/>");
         html.open("style").markup(BinderPages.style()).close("style");
         html.open("bookmarks").markup(bookmark("Whole farm", "whole"));
         for (int i = 0; i < check.fields().size(); i++) {
@@ -46,7 +47,9 @@ final class CheckPages {
     private static void cover(Html html, SeasonCheck check, String title) {
         html.element("div", "head", title);
         html.element(
-                "div", "foot", "As of " + check.season().asOf() + ", by " + check.season().adviser());
+                "div",
+                "foot",
+                "As of " + check.season().asOf() + ", by " + check.season().adviser());
         html.markup("<div id=\"whole\">").element("h1", title);
         html.element("p", "lead", check.sentence());
         html.element(

@@ -63,8 +63,9 @@ public final class WorkbookPage {
             edge, its shape, or both. A shape is a GeoJSON Point, LineString, Polygon or MultiPolygon. In a folder,
             `features.geojson` holds the shapes. Each feature says in the properties `field`, `kind` and `name` whose row it
             belongs to. One that no row fits makes a row by itself, if it has the property `source` too; `nearest_ft` may
-            stand beside it. Any row of a field says that somebody has looked it over. If he found nothing, write one row of
-            the kind `none`. A field without a row is unknown.
+            stand beside it. A thing on the list does not say that somebody looked for more. Once he has looked all around the
+            field, write one row of the kind `none`, for nothing else; where he looked for some things only, one row each of
+            the kind `no dwelling`, `no stream` and so on. What nobody looked for is unknown.
 
             ## The sheets
 

@@ -171,7 +171,14 @@ final class FixtureTerms {
     private static List<SpecialLabel> specialLabels() {
         return List.of(
                 new SpecialLabel("Ridge 12", Crop.WHEAT, "IA", null, day(4, 15), day(8, 31), "24(c) label"),
-                new SpecialLabel("Clear Row", Crop.CORN, "IL", List.of("Pike", "O'Brien"), null, SpecialLabel.NO_LAST_DAY, "section 18"));
+                new SpecialLabel(
+                        "Clear Row",
+                        Crop.CORN,
+                        "IL",
+                        List.of("Pike", "O'Brien"),
+                        null,
+                        SpecialLabel.NO_LAST_DAY,
+                        "section 18"));
     }
 
     private static List<ProductCare> cares() {

@@ -92,7 +92,8 @@ final class RandomTerms {
                                 pick("IA", "MN"),
                                 maybe(() -> pick(List.of(), List.of("Adams"), List.of("Pike", "O'Brien"))),
                                 maybe(() -> AS_OF.plusDays(random.nextInt(90))),
-                                maybe(() -> flip() ? SpecialLabel.NO_LAST_DAY : AS_OF.plusDays(90 + random.nextInt(90))),
+                                maybe(() ->
+                                        flip() ? SpecialLabel.NO_LAST_DAY : AS_OF.plusDays(90 + random.nextInt(90))),
                                 text())),
                 make(
                         3,

@@ -43,7 +43,9 @@ public final class FindingWords {
         }
         for (CourseCheck course : check.courses()) {
             List<String> cells = new ArrayList<>(List.of(
-                    course.field().name(), course.course().name(), course.standing().word()));
+                    course.field().name(),
+                    course.course().name(),
+                    course.standing().word()));
             for (Standing standing : Standing.values()) {
                 cells.add(Numbers.fixed(course.count(standing), 0));
             }
@@ -81,7 +83,8 @@ public final class FindingWords {
                 line.places()
                         .forEach(place -> paper.prose(
                                 "  " + place.standing().word() + ": ",
-                                place.field() + " (" + place.lies() + "): " + place.finding().says()));
+                                place.field() + " (" + place.lies() + "): "
+                                        + place.finding().says()));
             }
         }
     }

@@ -24,7 +24,8 @@ public final class LogWords {
         String share = done.sharePct() == 100 ? "" : " on " + Numbers.plain(done.sharePct()) + " % of the field";
         String by = done.applicator() == null ? "" : ", by " + done.applicator();
         LogLine.Strike strike = line.strike();
-        return done.date() + ", " + done.field() + ": " + done.product() + ", " + done.rate().text() + "/ac" + share + by
+        return done.date() + ", " + done.field() + ": " + done.product() + ", "
+                + done.rate().text() + "/ac" + share + by
                 + " (" + done.source() + ")"
                 + (strike == null ? "." : ". STRUCK by " + strike.who() + ": " + strike.why());
     }

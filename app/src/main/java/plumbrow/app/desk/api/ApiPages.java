@@ -91,8 +91,7 @@ public class ApiPages {
     }
 
     @GetMapping("/api/fields/{name}/check")
-    ResponseEntity<byte[]> check(
-            @PathVariable String name, @RequestParam(required = false) @Nullable String course) {
+    ResponseEntity<byte[]> check(@PathVariable String name, @RequestParam(required = false) @Nullable String course) {
         Season season = Asked.season(book);
         SeasonCheck check = SeasonCheck.of(season, List.of(Asked.field(season, name)));
         SeasonCheck asked = course == null ? check : check.named(course);

@@ -1,7 +1,7 @@
 package plumbrow.app.desk.check;
 
-import java.util.Collections;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -32,8 +32,7 @@ public class CheckPage {
             @RequestParam(defaultValue = "") String standing,
             @RequestParam(defaultValue = "") String protects,
             Model model) {
-        model.addAttribute(
-                "view", FarmView.of(SeasonCheck.of(Asked.season(book)), Sieve.read(standing, protects)));
+        model.addAttribute("view", FarmView.of(SeasonCheck.of(Asked.season(book)), Sieve.read(standing, protects)));
         return "check/farm";
     }
 

@@ -18,7 +18,9 @@ public record FarmView(SeasonCheck check, Sieve sieve, List<LookUp> lookUps, Lis
 
     /** The fields of which something comes through the sieve. */
     public List<Field> fields() {
-        return check.fields().stream().filter(field -> !courses(field).isEmpty()).toList();
+        return check.fields().stream()
+                .filter(field -> !courses(field).isEmpty())
+                .toList();
     }
 
     public List<CourseCheck> courses(Field field) {

@@ -42,7 +42,8 @@ public record Sieve(@Nullable Standing standing, @Nullable Protects protects) {
     /** The findings that come through, worst first. */
     public List<Finding> through(List<Finding> findings) {
         return findings.stream()
-                .filter(finding -> standing == null ? finding.standing() != Standing.CLEAR : finding.standing() == standing)
+                .filter(finding ->
+                        standing == null ? finding.standing() != Standing.CLEAR : finding.standing() == standing)
                 .filter(finding -> protects == null || finding.protects() == protects)
                 .toList();
     }

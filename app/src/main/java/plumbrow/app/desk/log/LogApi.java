@@ -50,11 +50,14 @@ public class LogApi {
 
     @PostMapping(path = "/api/log", consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<byte[]> write(@RequestBody byte[] body) {
-        LogEntry entry = LogEntry.read(
-                Asked.season(book), typed(body), LocalDate.now(clock.withZone(ZoneId.systemDefault())));
+        LogEntry entry =
+                LogEntry.read(Asked.season(book), typed(body), LocalDate.now(clock.withZone(ZoneId.systemDefault())));
         Done done = entry.done();
         return done == null
-                ? fault(HttpStatus.UNPROCESSABLE_CONTENT, "The line was not written down. " + entry.complaint(), entry.faults())
+                ? fault(
+                        HttpStatus.UNPROCESSABLE_CONTENT,
+                        "The line was not written down. " + entry.complaint(),
+                        entry.faults())
                 : json(HttpStatus.CREATED, Json.of(book.log(done, clock.instant())));
     }
 
@@ -90,7 +93,8 @@ public class LogApi {
 
     private static Map<String, String> typed(byte[] body) {
         Map<String, String> texts = new LinkedHashMap<>();
-        Json.object(new String(body, StandardCharsets.UTF_8)).forEach((key, value) -> texts.put(key, String.valueOf(value)));
+        Json.object(new String(body, StandardCharsets.UTF_8))
+                .forEach((key, value) -> texts.put(key, String.valueOf(value)));
         return texts;
     }
 

@@ -47,7 +47,9 @@ public record LogView(Season season, List<LogLine> lines, LogEntry entry, int st
     }
 
     public List<String> units() {
-        return Arrays.stream(FarmUnit.values()).map(unit -> unit.symbol() + "/ac").toList();
+        return Arrays.stream(FarmUnit.values())
+                .map(unit -> unit.symbol() + "/ac")
+                .toList();
     }
 
     public StrikeEntry strike(LogLine line) {

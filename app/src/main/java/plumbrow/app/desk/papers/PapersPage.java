@@ -54,7 +54,12 @@ public class PapersPage {
     @GetMapping("/check.pdf")
     ResponseEntity<byte[]> check() throws IOException {
         Season season = Asked.season(book);
-        return file("check", ".pdf", MediaType.APPLICATION_PDF, season, file -> CheckPaper.write(SeasonCheck.of(season), file));
+        return file(
+                "check",
+                ".pdf",
+                MediaType.APPLICATION_PDF,
+                season,
+                file -> CheckPaper.write(SeasonCheck.of(season), file));
     }
 
     @GetMapping("/fields/{name}/check.pdf")
@@ -64,7 +69,8 @@ public class PapersPage {
         return file("check", ".pdf", MediaType.APPLICATION_PDF, season, file -> CheckPaper.write(check, file));
     }
 
-    private ResponseEntity<byte[]> advised(String name, String ending, MediaType type, Writer writer) throws IOException {
+    private ResponseEntity<byte[]> advised(String name, String ending, MediaType type, Writer writer)
+            throws IOException {
         Season season = Asked.season(book);
         Advice advice = weighings.whole(season).advice();
         return file(name, ending, type, season, file -> writer.write(season, advice, file));

@@ -26,7 +26,10 @@ public final class SpecialLabelSheet {
     static final Column<LocalDate> FROM = Column.of("from", new DateKind(), "first day it may be used", "2026-04-15")
             .blankMeans("unknown");
     static final Column<LocalDate> UNTIL = Column.of(
-                    "until", new LastDayKind(), "last day it may be used; none where the label prints none", "2026-08-31")
+                    "until",
+                    new LastDayKind(),
+                    "last day it may be used; none where the label prints none",
+                    "2026-08-31")
             .blankMeans("unknown");
     static final Column<String> SOURCE = Words.source();
 

@@ -115,7 +115,8 @@ public final class SurroundingsSheet {
         if (!what.found()) {
             for (Column<?> column : List.of(NAME, SHAPE, NEAREST, SOURCE)) {
                 if (!row.blank(column)) {
-                    objections.at(row, column, "nothing, since the kind " + what.word() + " says that nothing was found");
+                    objections.at(
+                            row, column, "nothing, since the kind " + what.word() + " says that nothing was found");
                 }
             }
             return;
