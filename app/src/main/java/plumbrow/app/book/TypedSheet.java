@@ -94,10 +94,8 @@ public record TypedSheet(SafetySheet sheet, Map<ValueKind, TypedValue> last) {
     /** What was understood of a value: the readings in words; empty where the reader makes nothing of it. */
     public List<String> understood(String about) {
         return kind(about)
-                .map(kind -> sheet.readings().stream()
-                        .filter(reading -> reading.kind() == kind)
-                        .map(Reading::words)
-                        .toList())
+                .map(kind ->
+                        sheet.all(kind).stream().map(Reading::words).toList())
                 .orElse(List.of());
     }
 
