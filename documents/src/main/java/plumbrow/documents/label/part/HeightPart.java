@@ -42,7 +42,9 @@ final class HeightPart implements Part {
         }
         Matcher tall = TALL.matcher(sentence.text());
         while (tall.find()) {
-            if (!OF_HEIGHT.matcher(tall.group("between") + " " + tall.group("behind")).find()) {
+            if (!OF_HEIGHT
+                    .matcher(tall.group("between") + " " + tall.group("behind"))
+                    .find()) {
                 continue;
             }
             double inches = Double.parseDouble(tall.group("n2"));

@@ -20,8 +20,8 @@ final class Near {
     static String cropMeant(Sentence sentence) {
         String under = sentence.crop();
         String named = CropWords.in(sentence.text()).orElse("");
-        boolean others = !CropWords.shelf(named).isEmpty()
-                && !CropWords.shelf(named).equals(CropWords.shelf(under));
+        boolean others =
+                !CropWords.shelf(named).isEmpty() && !CropWords.shelf(named).equals(CropWords.shelf(under));
         return under.isEmpty() || others ? named : under;
     }
 

@@ -11,15 +11,17 @@ import plumbrow.documents.label.text.Topic;
 
 /** Growth stages of a crop between which it may be treated: "V2 through V8", "not after R1", "before VT". */
 final class StagePart implements Part {
-    private static final String STAGE = "(?:(?:the\\s)?(?:Feekes(?:\\sstage)?\\s(?:\\d{1,2}(?:\\.\\d)?)|V[ECT]|V\\d{1,2}|R[1-8])(?![\\d-]\\d))";
+    private static final String STAGE =
+            "(?:(?:the\\s)?(?:Feekes(?:\\sstage)?\\s(?:\\d{1,2}(?:\\.\\d)?)|V[ECT]|V\\d{1,2}|R[1-8])(?![\\d-]\\d))";
     private static final String NOTE = "(?:\\s?\\([^)]{1,40}\\))?(?:\\s(?:leaf\\s|growth\\s)?stage)?";
-    private static final Pattern BETWEEN = Pattern.compile("(?i)\\b(?:from|between|at)?\\s?(?<from>" + STAGE + ")" + NOTE
-            + "\\s?(?:to|through|thru|and|until|up to|-|–)\\s?(?<to>" + STAGE + ")");
+    private static final Pattern BETWEEN = Pattern.compile("(?i)\\b(?:from|between|at)?\\s?(?<from>" + STAGE + ")"
+            + NOTE + "\\s?(?:to|through|thru|and|until|up to|-|–)\\s?(?<to>" + STAGE + ")");
     private static final Pattern LATEST = Pattern.compile(
             "(?i)\\b(?:after|beyond|past|later than|up to|through|until)\\s(?:and including\\s)?(?:the\\s|corn\\s|soybeans?\\s|wheat\\s|crop\\s)?(?:reaches\\s)?(?<stage>"
                     + STAGE + ")");
     private static final Pattern BEFORE = Pattern.compile(
-            "(?i)\\b(?:before|prior to)\\s(?:the\\s|corn\\s|soybeans?\\s|wheat\\s|crop\\s)?(?:reaches\\s)?(?<stage>" + STAGE + ")");
+            "(?i)\\b(?:before|prior to)\\s(?:the\\s|corn\\s|soybeans?\\s|wheat\\s|crop\\s)?(?:reaches\\s)?(?<stage>"
+                    + STAGE + ")");
     private static final Pattern APPLY = Near.words("\\bappl(?:y|ied|ication)|\\bspray|\\btreat|\\buse\\b|\\bmake\\b");
     private static final Pattern AFTER = Near.words("\\bafter\\b|\\bbeyond\\b|\\bpast\\b|\\blater than\\b");
 
@@ -58,9 +60,7 @@ final class StagePart implements Part {
                 put(sentence, "", stage(latest.group("stage")), "", readings);
             } else {
                 readings.unclear(
-                        LabelKind.STAGE,
-                        "a stage, but not whether it is the first or the last",
-                        sentence.quote());
+                        LabelKind.STAGE, "a stage, but not whether it is the first or the last", sentence.quote());
             }
         }
     }

@@ -96,11 +96,11 @@ final class UseRows {
         LabelReading rain = label.of(LabelKind.RAINFAST);
         LabelReading first = label.of(
                 LabelKind.STAGE,
-                content -> content instanceof LabelContent.Stage one && !one.earliest().isEmpty());
+                content -> content instanceof LabelContent.Stage one
+                        && !one.earliest().isEmpty());
         LabelReading last = label.of(
                 LabelKind.STAGE,
-                content -> content instanceof LabelContent.Stage one
-                        && !(one.latest() + one.before()).isEmpty());
+                content -> content instanceof LabelContent.Stage one && !(one.latest() + one.before()).isEmpty());
         LabelReading tall = label.of(LabelKind.CROP_HEIGHT);
         LabelReading weeds = label.of(LabelKind.WEED_HEIGHT);
         LabelReading warm = label.of(LabelKind.AIR_TEMPERATURE);

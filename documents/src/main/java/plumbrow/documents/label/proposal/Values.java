@@ -64,7 +64,9 @@ final class Values {
         if (air == null) {
             return null;
         }
-        return air.unit().equals("°C") ? Double.valueOf(Math.floor(air.high() * 9 / 5 + 32)) : Double.valueOf(air.high());
+        return air.unit().equals("°C")
+                ? Double.valueOf(Math.floor(air.high() * 9 / 5 + 32))
+                : Double.valueOf(air.high());
     }
 
     /** Where a reading stands, as the source of a row. */

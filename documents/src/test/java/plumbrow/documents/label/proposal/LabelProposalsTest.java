@@ -201,8 +201,8 @@ class LabelProposalsTest {
     /** Before a stage is up to the one that comes before it; 30 °C is 86 °F. */
     @Test
     void beforeAStageAndCelsius() {
-        UseTerms terms = corn(
-                "Apply before corn reaches V8.", "Do not spray if temperatures are above 30 °C during the day.");
+        UseTerms terms =
+                corn("Apply before corn reaches V8.", "Do not spray if temperatures are above 30 °C during the day.");
         assertThat(terms.latestStage()).isEqualTo("V7");
         assertThat(terms.earliestStage()).isNull();
         assertThat(terms.warmestF()).isEqualTo(86);
