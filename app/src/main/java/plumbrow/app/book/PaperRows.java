@@ -51,7 +51,8 @@ final class PaperRows {
     }
 
     List<StoredPaper> all() {
-        return client.sql("SELECT " + COLUMNS + " FROM paper ORDER BY number")
+        return client
+                .sql("SELECT " + COLUMNS + " FROM paper ORDER BY number")
                 .query((cells, row) -> stored(cells))
                 .list()
                 .stream()

@@ -94,10 +94,7 @@ public record TypedSheet(SafetySheet sheet, Map<ValueKind, TypedValue> last) {
     /** What was understood of a value: the readings in words; empty where the reader makes nothing of it. */
     public List<String> understood(String about) {
         return kind(about)
-                .map(kind -> sheet.readings().stream()
-                        .filter(reading -> reading.kind() == kind)
-                        .map(Reading::words)
-                        .toList())
+                .map(kind -> sheet.all(kind).stream().map(Reading::words).toList())
                 .orElse(List.of());
     }
 
@@ -111,8 +108,7 @@ public record TypedSheet(SafetySheet sheet, Map<ValueKind, TypedValue> last) {
             }
         }
         return origin -> {
-            TypedValue value = origin instanceof Origin.OnPaper paper
-                            && paper.paper() == Origin.PaperKind.SAFETY_SHEET
+            TypedValue value = origin instanceof Origin.OnPaper paper && paper.paper() == Origin.PaperKind.SAFETY_SHEET
                     ? byQuote.get(paper.quote())
                     : null;
             return value == null ? origin : new Origin.Typed(value.who(), day(value), value.page());
@@ -176,7 +172,10 @@ public record TypedSheet(SafetySheet sheet, Map<ValueKind, TypedValue> last) {
     }
 
     private static String row(int widest, String name, String cas, String percent) {
-        return name + " ".repeat(Math.max(4, widest - name.length())) + cas + " ".repeat(20 - Math.min(16, cas.length()))
+        return name
+                + " ".repeat(Math.max(4, widest - name.length()))
+                + cas
+                + " ".repeat(20 - Math.min(16, cas.length()))
                 + percent;
     }
 

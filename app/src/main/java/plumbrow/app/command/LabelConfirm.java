@@ -21,7 +21,8 @@ import plumbrow.documents.label.LabelPaper;
 /** Lists what a label of the book proposes for the shelf, and writes down what a person decides about it. */
 @Command(
         name = "confirm",
-        description = "Lists the values that a label proposes for the shelf; with --at and --do decides about one of them.",
+        description =
+                "Lists the values that a label proposes for the shelf; with --at and --do decides about one of them.",
         footer = {
             "",
             "  plumbrow papers confirm 2",
@@ -36,15 +37,19 @@ final class LabelConfirm implements Callable<Integer> {
     @Parameters(paramLabel = "PAPER", description = "Number of the label in the book, as papers list shows it.")
     private int number;
 
-    @Option(names = "--at", paramLabel = "VALUE", description = "The value, or with --do row the row, by its name in the list.")
+    @Option(
+            names = "--at",
+            paramLabel = "VALUE",
+            description = "The value, or with --do row the row, by its name in the list.")
     private @Nullable String at;
 
     @Option(
             names = "--do",
             paramLabel = "WORD",
-            description = "confirm: the page says so. correct: it says --value instead. reject: it doesn't say. workbook: the"
-                    + " workbook's value stays. take-back: the last word is taken back. row: every clear value of the row is"
-                    + " right.")
+            description =
+                    "confirm: the page says so. correct: it says --value instead. reject: it doesn't say. workbook: the"
+                            + " workbook's value stays. take-back: the last word is taken back. row: every clear value of the row is"
+                            + " right.")
     private @Nullable String does;
 
     @Option(names = "--value", paramLabel = "TEXT", description = "What the page says, to correct.")
@@ -70,7 +75,8 @@ final class LabelConfirm implements Callable<Integer> {
     @Override
     public Integer call() {
         if ((at == null) != (does == null)) {
-            throw new BadInputException("To decide, say both --at VALUE and --do WORD; without them the values are listed.");
+            throw new BadInputException(
+                    "To decide, say both --at VALUE and --do WORD; without them the values are listed.");
         }
         try (Book book = Book.open(file);
                 PaperDesk desk = new PaperDesk()) {
@@ -109,7 +115,7 @@ final class LabelConfirm implements Callable<Integer> {
         if (desk.read(content, stored.paper().fileName()) instanceof ReadPaper.Label label) {
             return label.label();
         }
-        throw new BadInputException("Paper " + stored.number() + " (" + stored.paper().fileName()
-                + ") is not a label; only labels have values to confirm.");
+        throw new BadInputException("Paper " + stored.number() + " ("
+                + stored.paper().fileName() + ") is not a label; only labels have values to confirm.");
     }
 }

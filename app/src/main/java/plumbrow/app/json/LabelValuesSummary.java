@@ -50,7 +50,12 @@ public record LabelValuesSummary(
             List<Mark> marks) {}
 
     /** What somebody decided. */
-    public record Decision(String verdict, @Nullable String value, String who, String when, @Nullable Integer page) {
+    public record Decision(
+            String verdict,
+            @Nullable String value,
+            String who,
+            String when,
+            @Nullable Integer page) {
         static @Nullable Decision of(@Nullable LabelDecision made) {
             return made == null
                     ? null

@@ -52,7 +52,9 @@ public record LabelWork(LabelValues values, Optional<FiledPaper> newer) {
         }
 
         public static Optional<Deed> of(String word) {
-            return Arrays.stream(values()).filter(deed -> deed.word.equals(word)).findFirst();
+            return Arrays.stream(values())
+                    .filter(deed -> deed.word.equals(word))
+                    .findFirst();
         }
 
         public static String words() {
@@ -71,12 +73,10 @@ public record LabelWork(LabelValues values, Optional<FiledPaper> newer) {
         Optional<ShelfProduct> product = Shelves.holding(filed, stored.number());
         List<FiledPaper> labels = product.map(ShelfProduct::labels).orElse(List.of());
         int at = labels.indexOf(stored.paper());
-        List<Integer> older = labels.stream()
-                .skip(at + 1L)
-                .map(FiledPaper::number)
-                .toList();
-        Optional<String> name = written.flatMap(season -> product.flatMap(
-                        papersOf -> ConfirmedSeason.onShelf(season.shelf(), papersOf)))
+        List<Integer> older =
+                labels.stream().skip(at + 1L).map(FiledPaper::number).toList();
+        Optional<String> name = written.flatMap(
+                        season -> product.flatMap(papersOf -> ConfirmedSeason.onShelf(season.shelf(), papersOf)))
                 .map(Product::name);
         LabelValues values = LabelValues.of(
                 new LabelFile(stored.paper(), stored.sha256()),
@@ -111,16 +111,15 @@ public record LabelWork(LabelValues values, Optional<FiledPaper> newer) {
         });
         Optional<LabelValue> value = values.value(id);
         if (deed == Deed.ROW) {
-            RowName row = row(id)
-                    .or(() -> value.map(each -> each.value().row()))
+            RowName row = row(id).or(() -> value.map(each -> each.value().row()))
                     .orElseThrow(() -> new NotSoException("This label has no row '" + id + "'."));
             return values.confirmRow(row, who, when);
         }
         LabelValue one =
                 value.orElseThrow(() -> new NotSoException("This label has no value '" + id + "'; list them first."));
         if (saw != null && !saw.equals(seen(one))) {
-            throw new NotSoException(one.value().title()
-                    + " has changed since the page was shown: look at it again before you decide.");
+            throw new NotSoException(
+                    one.value().title() + " has changed since the page was shown: look at it again before you decide.");
         }
         return values.decide(one, deed.verdict, typed, who, when);
     }
@@ -134,9 +133,8 @@ public record LabelWork(LabelValues values, Optional<FiledPaper> newer) {
     /** The values in the workbook's place and on their way, in one sentence. */
     public String sentence() {
         int waiting = values.count(LabelValue::waits);
-        int entered = values.count(each -> each.decision()
-                .filter(last -> last.verdict().enters())
-                .isPresent());
+        int entered = values.count(
+                each -> each.decision().filter(last -> last.verdict().enters()).isPresent());
         if (newer.isPresent()) {
             return "A newer label counts; nothing of this one enters the shelf.";
         }
@@ -145,7 +143,9 @@ public record LabelWork(LabelValues values, Optional<FiledPaper> newer) {
         }
         String open = waiting == 0
                 ? "No value waits for a look at its page"
-                : waiting == 1 ? "1 value waits for a look at its page" : waiting + " values wait for a look at their page";
+                : waiting == 1
+                        ? "1 value waits for a look at its page"
+                        : waiting + " values wait for a look at their page";
         return open + "; " + entered + " confirmed.";
     }
 }

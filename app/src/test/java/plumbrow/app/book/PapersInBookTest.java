@@ -107,14 +107,14 @@ class PapersInBookTest {
         Path file = folder.resolve("d.book");
         String sha256 = PaperRows.sha256(bytes("one"));
         RowName row = RowName.of(ShelfTable.PLANT_BACKS, "nextCrop=alfalfa\ncondition=a = b", 2);
-        LabelDecision decision = new LabelDecision(
-                sha256, row, "days", Verdict.CORRECTED, "310", "", 3, "10 months", "M. Hale", AT);
+        LabelDecision decision =
+                new LabelDecision(sha256, row, "days", Verdict.CORRECTED, "310", "", 3, "10 months", "M. Hale", AT);
         try (Book book = Book.create(file)) {
             book.keep(SHEET, bytes("one"), AT);
             book.decide(List.of(decision, decision));
             assertThat(book.decisions()).containsExactly(decision, decision);
-            LabelDecision stranger = new LabelDecision(
-                    "f".repeat(64), row, "days", Verdict.REJECTED, "", "540", 0, "", "M. Hale", AT);
+            LabelDecision stranger =
+                    new LabelDecision("f".repeat(64), row, "days", Verdict.REJECTED, "", "540", 0, "", "M. Hale", AT);
             assertThatThrownBy(() -> book.decide(List.of(decision, stranger))).isInstanceOf(BookException.class);
             assertThat(book.decisions()).hasSize(2);
         }
@@ -156,7 +156,8 @@ class PapersInBookTest {
     void typedValuesMeanWhatTheyMeanOnAnySheet() {
         TypedSheet typed = TypedSheet.of(List.of(
                 new TypedValue(1, 1, "Product name", "Larkwick 4L", "M. Hale", AT),
-                new TypedValue(1, 2, "Ingredient", "Atrazine, 1912-24-9, 42.2 %; Propylene glycol 57-55-6 5 %", "M. Hale", AT),
+                new TypedValue(
+                        1, 2, "Ingredient", "Atrazine, 1912-24-9, 42.2 %; Propylene glycol 57-55-6 5 %", "M. Hale", AT),
                 new TypedValue(1, 3, "Acute toxicity", "Oral LD50 (rat): 3090 mg/kg", "M. Hale", AT),
                 new TypedValue(1, 3, "Density", "heavy", "M. Hale", AT),
                 new TypedValue(1, 3, "First aid", "If swallowed: call a doctor", "M. Hale", AT)));

@@ -135,8 +135,13 @@ class PapersCommandTest {
         Path book = SmallBook.of(folder.resolve("farm.book"), plumbrow.app.demo.DemoBook.season());
         plumbrow("papers", "add", sheet, label, "--book", book).good();
         assertThat(plumbrow("papers", "confirm", "2", "--book", book).good().out())
-                .contains("Ironweir 4L:", "values wait for a look", "terms.corn.carrier-low-gal-per-acre", "differs from");
-        plumbrow("papers", "confirm", "2", "--at", "terms.corn.reentry-hours", "--book", book).refused("say both --at");
+                .contains(
+                        "Ironweir 4L:",
+                        "values wait for a look",
+                        "terms.corn.carrier-low-gal-per-acre",
+                        "differs from");
+        plumbrow("papers", "confirm", "2", "--at", "terms.corn.reentry-hours", "--book", book)
+                .refused("say both --at");
         plumbrow("papers", "confirm", "2", "--at", "x", "--do", "bless", "--by", "V", "--book", book)
                 .refused("expected one of confirm, correct");
         plumbrow("papers", "confirm", "2", "--at", "x", "--do", "confirm", "--by", "V", "--book", book)
@@ -144,7 +149,8 @@ class PapersCommandTest {
         plumbrow("papers", "confirm", "1", "--book", book).refused("is not a label");
         plumbrow("papers", "confirm", "7", "--book", book).refused("has no paper 7");
         String carrier = "terms.corn.carrier-low-gal-per-acre";
-        plumbrow("papers", "confirm", "2", "--at", carrier, "--do", "confirm", "--by", "R. Voss", "--book", book).good();
+        plumbrow("papers", "confirm", "2", "--at", carrier, "--do", "confirm", "--by", "R. Voss", "--book", book)
+                .good();
         try (Book opened = Book.open(book)) {
             var use = opened.latestSeason()
                     .orElseThrow()
@@ -161,7 +167,9 @@ class PapersCommandTest {
                     .isEqualTo(10);
             assertThat(opened.check()).isEmpty();
         }
-        var json = plumbrow("papers", "confirm", "2", "--book", book, "--json").good().json();
+        var json = plumbrow("papers", "confirm", "2", "--book", book, "--json")
+                .good()
+                .json();
         assertThat(json.get("product").stringValue()).isEqualTo("Ironweir 4L");
     }
 }

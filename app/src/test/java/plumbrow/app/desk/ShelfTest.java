@@ -216,7 +216,13 @@ class ShelfTest {
         assertThat(visitor.post(
                                 "/shelf/papers/2/confirm",
                                 Map.of(
-                                        "at", "terms.corn.reentry-hours", "does", "confirm", "who", "R. Voss", "saw",
+                                        "at",
+                                        "terms.corn.reentry-hours",
+                                        "does",
+                                        "confirm",
+                                        "who",
+                                        "R. Voss",
+                                        "saw",
                                         "24|"))
                         .text())
                 .contains("has changed since the page was shown");

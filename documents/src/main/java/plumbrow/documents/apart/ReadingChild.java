@@ -56,7 +56,8 @@ public final class ReadingChild {
             } catch (RuntimeException | StackOverflowError broken) {
                 out.writeByte(SENTENCE);
                 RecordWire.text(
-                        file.getFileName() + " can't be read: the reader itself failed on it. The file is left as it was.",
+                        file.getFileName()
+                                + " can't be read: the reader itself failed on it. The file is left as it was.",
                         out);
             }
             out.flush();

@@ -156,7 +156,10 @@ final class RecordWire {
         for (Class<?> each : sealed.getPermittedSubclasses()) {
             records.addAll(each.isSealed() ? records(each) : List.of(each));
         }
-        return records.stream().distinct().sorted(Comparator.comparing(Class::getName)).toList();
+        return records.stream()
+                .distinct()
+                .sorted(Comparator.comparing(Class::getName))
+                .toList();
     }
 
     static void text(String text, DataOutputStream out) throws IOException {

@@ -43,7 +43,8 @@ final class IrritationPart {
         List<Reading.Stated> statements = sheet.all(ValueKind.HAZARD_STATEMENT);
         for (String code : codes) {
             Optional<Reading.Stated> printed = statements.stream()
-                    .filter(stated -> ((Content.Statement) stated.content()).code().equals(code))
+                    .filter(stated ->
+                            ((Content.Statement) stated.content()).code().equals(code))
                     .findFirst();
             Grade grade = grades.get(code);
             if (printed.isPresent() && grade != null) {

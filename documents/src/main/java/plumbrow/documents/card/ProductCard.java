@@ -36,7 +36,9 @@ public record ProductCard(String product, LocalDate asOf, List<CardSection> sect
                                                 line.about(),
                                                 line.says(),
                                                 line.known(),
-                                                line.origins().stream().map(origins).toList(),
+                                                line.origins().stream()
+                                                        .map(origins)
+                                                        .toList(),
                                                 line.working()))
                                         .toList(),
                                 section.cautions()))

@@ -47,7 +47,8 @@ enum CellText {
     TEXT("a few words; none where the label sets no limit");
 
     private static final String NONE = "none";
-    private static final Pattern AMOUNT = Pattern.compile("(?<value>\\d[\\d,]*\\.?\\d*|\\.\\d+)\\s*(?<unit>[A-Za-z][A-Za-z. ]*)");
+    private static final Pattern AMOUNT =
+            Pattern.compile("(?<value>\\d[\\d,]*\\.?\\d*|\\.\\d+)\\s*(?<unit>[A-Za-z][A-Za-z. ]*)");
     private static final double LARGEST = 1e9;
 
     private final String expected;
@@ -157,8 +158,8 @@ enum CellText {
         String text = typed.strip().replaceAll("\\s+", " ");
         Object value = text.isEmpty() ? null : tried(text);
         if (value == null) {
-            throw new NotSoException("'" + (text.length() > 60 ? text.substring(0, 60) + "…" : text) + "' is not "
-                    + expected + ".");
+            throw new NotSoException(
+                    "'" + (text.length() > 60 ? text.substring(0, 60) + "…" : text) + "' is not " + expected + ".");
         }
         return value;
     }
@@ -175,10 +176,11 @@ enum CellText {
             case DROPLETS -> one(Droplets.values(), plain);
             case METHODS -> all(Method.values(), plain);
             case TEXTURES -> all(Texture.values(), plain);
-            case THINGS -> Arrays.stream(text.split(";"))
-                    .map(String::strip)
-                    .filter(each -> !each.isEmpty())
-                    .collect(Collectors.toCollection(LinkedHashSet::new));
+            case THINGS ->
+                Arrays.stream(text.split(";"))
+                        .map(String::strip)
+                        .filter(each -> !each.isEmpty())
+                        .collect(Collectors.toCollection(LinkedHashSet::new));
             case CROP -> one(Crop.values(), plain);
             case FEATURE -> one(FeatureKind.values(), plain);
             case BASIS -> one(ActiveLimit.Basis.values(), plain);
@@ -190,7 +192,9 @@ enum CellText {
 
     private static @Nullable Double positive(String text) {
         try {
-            double value = text.matches("\\d[\\d,]*\\.?\\d*(?:E-?\\d+)?|\\.\\d+") ? Double.parseDouble(text.replace(",", "")) : -1;
+            double value = text.matches("\\d[\\d,]*\\.?\\d*(?:E-?\\d+)?|\\.\\d+")
+                    ? Double.parseDouble(text.replace(",", ""))
+                    : -1;
             return value >= 0 && value <= LARGEST ? Double.valueOf(value) : null;
         } catch (NumberFormatException none) {
             return null;
@@ -219,7 +223,10 @@ enum CellText {
     private static <E extends Enum<E>> @Nullable E one(E[] list, String plain) {
         return Arrays.stream(list)
                 .filter(each -> word(each).toLowerCase(Locale.ROOT).equals(plain)
-                        || each.name().toLowerCase(Locale.ROOT).replace('_', ' ').equals(plain))
+                        || each.name()
+                                .toLowerCase(Locale.ROOT)
+                                .replace('_', ' ')
+                                .equals(plain))
                 .findFirst()
                 .orElse(null);
     }

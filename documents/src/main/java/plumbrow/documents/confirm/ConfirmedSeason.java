@@ -39,7 +39,8 @@ public final class ConfirmedSeason {
                     && byLabel.containsKey(label.get().sha256())) {
                 Collection<LabelDecision> about =
                         byLabel.get(label.get().sha256()).values();
-                shelf = ConfirmedShelf.over(shelf, product.get().name(), about, label.get().words());
+                shelf = ConfirmedShelf.over(
+                        shelf, product.get().name(), about, label.get().words());
             }
         }
         return shelf.equals(written.shelf()) ? written : with(written, shelf);

@@ -80,9 +80,7 @@ final class ConfirmedShelf {
     /** Whether a confirmed value enters where the shelf has another or none. */
     static boolean enters(LabelDecision decision, String shelfHas) {
         return decision.verdict().enters()
-                && (shelfHas.isEmpty()
-                        || shelfHas.equals(decision.value())
-                        || shelfHas.equals(decision.instead()));
+                && (shelfHas.isEmpty() || shelfHas.equals(decision.value()) || shelfHas.equals(decision.instead()));
     }
 
     private record Over(String product, Collection<LabelDecision> decisions, String label) {
@@ -130,7 +128,8 @@ final class ConfirmedShelf {
         private String source(String had, List<LabelDecision> entered) {
             TreeSet<Integer> pages = new TreeSet<>();
             entered.stream().map(LabelDecision::page).filter(page -> page > 0).forEach(pages::add);
-            TreeSet<String> who = entered.stream().map(LabelDecision::who).collect(Collectors.toCollection(TreeSet::new));
+            TreeSet<String> who =
+                    entered.stream().map(LabelDecision::who).collect(Collectors.toCollection(TreeSet::new));
             LocalDate last = entered.stream()
                     .map(LabelDecision::day)
                     .max(Comparator.naturalOrder())

@@ -44,16 +44,14 @@ public record LabelValues(LabelFile label, Optional<String> product, List<LabelV
             Optional<String> product,
             List<String> earlier,
             List<LabelDecision> decisions) {
-        Map<String, LabelDecision> last =
-                ConfirmedSeason.last(decisions).getOrDefault(label.sha256(), Map.of());
+        Map<String, LabelDecision> last = ConfirmedSeason.last(decisions).getOrDefault(label.sha256(), Map.of());
         List<LabelDecision> before = decisions.stream()
                 .filter(decision -> earlier.contains(decision.sha256()))
                 .toList();
         List<LabelValue> values = new ArrayList<>();
         for (ProposedValue value : ProposedValues.of(read)) {
             String has = written == null || product.isEmpty() ? "" : written(written, product.get(), value);
-            values.add(new LabelValue(
-                    value, has, spoken(last.get(value.id())), spoken(latest(before, value.id()))));
+            values.add(new LabelValue(value, has, spoken(last.get(value.id())), spoken(latest(before, value.id()))));
         }
         return new LabelValues(label, product, values, day(written, product));
     }
@@ -107,7 +105,8 @@ public record LabelValues(LabelFile label, Optional<String> product, List<LabelV
      * @param typed what he typed where he corrects
      * @throws NotSoException if it can't be so, in a sentence
      */
-    public List<LabelDecision> decide(LabelValue value, Verdict verdict, @Nullable String typed, String who, Instant when) {
+    public List<LabelDecision> decide(
+            LabelValue value, Verdict verdict, @Nullable String typed, String who, Instant when) {
         String name = named(who);
         ProposedValue proposed = value.value();
         String enters = switch (verdict) {
@@ -142,7 +141,8 @@ public record LabelValues(LabelFile label, Optional<String> product, List<LabelV
                 .map(each -> decision(each, Verdict.CONFIRMED, each.value().proposed(), name, when))
                 .toList();
         if (made.isEmpty()) {
-            throw new NotSoException("No value of this row can be confirmed together with others; decide each by itself.");
+            throw new NotSoException(
+                    "No value of this row can be confirmed together with others; decide each by itself.");
         }
         return withDay(made, name, when);
     }
@@ -189,7 +189,8 @@ public record LabelValues(LabelFile label, Optional<String> product, List<LabelV
         if (!other.isEmpty()) {
             var one = (plumbrow.advice.quantity.Amount) CellText.RATE.read(enters);
             var two = (plumbrow.advice.quantity.Amount) CellText.RATE.read(other);
-            boolean turned = one.comparableWith(two) && (low ? one.inBase() > two.inBase() : one.inBase() < two.inBase());
+            boolean turned =
+                    one.comparableWith(two) && (low ? one.inBase() > two.inBase() : one.inBase() < two.inBase());
             if (turned || !one.comparableWith(two)) {
                 throw new NotSoException(value.value().title() + " " + enters + "/ac does not go with the "
                         + (low ? "highest" : "lowest") + " rate " + other + "/ac; expected one that is not "

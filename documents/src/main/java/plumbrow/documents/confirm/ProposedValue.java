@@ -79,9 +79,11 @@ public record ProposedValue(RowName row, String property, String proposed, Label
                     + " letters; expected " + expected() + ".");
         }
         String unit = unit();
-        if (!unit.isEmpty() && text.toLowerCase(java.util.Locale.ROOT).endsWith(unit.toLowerCase(java.util.Locale.ROOT))) {
+        if (!unit.isEmpty()
+                && text.toLowerCase(java.util.Locale.ROOT).endsWith(unit.toLowerCase(java.util.Locale.ROOT))) {
             text = text.substring(0, text.length() - unit.length()).strip();
         }
-        return StageCheck.checked(this, CellText.show(Rows.kind(row.table(), property).read(text)));
+        return StageCheck.checked(
+                this, CellText.show(Rows.kind(row.table(), property).read(text)));
     }
 }

@@ -71,7 +71,9 @@ public final class ProposedValues {
         return ONE_OF_TWO.contains(property)
                 ? new LabelReading.NotStated(ground.kind())
                 : new LabelReading.Unclear(
-                        ground.kind(), "“" + stated.words() + "” has no place on the shelf as it stands", stated.quote());
+                        ground.kind(),
+                        "“" + stated.words() + "” has no place on the shelf as it stands",
+                        stated.quote());
     }
 
     /** A value that the label contradicts or leaves unclear is none. */

@@ -84,7 +84,10 @@ public record RowName(ShelfTable table, Map<String, String> key, int nth) {
             }
         }
         String said = String.join(
-                ", ", List.of(words.toString().split(", ")).stream().filter(word -> !word.isEmpty()).toList());
+                ", ",
+                List.of(words.toString().split(", ")).stream()
+                        .filter(word -> !word.isEmpty())
+                        .toList());
         return nth == 1 ? said : said + " (" + nth + ")";
     }
 }

@@ -100,7 +100,6 @@ final class Rows {
         return Arrays.stream(kind.getRecordComponents())
                 .filter(one -> one.getName().equals(property))
                 .findFirst()
-                .orElseThrow(
-                        () -> new IllegalArgumentException(kind.getSimpleName() + " has no property " + property));
+                .orElseThrow(() -> new IllegalArgumentException(kind.getSimpleName() + " has no property " + property));
     }
 }

@@ -203,6 +203,35 @@ public sealed interface LabelContent {
         }
     }
 
+    /**
+     * Growth stages between which a crop may be treated, as "V2", "R1" or a Feekes number; empty for not said.
+     *
+     * @param before the first stage at which it is too late
+     */
+    record Stage(String crop, String earliest, String latest, String before) implements LabelContent {
+        @Override
+        public String words() {
+            return joined(
+                    crop.isEmpty() ? "" : crop + ":",
+                    earliest.isEmpty() ? "" : "from " + earliest,
+                    latest.isEmpty() ? "" : "until " + latest,
+                    before.isEmpty() ? "" : "before " + before);
+        }
+    }
+
+    /** The tallest crop, or the tallest weeds in a crop. */
+    record Height(String crop, Amount amount) implements LabelContent {
+        @Override
+        public String words() {
+            return joined(crop.isEmpty() ? "" : crop + ":", amount.words());
+        }
+
+        @Override
+        public String about() {
+            return key(crop);
+        }
+    }
+
     /** Wind, height, carrier volume or time without rain. */
     record Measured(Amount amount, Way way) implements LabelContent {
         @Override

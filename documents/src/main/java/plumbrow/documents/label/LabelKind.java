@@ -39,7 +39,12 @@ public enum LabelKind {
     BEES("Bees and bloom", false),
     SATURATED_SOIL("Saturated or frozen ground", false),
     GROUND_WATER("Ground water", false),
-    BULLETIN("Endangered-species bulletin", false);
+    BULLETIN("Endangered-species bulletin", false),
+    STAGE("Growth stage", false),
+    CROP_HEIGHT("Tallest crop", true),
+    WEED_HEIGHT("Tallest weeds", false),
+    AIR_TEMPERATURE("Warmest air", true),
+    METHOD("Way of application, as printed", false);
 
     private final String title;
     private final boolean holdsOnce;

@@ -69,8 +69,8 @@ class MixtureAndIrritationTest {
                 .change(2, "H302", "H315 Causes skin irritation.\nH319 Causes serious eye irritation.\nH302");
         assertThat(line(mild, "Skin, irritation").says()).isEqualTo("category 2, irritates skin, H315, Warning");
         assertThat(line(mild, "Eyes").says()).isEqualTo("category 2A, irritates eyes, H319, Warning");
-        TypedSheet burning = TypedSheet.furrowgate()
-                .change(2, "H302", "H314 Causes severe skin burns and eye damage.\nH302");
+        TypedSheet burning =
+                TypedSheet.furrowgate().change(2, "H302", "H314 Causes severe skin burns and eye damage.\nH302");
         assertThat(line(burning, "Eyes").says()).startsWith("category 1, since it burns skin");
         assertThat(line(burning, "Skin, irritation"))
                 .returns(Known.DIFFERS, CardLine::known)

@@ -58,8 +58,7 @@ class LabelValuesTest {
             """;
     private static final LabelPaper LABEL = LabelReader.read(TEXT.getBytes(StandardCharsets.UTF_8), "label.txt");
     private static final LabelFile FILE = new LabelFile(
-            new FiledPaper(
-                    2, FiledPaper.Kind.LABEL, "label.pdf", NAME, "", LocalDate.of(2026, 3, 1), 3, false),
+            new FiledPaper(2, FiledPaper.Kind.LABEL, "label.pdf", NAME, "", LocalDate.of(2026, 3, 1), 3, false),
             "a".repeat(64));
     private static final Instant NOON = Instant.parse("2026-11-25T12:00:00Z");
     private static final String WHO = "R. Voss";
@@ -68,8 +67,8 @@ class LabelValuesTest {
     private Shelf written = shelf(List.of());
 
     private static Shelf shelf(List<LabelUse> uses) {
-        Product product = new Product(
-                NAME, ProductKind.HERBICIDE, 19, FarmUnit.GAL, null, null, null, null, null, "workbook");
+        Product product =
+                new Product(NAME, ProductKind.HERBICIDE, 19, FarmUnit.GAL, null, null, null, null, null, "workbook");
         return new Shelf(
                 List.of(product), List.of(), List.of(), List.of(), uses, List.of(), List.of(), LabelBook.UNREAD);
     }
@@ -103,7 +102,9 @@ class LabelValuesTest {
         return ConfirmedShelf.over(
                 written,
                 NAME,
-                ConfirmedSeason.last(made).getOrDefault(FILE.sha256(), java.util.Map.of()).values(),
+                ConfirmedSeason.last(made)
+                        .getOrDefault(FILE.sha256(), java.util.Map.of())
+                        .values(),
                 FILE.words());
     }
 
@@ -163,8 +164,8 @@ class LabelValuesTest {
     void whereTheWorkbookDiffersItStaysUntilAPersonChooses() {
         written = shelf(List.of(workbookSays(1.75)));
         assertThat(value("label-uses.corn.high-rate").standing()).isEqualTo(LabelValue.Standing.DIFFERS);
-        made.addAll(values()
-                .confirmRow(value("label-uses.corn.high-rate").value().row(), WHO, NOON));
+        made.addAll(
+                values().confirmRow(value("label-uses.corn.high-rate").value().row(), WHO, NOON));
         assertThat(corn().orElseThrow().highRate()).isEqualTo(new Amount(1.75, FarmUnit.QT));
         assertThat(corn().orElseThrow().lowRate()).isEqualTo(new Amount(1.5, FarmUnit.QT));
         decide("label-uses.corn.high-rate", Verdict.CONFIRMED, "");
@@ -263,7 +264,8 @@ class LabelValuesTest {
     @Test
     void unitsMayBeTypedOrLeftOut() {
         ProposedValue boom = value("setbacks.stream.feet").value();
-        assertThat(List.of(boom.read("66 ft"), boom.read("66"), boom.read("66.0 FT"))).containsOnly("66");
+        assertThat(List.of(boom.read("66 ft"), boom.read("66"), boom.read("66.0 FT")))
+                .containsOnly("66");
         assertThat(value("terms.corn.finest").value().read("very coarse")).isEqualTo("VC");
     }
 

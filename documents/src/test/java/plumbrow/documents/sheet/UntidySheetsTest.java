@@ -358,9 +358,7 @@ class UntidySheetsTest {
     void severalLabelsInOneLine() {
         SafetySheet sheet = properties("Appearance: a tan liquid with a mild smell of almonds, Flash point: 62 °C");
         assertThat(all(sheet, ValueKind.FLASH_POINT)).containsExactly("62 °C");
-        assertThat(all(
-                        properties("Boiling point: 100 °C; Flash point: 62 °C; Density: 1.12 g/cm3"),
-                        ValueKind.DENSITY))
+        assertThat(all(properties("Boiling point: 100 °C; Flash point: 62 °C; Density: 1.12 g/cm3"), ValueKind.DENSITY))
                 .containsExactly("1.12 g/mL");
     }
 }

@@ -13,12 +13,14 @@ public final class LabelValueWords {
 
     public static String of(LabelWork work) {
         Paper paper = new Paper()
-                .heading(work.values().product().orElse("Label " + work.values().label().paper().fileName()) + ": "
-                        + work.sentence())
+                .heading(work.values()
+                                .product()
+                                .orElse("Label " + work.values().label().paper().fileName()) + ": " + work.sentence())
                 .gap();
         if (work.newer().isEmpty() && work.values().product().isEmpty()) {
-            paper.prose("The season's shelf has no product of this name or registration number; what is confirmed enters"
-                    + " once the workbook has it.");
+            paper.prose(
+                    "The season's shelf has no product of this name or registration number; what is confirmed enters"
+                            + " once the workbook has it.");
         }
         TextTable table = TextTable.empty()
                 .words("value")
@@ -30,11 +32,15 @@ public final class LabelValueWords {
         for (LabelValue value : work.values().values()) {
             table.row(
                     value.value().id(),
-                    value.value().clear() ? shown(value, value.value().proposed()) : shortly(value.value().ground().words()),
+                    value.value().clear()
+                            ? shown(value, value.value().proposed())
+                            : shortly(value.value().ground().words()),
                     shown(value, value.workbook()),
                     shown(value, value.inForce()),
                     value.value().quote().map(Quote::page).map(String::valueOf).orElse(""),
-                    value.decision().map(LabelValueWords::said).orElse(value.standing().word())
+                    value.decision()
+                                    .map(LabelValueWords::said)
+                                    .orElse(value.standing().word())
                             + (value.earlier().isPresent() && value.decision().isEmpty()
                                     ? "; decided on an earlier label"
                                     : ""));

@@ -60,7 +60,8 @@ public class ConfirmPage {
         LabelWork work = papers.label(number);
         try {
             LabelWork.Deed deed = LabelWork.Deed.of(does)
-                    .orElseThrow(() -> new NotSoException("Choose what to do; expected one of " + LabelWork.Deed.words() + "."));
+                    .orElseThrow(() ->
+                            new NotSoException("Choose what to do; expected one of " + LabelWork.Deed.words() + "."));
             book.decide(work.decide(at, deed, value, who, saw, clock.instant()));
         } catch (NotSoException wrong) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
@@ -107,7 +108,9 @@ public class ConfirmPage {
         }
         int page = asked > 0
                 ? asked
-                : looked.flatMap(value -> value.value().quote()).map(Quote::page).orElse(1);
+                : looked.flatMap(value -> value.value().quote())
+                        .map(Quote::page)
+                        .orElse(1);
         if (page > Math.max(1, work.values().label().paper().pages())) {
             throw new NotHereException("That label has no page " + page + ".");
         }

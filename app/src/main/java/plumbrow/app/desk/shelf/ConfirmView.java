@@ -33,9 +33,7 @@ public record ConfirmView(
 
     public String product() {
         var paper = work.values().label().paper();
-        return work.values()
-                .product()
-                .orElse(paper.product().isEmpty() ? paper.fileName() : paper.product());
+        return work.values().product().orElse(paper.product().isEmpty() ? paper.fileName() : paper.product());
     }
 
     public List<RowName> rows() {

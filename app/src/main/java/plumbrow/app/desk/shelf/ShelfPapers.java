@@ -77,8 +77,7 @@ public final class ShelfPapers implements DisposableBean {
         if (read(number) instanceof ReadPaper.Sheet sheet) {
             return sheet.sheet();
         }
-        if (stored(number).paper().needsTyping()
-                && stored(number).paper().kind() == FiledPaper.Kind.SAFETY_SHEET) {
+        if (stored(number).paper().needsTyping() && stored(number).paper().kind() == FiledPaper.Kind.SAFETY_SHEET) {
             return TypedSheet.of(book.typed(number)).sheet();
         }
         throw new NotHereException("Paper number " + number + " is not a safety sheet, and a card is made from one.");

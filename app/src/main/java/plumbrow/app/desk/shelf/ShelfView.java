@@ -62,11 +62,12 @@ public record ShelfView(
         Set<String> filed = new HashSet<>();
         for (ShelfProduct papers :
                 Shelves.of(stored.stream().map(StoredPaper::paper).toList())) {
-            Optional<Product> product = season == null
-                    ? Optional.empty()
-                    : ConfirmedSeason.onShelf(season.shelf(), papers);
+            Optional<Product> product =
+                    season == null ? Optional.empty() : ConfirmedSeason.onShelf(season.shelf(), papers);
             product.ifPresent(one -> filed.add(one.name()));
-            int counts = papers.label().map(label -> decided(stored, decisions, label)).orElse(0);
+            int counts = papers.label()
+                    .map(label -> decided(stored, decisions, label))
+                    .orElse(0);
             int before = papers.labels().stream()
                     .skip(1)
                     .mapToInt(label -> decided(stored, decisions, label))

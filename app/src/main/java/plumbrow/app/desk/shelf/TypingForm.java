@@ -54,8 +54,7 @@ public record TypingForm(String who, Map<String, String> values, String fault) {
             ValueKind.FLASH_POINT.title(), "62 °C");
 
     /** The kinds of paper that may be chosen. */
-    public static final List<String> KINDS =
-            List.of(FiledPaper.Kind.SAFETY_SHEET.word(), FiledPaper.Kind.LABEL.word());
+    public static final List<String> KINDS = List.of(FiledPaper.Kind.SAFETY_SHEET.word(), FiledPaper.Kind.LABEL.word());
 
     static final TypingForm EMPTY = new TypingForm("", Map.of(), "");
 

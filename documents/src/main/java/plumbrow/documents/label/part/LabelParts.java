@@ -24,6 +24,8 @@ public final class LabelParts {
             new DriftPart(),
             new SprayPart(),
             new MixPart(),
+            new StagePart(),
+            new HeightPart(),
             new NoticePart());
 
     private LabelParts() {}

@@ -16,6 +16,15 @@ final class Near {
         return CropWords.in(sentence.text()).orElse(sentence.crop());
     }
 
+    /** The crops it stands under, but those that it names where they are others; for what is said of one crop of several. */
+    static String cropMeant(Sentence sentence) {
+        String under = sentence.crop();
+        String named = CropWords.in(sentence.text()).orElse("");
+        boolean others =
+                !CropWords.shelf(named).isEmpty() && !CropWords.shelf(named).equals(CropWords.shelf(under));
+        return under.isEmpty() || others ? named : under;
+    }
+
     static boolean has(Sentence sentence, Pattern words) {
         return words.matcher(sentence.text()).find();
     }

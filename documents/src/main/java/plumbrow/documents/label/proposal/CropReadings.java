@@ -63,6 +63,12 @@ record CropReadings(LabelPaper label, Crop crop) {
         if (content instanceof LabelContent.Most most) {
             return most.crop();
         }
+        if (content instanceof LabelContent.Stage stage) {
+            return stage.crop();
+        }
+        if (content instanceof LabelContent.Height height) {
+            return height.crop();
+        }
         return content instanceof LabelContent.Count count ? count.crop() : "";
     }
 
@@ -72,6 +78,12 @@ record CropReadings(LabelPaper label, Crop crop) {
         }
         if (content instanceof LabelContent.Most most) {
             return most.amount().words();
+        }
+        if (content instanceof LabelContent.Height height) {
+            return height.amount().words();
+        }
+        if (content instanceof LabelContent.Stage stage) {
+            return stage.earliest() + "|" + stage.latest() + "|" + stage.before();
         }
         return content instanceof LabelContent.Count count ? String.valueOf(count.most()) : content.words();
     }

@@ -94,17 +94,33 @@ final class UseRows {
                 content -> content instanceof LabelContent.Measured one
                         && one.amount().qualifier() != Qualifier.AT_MOST);
         LabelReading rain = label.of(LabelKind.RAINFAST);
+        LabelReading first = label.of(
+                LabelKind.STAGE,
+                content -> content instanceof LabelContent.Stage one
+                        && !one.earliest().isEmpty());
+        LabelReading last = label.of(
+                LabelKind.STAGE,
+                content -> content instanceof LabelContent.Stage one && !(one.latest() + one.before()).isEmpty());
+        LabelReading tall = label.of(LabelKind.CROP_HEIGHT);
+        LabelReading weeds = label.of(LabelKind.WEED_HEIGHT);
+        LabelReading warm = label.of(LabelKind.AIR_TEMPERATURE);
         Map<String, LabelReading> grounds = new LinkedHashMap<>();
         grounds.put("reentryHours", entry);
         grounds.put("daysBetween", apart);
         grounds.put("grazingDays", grazing);
         grounds.put("feedingForbidden", grazing);
+        grounds.put("earliestStage", first);
+        grounds.put("latestStage", last);
+        grounds.put("highestCropIn", tall);
+        grounds.put("highestWeedIn", weeds);
+        grounds.put("methods", label.of(LabelKind.METHOD));
         grounds.put("carrierLowGalPerAcre", carrier);
         grounds.put("finest", drops);
         grounds.put("coarsest", drops);
         grounds.put("boomHighestIn", boom);
         grounds.put("windLowestMph", low);
         grounds.put("windHighestMph", high);
+        grounds.put("warmestF", warm);
         grounds.put("rainFreeHours", rain);
         LabelContent.Drops classes =
                 drops instanceof LabelReading.Stated stated && stated.content() instanceof LabelContent.Drops one
@@ -122,10 +138,10 @@ final class UseRows {
                 Values.days(apart),
                 Values.days(grazing),
                 banned ? Ask.YES : Ask.UNKNOWN,
-                null,
-                null,
-                null,
-                null,
+                Stages.earliest(first, label.crop()),
+                Stages.latest(last, label.crop()),
+                Values.height(tall),
+                Values.height(weeds),
                 null,
                 least == null ? null : Double.valueOf(least.low()),
                 classes == null ? null : classes.finest(),
@@ -133,7 +149,7 @@ final class UseRows {
                 inches(Values.measured(boom)),
                 slowest == null ? null : Double.valueOf(slowest.low()),
                 fastest == null ? null : Double.valueOf(fastest.high()),
-                null,
+                Values.fahrenheit(Values.measured(warm)),
                 dry == null ? null : Double.valueOf(dry.high()),
                 Values.source(product, entry, carrier, drops));
         return new Proposal<>(row, grounds);

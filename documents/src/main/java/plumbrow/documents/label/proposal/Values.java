@@ -52,6 +52,23 @@ final class Values {
                 : null;
     }
 
+    /** A height in inches. */
+    static @Nullable Double height(LabelReading reading) {
+        return reading instanceof LabelReading.Stated stated && stated.content() instanceof LabelContent.Height one
+                ? Double.valueOf(one.amount().high())
+                : null;
+    }
+
+    /** Degrees Fahrenheit, downwards, so that a limit is never too warm. */
+    static @Nullable Double fahrenheit(@Nullable Amount air) {
+        if (air == null) {
+            return null;
+        }
+        return air.unit().equals("°C")
+                ? Double.valueOf(Math.floor(air.high() * 9 / 5 + 32))
+                : Double.valueOf(air.high());
+    }
+
     /** Where a reading stands, as the source of a row. */
     static String source(String product, LabelReading... readings) {
         for (LabelReading reading : readings) {

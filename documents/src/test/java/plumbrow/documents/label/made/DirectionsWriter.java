@@ -24,6 +24,7 @@ final class DirectionsWriter {
         draft.heading("Application Instructions");
         carrier(draft);
         rain(draft);
+        StageWriter.ofAll(draft, product);
         draft.heading("Mixing Instructions");
         draft.paragraph(
                 "Fill the tank one-half full with clean water, add the product, and complete the filling with agitation running.");

@@ -237,6 +237,7 @@ final class UseWriter {
         draft.truth(
                 LabelKind.PRE_HARVEST, new LabelContent.Interval(use.crop(), Draft.exactly(use.harvest(), "d"), ""));
         feed(draft, use, items);
+        items.addAll(StageWriter.ofCrop(draft, use));
         if (draft.layout.rates() == Layout.Rates.SENTENCES) {
             draft.paragraph(String.join(". ", items) + ".");
         } else {

@@ -175,4 +175,56 @@ class LabelProposalsTest {
         assertThatThrownBy(() -> proposal.confirmed(proposal.row(), " ", LocalDate.of(2026, 4, 1)))
                 .isInstanceOf(IllegalArgumentException.class);
     }
+
+    private static UseTerms corn(String... sentences) {
+        String text = LABEL.replace("SWEET CORN", String.join("\n", sentences) + "\n\nSWEET CORN");
+        return LabelProposals.of(LabelReader.read(text.getBytes(StandardCharsets.UTF_8), "label.txt"), "Quarrywick 4L")
+                .terms()
+                .get(0)
+                .row();
+    }
+
+    @Test
+    void stagesHeightsAndWarmAir() {
+        UseTerms terms = corn(
+                "Apply from V2 through V8.",
+                "Do not apply to corn taller than 30 inches.",
+                "Apply when weeds are 2 to 4 inches tall.",
+                "Do not apply when the air temperature exceeds 85°F.");
+        assertThat(terms.earliestStage()).isEqualTo("V2");
+        assertThat(terms.latestStage()).isEqualTo("V8");
+        assertThat(terms.highestCropIn()).isEqualTo(30);
+        assertThat(terms.highestWeedIn()).isEqualTo(4);
+        assertThat(terms.warmestF()).isEqualTo(85);
+    }
+
+    /** Before a stage is up to the one that comes before it; 30 °C is 86 °F. */
+    @Test
+    void beforeAStageAndCelsius() {
+        UseTerms terms =
+                corn("Apply before corn reaches V8.", "Do not spray if temperatures are above 30 °C during the day.");
+        assertThat(terms.latestStage()).isEqualTo("V7");
+        assertThat(terms.earliestStage()).isNull();
+        assertThat(terms.warmestF()).isEqualTo(86);
+    }
+
+    @Test
+    void whatIsNoLimitIsNotTakenForOne() {
+        UseTerms terms = corn(
+                "Cultivate when corn is at least 12 inches tall.",
+                "Incorporate to a depth of 2 inches before corn emerges.",
+                "Do not store above 100 degrees F.",
+                "Do not apply between V4 and V6.",
+                "Scout weekly until R1.");
+        assertThat(terms.highestCropIn()).isNull();
+        assertThat(terms.warmestF()).isNull();
+        assertThat(terms.earliestStage()).isNull();
+        assertThat(terms.latestStage()).isNull();
+    }
+
+    @Test
+    void twoLastStagesContradictEachOther() {
+        assertThat(corn("Do not apply after V8.", "Do not apply after V6.").latestStage())
+                .isNull();
+    }
 }
