@@ -13,6 +13,7 @@ import plumbrow.science.figure.Numbers;
 /** The map said in text. */
 public final class MapWords {
     private static final String UNKNOWN = "unknown";
+    private static final int MOST_LINES = 20;
 
     private MapWords() {}
 
@@ -108,13 +109,13 @@ public final class MapWords {
 
     /** Why nothing was taken out of a map file, a line for each shape that stands in the way. */
     public static String refused(Path file, MapImport.Result result) {
-        String lines = result.rows().stream()
+        return result.rows().stream()
                 .filter(row -> row.wrong() || !result.wrong())
-                .limit(20)
-                .map(row -> "\n" + file.getFileName() + ", shape " + row.number()
-                        + (row.name().isEmpty() ? "" : " (" + row.name() + ")") + ": " + row.says() + ".")
-                .collect(Collectors.joining());
-        return "Nothing of " + file + " was taken in; the book is as it was." + lines;
+                .limit(MOST_LINES)
+                .map(row -> file.getFileName() + ", shape " + row.number()
+                        + (row.name().isEmpty() ? "" : " (" + row.name() + ")") + ": " + row.says()
+                        + ". Nothing was taken in.")
+                .collect(Collectors.joining("\n"));
     }
 
     private static String acres(double acres) {
