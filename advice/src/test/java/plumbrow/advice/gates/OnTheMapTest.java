@@ -31,7 +31,8 @@ class OnTheMapTest {
         assertThat(finding.standing()).isEqualTo(Standing.CONDITIONAL);
         assertThat(finding.measured()).isBetween(54.0, 55.0);
         assertThat(finding.says()).contains("measured on the map").contains("That takes 0.");
-        assertThat(finding.clears()).matches("Leave the 0\\.\\d ac, the outer 11\\.\\d ft of the field on that side, unsprayed\\.");
+        assertThat(finding.clears())
+                .matches("Leave the 0\\.\\d ac, the outer 11\\.\\d ft of the field on that side, unsprayed\\.");
     }
 
     @Test
@@ -54,7 +55,10 @@ class OnTheMapTest {
             assertThat(one.notRead()).isEmpty();
         });
         scene.setbacks.clear();
-        assertThat(Gates.of(scene.season()).zones(scene.field(), scene.course()).get(0).notRead())
+        assertThat(Gates.of(scene.season())
+                        .zones(scene.field(), scene.course())
+                        .get(0)
+                        .notRead())
                 .containsExactly("stream creek");
     }
 

@@ -59,7 +59,15 @@ public record LandSummary(
                 .toList();
         if (outline == null) {
             return new LandSummary(
-                    field.name(), field.acres(), null, field.state(), field.county(), List.of(), List.of(), surveyed, around);
+                    field.name(),
+                    field.acres(),
+                    null,
+                    field.state(),
+                    field.county(),
+                    List.of(),
+                    List.of(),
+                    surveyed,
+                    around);
         }
         CountyFit fit = CountyFit.of(outline);
         return new LandSummary(

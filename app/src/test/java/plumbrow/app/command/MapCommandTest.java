@@ -33,7 +33,8 @@ class MapCommandTest {
     @Test
     void fieldsAreSaidWithTheirAcres() {
         assertThat(plumbrow("map", "field", "--book", book).good().out()).contains("North 80", "ac written down");
-        JsonNode json = plumbrow("map", "field", "--book", book, "--json").good().json();
+        JsonNode json =
+                plumbrow("map", "field", "--book", book, "--json").good().json();
         assertThat(json.get(0).propertyNames())
                 .containsExactly(
                         "field",
@@ -52,11 +53,14 @@ class MapCommandTest {
         Path file = Files.writeString(folder.resolve("creek.geojson"), CREEK);
         assertThat(plumbrow("map", "import", file, "--book", book).good().out()).contains("Mill Creek", "North 80");
         assertThat(plumbrow("map", "field", "--book", book).good().out()).contains("Mill Creek");
-        JsonNode zones = plumbrow("map", "zones", "--book", book, "--field", "North 80", "--course", "half rate", "--geojson")
+        JsonNode zones = plumbrow(
+                        "map", "zones", "--book", book, "--field", "North 80", "--course", "half rate", "--geojson")
                 .good()
                 .json();
         assertThat(zones.get("type").asString()).isEqualTo("FeatureCollection");
-        assertThat(plumbrow("map", "zones", "--book", book, "--field", "North 80").good().out())
+        assertThat(plumbrow("map", "zones", "--book", book, "--field", "North 80")
+                        .good()
+                        .out())
                 .contains("The current label is the law.");
     }
 
@@ -68,6 +72,7 @@ class MapCommandTest {
         plumbrow("map", "import", folder.resolve("none.kml"), "--book", book).refused("can't be read");
         plumbrow("map", "zones", "--book", book, "--field", "North 80", "--course", "none")
                 .refused("There is no course 'none' there");
-        plumbrow("map", "zones", "--book", book, "--field", "North 80", "--geojson").refused("Name one course");
+        plumbrow("map", "zones", "--book", book, "--field", "North 80", "--geojson")
+                .refused("Name one course");
     }
 }

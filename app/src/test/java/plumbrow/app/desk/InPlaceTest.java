@@ -168,8 +168,7 @@ class InPlaceTest {
             browser.find("#undo").click();
             List<String> two = places(browser);
             assertThat(two).hasSize(2);
-            hand.moveToElement(chart, -side / 3, 60)
-                    .clickAndHold()
+            hand.clickAndHold(browser.find("#drawn circle:last-child"))
                     .moveByOffset(-8, 12)
                     .release()
                     .perform();
@@ -180,7 +179,7 @@ class InPlaceTest {
             new Select(browser.find("#kind")).selectByVisibleText("stream");
             browser.find("#called").sendKeys("Mill Creek");
             browser.picture("map-drawing");
-            browser.find("#shape .buttons:last-child button").click();
+            browser.find("#shape > .buttons button").click();
             browser.until(ExpectedConditions.textToBePresentInElementLocated(By.cssSelector(".wide"), "Mill Creek"));
             assertThat(browser.text(".wide")).contains("The distance is measured on the map.");
             assertThat(browser.inaccessible()).isEmpty();

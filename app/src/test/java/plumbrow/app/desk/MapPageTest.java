@@ -48,7 +48,8 @@ class MapPageTest {
         });
         String text = visitor.get(MAP).text();
         assertThat(text).contains("Mill Creek").contains("The distance is measured on the map.");
-        assertThat(visitor.get(MAP + "?kind=stream&feature=Mill%20Creek").body()).contains("41.029, -94.7003");
+        assertThat(visitor.get(MAP + "?kind=stream&feature=Mill%20Creek").body())
+                .contains("41.029, -94.7003");
         visitor.post(MAP + "/remove", Map.of("kind", "stream", "feature", "Mill Creek"));
         assertThat(features()).isEmpty();
     }
@@ -57,8 +58,7 @@ class MapPageTest {
     void what_cant_be_used_gets_a_sentence_and_stays_typed() {
         visitor.get(MAP);
         Visitor.Page page = visitor.post(
-                MAP,
-                Map.of("kind", "well", "called", "old <well>", "form", "point", "places", "41.03 north"));
+                MAP, Map.of("kind", "well", "called", "old <well>", "form", "point", "places", "41.03 north"));
         assertThat(page.status()).isEqualTo(422);
         assertThat(page.text()).contains("Line 1 is “41.03 north”; expected latitude, longitude in degrees");
         assertThat(page.body()).contains("old &lt;well").contains("41.03 north");
@@ -91,9 +91,13 @@ class MapPageTest {
 
     @Test
     void pictures_come_from_the_one_host_that_is_named_or_from_none() {
-        assertThat(TileAddress.of("https://tiles.example/{z}/{x}/{y}.png").host()).contains("https://tiles.example");
-        assertThat(TileAddress.of("http://tiles.example/{z}/{x}/{y}.png").host()).isEmpty();
-        assertThat(TileAddress.of("https://tiles.example/{z}/{x}/{y}.png; script-src *").host()).isEmpty();
+        assertThat(TileAddress.of("https://tiles.example/{z}/{x}/{y}.png").host())
+                .contains("https://tiles.example");
+        assertThat(TileAddress.of("http://tiles.example/{z}/{x}/{y}.png").host())
+                .isEmpty();
+        assertThat(TileAddress.of("https://tiles.example/{z}/{x}/{y}.png; script-src *")
+                        .host())
+                .isEmpty();
         assertThat(TileAddress.of(null).host()).isEmpty();
         assertThat(visitor.get(MAP).header("Content-Security-Policy")).doesNotContain("img-src");
     }

@@ -18,6 +18,7 @@ import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
+import plumbrow.advice.land.Acres;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.outlook.OutlookLine;
 import plumbrow.advice.outlook.OutlookQuantity;
@@ -42,7 +43,6 @@ import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.SeedRights;
 import plumbrow.advice.shelf.Shelf;
 import plumbrow.advice.shelf.Trait;
-import plumbrow.advice.land.Acres;
 
 /** A season made up at random from a seed: within the rules, with numbers of all digits and gaps wherever one may be. */
 final class RandomSeason {
