@@ -39,7 +39,8 @@ final class CountyNotExcluded extends Question {
                 .filter(place -> excluded != null && excluded.stream().anyMatch(place::named))
                 .map(place -> unknown(
                                 product.name(),
-                                "The field may also lie in " + place.words() + ", which the label excludes: its line is "
+                                "The field may also lie in " + place.words()
+                                        + ", which the label excludes: its line is "
                                         + "nearer than the mile to which the county map is exact.",
                                 "Look at the deed or the county map whether any part lies in " + place.words()
                                         + "; if so, add the county on the sheet also_in.")

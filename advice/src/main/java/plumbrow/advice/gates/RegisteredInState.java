@@ -29,7 +29,8 @@ final class RegisteredInState extends Question {
                 .flatMap(name -> at.index().product(name).stream())
                 .flatMap(product -> Stream.concat(
                         states.stream().map(state -> judge(at, product, state)),
-                        perhaps(at, states).map(state -> nearby(at, product, state))
+                        perhaps(at, states)
+                                .map(state -> nearby(at, product, state))
                                 .flatMap(Optional::stream)))
                 .toList();
     }
@@ -47,7 +48,8 @@ final class RegisteredInState extends Question {
                 ? Optional.empty()
                 : Optional.of(unknown(
                                 product.name(),
-                                "The field may also lie in " + state + ", where it is not registered: the state line is "
+                                "The field may also lie in " + state
+                                        + ", where it is not registered: the state line is "
                                         + "nearer than the mile to which the county map is exact.",
                                 "Look at the deed or the county map whether any part lies in " + state
                                         + "; if so, add the county on the sheet also_in.")

@@ -16,11 +16,11 @@ import plumbrow.advice.course.SprayPlan;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Feature;
-import plumbrow.advice.field.Field;
 import plumbrow.advice.field.FeatureKind;
+import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Looked;
-import plumbrow.advice.land.CountyFit;
 import plumbrow.advice.field.NextCrop;
+import plumbrow.advice.land.CountyFit;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.WeedPressure;
@@ -167,9 +167,11 @@ final class SeasonIndex {
     }
 
     List<Lying> features(Field field) {
-        return lying.computeIfAbsent(field, one -> features.getOrDefault(one.name(), List.of()).stream()
-                .map(feature -> Lying.of(one, feature))
-                .toList());
+        return lying.computeIfAbsent(
+                field,
+                one -> features.getOrDefault(one.name(), List.of()).stream()
+                        .map(feature -> Lying.of(one, feature))
+                        .toList());
     }
 
     /** The counties that a field's outline lies in and near to; empty where it has none. */

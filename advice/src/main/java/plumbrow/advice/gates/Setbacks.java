@@ -90,7 +90,8 @@ final class Setbacks extends Question {
                     "Look up buffers and setbacks from a " + feature.kind().word() + " on the label of " + product
                             + ".");
         }
-        return held(at.field(), subject, row.get(), feet, feature).standingIn(row.get().source());
+        return held(at.field(), subject, row.get(), feet, feature)
+                .standingIn(row.get().source());
     }
 
     private Finding held(Field field, String subject, Setback row, double feet, Lying feature) {

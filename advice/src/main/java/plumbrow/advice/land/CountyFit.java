@@ -40,10 +40,7 @@ public record CountyFit(List<Part> in, List<Near> near) {
         Geometry ground = plane.field(boundary);
         List<Part> in = new ArrayList<>();
         List<Near> near = new ArrayList<>();
-        for (County county : Counties.all()) {
-            if (!around(county, boundary)) {
-                continue;
-            }
+        for (County county : around(boundary)) {
             Geometry land = land(plane, county);
             double acres = Plane.acres(Plane.both(ground, land));
             double feet = Plane.feet(ground, land);
@@ -84,23 +81,42 @@ public record CountyFit(List<Part> in, List<Near> near) {
                 .toList();
     }
 
-    private static boolean around(County county, Boundary boundary) {
-        Point at = boundary.polygons().get(0).shell().get(0);
-        double width = AROUND_DEGREES / Math.max(0.2, Math.cos(Math.toRadians(at.latitude())));
-        double reach = reach(boundary, at);
-        double west = 360, east = -360, south = 90, north = -90;
-        for (County.Ring ring : county.rings()) {
-            for (int i = 0; i < ring.degrees().length; i += 2) {
-                west = Math.min(west, ring.degrees()[i]);
-                east = Math.max(east, ring.degrees()[i]);
-                south = Math.min(south, ring.degrees()[i + 1]);
-                north = Math.max(north, ring.degrees()[i + 1]);
+    /** The least box of degrees around a county. */
+    private record Box(County county, double west, double south, double east, double north) {
+        static final List<Box> ALL = Counties.all().stream().map(Box::around).toList();
+
+        static Box around(County county) {
+            double west = 360;
+            double east = -360;
+            double south = 90;
+            double north = -90;
+            for (County.Ring ring : county.rings()) {
+                for (int i = 0; i < ring.degrees().length; i += 2) {
+                    west = Math.min(west, ring.degrees()[i]);
+                    east = Math.max(east, ring.degrees()[i]);
+                    south = Math.min(south, ring.degrees()[i + 1]);
+                    north = Math.max(north, ring.degrees()[i + 1]);
+                }
             }
+            return new Box(county, west, south, east, north);
         }
-        return at.longitude() > west - width - reach
-                && at.longitude() < east + width + reach
-                && at.latitude() > south - AROUND_DEGREES - reach
-                && at.latitude() < north + AROUND_DEGREES + reach;
+
+        boolean near(Point at, double across, double down) {
+            return at.longitude() > west - across
+                    && at.longitude() < east + across
+                    && at.latitude() > south - down
+                    && at.latitude() < north + down;
+        }
+    }
+
+    private static List<County> around(Boundary boundary) {
+        Point at = boundary.polygons().get(0).shell().get(0);
+        double reach = reach(boundary, at);
+        double across = AROUND_DEGREES / Math.max(0.2, Math.cos(Math.toRadians(at.latitude()))) + reach;
+        return Box.ALL.stream()
+                .filter(box -> box.near(at, across, AROUND_DEGREES + reach))
+                .map(Box::county)
+                .toList();
     }
 
     /** How far the outline reaches from one of its corners [degrees]. */

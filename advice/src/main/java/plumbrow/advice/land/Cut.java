@@ -65,8 +65,7 @@ public final class Cut {
             Double none = lies != null && lies >= feet ? 0.0 : null;
             return new Zone(feature, feet, downwindOnly, none, null, source);
         }
-        Geometry taken =
-                Plane.both(ground, Plane.within(plane.shape(shape), feet + nearness.nearerThanDrawnFt()));
+        Geometry taken = Plane.both(ground, Plane.within(plane.shape(shape), feet + nearness.nearerThanDrawnFt()));
         (downwindOnly ? downwind : always).add(taken);
         return new Zone(feature, feet, downwindOnly, Plane.acres(taken), outline(taken), source);
     }

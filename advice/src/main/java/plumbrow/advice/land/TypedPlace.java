@@ -51,7 +51,8 @@ public record TypedPlace(Verdict verdict, String says) {
         if (fit.liesNear(named.get())) {
             return new TypedPlace(
                     Verdict.NEAR,
-                    "By the census map it lies in " + there + ", beside " + named.get().words()
+                    "By the census map it lies in " + there + ", beside "
+                            + named.get().words()
                             + " that is written down; the map is exact to about a mile: look at the deed or the county map.");
         }
         return new TypedPlace(Verdict.ELSEWHERE, there + ", where the outline lies by the census map");
@@ -73,9 +74,7 @@ public record TypedPlace(Verdict verdict, String says) {
         Stream<String> crossed = fit.crosses()
                 ? Stream.of("By the census map it crosses a county line: " + there(fit) + " both judge it.")
                 : Stream.empty();
-        Stream<String> perhaps = place.verdict() == Verdict.NEAR
-                ? Stream.empty()
-                : perhaps(fit).stream();
+        Stream<String> perhaps = place.verdict() == Verdict.NEAR ? Stream.empty() : perhaps(fit).stream();
         return Stream.of(Stream.of(own), crossed, perhaps)
                 .flatMap(one -> one)
                 .filter(says -> !says.isEmpty())

@@ -22,6 +22,11 @@ public record Ground(List<Looked> looked, List<Feature> features, List<AlsoIn> a
         nextCrops = List.copyOf(nextCrops);
     }
 
+    /** Whether somebody has looked for everything around a field, so that what is not noted is not there. */
+    public boolean lookedForAll(String field) {
+        return looked.stream().anyMatch(one -> one.field().equals(field) && one.kind() == null);
+    }
+
     public List<Feature> features(String field) {
         return features.stream().filter(one -> one.field().equals(field)).toList();
     }

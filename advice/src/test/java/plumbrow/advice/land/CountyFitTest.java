@@ -54,7 +54,8 @@ class CountyFitTest {
     void acrossAStateLine() {
         CountyFit fit = CountyFit.of(Ground.rectangle(new Point(-98.0, 39.99), 2640, 7300));
         assertThat(fit.crosses()).isTrue();
-        Set<String> states = fit.in().stream().map(part -> part.county().state()).collect(Collectors.toSet());
+        Set<String> states =
+                fit.in().stream().map(part -> part.county().state()).collect(Collectors.toSet());
         assertThat(states).containsExactlyInAnyOrder("KS", "NE");
     }
 

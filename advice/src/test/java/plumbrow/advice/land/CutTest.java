@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Objects;
 import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,8 +42,8 @@ class CutTest {
     @CsvSource({"50,200", "100,150", "190,200", "0,100"})
     void aCircleSegmentOfAWellOutside(double away, double feet) {
         double lost = acres(new Spot(Ground.from(CORNER, -away, 2640)), feet);
-        double byHand = (feet * feet * Math.acos(away / feet) - away * Math.sqrt(feet * feet - away * away))
-                / FT2_PER_ACRE;
+        double byHand =
+                (feet * feet * Math.acos(away / feet) - away * Math.sqrt(feet * feet - away * away)) / FT2_PER_ACRE;
         assertThat(lost).isCloseTo(byHand, within(0.001 * byHand));
     }
 
@@ -96,13 +97,14 @@ class CutTest {
             double width = 300 + 5000 * random.nextDouble();
             double height = 300 + 5000 * random.nextDouble();
             Field whole = Ground.field(Ground.rectangle(CORNER, width, height), "IA", "Story");
-            List<Point> ring = Objects.requireNonNull(whole.boundary()).polygons().get(0).shell();
+            List<Point> ring =
+                    Objects.requireNonNull(whole.boundary()).polygons().get(0).shell();
             Point south = half(ring.get(0), ring.get(1));
             Point north = half(ring.get(3), ring.get(2));
             Field west = Ground.field(
                     Ground.outline(List.of(ring.get(0), south, north, ring.get(3), ring.get(0))), "IA", "Story");
-            Field east = Ground.field(
-                    Ground.outline(List.of(south, ring.get(1), ring.get(2), north, south)), "IA", "Story");
+            Field east =
+                    Ground.field(Ground.outline(List.of(south, ring.get(1), ring.get(2), north, south)), "IA", "Story");
             Feature feature = feature(beside(whole, random), null);
             double feet = 10 + 500 * random.nextDouble();
             double lost = Objects.requireNonNull(Cut.acres(whole, feature, feet));
@@ -116,8 +118,8 @@ class CutTest {
     void overlappingZonesCountOnce() {
         Feature one = feature(new Spot(Ground.from(CORNER, 2640, 2640)), null);
         Setback setback = new Setback("Any", FeatureKind.WELL, 100.0, false, "label");
-        Zones zones = Cut.of(
-                SECTION, 1, "Any", List.of(new Cut.Asked(one, setback), new Cut.Asked(one, setback)), List.of());
+        Zones zones =
+                Cut.of(SECTION, 1, "Any", List.of(new Cut.Asked(one, setback), new Cut.Asked(one, setback)), List.of());
         assertThat(zones.lostAcres()).isCloseTo(Math.PI * 100 * 100 / FT2_PER_ACRE, within(0.001));
         assertThat(zones.zones()).hasSize(2);
     }
@@ -132,13 +134,13 @@ class CutTest {
                 List.of(new Cut.Asked(well, new Setback("Any", FeatureKind.WELL, 100.0, true, "label"))),
                 List.of());
         assertThat(zones.windAcres()).isCloseTo(Math.PI * 100 * 100 / FT2_PER_ACRE, within(0.001));
-        assertThat(zones.sprayableAcres()).isCloseTo(zones.acres() - zones.windAcres(), within(1e-9));
+        assertThat(zones.sprayableAcres()).isCloseTo(zones.acres() - Objects.requireNonNull(zones.windAcres()), within(1e-9));
     }
 
     /** Without a shape nobody knows what a near thing takes; a far one takes nothing. */
     @ParameterizedTest
     @CsvSource({"50,", "66,0", "100,0"})
-    void aDistanceAlone(double lies, Double takes) {
+    void aDistanceAlone(double lies, @Nullable Double takes) {
         Feature typed = new Feature("Home", FeatureKind.STREAM, "creek", null, lies, "walked");
         assertThat(Cut.acres(SECTION, typed, 66)).isEqualTo(takes);
     }
@@ -181,7 +183,7 @@ class CutTest {
         return Objects.requireNonNull(zones.sprayableAcres());
     }
 
-    private static Feature feature(Shape shape, Double typed) {
+    private static Feature feature(Shape shape, @Nullable Double typed) {
         return new Feature("Home", FeatureKind.WELL, "it", shape, typed, "test");
     }
 
@@ -190,7 +192,11 @@ class CutTest {
     }
 
     private static Shape beside(Field field, SplittableRandom random) {
-        Point corner = Objects.requireNonNull(field.boundary()).polygons().get(0).shell().get(0);
+        Point corner = Objects.requireNonNull(field.boundary())
+                .polygons()
+                .get(0)
+                .shell()
+                .get(0);
         Point at = Ground.from(corner, 1000 * (random.nextDouble() - 0.5), 1000 * (random.nextDouble() - 0.5));
         return switch (random.nextInt(3)) {
             case 0 -> new Spot(at);

@@ -51,9 +51,9 @@ class EqualAreaTest {
             double flat = Plane.feet(
                     plane.shape(new plumbrow.advice.field.Feature.Spot(one)),
                     plane.shape(new plumbrow.advice.field.Feature.Spot(other)));
-            double round = Geodesic.WGS84.Inverse(one.latitude(), one.longitude(), other.latitude(), other.longitude())
-                            .s12
-                    / Ground.M_PER_FT;
+            double round =
+                    Geodesic.WGS84.Inverse(one.latitude(), one.longitude(), other.latitude(), other.longitude()).s12
+                            / Ground.M_PER_FT;
             assertThat(flat).isCloseTo(round, within(1e-5 * round));
         }
     }

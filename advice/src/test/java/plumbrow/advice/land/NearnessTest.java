@@ -31,7 +31,8 @@ class NearnessTest {
     @Test
     void insideOrTouchingIsNothing() {
         assertThat(measured(new Spot(Ground.from(CORNER, 900, 900)))).isZero();
-        assertThat(measured(new Line(List.of(CORNER, Ground.from(CORNER, -500, -500))))).isZero();
+        assertThat(measured(new Line(List.of(CORNER, Ground.from(CORNER, -500, -500)))))
+                .isZero();
         assertThat(measured(new Area(Ground.rectangle(Ground.from(CORNER, -500, -500), 9000, 9000))))
                 .isZero();
     }

@@ -12,10 +12,10 @@ import picocli.CommandLine.Parameters;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Gates;
-import plumbrow.advice.land.Zones;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Book;
 import plumbrow.app.command.said.MapWords;
+import plumbrow.app.json.CourseZones;
 import plumbrow.app.json.Json;
 import plumbrow.app.json.LandSummary;
 import plumbrow.documents.map.MapFile;
@@ -33,8 +33,6 @@ final class MapCommand implements Runnable {
     MapCommand(Screen screen) {
         this.screen = screen;
     }
-
-    private record CourseZones(String field, String course, List<Zones> passes) {}
 
     @Override
     public void run() {
@@ -71,19 +69,20 @@ final class MapCommand implements Runnable {
             @Option(names = "--json", description = "Answer as JSON.") boolean json,
             @Option(
                             names = "--geojson",
-                            description = "Answer as GeoJSON: outline, features, zones and what may be sprayed; names one course.")
+                            description =
+                                    "Answer as GeoJSON: outline, features, zones and what may be sprayed; names one course.")
                     boolean geojson) {
         Season season = from.season();
         Field field = FromBook.fields(season, List.of(name)).get(0);
         List<Course> courses = courses(season, field, course);
         if (geojson && courses.size() != 1) {
-            throw new BadInputException("Name one course for GeoJSON, with --course; the courses are "
-                    + names(season.courses(name)) + ".");
+            throw new BadInputException(
+                    "Name one course for GeoJSON, with --course; the courses are " + names(season.courses(name)) + ".");
         }
         Gates gates = Gates.of(season);
         List<CourseZones> found = new ArrayList<>();
         for (Course each : courses) {
-            found.add(new CourseZones(name, each.name(), gates.zones(field, each)));
+            found.add(CourseZones.of(season, gates, field, each));
         }
         if (geojson) {
             screen.say(MapText.of(
@@ -91,14 +90,15 @@ final class MapCommand implements Runnable {
         } else if (json) {
             screen.say(Json.of(found));
         } else {
-            found.forEach(each -> screen.say(MapWords.zones(each.field(), each.course(), each.passes())));
+            found.forEach(each -> screen.say(MapWords.zones(each)));
         }
         return Exit.GOOD;
     }
 
     @Command(
             name = "import",
-            description = "Takes outlines and features out of GeoJSON, KML or a zipped shapefile into the latest season.",
+            description =
+                    "Takes outlines and features out of GeoJSON, KML or a zipped shapefile into the latest season.",
             footer = {
                 "",
                 "A shape whose attribute kind is a stream, ditch, pond, well, sinkhole, tile inlet, dwelling, school, bee",

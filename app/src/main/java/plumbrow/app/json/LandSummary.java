@@ -44,8 +44,7 @@ public record LandSummary(
 
     public static LandSummary of(Season season, Field field) {
         Boundary outline = field.boundary();
-        boolean surveyed = season.ground().looked().stream()
-                .anyMatch(looked -> looked.field().equals(field.name()) && looked.kind() == null);
+        boolean surveyed = season.ground().lookedForAll(field.name());
         List<Around> around = season.ground().features(field.name()).stream()
                 .map(feature -> {
                     Nearness nearness = Nearness.of(outline, feature);
@@ -60,7 +59,15 @@ public record LandSummary(
                 .toList();
         if (outline == null) {
             return new LandSummary(
-                    field.name(), field.acres(), null, field.state(), field.county(), List.of(), List.of(), surveyed, around);
+                    field.name(),
+                    field.acres(),
+                    null,
+                    field.state(),
+                    field.county(),
+                    List.of(),
+                    List.of(),
+                    surveyed,
+                    around);
         }
         CountyFit fit = CountyFit.of(outline);
         return new LandSummary(

@@ -3,6 +3,7 @@ package plumbrow.app.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
@@ -12,7 +13,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.Select;
 import plumbrow.app.desk.shown.Shown;
 
 /** What happens on a page while it is used. */
@@ -146,5 +149,46 @@ class InPlaceTest {
             }
             assertThat(reached.size()).isGreaterThanOrEqualTo((int) reachable);
         }
+    }
+
+    /** A creek is drawn by three touches, the last taken back, a corner moved, and saved: the map has measured it. */
+    @ParameterizedTest
+    @ValueSource(ints = {1280, 390})
+    void a_creek_is_drawn_on_the_map_and_saved(int width) {
+        try (Chromium browser = Chromium.open(width, 1400)) {
+            browser.go(desk.address() + HOME + "/map");
+            WebElement chart = browser.find("#chart");
+            browser.find("#form-line").click();
+            int side = chart.getSize().getWidth();
+            Actions hand = new Actions(browser.driver());
+            hand.moveToElement(chart, -side / 3, -60).click().perform();
+            hand.moveToElement(chart, -side / 3, 60).click().perform();
+            hand.moveToElement(chart, side / 3, 90).click().perform();
+            assertThat(places(browser)).hasSize(3);
+            browser.find("#undo").click();
+            List<String> two = places(browser);
+            assertThat(two).hasSize(2);
+            hand.clickAndHold(browser.find("#drawn circle:last-child"))
+                    .moveByOffset(-8, 12)
+                    .release()
+                    .perform();
+            List<String> moved = places(browser);
+            assertThat(moved).hasSize(2);
+            assertThat(moved.get(0)).isEqualTo(two.get(0));
+            assertThat(moved.get(1)).isNotEqualTo(two.get(1));
+            new Select(browser.find("#kind")).selectByVisibleText("stream");
+            browser.find("#called").sendKeys("Mill Creek");
+            browser.picture("map-drawing");
+            browser.find("#shape > .buttons button").click();
+            browser.until(ExpectedConditions.textToBePresentInElementLocated(By.cssSelector(".wide"), "Mill Creek"));
+            assertThat(browser.text(".wide")).contains("The distance is measured on the map.");
+            assertThat(browser.inaccessible()).isEmpty();
+            browser.picture("map-drawn");
+        }
+    }
+
+    private static List<String> places(Chromium browser) {
+        String typed = browser.find("#places").getDomProperty("value");
+        return typed == null || typed.isBlank() ? List.of() : typed.lines().toList();
     }
 }

@@ -32,7 +32,9 @@ final class DbfTable {
             for (Column column : columns) {
                 cells.put(
                         column.name(),
-                        new String(content, at, column.length(), charset).replace("\0", "").strip());
+                        new String(content, at, column.length(), charset)
+                                .replace("\0", "")
+                                .strip());
                 at += column.length();
             }
             rows.add(cells);

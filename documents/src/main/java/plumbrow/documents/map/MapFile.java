@@ -14,7 +14,7 @@ import plumbrow.documents.workbook.ground.NoBoundary;
 /**
  * Shapes with their attributes out of a GeoJSON file, a KML file or a zipped shapefile, in WGS 84.
  *
- * @throws MapTrouble with a sentence, where the file is none of them or broken
+ * <p>Where the file is none of them or broken, a {@link MapTrouble} says so in a sentence.
  */
 public final class MapFile {
     /** The largest file that is read [bytes]. */

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.Feature.Area;
 import plumbrow.advice.field.Feature.Shape;
@@ -82,9 +81,8 @@ public final class MapImport {
         }
         order.getOrDefault(false, List.of()).forEach(i -> task.outline(i + 1, shapes.get(i)));
         order.getOrDefault(true, List.of()).forEach(i -> task.feature(i + 1, shapes.get(i)));
-        List<Row> rows = task.rows.stream()
-                .sorted(Comparator.comparingInt(Row::number))
-                .toList();
+        List<Row> rows =
+                task.rows.stream().sorted(Comparator.comparingInt(Row::number)).toList();
         Result result = new Result(season, rows);
         return result.wrong() ? result : new Result(task.changed(), rows);
     }
@@ -126,7 +124,12 @@ public final class MapImport {
             List<Shape> shapes = FeatureShape.all(shape.geometry());
             for (int i = 0; i < shapes.size(); i++) {
                 String each = shapes.size() == 1 ? name : name + " " + (i + 1);
-                place(number, kind, each, shapes.get(i), attribute(shape, OWNERS).orElse(""));
+                place(
+                        number,
+                        kind,
+                        each,
+                        shapes.get(i),
+                        attribute(shape, OWNERS).orElse(""));
             }
         } catch (NoBoundary broken) {
             wrong(number, name, "expected " + broken.expected());
@@ -153,7 +156,9 @@ public final class MapImport {
                     name,
                     field.name(),
                     kind.word()
-                            + (feet == null ? ", distance unknown: the field has no outline" : ", " + feet + " ft away"),
+                            + (feet == null
+                                    ? ", distance unknown: the field has no outline"
+                                    : ", " + feet + " ft away"),
                     false));
         }
     }

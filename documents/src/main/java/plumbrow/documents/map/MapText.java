@@ -103,7 +103,9 @@ public final class MapText {
         return new Boundary(outline.polygons().stream()
                 .map(polygon -> new Boundary.Polygon(
                         turned(polygon.shell(), true),
-                        polygon.holes().stream().map(hole -> turned(hole, false)).toList()))
+                        polygon.holes().stream()
+                                .map(hole -> turned(hole, false))
+                                .toList()))
                 .toList());
     }
 

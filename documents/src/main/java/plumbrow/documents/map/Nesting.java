@@ -38,8 +38,10 @@ final class Nesting {
         for (int i = 1; i < ring.size(); i++) {
             Point from = ring.get(i - 1);
             Point to = ring.get(i);
-            sum += (from.longitude() - ring.get(0).longitude()) * (to.latitude() - ring.get(0).latitude())
-                    - (to.longitude() - ring.get(0).longitude()) * (from.latitude() - ring.get(0).latitude());
+            sum += (from.longitude() - ring.get(0).longitude())
+                            * (to.latitude() - ring.get(0).latitude())
+                    - (to.longitude() - ring.get(0).longitude())
+                            * (from.latitude() - ring.get(0).latitude());
         }
         return sum;
     }

@@ -112,7 +112,9 @@ public final class Placing {
     }
 
     private static boolean same(Feature known, String field, FeatureKind kind, String name) {
-        return known.field().equals(field) && known.kind() == kind && known.name().equals(name);
+        return known.field().equals(field)
+                && known.kind() == kind
+                && known.name().equals(name);
     }
 
     static Season with(Season season, List<Field> fields, List<Feature> features) {

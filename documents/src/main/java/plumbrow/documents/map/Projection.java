@@ -62,7 +62,8 @@ interface Projection {
     }
 
     private static double parameter(String wkt, String name) {
-        Matcher found = Pattern.compile("PARAMETER\\[\"" + name + "\",([-+0-9.E]+)\\]").matcher(wkt);
+        Matcher found =
+                Pattern.compile("PARAMETER\\[\"" + name + "\",([-+0-9.E]+)\\]").matcher(wkt);
         if (!found.find()) {
             throw new MapTrouble("its .prj lacks " + name.toLowerCase(Locale.ROOT));
         }
@@ -92,9 +93,10 @@ interface Projection {
 
     private static MapTrouble refused(String wkt) {
         Matcher named = TEXT.matcher(wkt.strip());
-        return new MapTrouble("its projection is "
-                + (named.find() ? "'" + shortened(named.group(2)) + "'" : "not told by the .prj")
-                + "; expected WGS 84 or NAD 83 in degrees, UTM or Web Mercator. Save it in WGS 84 from the program it came from");
+        return new MapTrouble(
+                "its projection is "
+                        + (named.find() ? "'" + shortened(named.group(2)) + "'" : "not told by the .prj")
+                        + "; expected WGS 84 or NAD 83 in degrees, UTM or Web Mercator. Save it in WGS 84 from the program it came from");
     }
 
     private static String shortened(String name) {

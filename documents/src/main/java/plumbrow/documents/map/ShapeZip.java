@@ -31,12 +31,12 @@ final class ShapeZip {
         Map<String, byte[]> parts = parts(name, zip);
         for (String part : PARTS) {
             if (!parts.containsKey(part)) {
-                throw new MapTrouble(name + " lacks its ." + part + " file; expected .shp, .shx, .dbf and .prj together.");
+                throw new MapTrouble(
+                        name + " lacks its ." + part + " file; expected .shp, .shx, .dbf and .prj together.");
             }
         }
         try {
-            Projection projection =
-                    Projection.of(new String(part(parts, "prj"), StandardCharsets.ISO_8859_1));
+            Projection projection = Projection.of(new String(part(parts, "prj"), StandardCharsets.ISO_8859_1));
             List<String> shapes = new ShpShapes(part(parts, "shp"), part(parts, "shx"), projection).geometries();
             List<Map<String, String>> rows = new DbfTable(part(parts, "dbf"), charset(parts)).rows();
             if (rows.size() != shapes.size()) {

@@ -34,7 +34,10 @@ final class ShpShapes {
         for (int i = 0; i < count; i++) {
             int at = Math.multiplyExact(index.getInt(HEADER + i * 8), 2);
             int length = Math.multiplyExact(index.getInt(HEADER + i * 8 + 4), 2);
-            if (at < HEADER || length < 4 || (long) at + 8 + length > shp.length || shapes.getInt(at + 4) * 2L != length) {
+            if (at < HEADER
+                    || length < 4
+                    || (long) at + 8 + length > shp.length
+                    || shapes.getInt(at + 4) * 2L != length) {
                 throw new MapTrouble("its index (.shx) points to no shape at number " + (i + 1));
             }
             ByteBuffer record = shapes.slice(at + 8, length).order(ByteOrder.LITTLE_ENDIAN);
@@ -118,7 +121,8 @@ final class ShpShapes {
 
     private static String lines(List<List<Point>> lines) {
         return lines.size() == 1
-                ? object("LineString", lines.get(0).stream().map(ShpShapes::text).toList())
+                ? object(
+                        "LineString", lines.get(0).stream().map(ShpShapes::text).toList())
                 : object("MultiLineString", lines.stream().map(ShpShapes::ring).toList());
     }
 

@@ -57,6 +57,9 @@ public final class WorkbookPage {
             10 % of what the outline holds. Outlines are also read from `boundaries.kml`, where each placemark with an area
             bears the name of its field; pins and paths in it are left alone.
 
+            The county written down must be one of its state, and the outline must lie in it or less than a mile from it by the
+            census map (docs/land.md). Where the outline crosses a county line, both counties judge the field.
+
             ## Around the fields
 
             A creek, a well, a house or a bee yard is one row of the sheet `surroundings`, with its distance from the field's

@@ -15,13 +15,13 @@ import java.util.zip.ZipOutputStream;
 
 /** Writes small shapefiles after the ESRI description of 1998, by other code than reads them. */
 final class MadeShapefile {
-    static final String WGS84 = "GEOGCS[\"GCS_WGS_1984\",DATUM[\"D_WGS_1984\",SPHEROID[\"WGS_1984\",6378137.0,298.257223563]],"
-            + "PRIMEM[\"Greenwich\",0.0],UNIT[\"Degree\",0.0174532925199433]]";
-    static final String UTM_38N =
-            "PROJCS[\"WGS_1984_UTM_Zone_38N\"," + WGS84 + ",PROJECTION[\"Transverse_Mercator\"],"
-                    + "PARAMETER[\"False_Easting\",500000.0],PARAMETER[\"False_Northing\",0.0],"
-                    + "PARAMETER[\"Central_Meridian\",45.0],PARAMETER[\"Scale_Factor\",0.9996],"
-                    + "PARAMETER[\"Latitude_Of_Origin\",0.0],UNIT[\"Meter\",1.0]]";
+    static final String WGS84 =
+            "GEOGCS[\"GCS_WGS_1984\",DATUM[\"D_WGS_1984\",SPHEROID[\"WGS_1984\",6378137.0,298.257223563]],"
+                    + "PRIMEM[\"Greenwich\",0.0],UNIT[\"Degree\",0.0174532925199433]]";
+    static final String UTM_38N = "PROJCS[\"WGS_1984_UTM_Zone_38N\"," + WGS84 + ",PROJECTION[\"Transverse_Mercator\"],"
+            + "PARAMETER[\"False_Easting\",500000.0],PARAMETER[\"False_Northing\",0.0],"
+            + "PARAMETER[\"Central_Meridian\",45.0],PARAMETER[\"Scale_Factor\",0.9996],"
+            + "PARAMETER[\"Latitude_Of_Origin\",0.0],UNIT[\"Meter\",1.0]]";
 
     private final List<byte[]> records = new ArrayList<>();
     private final List<String> names = new ArrayList<>();
@@ -75,9 +75,11 @@ final class MadeShapefile {
         int at = 100;
         for (int i = 0; i < records.size(); i++) {
             int length = records.get(i).length;
-            shp.writeBytes(ByteBuffer.allocate(8).putInt(i + 1).putInt(length / 2).array());
+            shp.writeBytes(
+                    ByteBuffer.allocate(8).putInt(i + 1).putInt(length / 2).array());
             shp.writeBytes(records.get(i));
-            shx.writeBytes(ByteBuffer.allocate(8).putInt(at / 2).putInt(length / 2).array());
+            shx.writeBytes(
+                    ByteBuffer.allocate(8).putInt(at / 2).putInt(length / 2).array());
             at += 8 + length;
         }
         files.put("fields.shp", headed(shp.toByteArray()));
@@ -98,19 +100,25 @@ final class MadeShapefile {
     private byte[] dbf() {
         int start = 32 + 2 * 32 + 1;
         ByteBuffer table = little(start + names.size() * 61);
-        table.put(0, (byte) 3).putInt(4, names.size()).putShort(8, (short) start).putShort(10, (short) 61);
+        table.put(0, (byte) 3)
+                .putInt(4, names.size())
+                .putShort(8, (short) start)
+                .putShort(10, (short) 61);
         column(table, 32, "NAME", 40);
         column(table, 64, "KIND", 20);
         table.put(96, (byte) 0x0D);
         for (int i = 0; i < names.size(); i++) {
-            byte[] row = String.format(" %-40s%-20s", names.get(i), kinds.get(i)).getBytes(StandardCharsets.ISO_8859_1);
+            byte[] row =
+                    String.format(" %-40s%-20s", names.get(i), kinds.get(i)).getBytes(StandardCharsets.ISO_8859_1);
             table.put(start + 61 * i, row);
         }
         return table.array();
     }
 
     private static void column(ByteBuffer table, int at, String name, int width) {
-        table.put(at, name.getBytes(StandardCharsets.US_ASCII)).put(at + 11, (byte) 'C').put(at + 16, (byte) width);
+        table.put(at, name.getBytes(StandardCharsets.US_ASCII))
+                .put(at + 11, (byte) 'C')
+                .put(at + 16, (byte) width);
     }
 
     static byte[] zip(Map<String, byte[]> files) {

@@ -56,7 +56,8 @@ class MapImportTest {
         MapImport.Result result = read("home.geojson", HOME, season(113.6, "IA", "Polk"));
         assertThat(result.wrong()).isTrue();
         assertThat(result.season()).isEqualTo(season(113.6, "IA", "Polk"));
-        assertThat(result.rows()).anySatisfy(row -> assertThat(row.says()).contains("Polk, IA; expected Story County, IA"));
+        assertThat(result.rows())
+                .anySatisfy(row -> assertThat(row.says()).contains("Polk, IA; expected Story County, IA"));
     }
 
     @Test
@@ -79,7 +80,10 @@ class MapImportTest {
                 </ExtendedData><LineString><coordinates>-93.48,42.041 -93.471,42.042</coordinates></LineString></Placemark>
                 </Document></kml>""";
         MapImport.Result result = read("home.kml", kml, season(113.6, "IA", "Story"));
-        assertThat(result.rows()).extracting(MapImport.Row::field).containsOnly("Home").hasSize(3);
+        assertThat(result.rows())
+                .extracting(MapImport.Row::field)
+                .containsOnly("Home")
+                .hasSize(3);
         assertThat(result.season().ground().features())
                 .extracting(Feature::kind)
                 .containsExactly(FeatureKind.DWELLING, FeatureKind.STREAM);
@@ -93,8 +97,10 @@ class MapImportTest {
         String text = MapText.of(home, season.ground().features(), List.of());
         Season again = read("again.json", text, season(113.6, "IA", "Story")).season();
         assertThat(again.fields()).isEqualTo(season.fields());
-        assertThat(again.ground().features()).extracting(Feature::shape).isEqualTo(
-                season.ground().features().stream().map(Feature::shape).toList());
+        assertThat(again.ground().features())
+                .extracting(Feature::shape)
+                .isEqualTo(
+                        season.ground().features().stream().map(Feature::shape).toList());
     }
 
     @Test
@@ -112,7 +118,8 @@ class MapImportTest {
     void whatCantBeReadGetsASentence() {
         assertThatThrownBy(() -> MapFile.read("farm.gpx", new byte[0])).hasMessageContaining("expected GeoJSON");
         assertThatThrownBy(() -> MapFile.read("farm.json", "{".getBytes(UTF_8))).hasMessageContaining("GeoJSON");
-        assertThatThrownBy(() -> MapFile.read("farm.kml", "<kml".getBytes(UTF_8))).hasMessageContaining("KML");
+        assertThatThrownBy(() -> MapFile.read("farm.kml", "<kml".getBytes(UTF_8)))
+                .hasMessageContaining("KML");
     }
 
     private static MapImport.Result read(String name, String text, Season season) {

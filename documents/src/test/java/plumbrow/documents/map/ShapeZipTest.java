@@ -39,7 +39,8 @@ class ShapeZipTest {
                 .zip();
         List<Feature> read = MapFile.read("farm.zip", zip);
         assertThat(read).hasSize(3);
-        assertThat(read.get(0).properties()).containsExactlyInAnyOrderEntriesOf(Map.of("NAME", "windmill", "KIND", "well"));
+        assertThat(read.get(0).properties())
+                .containsExactlyInAnyOrderEntriesOf(Map.of("NAME", "windmill", "KIND", "well"));
         assertThat(FeatureShape.read(read.get(0).geometry())).isEqualTo(new Spot(new Point(-93.6, 42)));
         assertThat(FeatureShape.read(read.get(1).geometry()))
                 .isEqualTo(new Line(List.of(new Point(-93.6, 42), new Point(-93.59, 42.01))));
@@ -61,7 +62,8 @@ class ShapeZipTest {
     void aUtmGrid() throws NoBoundary {
         MadeShapefile made = new MadeShapefile().point("there", "well", 444140.54, 3684706.36);
         made.projection = MadeShapefile.UTM_38N;
-        Spot spot = (Spot) FeatureShape.read(MapFile.read("utm.zip", made.zip()).get(0).geometry());
+        Spot spot = (Spot)
+                FeatureShape.read(MapFile.read("utm.zip", made.zip()).get(0).geometry());
         assertThat(spot.at().latitude()).isCloseTo(33.3, within(1e-7));
         assertThat(spot.at().longitude()).isCloseTo(44.4, within(1e-7));
     }
@@ -72,7 +74,8 @@ class ShapeZipTest {
         MadeShapefile made = new MadeShapefile().point("there", "well", -Math.PI * 6378137 / 2, 6378137);
         made.projection = "PROJCS[\"WGS_1984_Web_Mercator_Auxiliary_Sphere\"," + MadeShapefile.WGS84
                 + ",PROJECTION[\"Mercator_Auxiliary_Sphere\"],UNIT[\"Meter\",1.0]]";
-        Spot spot = (Spot) FeatureShape.read(MapFile.read("web.zip", made.zip()).get(0).geometry());
+        Spot spot = (Spot)
+                FeatureShape.read(MapFile.read("web.zip", made.zip()).get(0).geometry());
         assertThat(spot.at().longitude()).isCloseTo(-90, within(1e-9));
         assertThat(spot.at().latitude()).isCloseTo(Math.toDegrees(Math.atan(Math.sinh(1))), within(1e-9));
     }
@@ -95,14 +98,16 @@ class ShapeZipTest {
     @ParameterizedTest
     @ValueSource(strings = {"shp", "shx", "dbf", "prj"})
     void aMissingPartIsNamed(String part) {
-        Map<String, byte[]> files = new MadeShapefile().point("there", "well", 1, 2).files();
+        Map<String, byte[]> files =
+                new MadeShapefile().point("there", "well", 1, 2).files();
         files.remove("fields." + part);
         refused(MadeShapefile.zip(files), "lacks its ." + part);
     }
 
     @Test
     void twoShapefilesAreRefused() {
-        Map<String, byte[]> files = new MadeShapefile().point("there", "well", 1, 2).files();
+        Map<String, byte[]> files =
+                new MadeShapefile().point("there", "well", 1, 2).files();
         files.put("other.shp", new byte[100]);
         refused(MadeShapefile.zip(files), "expected one in each zip");
     }
@@ -145,7 +150,7 @@ class ShapeZipTest {
         for (int i = 0; i < 2000; i++) {
             Map<String, byte[]> files = new LinkedHashMap<>(sound);
             String name = names.get(random.nextInt(names.size()));
-            byte[] bytes = files.get(name).clone();
+            byte[] bytes = files.getOrDefault(name, new byte[0]).clone();
             for (int hits = random.nextInt(4); hits >= 0; hits--) {
                 int at = random.nextInt(bytes.length);
                 if (random.nextInt(3) == 0 && at + 4 <= bytes.length) {

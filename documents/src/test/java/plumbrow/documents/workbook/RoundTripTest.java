@@ -15,8 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.season.Season;
 import plumbrow.advice.land.Acres;
+import plumbrow.advice.season.Season;
 
 /** What is written is read again as it was, to the last digit. */
 class RoundTripTest {

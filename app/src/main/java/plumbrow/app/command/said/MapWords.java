@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.land.Zone;
 import plumbrow.advice.land.Zones;
+import plumbrow.app.json.CourseZones;
 import plumbrow.app.json.LandSummary;
 import plumbrow.documents.map.MapImport;
 import plumbrow.science.figure.Numbers;
@@ -13,6 +14,7 @@ import plumbrow.science.figure.Numbers;
 /** The map said in text. */
 public final class MapWords {
     private static final String UNKNOWN = "unknown";
+    private static final int MOST_LINES = 20;
 
     private MapWords() {}
 
@@ -48,19 +50,23 @@ public final class MapWords {
     }
 
     /** What setbacks leave of a field, product by product. */
-    public static String zones(String field, String course, List<Zones> passes) {
-        Paper paper = new Paper().heading(field + ", " + course);
-        if (passes.isEmpty()) {
+    public static String zones(CourseZones course) {
+        Paper paper = new Paper().heading(course.field() + ", " + course.course());
+        if (!course.surveyed()) {
+            paper.prose("  unknown: ", "what else lies around it; look over the field and note it.");
+        }
+        if (course.passes().isEmpty()) {
             paper.prose("  ", "No product goes on it out of doors.");
         }
-        for (Zones zones : passes) {
+        for (Zones zones : course.passes()) {
             Double left = zones.sprayableAcres();
             paper.prose(
                     "  ",
                     "Pass " + zones.pass() + ", " + zones.product() + ": "
                             + (left == null
                                     ? "what may be sprayed is unknown: draw the field and what lies around it on the map"
-                                    : acres(left) + " of " + acres(zones.acres()) + " ac may be sprayed, whatever the wind")
+                                    : (course.surveyed() && zones.notRead().isEmpty() ? "" : "at most ") + acres(left) + " of " + acres(zones.acres())
+                                            + " ac may be sprayed, whatever the wind")
                             + ".");
             TextTable table = TextTable.empty()
                     .words("Setback from")
@@ -74,7 +80,8 @@ public final class MapWords {
             }
             zones.notRead()
                     .forEach(kind -> paper.prose(
-                            "  unknown: ", "how far the label of " + zones.product() + " keeps from the " + kind + "."));
+                            "  unknown: ",
+                            "how far the label of " + zones.product() + " keeps from the " + kind + "."));
         }
         return paper.gap()
                 .prose("The current label is the law. Local code and licensed practice decide.")
@@ -94,8 +101,11 @@ public final class MapWords {
     /** What was taken out of a map file. */
     public static String taken(Path file, MapImport.Result result) {
         Paper paper = new Paper().heading(file.getFileName() + ": " + result.taken() + " taken in");
-        TextTable table =
-                TextTable.empty().numbers("No.", "").words("Name").words("Field").words("What became of it");
+        TextTable table = TextTable.empty()
+                .numbers("No.", "")
+                .words("Name")
+                .words("Field")
+                .words("What became of it");
         result.rows().forEach(row -> row(table, row));
         table.lines().forEach(paper::line);
         return paper.text();
@@ -108,13 +118,13 @@ public final class MapWords {
 
     /** Why nothing was taken out of a map file, a line for each shape that stands in the way. */
     public static String refused(Path file, MapImport.Result result) {
-        String lines = result.rows().stream()
+        return result.rows().stream()
                 .filter(row -> row.wrong() || !result.wrong())
-                .limit(20)
-                .map(row -> "\n" + file.getFileName() + ", shape " + row.number()
-                        + (row.name().isEmpty() ? "" : " (" + row.name() + ")") + ": " + row.says() + ".")
-                .collect(Collectors.joining());
-        return "Nothing of " + file + " was taken in; the book is as it was." + lines;
+                .limit(MOST_LINES)
+                .map(row -> file.getFileName() + ", shape " + row.number()
+                        + (row.name().isEmpty() ? "" : " (" + row.name() + ")") + ": " + row.says()
+                        + ". Nothing was taken in.")
+                .collect(Collectors.joining("\n"));
     }
 
     private static String acres(double acres) {

@@ -25,6 +25,7 @@ public record TileAddress(Optional<String> address) {
 
     /** The one host that pictures may come from. */
     public Optional<String> host() {
-        return address.map(named -> "https://" + URI.create(named.replaceAll("[{}]", "")).getAuthority());
+        return address.map(
+                named -> "https://" + URI.create(named.replaceAll("[{}]", "")).getAuthority());
     }
 }

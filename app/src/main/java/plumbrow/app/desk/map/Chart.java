@@ -20,11 +20,12 @@ import plumbrow.advice.field.Feature.Spot;
  * @param acrossDegree units of the drawing to a degree of longitude
  * @param downDegree units of the drawing to a degree of latitude
  */
-public record Chart(
-        double west, double north, double acrossDegree, double downDegree, double width, double height) {
+public record Chart(double west, double north, double acrossDegree, double downDegree, double width, double height) {
     private static final double LONGER_SIDE = 720;
     private static final double AIR = 0.18;
     private static final double LEAST_DEGREES = 0.001;
+    /** Of the height, so that a long field does not fill the page from top to bottom. */
+    private static final double LEAST_WIDTH = 0.9;
     /** Metres to a degree of latitude at 45°, WGS 84; right to 0.5 % over the lower states. */
     private static final double M_PER_DEGREE = 111_132;
 
@@ -38,7 +39,7 @@ public record Chart(
         double north = shown.stream().mapToDouble(Point::latitude).max().orElseThrow();
         double narrowing = Math.cos(Math.toRadians((south + north) / 2));
         double tall = Math.max(north - south, LEAST_DEGREES);
-        double wide = Math.max((east - west) * narrowing, LEAST_DEGREES);
+        double wide = Math.max(Math.max((east - west) * narrowing, LEAST_DEGREES), LEAST_WIDTH * tall);
         double air = AIR * Math.max(tall, wide);
         double scale = LONGER_SIDE / (Math.max(tall, wide) + 2 * air);
         return new Chart(

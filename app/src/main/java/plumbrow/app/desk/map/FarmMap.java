@@ -14,7 +14,11 @@ import plumbrow.app.json.LandSummary;
  *
  * @param chart null where none of them has an outline
  */
-public record FarmMap(Farm farm, List<Field> fields, List<LandSummary> land, @Nullable Chart chart) {
+public record FarmMap(
+        Farm farm,
+        List<Field> fields,
+        List<LandSummary> land,
+        @Nullable Chart chart) {
     static FarmMap of(Season season, Farm farm) {
         List<Field> fields = season.fields().stream()
                 .filter(field -> field.farm().equals(farm.name()))

@@ -21,6 +21,7 @@ import plumbrow.app.desk.Asked;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.app.desk.door.NotHereException;
+import plumbrow.app.json.CourseZones;
 import plumbrow.app.json.Json;
 import plumbrow.app.json.LandSummary;
 import plumbrow.documents.map.MapText;
@@ -37,8 +38,6 @@ public class MapApi {
     }
 
     private record Fault(String error) {}
-
-    private record CourseZones(String field, String course, List<Zones> passes) {}
 
     @GetMapping("/api/map")
     ResponseEntity<byte[]> all() {
@@ -67,19 +66,17 @@ public class MapApi {
                 HttpStatus.OK,
                 MediaType.APPLICATION_JSON,
                 Json.of(season.courses(name).stream()
-                        .map(course -> new CourseZones(name, course.name(), gates.zones(field, course)))
+                        .map(course -> CourseZones.of(season, gates, field, course))
                         .toList()));
     }
 
     /** Outline and features, and the zones of a course where one is named. */
     @GetMapping("/api/fields/{name}/map.geojson")
-    ResponseEntity<byte[]> shapes(
-            @PathVariable String name, @RequestParam(required = false) @Nullable String course) {
+    ResponseEntity<byte[]> shapes(@PathVariable String name, @RequestParam(required = false) @Nullable String course) {
         Season season = Asked.season(book);
         Field field = Asked.field(season, name);
         List<Zones> zones = course == null ? List.of() : Gates.of(season).zones(field, course(season, field, course));
-        return answer(
-                HttpStatus.OK, GEO_JSON, MapText.of(field, season.ground().features(name), zones));
+        return answer(HttpStatus.OK, GEO_JSON, MapText.of(field, season.ground().features(name), zones));
     }
 
     private static Course course(Season season, Field field, String name) {

@@ -47,8 +47,7 @@ public record MapSheet(
         Course course = courses.stream()
                 .filter(one -> one.name().equals(asked))
                 .findFirst()
-                .or(() -> courses.stream()
-                        .max(Comparator.comparingDouble(one -> most(gates.zones(field, one)))))
+                .or(() -> courses.stream().max(Comparator.comparingDouble(one -> most(gates.zones(field, one)))))
                 .orElse(null);
         Boundary outline = field.boundary();
         return new MapSheet(
@@ -96,16 +95,19 @@ public record MapSheet(
         if (inside == null) {
             return "No outline of " + field.name() + " is on file; its acres, zones and county can't be measured";
         }
-        Optional<Zones> worst = zones.stream()
-                .filter(one -> one.lostAcres() != null)
-                .max(Comparator.comparingDouble(MapSheet::lost));
+        Optional<Zones> worst =
+                zones.stream().filter(one -> one.lostAcres() != null).max(Comparator.comparingDouble(MapSheet::lost));
         String acres = Numbers.fixed(inside, 1) + " ac inside the outline";
         Course drawn = course;
-        if (zones.stream().anyMatch(one -> one.sprayableAcres() == null)) {
+        if (!land.surveyed() && features.isEmpty()) {
+            return acres + "; nobody has noted what lies around, so what setbacks take is unknown";
+        }
+        if (zones.stream().anyMatch(one -> one.sprayableAcres() == null || !one.notRead().isEmpty())) {
             return acres + "; what setbacks leave of it is not all known";
         }
         return worst.isEmpty() || drawn == null || lost(worst.get()) < 0.005
-                ? acres + "; no setback takes any of it" + (drawn == null ? "" : " with " + drawn.name())
+                ? acres + "; " + (land.surveyed() ? "no setback" : "no setback from what is noted") + " takes any of it"
+                        + (drawn == null ? "" : " with " + drawn.name())
                 : acres + "; " + drawn.name() + " leaves " + Numbers.fixed(inside - lost(worst.get()), 1)
                         + " of them to spray";
     }
@@ -126,7 +128,8 @@ public record MapSheet(
     public Point labelled(Shape shape) {
         Chart on = chart;
         List<Point> points = Chart.points(shape).toList();
-        List<Point> shown = on == null ? points : points.stream().filter(on::shows).toList();
+        List<Point> shown =
+                on == null ? points : points.stream().filter(on::shows).toList();
         return shown.isEmpty() ? points.get(0) : shown.get(shown.size() / 2);
     }
 }

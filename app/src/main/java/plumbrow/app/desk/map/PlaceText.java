@@ -30,17 +30,18 @@ final class PlaceText {
     static Shape shape(Form form, String text) {
         List<Point> places = places(text);
         int least = form == Form.POINT ? 1 : form == Form.LINE ? 2 : 3;
-        if (places.size() < least || form == Form.POINT && places.size() > 1) {
+        if (places.size() < least || (form == Form.POINT && places.size() > 1)) {
             throw new MapTrouble("There are " + places.size() + " places; expected "
-                    + (form == Form.POINT ? "one for a point" : "at least " + least + (form == Form.LINE ? " for a line" : " for an area"))
+                    + (form == Form.POINT
+                            ? "one for a point"
+                            : "at least " + least + (form == Form.LINE ? " for a line" : " for an area"))
                     + ".");
         }
-        Shape shape =
-                switch (form) {
-                    case POINT -> new Spot(places.get(0));
-                    case LINE -> new Line(places);
-                    case AREA -> new Area(new Boundary(List.of(new Boundary.Polygon(closed(places), List.of()))));
-                };
+        Shape shape = switch (form) {
+            case POINT -> new Spot(places.get(0));
+            case LINE -> new Line(places);
+            case AREA -> new Area(new Boundary(List.of(new Boundary.Polygon(closed(places), List.of()))));
+        };
         try {
             return FeatureShape.read(FeatureShape.write(shape));
         } catch (NoBoundary wrong) {

@@ -39,7 +39,7 @@ public record Tiles(TileAddress source) {
                         chart.y(opposite) - chart.y(corner)));
             }
         }
-        return tiles;
+        return List.copyOf(tiles);
     }
 
     private static double column(double longitude, double count) {

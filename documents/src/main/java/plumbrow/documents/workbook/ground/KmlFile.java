@@ -69,9 +69,8 @@ public final class KmlFile {
         for (Node each : nodes(parsed(text).getElementsByTagNameNS("*", "Placemark"))) {
             Map<String, String> properties = properties((Element) each);
             String name = properties.getOrDefault("name", "");
-            for (Node shape : SHAPES.stream()
-                    .flatMap(kind -> children(each, kind))
-                    .toList()) {
+            for (Node shape :
+                    SHAPES.stream().flatMap(kind -> children(each, kind)).toList()) {
                 boolean area = !NO_AREAS.contains(shape.getLocalName());
                 read.add(new GeoJsonFile.Feature(properties, area ? geometry(name, shape) : simple(name, shape)));
             }

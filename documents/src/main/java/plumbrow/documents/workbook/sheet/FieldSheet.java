@@ -4,6 +4,7 @@ import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
+import plumbrow.advice.land.Acres;
 import plumbrow.advice.season.Season;
 import plumbrow.documents.workbook.form.BoundaryKind;
 import plumbrow.documents.workbook.form.Column;
@@ -13,7 +14,6 @@ import plumbrow.documents.workbook.form.Row;
 import plumbrow.documents.workbook.form.Sheet;
 import plumbrow.documents.workbook.form.TextKind;
 import plumbrow.documents.workbook.form.WordKind;
-import plumbrow.advice.land.Acres;
 
 /** The fields of the season: where they lie, how large they are, what they carry. */
 public final class FieldSheet {

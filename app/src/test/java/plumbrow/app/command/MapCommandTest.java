@@ -1,0 +1,78 @@
+package plumbrow.app.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static plumbrow.app.command.Typed.plumbrow;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import plumbrow.app.SmallSeason;
+import tools.jackson.databind.JsonNode;
+
+@SuppressWarnings("NullAway.Init")
+class MapCommandTest {
+    /** A creek 100 m west of nothing in particular: it names its field. */
+    private static final String CREEK = """
+            {"type":"FeatureCollection","features":[{"type":"Feature",
+            "properties":{"kind":"stream","name":"Mill Creek","field":"North 80"},
+            "geometry":{"type":"LineString","coordinates":[[-43.6,42.0],[-43.6,42.1]]}}]}""";
+
+    @TempDir
+    Path folder;
+
+    private Path book;
+
+    @BeforeEach
+    void make() {
+        book = SmallBook.of(folder.resolve("farm.book"), SmallSeason.of(2027));
+    }
+
+    @Test
+    void fieldsAreSaidWithTheirAcres() {
+        assertThat(plumbrow("map", "field", "--book", book).good().out()).contains("North 80", "ac written down");
+        JsonNode json =
+                plumbrow("map", "field", "--book", book, "--json").good().json();
+        assertThat(json.get(0).propertyNames())
+                .containsExactly(
+                        "field",
+                        "acres_written",
+                        "acres_inside",
+                        "state",
+                        "county",
+                        "counties",
+                        "remarks",
+                        "surveyed",
+                        "around");
+    }
+
+    @Test
+    void aFeatureComesInAndGoesOutAgain() throws IOException {
+        Path file = Files.writeString(folder.resolve("creek.geojson"), CREEK);
+        assertThat(plumbrow("map", "import", file, "--book", book).good().out()).contains("Mill Creek", "North 80");
+        assertThat(plumbrow("map", "field", "--book", book).good().out()).contains("Mill Creek");
+        JsonNode zones = plumbrow(
+                        "map", "zones", "--book", book, "--field", "North 80", "--course", "half rate", "--geojson")
+                .good()
+                .json();
+        assertThat(zones.get("type").asString()).isEqualTo("FeatureCollection");
+        assertThat(plumbrow("map", "zones", "--book", book, "--field", "North 80")
+                        .good()
+                        .out())
+                .contains("The current label is the law.");
+    }
+
+    @Test
+    void whatFitsNothingLeavesTheBookAsItWas() throws IOException {
+        Path file = Files.writeString(folder.resolve("creek.geojson"), CREEK.replace("North 80", "South 80"));
+        plumbrow("map", "import", file, "--book", book).refused("there is no field called South 80");
+        assertThat(plumbrow("map", "field", "--book", book).good().out()).doesNotContain("Mill Creek");
+        plumbrow("map", "import", folder.resolve("none.kml"), "--book", book).refused("can't be read");
+        plumbrow("map", "zones", "--book", book, "--field", "North 80", "--course", "none")
+                .refused("There is no course 'none' there");
+        plumbrow("map", "zones", "--book", book, "--field", "North 80", "--geojson")
+                .refused("Name one course");
+    }
+}
