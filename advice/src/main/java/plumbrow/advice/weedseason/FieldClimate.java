@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.weeds.MonthClimate;
@@ -71,7 +73,7 @@ record FieldClimate(Days days, Days lows, Days highs, List<MonthClimate> months,
                 "normals of " + place + ": " + months.get(0).source()));
     }
 
-    private static Days ofMonths(java.util.stream.DoubleStream fahrenheit, Surface surface) {
+    private static Days ofMonths(DoubleStream fahrenheit, Surface surface) {
         return Days.ofMonths(fahrenheit.map(FieldClimate::celsius).toArray(), 1, LAST_DAY, surface);
     }
 
@@ -109,11 +111,9 @@ record FieldClimate(Days days, Days lows, Days highs, List<MonthClimate> months,
         double[] air = new double[lows.length];
         Arrays.setAll(air, i -> (lows[i] + highs[i]) / 2);
         double[] soil = new double[air.length];
-        Arrays.setAll(
-                soil,
-                i -> Arrays.stream(air, Math.max(0, i + 1 - SOIL_LAG_DAYS), i + 1)
-                        .average()
-                        .orElseThrow());
+        Arrays.setAll(soil, i -> Arrays.stream(air, Math.max(0, i + 1 - SOIL_LAG_DAYS), i + 1)
+                .average()
+                .orElseThrow());
         double[] rain =
                 run.stream().mapToDouble(day -> day.rainIn() * MM_PER_INCH).toArray();
         return Optional.of(new FieldClimate(
@@ -124,7 +124,7 @@ record FieldClimate(Days days, Days lows, Days highs, List<MonthClimate> months,
                 "measured days of " + place + ": " + run.get(0).source()));
     }
 
-    private static double[] celsius(List<WeatherDay> days, java.util.function.ToDoubleFunction<WeatherDay> fahrenheit) {
+    private static double[] celsius(List<WeatherDay> days, ToDoubleFunction<WeatherDay> fahrenheit) {
         return days.stream().mapToDouble(fahrenheit).map(FieldClimate::celsius).toArray();
     }
 
