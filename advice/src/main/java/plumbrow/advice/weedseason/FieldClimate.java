@@ -111,9 +111,11 @@ record FieldClimate(Days days, Days lows, Days highs, List<MonthClimate> months,
         double[] air = new double[lows.length];
         Arrays.setAll(air, i -> (lows[i] + highs[i]) / 2);
         double[] soil = new double[air.length];
-        Arrays.setAll(soil, i -> Arrays.stream(air, Math.max(0, i + 1 - SOIL_LAG_DAYS), i + 1)
-                .average()
-                .orElseThrow());
+        Arrays.setAll(
+                soil,
+                i -> Arrays.stream(air, Math.max(0, i + 1 - SOIL_LAG_DAYS), i + 1)
+                        .average()
+                        .orElseThrow());
         double[] rain =
                 run.stream().mapToDouble(day -> day.rainIn() * MM_PER_INCH).toArray();
         return Optional.of(new FieldClimate(

@@ -29,9 +29,10 @@ final class FloorCheck {
 
     static List<String> sentences(WeedBook book, String field) {
         Map<Tool, List<FloorDepth>> byTool = new EnumMap<>(Tool.class);
-        book.floor().stream().filter(hole -> hole.field().equals(field)).forEach(hole -> byTool.computeIfAbsent(
-                        hole.tool(), tool -> new ArrayList<>())
-                .add(hole));
+        book.floor().stream()
+                .filter(hole -> hole.field().equals(field))
+                .forEach(hole -> byTool.computeIfAbsent(hole.tool(), tool -> new ArrayList<>())
+                        .add(hole));
         List<String> sentences = new ArrayList<>();
         byTool.forEach((tool, holes) -> sentences.add(sentence(tool, holes)));
         return sentences;
