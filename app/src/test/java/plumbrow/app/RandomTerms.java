@@ -324,9 +324,7 @@ final class RandomTerms {
                                         farm, chance.of(products), chance.number(), chance.number(), chance.text())),
                 products.isEmpty()
                         ? List.of()
-                        : some(
-                                farms,
-                                farm -> new Supply(farm, chance.of(products), chance.number(), chance.text())));
+                        : some(farms, farm -> new Supply(farm, chance.of(products), chance.number(), chance.text())));
     }
 
     private SprayPlan plan(Course course, int pass, List<Person> people) {

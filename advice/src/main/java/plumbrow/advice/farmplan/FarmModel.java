@@ -54,7 +54,8 @@ final class FarmModel {
      */
     FarmModel(FarmProblem problem, List<int[]> cuts, Settled settled, boolean whole) {
         this.problem = problem;
-        // The library's own tolerance of feasibility is finer than its arithmetic on such farms: some were called impossible.
+        // The library's own tolerance of feasibility is finer than its arithmetic on such farms: some were called
+        // impossible.
         model.options.feasibility = NumberContext.of(10, 6);
         if (whole) {
             model.options.integer(IntegerStrategy.newConfigurable().withParallelism(() -> 1));
@@ -98,12 +99,16 @@ final class FarmModel {
             List<Variable> taking = new ArrayList<>();
             double most = Math.min(good.most(), Math.max(mostUsed(g), last(good))) / scale;
             for (int t = 0; t < good.tiers().size(); t++) {
-                Variable quantity = model.newVariable("q " + g + " " + t).lower(0).upper(most);
+                Variable quantity =
+                        model.newVariable("q " + g + " " + t).lower(0).upper(most);
                 Variable taken = model.newVariable("z " + g + " " + t).lower(0).upper(1);
                 taken.integer(whole);
                 hold(taken, settled.tier(g, t));
                 quantity.weight(-good.tiers().get(t).price() * scale / THOUSAND);
-                model.newExpression("no more " + g + " " + t).upper(0).set(quantity, 1).set(taken, -most);
+                model.newExpression("no more " + g + " " + t)
+                        .upper(0)
+                        .set(quantity, 1)
+                        .set(taken, -most);
                 model.newExpression("no less " + g + " " + t)
                         .lower(0)
                         .set(quantity, 1)
@@ -197,7 +202,8 @@ final class FarmModel {
     /** The mean of some scenarios, with what buying brings, must reach the floor. */
     private void floor(int[] scenarios) {
         double floor = problem.floor() == null ? 0 : problem.floor();
-        Expression row = model.newExpression("floor " + model.constraints().count()).lower(floor / THOUSAND);
+        Expression row =
+                model.newExpression("floor " + model.constraints().count()).lower(floor / THOUSAND);
         eachTake((option, take) -> {
             double sum = 0;
             for (int k : scenarios) {
@@ -237,7 +243,9 @@ final class FarmModel {
         }
         double[][] shares = new double[takes.size()][];
         for (int f = 0; f < takes.size(); f++) {
-            shares[f] = takes.get(f).stream().mapToDouble(take -> value(result, take)).toArray();
+            shares[f] = takes.get(f).stream()
+                    .mapToDouble(take -> value(result, take))
+                    .toArray();
         }
         double[][] tiers = new double[bought.size()][];
         double buying = 0;

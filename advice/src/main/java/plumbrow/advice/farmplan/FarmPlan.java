@@ -47,7 +47,13 @@ public record FarmPlan(
      * @param givesUpUsd how much less that is than the field alone would bring [$]
      */
     public record Taken(
-            String field, double acres, String course, String alone, double costUsd, double meanUsd, double givesUpUsd) {}
+            String field,
+            double acres,
+            String course,
+            String alone,
+            double costUsd,
+            double meanUsd,
+            double givesUpUsd) {}
 
     /**
      * @param used how much the plan uses

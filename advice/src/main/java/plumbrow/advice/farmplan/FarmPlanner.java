@@ -49,7 +49,8 @@ public final class FarmPlanner {
         DrawSource source = new DrawSource(options.scenarios(), options.seed());
         return season.farms().stream()
                 .filter(farm -> farms.isEmpty() || farms.contains(farm.name()))
-                .filter(farm -> season.fields().stream().anyMatch(field -> field.farm().equals(farm.name())))
+                .filter(farm ->
+                        season.fields().stream().anyMatch(field -> field.farm().equals(farm.name())))
                 .map(farm -> new FarmPlanner(season, farm, options, gates, source).plan())
                 .toList();
     }
@@ -79,9 +80,8 @@ public final class FarmPlanner {
                     own.mean(),
                     alone.mean() - own.mean()));
         }
-        List<Shared> limits = reader.shared().stream()
-                .map(limit -> shared(limit, solution))
-                .toList();
+        List<Shared> limits =
+                reader.shared().stream().map(limit -> shared(limit, solution)).toList();
         return new FarmPlan(
                 farm.name(),
                 farm.grower(),
@@ -168,14 +168,22 @@ public final class FarmPlanner {
                 int at = place(limit);
                 double sum = 0;
                 for (int f = 0; f < solution.chosen().length; f++) {
-                    sum += problem.places().get(f).options().get(solution.chosen()[f]).uses()[at];
+                    sum += problem.places()
+                            .get(f)
+                            .options()
+                            .get(solution.chosen()[f])
+                            .uses()[at];
                 }
                 yield Math.abs(sum);
             }
             case MONEY -> {
                 double cash = 0;
                 for (int f = 0; f < solution.chosen().length; f++) {
-                    cash += problem.places().get(f).options().get(solution.chosen()[f]).cost();
+                    cash += problem.places()
+                            .get(f)
+                            .options()
+                            .get(solution.chosen()[f])
+                            .cost();
                 }
                 for (int g = 0; g < problem.goods().size(); g++) {
                     cash -= problem.goods().get(g).list() * solution.own()[g];
@@ -228,17 +236,25 @@ public final class FarmPlanner {
                 int at = place(limit);
                 double most = limits.get(at).most();
                 double more = step == null ? 1e9 : Math.abs(step);
-                limits.set(at, new Limit(limit.name(), limit.kind() == Kind.REFUGE && step != null
-                        ? Math.min(0, most + more)
-                        : most + more));
+                limits.set(
+                        at,
+                        new Limit(
+                                limit.name(),
+                                limit.kind() == Kind.REFUGE && step != null ? Math.min(0, most + more) : most + more));
             }
             case MONEY -> money = step == null || money == null ? null : money + step;
             case FLOOR -> floor = step == null || floor == null ? null : floor + step;
             case SUPPLY -> {
                 int at = good(limit);
                 Good good = goods.get(at);
-                goods.set(at, new Good(
-                        good.name(), good.list(), good.onHand(), step == null ? 1e7 : good.most() + step, good.tiers()));
+                goods.set(
+                        at,
+                        new Good(
+                                good.name(),
+                                good.list(),
+                                good.onHand(),
+                                step == null ? 1e7 : good.most() + step,
+                                good.tiers()));
             }
         }
         return new FarmProblem(of.places(), limits, goods, money, floor);
@@ -250,7 +266,11 @@ public final class FarmPlanner {
             Good good = problem.goods().get(g);
             double used = 0;
             for (int f = 0; f < solution.chosen().length; f++) {
-                used += problem.places().get(f).options().get(solution.chosen()[f]).goods()[g];
+                used += problem.places()
+                        .get(f)
+                        .options()
+                        .get(solution.chosen()[f])
+                        .goods()[g];
             }
             double bought = solution.quantities()[g];
             double price = good.tiers().stream()

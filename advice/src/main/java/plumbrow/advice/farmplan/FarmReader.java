@@ -83,7 +83,8 @@ final class FarmReader {
                 places,
                 shared.stream()
                         .filter(one -> one.kind() == SharedLimit.Kind.HOURS || one.kind() == SharedLimit.Kind.REFUGE)
-                        .map(one -> new Limit(one.name(), one.kind() == SharedLimit.Kind.REFUGE ? -one.most() : one.most()))
+                        .map(one ->
+                                new Limit(one.name(), one.kind() == SharedLimit.Kind.REFUGE ? -one.most() : one.most()))
                         .toList(),
                 goods.stream().map(this::good).toList(),
                 limit.capitalUsd(),
@@ -148,9 +149,7 @@ final class FarmReader {
 
     private void goods() {
         Set<String> named = new HashSet<>();
-        means.breaks().stream()
-                .filter(one -> one.farm().equals(farm.name()))
-                .forEach(one -> named.add(one.product()));
+        means.breaks().stream().filter(one -> one.farm().equals(farm.name())).forEach(one -> named.add(one.product()));
         means.supplies().stream()
                 .filter(one -> one.farm().equals(farm.name()))
                 .forEach(one -> named.add(one.product()));
@@ -159,7 +158,8 @@ final class FarmReader {
                 .forEach(goods::add);
         for (Product product : goods) {
             means.supplies().stream()
-                    .filter(one -> one.farm().equals(farm.name()) && one.product().equals(product.name()))
+                    .filter(one ->
+                            one.farm().equals(farm.name()) && one.product().equals(product.name()))
                     .forEach(one -> shared.add(new SharedLimit(
                             SharedLimit.Kind.SUPPLY,
                             product.name(),
@@ -184,8 +184,8 @@ final class FarmReader {
                         ? hand.in(product.pricedPer()).value()
                         : 0,
                 means.supplies().stream()
-                        .filter(one -> one.farm().equals(farm.name())
-                                && one.product().equals(product.name()))
+                        .filter(one ->
+                                one.farm().equals(farm.name()) && one.product().equals(product.name()))
                         .mapToDouble(one -> one.mostQuantity())
                         .findFirst()
                         .orElse(1e7),
@@ -230,7 +230,10 @@ final class FarmReader {
                 machines(window).stream().mapToDouble(Machine::acresPerHour).sum();
         Map<String, Double> trips = new LinkedHashMap<>();
         for (Pass pass : course.passes()) {
-            if (pass.date() != null && window.holds(pass.date()) && window.kind().does(pass.kind()) && !onSeed(pass)) {
+            if (pass.date() != null
+                    && window.holds(pass.date())
+                    && window.kind().does(pass.kind())
+                    && !onSeed(pass)) {
                 String tank = season.work()
                         .sprayPlan(course, pass)
                         .map(SprayPlan::tank)

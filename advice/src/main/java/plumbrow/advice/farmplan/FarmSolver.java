@@ -164,8 +164,7 @@ final class FarmSolver {
     }
 
     private Solution impossible(boolean searched) {
-        return new Solution(
-                new int[0], 0, 0, 0, 0, new double[0], new double[0], programmes, cuts.size(), searched);
+        return new Solution(new int[0], 0, 0, 0, 0, new double[0], new double[0], programmes, cuts.size(), searched);
     }
 
     /** Solves, and adds a row for the worst tenth of the answer until it meets the floor. */
@@ -245,7 +244,8 @@ final class FarmSolver {
     }
 
     private Solution solution(Answer answer, double bound, boolean searched) {
-        int[] chosen = Arrays.stream(answer.shares()).mapToInt(FarmSolver::largest).toArray();
+        int[] chosen =
+                Arrays.stream(answer.shares()).mapToInt(FarmSolver::largest).toArray();
         double[] scenarios = scenarios(answer.shares());
         return new Solution(
                 chosen,

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import plumbrow.advice.course.Course;
@@ -41,7 +40,8 @@ public record Escape(String weed, String group, double share) {
                 groups.put(application, ProductGroups.of(at, List.of(application.product()), ProductKind.HERBICIDE));
             }
         }
-        Set<String> all = groups.values().stream().flatMap(Collection::stream).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> all =
+                groups.values().stream().flatMap(Collection::stream).collect(Collectors.toCollection(TreeSet::new));
         return weeds.stream()
                 .flatMap(weed -> all.stream().map(group -> of(at, weed, group, groups)))
                 .reduce((one, other) -> other.share() > one.share() ? other : one);
@@ -57,9 +57,10 @@ public record Escape(String weed, String group, double share) {
             Set<String> own = entry.getValue();
             if (!own.isEmpty() && !own.contains(group) && own.stream().noneMatch(resisted::contains)) {
                 Application application = entry.getKey();
-                left *= 1 - Kill.at(application.rate(), at.index().kills(application.product(), weed))
-                        .map(Kill::share)
-                        .orElse(0.0);
+                left *= 1
+                        - Kill.at(application.rate(), at.index().kills(application.product(), weed))
+                                .map(Kill::share)
+                                .orElse(0.0);
             }
         }
         return new Escape(weed, group, left);

@@ -10,7 +10,13 @@ import plumbrow.science.spraying.FieldCapacity;
  * @param efficiencyPct share of the time in which it works [%], more than 0 up to 100
  */
 public record Machine(
-        String farm, String name, MachineKind kind, double widthFt, double speedMph, double efficiencyPct, String source) {
+        String farm,
+        String name,
+        MachineKind kind,
+        double widthFt,
+        double speedMph,
+        double efficiencyPct,
+        String source) {
     /** Acres in an hour. */
     public double acresPerHour() {
         return FieldCapacity.acresPerHour(speedMph, widthFt, efficiencyPct / 100);

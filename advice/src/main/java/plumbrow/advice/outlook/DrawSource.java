@@ -53,8 +53,7 @@ public final class DrawSource {
      * As {@link #tied(String, Law, Column, double)}, and tied besides to normals that many fields share, so that the
      * scores of two fields are correlated by {@code between} [0 to 1].
      */
-    public Column tied(
-            String name, Law law, Column leader, double rankCorrelation, double[] shared, double between) {
+    public Column tied(String name, Law law, Column leader, double rankCorrelation, double[] shared, double between) {
         return RankTie.tie(column(name, law), leader, rankCorrelation, shared, between, normalStrata);
     }
 

@@ -26,7 +26,7 @@ import plumbrow.advice.weighing.CourseDraws.Weighed;
  *   a node is a course; its children add one tank in a later window
  *   bound of all below a node = mean over the draws of max(0, margin + cost of the node with every dose of the later
  *                               windows at once, no injury from them) − cost of the node
-   bound of a child and all below it   = that − cost of the child's tank
+ * bound of a child and all below it   = that − cost of the child's tank
  * </pre>
  *
  * <p>It holds since each dose only takes from what weeds and insects are left, since a pass adds its own cost and no

@@ -2,9 +2,9 @@ package plumbrow.advice.search;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.Set;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.outlook.Chances;
@@ -29,7 +29,8 @@ final class Drivers {
                 .filter(weed -> weed.field().equals(field.name()))
                 .filter(weed -> HyperbolicLoss.ofLoad(
                                 weed.firstPlantLossPct()
-                                        * Chances.of(weed.densityPerSquareMetre()).mean(),
+                                        * Chances.of(weed.densityPerSquareMetre())
+                                                .mean(),
                                 weed.mostLossPct())
                         >= LOSS_PCT)
                 .forEach(weed -> weeds.add(weed.weed()));

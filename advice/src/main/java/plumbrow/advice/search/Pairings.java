@@ -60,12 +60,8 @@ final class Pairings {
 
     static Window window(Season season, Course course, Pass pass) {
         Window bare = new Window(
-                pass.kind(),
-                pass.date(),
-                season.work().sprayPlan(course, pass).orElse(null),
-                pass.chargeUsdPerAcre());
-        return new Window(
-                bare.kind(), bare.date(), bare.planFor(course.field(), "", 0, null), bare.chargeUsdPerAcre());
+                pass.kind(), pass.date(), season.work().sprayPlan(course, pass).orElse(null), pass.chargeUsdPerAcre());
+        return new Window(bare.kind(), bare.date(), bare.planFor(course.field(), "", 0, null), bare.chargeUsdPerAcre());
     }
 
     private Set<Use> seen() {
@@ -170,7 +166,6 @@ final class Pairings {
     }
 
     Law injury(Window window, String product) {
-        return injuries.getOrDefault(
-                new Side(window.kind(), window.afterEmergence(), product), new Law.Fixed(0));
+        return injuries.getOrDefault(new Side(window.kind(), window.afterEmergence(), product), new Law.Fixed(0));
     }
 }

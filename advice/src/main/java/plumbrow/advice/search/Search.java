@@ -15,7 +15,6 @@ import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.search.CourseSearch.Candidate;
 import plumbrow.advice.search.SearchRoom.Proposal;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.season.Work;
 import plumbrow.advice.weighing.CostLine;
 import plumbrow.advice.weighing.CourseDraws;
 import plumbrow.advice.weighing.CourseDraws.Weighed;
@@ -51,8 +50,9 @@ public final class Search {
      */
     public static SearchAnswer of(Season season, Field field, SearchOptions options) {
         if (season.courses(field.name()).isEmpty()) {
-            throw new SeasonGapException(field.name()
-                    + " can't be searched: it has no course yet; enter one with its seed and the days you could spray.");
+            throw new SeasonGapException(
+                    field.name()
+                            + " can't be searched: it has no course yet; enter one with its seed and the days you could spray.");
         }
         return new Search(season, field, options).answer();
     }
@@ -198,12 +198,14 @@ public final class Search {
             }
         }
         if (found == 0 && !search.drivers().isEmpty()) {
-            limits.add("No lawful course has that many sites of action on every driver weed; ask for fewer with sites.");
+            limits.add(
+                    "No lawful course has that many sites of action on every driver weed; ask for fewer with sites.");
         }
         search.room().notTried().forEach(one -> limits.add("Not tried: " + one));
         if (search.room().windows().isEmpty()) {
-            limits.add("No course of this field puts on a herbicide or insecticide: enter one with its day, so that the "
-                    + "search knows when the field can be sprayed.");
+            limits.add(
+                    "No course of this field puts on a herbicide or insecticide: enter one with its day, so that the "
+                            + "search knows when the field can be sprayed.");
         }
         limits.add("Tried: the seed, tillage and days of the field's own courses; products by themselves or up to "
                 + options.mates() + " in a tank; both ends of each label's rates and the rates in the control sheet.");

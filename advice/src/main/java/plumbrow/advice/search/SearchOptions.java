@@ -12,11 +12,10 @@ import plumbrow.advice.weighing.WeighingOptions;
  * @param sites sites of action that must work on each driver weed, as far as the shelf has them
  * @param mates most products in one tank
  */
-public record SearchOptions(
-        int draws, long seed, int mostWeighed, double widthUsdPerAcre, int sites, int mates) {
+public record SearchOptions(int draws, long seed, int mostWeighed, double widthUsdPerAcre, int sites, int mates) {
     /** What is used where nobody says otherwise. */
-    public static final SearchOptions DEFAULT = new SearchOptions(
-            WeighingOptions.DEFAULT.draws(), WeighingOptions.DEFAULT.seed(), 20_000, 10, 2, 2);
+    public static final SearchOptions DEFAULT =
+            new SearchOptions(WeighingOptions.DEFAULT.draws(), WeighingOptions.DEFAULT.seed(), 20_000, 10, 2, 2);
 
     public SearchOptions {
         hold(mostWeighed >= 1, "the courses weighed at most", mostWeighed, "1 or more");

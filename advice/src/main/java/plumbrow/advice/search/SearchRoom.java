@@ -113,8 +113,8 @@ final class SearchRoom {
 
     private int windowsBefore(@Nullable LocalDate day) {
         return (int) windows.stream()
-                .filter(window -> day == null
-                        || (window.date() != null && window.date().isBefore(day)))
+                .filter(window ->
+                        day == null || (window.date() != null && window.date().isBefore(day)))
                 .count();
     }
 
@@ -218,7 +218,15 @@ final class SearchRoom {
 
     private static Pass pass(Dose dose, Window window, double charge) {
         return new Pass(
-                dose.number(), window.kind(), window.date(), dose.product(), dose.rate(), 100, charge, dose.injuryPct(), 0);
+                dose.number(),
+                window.kind(),
+                window.date(),
+                dose.product(),
+                dose.rate(),
+                100,
+                charge,
+                dose.injuryPct(),
+                0);
     }
 
     /** The season in which the gates find the plans of every course of the room. */
@@ -245,8 +253,8 @@ final class SearchRoom {
             if (pass.number() % BLOCK > DOSES_FROM) {
                 boolean mixed = chosen.stream()
                         .anyMatch(tank -> tank.window() == w && tank.doses().size() > 1);
-                SprayPlan plan = windows.get(w)
-                        .planFor(field.name(), name, last.number(), mixed ? "tank " + (w + 1) : null);
+                SprayPlan plan =
+                        windows.get(w).planFor(field.name(), name, last.number(), mixed ? "tank " + (w + 1) : null);
                 if (plan != null) {
                     plans.add(plan);
                 }
@@ -257,5 +265,4 @@ final class SearchRoom {
 
     /** A course and how its passes are sprayed. */
     record Proposal(Course course, List<SprayPlan> plans) {}
-
 }

@@ -15,10 +15,7 @@ import plumbrow.advice.course.SprayPlan;
  * @param chargeUsdPerAcre the trip [$/ac]
  */
 record Window(
-        PassKind kind,
-        @Nullable LocalDate date,
-        @Nullable SprayPlan plan,
-        double chargeUsdPerAcre) {
+        PassKind kind, @Nullable LocalDate date, @Nullable SprayPlan plan, double chargeUsdPerAcre) {
 
     /** Whether the crop is up on that day: what is sprayed must then be one that the crop stands. */
     boolean afterEmergence() {
@@ -27,9 +24,7 @@ record Window(
     }
 
     boolean sameTime(Window other) {
-        return kind == other.kind
-                && Objects.equals(date, other.date)
-                && Objects.equals(plan, other.plan);
+        return kind == other.kind && Objects.equals(date, other.date) && Objects.equals(plan, other.plan);
     }
 
     /** The plan of the window for a pass of a course. */

@@ -62,8 +62,7 @@ public record Season(
 
     /** The same season with other courses and spray plans in the place of its own. */
     public Season withCourses(List<Course> others, Work work) {
-        return new Season(
-                year, asOf, adviser, farms, fields, history, shelf, pests, others, outlook, ground, work);
+        return new Season(year, asOf, adviser, farms, fields, history, shelf, pests, others, outlook, ground, work);
     }
 
     public Optional<Field> field(String name) {

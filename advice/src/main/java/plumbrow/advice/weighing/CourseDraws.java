@@ -72,8 +72,7 @@ public final class CourseDraws {
      * @throws SeasonGapException where the season lacks what weighing needs
      */
     public Weighed weigh(Course course) {
-        Course alone =
-                new Course(course.field(), course.name(), true, course.refuge(), course.note(), course.passes());
+        Course alone = new Course(course.field(), course.name(), true, course.refuge(), course.note(), course.passes());
         FieldModel model = FieldModels.of(
                 season.withCourses(List.of(alone), season.work()), field, WeighingOptions.DEFAULT.changed());
         CourseModel only = model.courses().get(0);
@@ -88,8 +87,8 @@ public final class CourseDraws {
         Column[] drawn = FieldWeighing.drawn(model, source);
         if (between > 0) {
             Variable yield = model.variables().get(model.yield());
-            drawn[model.yield()] = source.tied(
-                    yield.stream(), yield.law(), drawn[model.price()], model.tie(), growingSeason, between);
+            drawn[model.yield()] =
+                    source.tied(yield.stream(), yield.law(), drawn[model.price()], model.tie(), growingSeason, between);
         }
         return Arrays.stream(drawn).map(Column::values).toArray(double[][]::new);
     }

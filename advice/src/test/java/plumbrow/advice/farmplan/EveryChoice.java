@@ -78,7 +78,8 @@ final class EveryChoice {
             int which = g;
             Good good = problem.goods().get(g);
             double price = tiers.get(g).price();
-            double used = chosen.stream().mapToDouble(option -> option.goods()[which]).sum();
+            double used =
+                    chosen.stream().mapToDouble(option -> option.goods()[which]).sum();
             double own = Math.min(good.onHand(), used);
             double bought = Math.max(used - own, tiers.get(g).from());
             if (bought > good.most() + 1e-9) {
@@ -101,7 +102,8 @@ final class EveryChoice {
                 money -= quantity * one[1];
             }
         }
-        if (problem.floor() == null || worstTenth(chosen) + value >= problem.floor() - 1e-6 * Math.abs(problem.floor())) {
+        if (problem.floor() == null
+                || worstTenth(chosen) + value >= problem.floor() - 1e-6 * Math.abs(problem.floor())) {
             best = Math.max(best, chosen.stream().mapToDouble(Option::mean).sum() + value);
         }
     }

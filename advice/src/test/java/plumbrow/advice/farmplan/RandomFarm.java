@@ -2,8 +2,8 @@ package plumbrow.advice.farmplan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 import plumbrow.advice.farmplan.FarmProblem.Good;
 import plumbrow.advice.farmplan.FarmProblem.Limit;
 import plumbrow.advice.farmplan.FarmProblem.Option;

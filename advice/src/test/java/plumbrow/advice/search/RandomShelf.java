@@ -75,8 +75,7 @@ final class RandomShelf {
                 LocalDate.of(2026, 3, 1),
                 "A. Tester",
                 List.of(new Farm("Home", "G. Rower", 0.5 + random.nextDouble() / 2, 0.4 + 0.6 * random.nextDouble())),
-                List.of(new Field(
-                        FIELD, "Home", 100, null, "IA", "Marrow", Crop.CORN, Texture.LOAM, 3.0, 6.5, 1.0)),
+                List.of(new Field(FIELD, "Home", 100, null, "IA", "Marrow", Crop.CORN, Texture.LOAM, 3.0, 6.5, 1.0)),
                 List.of(),
                 new Shelf(products, seeds, List.of(), actives, uses, limits, controls),
                 new Pests(
@@ -159,9 +158,9 @@ final class RandomShelf {
                         pass(5, PassKind.HARVEST, 10, 14, null, null, 36)));
     }
 
-    private static Pass pass(int number, PassKind kind, int month, int day, String product, Amount rate, double charge) {
-        return new Pass(
-                number, kind, LocalDate.of(2026, month, day), product, rate, 100, charge, new Law.Fixed(0), 0);
+    private static Pass pass(
+            int number, PassKind kind, int month, int day, String product, Amount rate, double charge) {
+        return new Pass(number, kind, LocalDate.of(2026, month, day), product, rate, 100, charge, new Law.Fixed(0), 0);
     }
 
     private static Amount rate(double flOz) {
@@ -169,8 +168,7 @@ final class RandomShelf {
     }
 
     private void seed(String name, double usd) {
-        products.add(new Product(
-                name, ProductKind.SEED, usd, FarmUnit.UNIT, null, null, null, null, null, "invented"));
+        products.add(new Product(name, ProductKind.SEED, usd, FarmUnit.UNIT, null, null, null, null, null, "invented"));
         seeds.add(new Seed(
                 name,
                 Crop.CORN,

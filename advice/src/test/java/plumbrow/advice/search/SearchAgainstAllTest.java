@@ -66,10 +66,10 @@ class SearchAgainstAllTest {
         double best = all.advisable.get(0);
         assertThat(answer.best().meanMarginUsdPerAcre()).as(what).isCloseTo(best, within(1e-7));
         if (all.advisable.size() > 1) {
-            assertThat(answer.runnerUp().meanMarginUsdPerAcre())
-                    .as(what)
-                    .isCloseTo(all.advisable.get(1), within(1e-7));
-            assertThat(answer.whyItLost().stream().mapToDouble(LostBy::usdPerAcre).sum())
+            assertThat(answer.runnerUp().meanMarginUsdPerAcre()).as(what).isCloseTo(all.advisable.get(1), within(1e-7));
+            assertThat(answer.whyItLost().stream()
+                            .mapToDouble(LostBy::usdPerAcre)
+                            .sum())
                     .as(what)
                     .isCloseTo(best - all.advisable.get(1), within(0.1));
         }

@@ -18,8 +18,9 @@ import plumbrow.app.json.Json;
 /** Plans farms: one course for each field under what they share. */
 @Command(
         name = "plan",
-        description = "Gives each field of a farm one course, so that all together bring most with the hours, money and "
-                + "quantities there are.",
+        description =
+                "Gives each field of a farm one course, so that all together bring most with the hours, money and "
+                        + "quantities there are.",
         footer = {"", "Exit: 0 good, 1 where the limits of a farm clash, 2 bad input."})
 final class PlanCommand implements Callable<Integer> {
     private final Screen screen;

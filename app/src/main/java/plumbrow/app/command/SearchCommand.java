@@ -49,7 +49,10 @@ final class SearchCommand implements Callable<Integer> {
     @Option(names = "--mates", paramLabel = "N", description = "Most products in one tank, 1 to 4; else 2.")
     private int mates = SearchOptions.DEFAULT.mates();
 
-    @Option(names = "--width", paramLabel = "USD", description = "Also find all within so many $/ac of the best; else 10.")
+    @Option(
+            names = "--width",
+            paramLabel = "USD",
+            description = "Also find all within so many $/ac of the best; else 10.")
     private double width = SearchOptions.DEFAULT.widthUsdPerAcre();
 
     @Option(names = "--most", paramLabel = "N", description = "Courses weighed at most; else 20,000.")

@@ -53,7 +53,11 @@ public final class FrontierPicture {
         for (Found course : answer.near()) {
             canvas.open(told(course, against));
             canvas.dot(
-                    across.x(course.meanMarginUsdPerAcre()), upright.x(up.applyAsDouble(course)), 3, "#d0d0d0", "#8a8a8a");
+                    across.x(course.meanMarginUsdPerAcre()),
+                    upright.x(up.applyAsDouble(course)),
+                    3,
+                    "#d0d0d0",
+                    "#8a8a8a");
             canvas.close();
         }
         for (int i = 0; i < frontier.size(); i++) {
@@ -63,7 +67,12 @@ public final class FrontierPicture {
             if (i > 0) {
                 Found before = frontier.get(i - 1);
                 canvas.line(
-                        across.x(before.meanMarginUsdPerAcre()), upright.x(up.applyAsDouble(before)), x, y, COLOUR, 1.5);
+                        across.x(before.meanMarginUsdPerAcre()),
+                        upright.x(up.applyAsDouble(before)),
+                        x,
+                        y,
+                        COLOUR,
+                        1.5);
             }
         }
         for (int i = 0; i < frontier.size(); i++) {
@@ -82,7 +91,8 @@ public final class FrontierPicture {
         }
         String finding = frontier.size() == 1
                 ? frontier.get(0).name() + " is beaten in neither."
-                : frontier.size() + " courses are beaten by none in both, from " + frontier.get(0).name() + " to "
+                : frontier.size() + " courses are beaten by none in both, from "
+                        + frontier.get(0).name() + " to "
                         + frontier.get(frontier.size() - 1).name() + ".";
         return canvas.svg(width, TOP + HEIGHT + 40, title, finding);
     }
@@ -109,8 +119,7 @@ public final class FrontierPicture {
             canvas.line(x, TOP, x, TOP + HEIGHT, Canvas.HAIRLINE, 1);
             canvas.text(x, TOP + HEIGHT + 16, across.tickText(tick), 12, Canvas.QUIET, false, Anchor.MIDDLE);
         }
-        canvas.text(
-                width - RIGHT, TOP + HEIGHT + 34, "Mean margin, $/ac", 12, Canvas.QUIET, false, Anchor.END);
+        canvas.text(width - RIGHT, TOP + HEIGHT + 34, "Mean margin, $/ac", 12, Canvas.QUIET, false, Anchor.END);
     }
 
     private static String text(MoneyScale scale, double tick, Against against) {

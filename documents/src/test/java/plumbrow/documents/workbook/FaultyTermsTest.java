@@ -36,7 +36,12 @@ class FaultyTermsTest {
             "sprays",
             "people",
             "crew",
-            "log");
+            "log",
+            "machines",
+            "work_windows",
+            "farm_limits",
+            "price_breaks",
+            "supplies");
 
     @TempDir
     Path parent;

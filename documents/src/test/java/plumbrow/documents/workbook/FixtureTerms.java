@@ -16,7 +16,6 @@ import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.means.FarmLimit;
 import plumbrow.advice.means.Machine;
 import plumbrow.advice.means.MachineKind;
@@ -24,6 +23,7 @@ import plumbrow.advice.means.Means;
 import plumbrow.advice.means.PriceBreak;
 import plumbrow.advice.means.Supply;
 import plumbrow.advice.means.WorkWindow;
+import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Ground;
@@ -327,7 +327,9 @@ final class FixtureTerms {
                 List.of(new WorkWindow(
                         farm, "first week of June", MachineKind.SPRAYER, day(6, 1), day(6, 7), 3.5, 7, "own count")),
                 List.of(new FarmLimit(farm, 180_000.0, null, 10.0, 0.4, "own")),
-                List.of(new PriceBreak(farm, "Ridge 12", 20, 44.25, "dealer"), new PriceBreak(farm, "Ridge 12", 40, 43, "dealer")),
+                List.of(
+                        new PriceBreak(farm, "Ridge 12", 20, 44.25, "dealer"),
+                        new PriceBreak(farm, "Ridge 12", 40, 43, "dealer")),
                 List.of(new Supply(farm, "Ridge 12", 60, "dealer")));
     }
 

@@ -16,8 +16,10 @@ public final class PlanWords {
         for (FarmPlan plan : plans) {
             add(paper, plan);
         }
-        return paper.prose("Mind  ", "The current label is the law. Local code and licensed practice decide; this is "
-                        + "arithmetic, not a permit.")
+        return paper.prose(
+                        "Mind  ",
+                        "The current label is the law. Local code and licensed practice decide; this is "
+                                + "arithmetic, not a permit.")
                 .text();
     }
 
@@ -53,8 +55,12 @@ public final class PlanWords {
         if (limits.isEmpty()) {
             return;
         }
-        TextTable table =
-                TextTable.empty().words("Shared").numbers("used", "").numbers("there is", "").words("").words("");
+        TextTable table = TextTable.empty()
+                .words("Shared")
+                .numbers("used", "")
+                .numbers("there is", "")
+                .words("")
+                .words("");
         for (Shared limit : limits) {
             int digits = limit.unit().equals("h") ? 1 : 0;
             table.row(

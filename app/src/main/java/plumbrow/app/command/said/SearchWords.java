@@ -18,11 +18,14 @@ public final class SearchWords {
         for (SearchAnswer answer : answers) {
             add(paper, answer);
             if (taken && answer.best() != null) {
-                paper.prose("It stands in the season now: weigh and check it like your own.").gap();
+                paper.prose("It stands in the season now: weigh and check it like your own.")
+                        .gap();
             }
         }
-        return paper.prose("Mind  ", "The current label is the law. Local code and licensed practice decide; this is "
-                        + "arithmetic, not a permit. What the gates ask of a course is said by check.")
+        return paper.prose(
+                        "Mind  ",
+                        "The current label is the law. Local code and licensed practice decide; this is "
+                                + "arithmetic, not a permit. What the gates ask of a course is said by check.")
                 .text();
     }
 
@@ -52,11 +55,7 @@ public final class SearchWords {
     }
 
     private static String asked(Found found) {
-        return found.lookUps().stream()
-                .map(Finding::clears)
-                .distinct()
-                .limit(4)
-                .collect(Collectors.joining(" "));
+        return found.lookUps().stream().map(Finding::clears).distinct().limit(4).collect(Collectors.joining(" "));
     }
 
     private static void frontier(Paper paper, String heading, List<Found> courses) {

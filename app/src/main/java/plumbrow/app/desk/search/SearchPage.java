@@ -21,7 +21,8 @@ import plumbrow.app.json.Json;
 @Controller
 public class SearchPage {
     /** Fewer draws than the weighing, so that a page comes soon; the weighing judges what is taken. */
-    private static final SearchOptions OPTIONS = SearchOptions.DEFAULT.withDraws(2_000).withMostWeighed(5_000);
+    private static final SearchOptions OPTIONS =
+            SearchOptions.DEFAULT.withDraws(2_000).withMostWeighed(5_000);
 
     private final DeskBook book;
 

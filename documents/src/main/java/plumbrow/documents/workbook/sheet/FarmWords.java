@@ -10,9 +10,7 @@ final class FarmWords {
     private FarmWords() {}
 
     static Column<String> farm() {
-        return Column.of("farm", TextKind.NAME, "the farm", "Oakridge")
-                .need()
-                .from(FarmSheet.SHEET, FarmSheet.FARM);
+        return Column.of("farm", TextKind.NAME, "the farm", "Oakridge").need().from(FarmSheet.SHEET, FarmSheet.FARM);
     }
 
     static Column<MachineKind> kind() {

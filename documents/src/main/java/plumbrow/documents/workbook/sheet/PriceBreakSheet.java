@@ -33,8 +33,8 @@ public final class PriceBreakSheet {
             .column(PRICE, PriceBreak::priceUsd)
             .column(SOURCE, PriceBreak::source)
             .once(FARM, PRODUCT, FROM)
-            .build(row -> new PriceBreak(
-                    row.get(FARM), row.get(PRODUCT), row.get(FROM), row.get(PRICE), row.get(SOURCE)));
+            .build(row ->
+                    new PriceBreak(row.get(FARM), row.get(PRODUCT), row.get(FROM), row.get(PRICE), row.get(SOURCE)));
 
     private PriceBreakSheet() {}
 }
