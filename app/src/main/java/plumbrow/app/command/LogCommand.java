@@ -3,6 +3,7 @@ package plumbrow.app.command;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -87,7 +88,7 @@ final class LogCommand implements Runnable {
         try (Book book = Book.open(file)) {
             Season season = book.latestSeason()
                     .orElseThrow(() -> new BadInputException("The book " + file + " holds no season yet."));
-            LogEntry entry = LogEntry.read(season, typed, LocalDate.now());
+            LogEntry entry = LogEntry.read(season, typed, LocalDate.now(ZoneId.systemDefault()));
             if (entry.done() == null) {
                 throw new BadInputException("The line was not written down. " + entry.complaint());
             }
