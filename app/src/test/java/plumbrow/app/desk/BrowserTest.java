@@ -121,7 +121,9 @@ class BrowserTest {
             papers.add(Files.write(folder.resolve("scan.pdf"), ShelfTest.blank()));
             browser.find("#papers").sendKeys(papers.stream().map(Path::toString).collect(Collectors.joining("\n")));
             browser.find("main form button").click();
-            browser.until(ExpectedConditions.presenceOfElementLocated(By.id("came")));
+            browser.until(ExpectedConditions.and(
+                    ExpectedConditions.presenceOfElementLocated(By.id("came")),
+                    ExpectedConditions.numberOfElementsToBe(By.id("incoming"), 0)));
             browser.picture("shelf-came");
             softly.assertThat(browser.text("#came + ul").lines().count()).isEqualTo(5);
             softly.assertThat(browser.inaccessible()).as("axe on what came in").isEmpty();
@@ -132,6 +134,8 @@ class BrowserTest {
                     new Page("reading", "/shelf/papers/1?at=3"),
                     new Page("reading-label", "/shelf/papers/2?at=6"),
                     new Page("reading-scan", "/shelf/papers/5"),
+                    new Page("confirm", "/shelf/papers/2/confirm"),
+                    new Page("confirm-unclear", "/shelf/papers/2/confirm?at=terms.corn.days-between"),
                     new Page("compare", "/shelf/compare?before=3&after=4"))) {
                 browser.go(demo.address() + page.path());
                 browser.picture(page.name());

@@ -78,7 +78,7 @@ public final class ApartReader implements AutoCloseable {
                 to -> {
                     to.writeByte(ReadingChild.VALUES);
                     RecordWire.text(file.toAbsolutePath().toString(), to);
-                    to.writeByte(sort == null ? ReadingChild.ANY_SORT : sort.ordinal() + 1);
+                    RecordWire.text(sort == null ? "" : sort.name(), to);
                 },
                 (kind, from) -> {
                     expect(kind, ReadingChild.VALUES);

@@ -27,9 +27,6 @@ public final class ReadingChild {
     static final byte PICTURE = 2;
     static final byte SENTENCE = 3;
 
-    /** What a paper is read as. */
-    static final byte ANY_SORT = 0;
-
     private ReadingChild() {}
 
     public static void main(String[] arguments) throws IOException {
@@ -48,7 +45,7 @@ public final class ReadingChild {
                 if (asked == PICTURE) {
                     picture(file, in.readInt(), in.readInt(), out);
                 } else {
-                    values(file, in.readByte(), out);
+                    values(file, RecordWire.text(in), out);
                 }
             } catch (PaperTrouble trouble) {
                 out.writeByte(SENTENCE);
@@ -64,9 +61,14 @@ public final class ReadingChild {
         }
     }
 
-    private static void values(Path file, byte sort, DataOutputStream out) throws IOException {
+    /**
+     * Reads and finds.
+     *
+     * @param sort the name of what to read it as; empty for what it looks like
+     */
+    private static void values(Path file, String sort, DataOutputStream out) throws IOException {
         Paper paper = PaperSort.read(file, PaperLimits.USUAL);
-        PaperSort as = sort == ANY_SORT ? PaperSort.of(paper) : PaperSort.values()[sort - 1];
+        PaperSort as = sort.isEmpty() ? PaperSort.of(paper) : PaperSort.valueOf(sort);
         PaperValues values = as == PaperSort.LABEL
                 ? new PaperValues.Label(LabelReader.read(paper))
                 : new PaperValues.Sheet(SheetReader.read(paper));
