@@ -91,11 +91,12 @@ public record CountyFit(List<Part> in, List<Near> near) {
             double south = 90;
             double north = -90;
             for (County.Ring ring : county.rings()) {
-                for (int i = 0; i < ring.degrees().length; i += 2) {
-                    west = Math.min(west, ring.degrees()[i]);
-                    east = Math.max(east, ring.degrees()[i]);
-                    south = Math.min(south, ring.degrees()[i + 1]);
-                    north = Math.max(north, ring.degrees()[i + 1]);
+                double[] degrees = ring.degrees();
+                for (int i = 0; i < degrees.length; i += 2) {
+                    west = Math.min(west, degrees[i]);
+                    east = Math.max(east, degrees[i]);
+                    south = Math.min(south, degrees[i + 1]);
+                    north = Math.max(north, degrees[i + 1]);
                 }
             }
             return new Box(county, west, south, east, north);
@@ -150,8 +151,9 @@ public record CountyFit(List<Part> in, List<Near> near) {
 
     private static List<Point> points(County.Ring ring) {
         List<Point> points = new ArrayList<>();
-        for (int i = 0; i < ring.degrees().length; i += 2) {
-            points.add(new Point(ring.degrees()[i], ring.degrees()[i + 1]));
+        double[] degrees = ring.degrees();
+        for (int i = 0; i < degrees.length; i += 2) {
+            points.add(new Point(degrees[i], degrees[i + 1]));
         }
         return points;
     }

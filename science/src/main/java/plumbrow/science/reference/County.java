@@ -19,12 +19,26 @@ public record County(String fips, String state, String name, List<Ring> rings) {
         rings = List.copyOf(rings);
     }
 
-    /**
-     * A closed outline, longitude and latitude in turn [degrees].
-     *
-     * @param hole whether it is cut out of the ring before it
-     */
-    public record Ring(boolean hole, double[] degrees) {}
+    /** A closed outline. */
+    public static final class Ring {
+        private final boolean hole;
+        private final double[] degrees;
+
+        Ring(boolean hole, double[] degrees) {
+            this.hole = hole;
+            this.degrees = degrees;
+        }
+
+        /** Whether it is cut out of the ring before it. */
+        public boolean hole() {
+            return hole;
+        }
+
+        /** Longitude and latitude in turn [degrees]. */
+        public double[] degrees() {
+            return degrees.clone();
+        }
+    }
 
     /** Whether a person means this county by a name: "Saint Clair County" is "St. Clair", "De Kalb" is "DeKalb". */
     public boolean called(String typed) {

@@ -103,8 +103,9 @@ class CountiesTest {
                 .filter(county -> county.state().equals(state))
                 .flatMap(county -> county.rings().stream())
                 .forEach(ring -> {
-                    for (int i = 0; i < ring.degrees().length; i += 2) {
-                        corners.add(new Corner(ring.degrees()[i], ring.degrees()[i + 1]));
+                    double[] degrees = ring.degrees();
+                    for (int i = 0; i < degrees.length; i += 2) {
+                        corners.add(new Corner(degrees[i], degrees[i + 1]));
                     }
                 });
         return corners;
