@@ -130,10 +130,8 @@ enum CellText {
         }
         if (value instanceof Collection<?> many) {
             return many.stream()
-                    .sorted((one, other) -> one instanceof Enum<?> first && other instanceof Enum<?> second
-                            ? Integer.compare(first.ordinal(), second.ordinal())
-                            : String.valueOf(one).compareTo(String.valueOf(other)))
                     .map(each -> each instanceof Enum<?> listed ? word(listed) : String.valueOf(each))
+                    .sorted()
                     .collect(Collectors.joining("; "));
         }
         return value instanceof String text && text.isEmpty() ? NONE : String.valueOf(value);
