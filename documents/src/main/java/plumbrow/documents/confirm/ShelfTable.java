@@ -38,7 +38,7 @@ public enum ShelfTable {
         this.word = word;
         this.title = title;
         this.row = row;
-        this.key = key.isEmpty() ? List.of() : List.of(key.split(" "));
+        this.key = key.isEmpty() ? List.of() : List.of(key.split(" ", -1));
     }
 
     /** The name of its sheet in the workbook. */
