@@ -138,7 +138,7 @@ public record TypedSheet(SafetySheet sheet, Map<ValueKind, TypedValue> last) {
 
     private static String laidOut(ValueKind kind, String value) {
         List<String> parts = new ArrayList<>();
-        for (String part : value.split("[;\\n]")) {
+        for (String part : value.split("[;\\n]", -1)) {
             if (!part.isBlank()) {
                 parts.add(part.strip().replaceAll("\\s+", " "));
             }

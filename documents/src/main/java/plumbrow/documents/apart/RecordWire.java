@@ -49,7 +49,7 @@ final class RecordWire {
         } else if (kind == LocalDate.class) {
             out.writeLong(((LocalDate) value).toEpochDay());
         } else if (value instanceof Enum<?> one) {
-            out.writeInt(one.ordinal());
+            text(one.name(), out);
         } else if (kind.isSealed()) {
             List<Class<?>> records = records(kind);
             out.writeInt(records.indexOf(value.getClass()));
@@ -98,8 +98,13 @@ final class RecordWire {
             return day(in.readLong());
         }
         if (kind.isEnum()) {
-            Object[] constants = kind.getEnumConstants();
-            return constants[below(in.readInt(), constants.length)];
+            String name = text(in);
+            for (Object constant : kind.getEnumConstants()) {
+                if (((Enum<?>) constant).name().equals(name)) {
+                    return constant;
+                }
+            }
+            throw new IOException("no " + kind.getSimpleName() + " of that name");
         }
         if (kind.isSealed()) {
             List<Class<?>> records = records(kind);

@@ -104,7 +104,7 @@ enum CellText {
     Object unknown() {
         return switch (this) {
             case ASK -> Ask.UNKNOWN;
-            case TRUTH -> Boolean.FALSE;
+            case TRUTH -> false;
             case TEXTURES -> Set.of();
             case TANK_WORD -> MixRule.Word.FORBIDDEN;
             default -> null;
@@ -130,10 +130,8 @@ enum CellText {
         }
         if (value instanceof Collection<?> many) {
             return many.stream()
-                    .sorted((one, other) -> one instanceof Enum<?> first && other instanceof Enum<?> second
-                            ? Integer.compare(first.ordinal(), second.ordinal())
-                            : String.valueOf(one).compareTo(String.valueOf(other)))
                     .map(each -> each instanceof Enum<?> listed ? word(listed) : String.valueOf(each))
+                    .sorted()
                     .collect(Collectors.joining("; "));
         }
         return value instanceof String text && text.isEmpty() ? NONE : String.valueOf(value);
@@ -177,7 +175,7 @@ enum CellText {
             case METHODS -> all(Method.values(), plain);
             case TEXTURES -> all(Texture.values(), plain);
             case THINGS ->
-                Arrays.stream(text.split(";"))
+                Arrays.stream(text.split(";", -1))
                         .map(String::strip)
                         .filter(each -> !each.isEmpty())
                         .collect(Collectors.toCollection(LinkedHashSet::new));
@@ -233,7 +231,7 @@ enum CellText {
 
     private static <E extends Enum<E>> @Nullable Set<E> all(E[] list, String plain) {
         Set<E> found = new LinkedHashSet<>();
-        for (String each : plain.split(";")) {
+        for (String each : plain.split(";", -1)) {
             E one = one(list, each.strip());
             if (one == null) {
                 return null;

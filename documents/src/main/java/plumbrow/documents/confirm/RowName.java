@@ -85,7 +85,7 @@ public record RowName(ShelfTable table, Map<String, String> key, int nth) {
         }
         String said = String.join(
                 ", ",
-                List.of(words.toString().split(", ")).stream()
+                List.of(words.toString().split(", ", -1)).stream()
                         .filter(word -> !word.isEmpty())
                         .toList());
         return nth == 1 ? said : said + " (" + nth + ")";

@@ -32,13 +32,13 @@ public enum ShelfTable {
     private final String word;
     private final String title;
     private final Class<? extends Record> row;
-    private final List<String> key;
+    private final String key;
 
     ShelfTable(String word, String title, Class<? extends Record> row, String key) {
         this.word = word;
         this.title = title;
         this.row = row;
-        this.key = key.isEmpty() ? List.of() : List.of(key.split(" "));
+        this.key = key;
     }
 
     /** The name of its sheet in the workbook. */
@@ -57,7 +57,7 @@ public enum ShelfTable {
 
     /** The properties by which a row of a product is told from its others. */
     List<String> key() {
-        return key;
+        return key.isEmpty() ? List.of() : List.of(key.split(" ", -1));
     }
 
     public static Optional<ShelfTable> of(String word) {
