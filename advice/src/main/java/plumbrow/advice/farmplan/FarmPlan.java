@@ -42,6 +42,8 @@ public record FarmPlan(
     }
 
     /**
+     * The course that a field takes.
+     *
      * @param alone the course that would be best for the field by itself
      * @param meanUsd mean margin [$]
      * @param givesUpUsd how much less that is than the field alone would bring [$]
@@ -56,6 +58,8 @@ public record FarmPlan(
             double givesUpUsd) {}
 
     /**
+     * Something that all fields share.
+     *
      * @param used how much the plan uses
      * @param most how much there is
      * @param worthUsd what one more step of it is worth [$]; no number where that was not asked
@@ -64,6 +68,8 @@ public record FarmPlan(
     public record Shared(String name, double used, double most, String unit, double worthUsd, String says) {}
 
     /**
+     * What is to be bought of one product.
+     *
      * @param used what the fields take
      * @param own what comes out of the shed
      * @param bought what is bought

@@ -45,14 +45,14 @@ final class SearchWords {
     }
 
     static String proof(Proof proof) {
-        String counted = "Of " + Numbers.fixed(proof.courses(), 0) + " courses that can be made, "
-                + Numbers.fixed(proof.weighed(), 0) + " were weighed, " + Numbers.fixed(proof.barred(), 0)
-                + " are barred, and " + Numbers.fixed(proof.cut(), 0) + " earn less than the best by more than "
+        String counted = "Of " + Numbers.fixed((double) proof.courses(), 0) + " courses that can be made, "
+                + Numbers.fixed((double) proof.weighed(), 0) + " were weighed, " + Numbers.fixed((double) proof.barred(), 0)
+                + " are barred, and " + Numbers.fixed((double) proof.cut(), 0) + " earn less than the best by more than "
                 + Quantities.dollarsPerAcre(proof.widthUsdPerAcre())
                 + " even if every later dose on the shelf were free and worked at once.";
         return proof.whole()
                 ? "Nothing better was left out. " + counted
-                : counted + " The search was stopped with " + Numbers.fixed(proof.open(), 0)
+                : counted + " The search was stopped with " + Numbers.fixed((double) proof.open(), 0)
                         + " left open; none of those can bring more than "
                         + Quantities.dollarsPerAcre(proof.bestOpenUsdPerAcre()) + ".";
     }
