@@ -49,8 +49,7 @@ public final class Incoming {
     /** Begins with files, or adds them to those that are being read. */
     synchronized void begin(List<Came> files, int leftAlone, Instant now) {
         State before = state;
-        boolean joins = before != null && before.running();
-        state = joins
+        state = before != null && before.running()
                 ? new State(
                         before.began(),
                         before.of() + files.size(),
