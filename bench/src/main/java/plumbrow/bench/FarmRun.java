@@ -56,7 +56,8 @@ public final class FarmRun {
     private static double time(int fields, StringBuilder rows) {
         Season season = season(fields);
         FarmPlan free = plan(season, Means.NONE);
-        double cost = free.fields().stream().mapToDouble(FarmPlan.Taken::costUsd).sum();
+        double cost =
+                free.fields().stream().mapToDouble(FarmPlan.Taken::costUsd).sum();
         Means tight = means(fields, cost * 0.97, free.worstTenthUsd() * 0.985);
         long start = System.nanoTime();
         FarmPlan plan = plan(season, tight);
@@ -78,8 +79,7 @@ public final class FarmRun {
 
     private static FarmPlan plan(Season season, Means means) {
         Work work = season.work();
-        Season with = season.withCourses(
-                season.courses(), new Work(work.sprayPlans(), work.crew(), work.log(), means));
+        Season with = season.withCourses(season.courses(), new Work(work.sprayPlans(), work.crew(), work.log(), means));
         return FarmPlanner.of(with, List.of(), new PlanOptions(SCENARIOS, 1, false))
                 .get(0);
     }

@@ -46,8 +46,10 @@ final class SearchWords {
 
     static String proof(Proof proof) {
         String counted = "Of " + Numbers.fixed((double) proof.courses(), 0) + " courses that can be made, "
-                + Numbers.fixed((double) proof.weighed(), 0) + " were weighed, " + Numbers.fixed((double) proof.barred(), 0)
-                + " are barred, and " + Numbers.fixed((double) proof.cut(), 0) + " earn less than the best by more than "
+                + Numbers.fixed((double) proof.weighed(), 0) + " were weighed, "
+                + Numbers.fixed((double) proof.barred(), 0)
+                + " are barred, and " + Numbers.fixed((double) proof.cut(), 0)
+                + " earn less than the best by more than "
                 + Quantities.dollarsPerAcre(proof.widthUsdPerAcre())
                 + " even if every later dose on the shelf were free and worked at once.";
         return proof.whole()
