@@ -11,6 +11,7 @@ import static plumbrow.science.years.Stands.random;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -134,9 +135,9 @@ class WeedBankTest {
         var outputs = TwoHerbicides.FIGURE
                 .answer(Map.of("use", use, "initial_frequency", "0.000001", "years", "14"))
                 .outputs();
-        double[] seeds = listed(outputs.get("bank_m2"));
-        double[] first = listed(outputs.get("first_shares"));
-        double[] second = listed(outputs.get("second_shares"));
+        double[] seeds = listed(Objects.requireNonNull(outputs.get("bank_m2")));
+        double[] first = listed(Objects.requireNonNull(outputs.get("first_shares")));
+        double[] second = listed(Objects.requireNonNull(outputs.get("second_shares")));
         WeedBank bank = Diggle.bank(ENDLESS);
         bank.start(100, random());
         for (int year = 0; year < seeds.length; year++) {
