@@ -16,6 +16,8 @@ public final class SeasonResponse {
     private SeasonResponse() {}
 
     /**
+     * The response by what plants resist, group by group.
+     *
      * @param place of the weed among the season's species
      * @param groups site-of-action group of each gene, in the order of the genes
      * @param columns and draws as in {@link SeasonLoss#of}
