@@ -11,6 +11,7 @@ import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.ProductKind;
 import plumbrow.advice.weeds.CropTiming;
+import plumbrow.science.figure.Numbers;
 
 /** What a course lacks for its weeds to be followed day by day. */
 final class CourseGaps {
@@ -31,7 +32,7 @@ final class CourseGaps {
             }
             if (weedWork && pass.sharePct() < WHOLE) {
                 gaps.add("pass " + pass.number() + " of course '" + course.name() + "' over the whole field (it covers "
-                        + plumbrow.science.figure.Numbers.plain(pass.sharePct()) + " %)");
+                        + Numbers.plain(pass.sharePct()) + " %)");
             }
         }
         if (course.passes().stream()

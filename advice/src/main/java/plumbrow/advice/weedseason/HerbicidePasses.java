@@ -77,8 +77,7 @@ final class HerbicidePasses {
         List<String> actives = season.shelf().actives(product).stream()
                 .map(ActiveContent::ingredient)
                 .toList();
-        Boolean[] rated = new Boolean[weeds.size()];
-        java.util.Arrays.fill(rated, false);
+        boolean[] rated = new boolean[weeds.size()];
         List<MadePass> made = new ArrayList<>();
         for (Timing timing : Timing.values()) {
             List<@Nullable FoundRating> whole = new ArrayList<>();
@@ -135,7 +134,7 @@ final class HerbicidePasses {
             String name,
             List<String> actives,
             List<@Nullable FoundRating> found,
-            Boolean[] rated) {
+            boolean[] rated) {
         if (found.stream().allMatch(Objects::isNull)) {
             return;
         }

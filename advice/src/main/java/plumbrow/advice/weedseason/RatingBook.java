@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.quantity.Amount;
@@ -11,7 +12,6 @@ import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.LabelUse;
 import plumbrow.advice.weeds.Timing;
 import plumbrow.advice.weeds.WeedRating;
-import plumbrow.science.figure.Numbers;
 import plumbrow.science.reference.EfficacyGuide;
 import plumbrow.science.reference.Rating;
 import plumbrow.science.reference.Ratings;
@@ -126,7 +126,7 @@ final class RatingBook {
     }
 
     /** The middle of the label's rates. */
-    private @org.jspecify.annotations.Nullable Amount labelled(String product) {
+    private @Nullable Amount labelled(String product) {
         LabelUse use = season.shelf().labelUse(product, field.crop()).orElse(null);
         if (use == null) {
             return null;
@@ -137,11 +137,5 @@ final class RatingBook {
             return high == null ? low : high;
         }
         return new Amount((low.in(high.unit()).value() + high.value()) / 2, high.unit());
-    }
-
-    static String percent(Law law) {
-        return law instanceof Law.Pert pert
-                ? Numbers.fixed(pert.low() * 100, 0) + " to " + Numbers.fixed(pert.high() * 100, 0) + " %"
-                : Numbers.fixed(plumbrow.advice.outlook.Chances.of(law).mean() * 100, 0) + " %";
     }
 }
