@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -91,7 +90,7 @@ final class InsectLook {
             Arrays.fill(costs, cost[k]);
             TraitInsects insects = new TraitInsects(costs, COST_OF_ONE_COPY);
             insects.start(start(k));
-            Map<CourseYears, double[][]> fitness = new IdentityHashMap<>();
+            IdentityHashMap<CourseYears, double[][]> fitness = new IdentityHashMap<>();
             for (int y = 0; y < years.size(); y++) {
                 note(run, insects, years.get(y), y, k);
                 CourseYears course = years.get(y);

@@ -39,7 +39,7 @@ final class WeedLook {
     private final @Nullable SeedLife life;
     private final List<String> groups;
     private final List<String> left;
-    private final Map<CourseYears, Under> under = new IdentityHashMap<>();
+    private final IdentityHashMap<CourseYears, Under> under = new IdentityHashMap<>();
     private final double[] seedlings;
     private final List<Gene> genes;
 
@@ -152,7 +152,7 @@ final class WeedLook {
                     .forEach(group -> times.merge(group, 1, Integer::sum));
         }
         List<String> order = new ArrayList<>(times.keySet());
-        order.sort(Comparator.comparingInt((String group) -> -times.get(group)));
+        order.sort(Comparator.comparingInt((String group) -> -times.getOrDefault(group, 0)));
         return order;
     }
 

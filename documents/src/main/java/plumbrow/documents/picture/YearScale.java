@@ -50,9 +50,9 @@ record YearScale(double low, double high, Kind kind) {
         } else if (kind == Kind.PERCENT) {
             ticks.addAll(List.of(0.0, 50.0, 100.0));
         } else {
-            long powers = Math.round(Math.log10(high / low));
-            long every = Math.max(1, (powers + 2) / 3);
-            for (long i = 0; i <= powers; i += every) {
+            int powers = (int) Math.round(Math.log10(high / low));
+            int every = Math.max(1, (powers + 2) / 3);
+            for (int i = 0; i <= powers; i += every) {
                 ticks.add(low * Math.pow(10, i));
             }
         }

@@ -16,7 +16,7 @@ public final class SeasonResponse {
     private SeasonResponse() {}
 
     /**
-     * One weed of a season under its passes, as the years ask for it.
+     * The response by what plants resist, group by group.
      *
      * @param place of the weed among the season's species
      * @param groups site-of-action group of each gene, in the order of the genes

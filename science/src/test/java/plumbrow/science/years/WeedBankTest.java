@@ -12,6 +12,7 @@ import static plumbrow.science.years.Stands.random;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -148,8 +149,8 @@ class WeedBankTest {
         }
     }
 
-    private static double[] listed(Object numbers) {
-        return ((List<?>) numbers)
+    private static double[] listed(@Nullable Object numbers) {
+        return ((List<?>) Objects.requireNonNull(numbers))
                 .stream().mapToDouble(number -> ((Number) number).doubleValue()).toArray();
     }
 
