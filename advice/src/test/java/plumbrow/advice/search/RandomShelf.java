@@ -1,5 +1,6 @@
 package plumbrow.advice.search;
 
+import org.jspecify.annotations.Nullable;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -159,7 +160,13 @@ final class RandomShelf {
     }
 
     private static Pass pass(
-            int number, PassKind kind, int month, int day, String product, Amount rate, double charge) {
+            int number,
+            PassKind kind,
+            int month,
+            int day,
+            @Nullable String product,
+            @Nullable Amount rate,
+            double charge) {
         return new Pass(number, kind, LocalDate.of(2026, month, day), product, rate, 100, charge, new Law.Fixed(0), 0);
     }
 

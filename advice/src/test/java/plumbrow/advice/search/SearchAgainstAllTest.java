@@ -3,6 +3,7 @@ package plumbrow.advice.search;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Objects;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -64,9 +65,9 @@ class SearchAgainstAllTest {
         }
         withAnswer++;
         double best = all.advisable.get(0);
-        assertThat(answer.best().meanMarginUsdPerAcre()).as(what).isCloseTo(best, within(1e-7));
+        assertThat(Objects.requireNonNull(answer.best()).meanMarginUsdPerAcre()).as(what).isCloseTo(best, within(1e-7));
         if (all.advisable.size() > 1) {
-            assertThat(answer.runnerUp().meanMarginUsdPerAcre()).as(what).isCloseTo(all.advisable.get(1), within(1e-7));
+            assertThat(Objects.requireNonNull(answer.runnerUp()).meanMarginUsdPerAcre()).as(what).isCloseTo(all.advisable.get(1), within(1e-7));
             assertThat(answer.whyItLost().stream()
                             .mapToDouble(LostBy::usdPerAcre)
                             .sum())
@@ -78,7 +79,7 @@ class SearchAgainstAllTest {
                 .limit(300)
                 .count());
         if (all.open > best + 1e-6) {
-            assertThat(answer.afterLookingUp().meanMarginUsdPerAcre()).as(what).isCloseTo(all.open, within(1e-7));
+            assertThat(Objects.requireNonNull(answer.afterLookingUp()).meanMarginUsdPerAcre()).as(what).isCloseTo(all.open, within(1e-7));
         } else {
             assertThat(answer.afterLookingUp()).as(what).isNull();
         }

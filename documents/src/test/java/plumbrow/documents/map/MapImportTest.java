@@ -48,7 +48,7 @@ class MapImportTest {
         assertThat(season.ground().features("Home")).extracting(Feature::name).containsExactly("wells 1", "wells 2");
         Double feet = Nearness.of(outline, season.ground().features().get(0)).feet();
         assertThat(feet).isCloseTo(54, within(2.0));
-        assertThat(season.ground().surveyed()).isEmpty();
+        assertThat(season.ground().looked()).isEmpty();
     }
 
     @Test

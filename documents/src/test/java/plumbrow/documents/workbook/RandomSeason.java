@@ -54,7 +54,6 @@ import plumbrow.advice.weeds.Tool;
 import plumbrow.advice.weeds.WeatherDay;
 import plumbrow.advice.weeds.WeedBook;
 import plumbrow.advice.weeds.WeedRating;
-import plumbrow.documents.workbook.ground.Acres;
 
 /** A season made up at random from a seed: within the rules, with numbers of all digits and gaps wherever one may be. */
 final class RandomSeason {
