@@ -12,4 +12,10 @@ final class DayOfYear {
                 || date.isLeapYear() && date.getMonth() == Month.FEBRUARY && date.getDayOfMonth() == 29;
         return date.getDayOfYear() - (past ? 1 : 0);
     }
+
+    /** The date of such a day in a year. */
+    static LocalDate date(int year, int dayOfYear) {
+        LocalDate common = LocalDate.ofYearDay(2025, Math.min(365, Math.max(1, dayOfYear)));
+        return LocalDate.of(year, common.getMonth(), common.getDayOfMonth());
+    }
 }

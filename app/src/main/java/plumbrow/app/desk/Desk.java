@@ -29,6 +29,9 @@ import org.springframework.core.env.MapPropertySource;
 import org.springframework.web.context.support.StandardServletEnvironment;
 import plumbrow.app.book.Book;
 import plumbrow.app.desk.api.ApiPages;
+import plumbrow.app.desk.calendar.CalendarApi;
+import plumbrow.app.desk.calendar.CalendarPage;
+import plumbrow.app.desk.calendar.Trials;
 import plumbrow.app.desk.door.Doors;
 import plumbrow.app.desk.door.Pages;
 import plumbrow.app.desk.door.TroublePages;
@@ -67,6 +70,8 @@ import plumbrow.app.desk.weighing.WeighingPage;
 })
 @Import({
     ApiPages.class,
+    CalendarApi.class,
+    CalendarPage.class,
     CardPage.class,
     ComparePage.class,
     Doors.class,
@@ -83,6 +88,11 @@ import plumbrow.app.desk.weighing.WeighingPage;
     WeighingPage.class
 })
 public class Desk {
+    @Bean
+    Trials trials() {
+        return new Trials();
+    }
+
     @Bean
     Clock clock() {
         return Clock.systemUTC();

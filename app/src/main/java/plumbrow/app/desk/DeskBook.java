@@ -35,6 +35,11 @@ public final class DeskBook implements AutoCloseable {
         return read;
     }
 
+    /** Puts a season in the place of what the book has for its year. Choices stay. */
+    public void put(Season season) {
+        book.put(season);
+    }
+
     /** The decisions recorded for a year, oldest first. */
     public List<Choice> choices(int year) {
         return book.choices(year);

@@ -1,0 +1,36 @@
+package plumbrow.app.desk.calendar;
+
+import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.calendar.SeasonTrials;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.weighing.WeighingOptions;
+
+/** What is worked out already for the season at hand: on few draws while a pass moves, on all of them else. */
+public final class Trials {
+    private static final int ROUGH_DRAWS = 1_000;
+
+    private record Known(Season season, SeasonTrials rough, SeasonTrials full) {}
+
+    private final AtomicReference<@Nullable Known> known = new AtomicReference<>();
+
+    SeasonTrials full(Season season) {
+        return of(season).full();
+    }
+
+    SeasonTrials rough(Season season) {
+        return of(season).rough();
+    }
+
+    private Known of(Season season) {
+        Known now = known.get();
+        if (now == null || now.season() != season) {
+            now = new Known(
+                    season,
+                    new SeasonTrials(season, WeighingOptions.DEFAULT.withDraws(ROUGH_DRAWS)),
+                    new SeasonTrials(season, WeighingOptions.DEFAULT));
+            known.set(now);
+        }
+        return now;
+    }
+}
