@@ -54,11 +54,18 @@ function remember() {
 }
 
 // One question at a time: while an answer is on its way only the latest wish is kept.
-function ask(rough) {
-  if (asking) {
-    next = { rough };
+// moving: few draws; soon: all draws; whole: the lawful days of all passes as well.
+function ask(how) {
+  if (asking && !(how === "moving" && asking.how !== "moving")) {
+    next = how;
     return;
   }
+  if (asking) {
+    asking.stop.abort();
+  }
+  const mine = { how, stop: new AbortController() };
+  asking = mine;
+  next = null;
   const query = new URLSearchParams();
   query.set("course", form.elements.course.value);
   for (const fieldset of form.querySelectorAll("fieldset[data-pass]")) {
@@ -67,37 +74,44 @@ function ask(rough) {
     }
   }
   query.set("width", String(Math.round(trial.clientWidth)));
-  if (rough) {
-    query.set("rough", "1");
-  }
+  query.set("how", how);
   const began = performance.now();
-  asking = fetch(`${trial.dataset.address}?${query}`)
+  fetch(`${trial.dataset.address}?${query}`, { signal: mine.stop.signal })
     .then((answer) => answer.text().then((html) => {
-      if (answer.ok || answer.status === 422) {
-        show(html, answer.ok);
+      if (asking !== mine) {
+        return;
+      }
+      if (answer.ok) {
+        show(html);
         trial.dataset.milliseconds = String(Math.round(performance.now() - began));
-        trial.dataset.rough = String(rough);
+        trial.dataset.how = how;
         say("");
       } else {
         say("The desk could not work this out. What you typed is still here; load the page anew if it stays so.");
       }
     }))
-    .catch(() => say("The desk doesn’t answer; is it still running? What you typed is still here."))
+    .catch(() => asking === mine && say("The desk doesn’t answer; is it still running? What you typed is still here."))
     .finally(() => {
+      if (asking !== mine) {
+        return;
+      }
       asking = null;
       if (next) {
         const wish = next;
         next = null;
-        ask(wish.rough);
+        ask(wish);
+      } else if (how === "soon") {
+        ask("whole");
       }
     });
 }
 
-function show(html, good) {
+function show(html) {
   const fresh = document.createElement("div");
   fresh.innerHTML = html;
   const trouble = document.getElementById("trouble");
   const faults = [...fresh.querySelectorAll(".faultlist li")];
+  const good = !faults.length;
   for (const fieldset of form.querySelectorAll("fieldset[data-pass]")) {
     const fault = faults.find((one) => one.dataset.pass === fieldset.dataset.pass);
     fieldset.querySelector(".fault").textContent = fault ? fault.textContent : "";
@@ -151,7 +165,7 @@ trial.addEventListener("pointerdown", (event) => {
 trial.addEventListener("pointermove", (event) => {
   const draw = dragging && event.pointerId === dragging.id && shownDraw();
   if (draw && set(dragging.pass, dayAt(draw, event.clientX))) {
-    ask(true);
+    ask("moving");
   }
 });
 
@@ -166,7 +180,7 @@ function drop(event) {
     place();
     return;
   }
-  ask(false);
+  ask("soon");
 }
 trial.addEventListener("pointerup", drop);
 trial.addEventListener("pointercancel", drop);
@@ -186,9 +200,9 @@ trial.addEventListener("keydown", (event) => {
   remember();
   focus = handle.dataset.pass;
   if (set(focus, iso(Math.max(first, Math.min(last, to))))) {
-    ask(true);
+    ask("moving");
     clearTimeout(settle);
-    settle = setTimeout(() => ask(false), 400);
+    settle = setTimeout(() => ask("soon"), 400);
   }
 });
 trial.addEventListener("focusout", (event) => {
@@ -216,9 +230,9 @@ for (const input of form.querySelectorAll("fieldset[data-pass] .rate input")) {
   slider.addEventListener("input", (event) => {
     event.stopPropagation();
     input.value = String(Number(Number(slider.value).toPrecision(3)));
-    ask(true);
+    ask("moving");
   });
-  slider.addEventListener("change", (event) => { event.stopPropagation(); ask(false); });
+  slider.addEventListener("change", (event) => { event.stopPropagation(); ask("soon"); });
   input.addEventListener("input", () => { slider.value = input.value; });
 }
 let before = state();
@@ -230,14 +244,14 @@ form.addEventListener("input", (event) => {
   undo.push(before);
   before = state();
   back.disabled = false;
-  ask(true);
+  ask("moving");
   clearTimeout(settle);
-  settle = setTimeout(() => ask(false), 500);
+  settle = setTimeout(() => ask("soon"), 500);
 });
 form.addEventListener("submit", (event) => {
   if (event.submitter && event.submitter.id === "try") {
     event.preventDefault();
-    ask(false);
+    ask("soon");
   }
 });
 
@@ -248,7 +262,7 @@ back.addEventListener("click", () => {
     boxes().forEach((input, i) => { input.value = then[i]; });
     form.querySelectorAll('input[type="range"]').forEach((slider) => { slider.value = slider.previousElementSibling.value; });
     before = state();
-    ask(false);
+    ask("soon");
   }
   back.disabled = !undo.length;
 });

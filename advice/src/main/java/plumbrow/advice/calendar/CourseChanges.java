@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
@@ -40,7 +41,7 @@ public final class CourseChanges {
     private final Season season;
     private final Field field;
     private final Optional<FieldSeason> followed;
-    private final Map<LocalDate, List<CropStage>> stages = new HashMap<>();
+    private final Map<LocalDate, List<CropStage>> stages = new ConcurrentHashMap<>();
 
     public CourseChanges(Season season, Field field) {
         this.season = season;

@@ -38,13 +38,10 @@ final class LawfulDays {
 
     /** Windows of every pass that has a day, pass by pass, day after day. */
     List<Window> of(Course course, LocalDate first, LocalDate last) {
-        List<Window> windows = new ArrayList<>();
-        for (Pass pass : course.passes()) {
-            if (pass.date() != null) {
-                windows.addAll(of(course, pass, first, last));
-            }
-        }
-        return windows;
+        return course.passes().parallelStream()
+                .filter(pass -> pass.date() != null)
+                .flatMap(pass -> of(course, pass, first, last).stream())
+                .toList();
     }
 
     private List<Window> of(Course course, Pass pass, LocalDate first, LocalDate last) {

@@ -21,6 +21,8 @@ import plumbrow.advice.weighing.WeighingOptions;
  * try is kept. Safe for several threads.
  */
 public final class SeasonTrials {
+    private static final int MOST_KEPT = 200;
+
     private final Season season;
     private final CourseTrials trials;
     private final ConcurrentMap<List<String>, CourseTrial> known = new ConcurrentHashMap<>();
@@ -76,6 +78,9 @@ public final class SeasonTrials {
     public SeasonTrial whole(Field field, String course, List<PassChange> changes) {
         SeasonTrial tried = tried(field, course, changes);
         SeasonCalendar calendar = tried.calendar();
+        if (lawful.size() > MOST_KEPT) {
+            lawful.clear();
+        }
         return tried.with(lawful.computeIfAbsent(
                 List.of(field.name(), course, List.copyOf(changes)), key -> {
                     CourseChanges changer = new CourseChanges(season, field);

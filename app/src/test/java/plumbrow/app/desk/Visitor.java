@@ -67,7 +67,12 @@ final class Visitor {
 
     /** Sends a form, as filled in on the weighing page of the first field. */
     Page post(String address, Map<String, String> typed) {
-        Page form = get("/fields/" + Shown.part(DeskSeason.HOME) + "/weighing");
+        return post(address, DeskSeason.HOME, typed);
+    }
+
+    /** Sends a form, as filled in on a page of a field. */
+    Page post(String address, String field, Map<String, String> typed) {
+        Page form = get("/fields/" + Shown.part(field) + "/weighing");
         Matcher token = TOKEN.matcher(form.body());
         if (!token.find()) {
             throw new AssertionError("the page has no form");

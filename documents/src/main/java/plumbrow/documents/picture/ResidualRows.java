@@ -41,7 +41,11 @@ final class ResidualRows {
                 continue;
             }
             List<double[]> points = new ArrayList<>();
-            for (int i = 0; i < control.length; i++) {
+            int end = control.length;
+            while (end > 0 && control[end - 1] == 0) {
+                end--;
+            }
+            for (int i = 0; i < end; i++) {
                 points.add(new double[] {days.x(i), ground - control[i] / 100 * HIGH});
             }
             String colour = COLOURS.get(j % COLOURS.size());

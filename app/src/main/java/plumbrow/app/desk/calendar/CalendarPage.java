@@ -54,25 +54,26 @@ public class CalendarPage {
         return page(name, asked, model, response);
     }
 
-    /** The answer alone, while a pass is being moved: on few draws where it says so. */
+    /** The answer alone: on few draws while a pass is being moved, soon on all draws when it is let go, then with lawful days anew. */
     @GetMapping("/fields/{name}/season/try")
-    String tried(@PathVariable String name, @RequestParam MultiValueMap<String, String> asked, Model model, HttpServletResponse response) {
+    String tried(@PathVariable String name, @RequestParam MultiValueMap<String, String> asked, Model model) {
         Season season = Asked.season(book);
         Field field = Asked.field(season, name);
         String course = course(season, field, asked.getFirst("course"));
         PassBoxes boxes = PassBoxes.read(asked);
         SeasonTrials full = trials.full(season);
         try {
-            boolean rough = asked.containsKey("rough");
             SeasonTrial trial = !boxes.faults().isEmpty()
                     ? full.whole(field, course, List.of())
-                    : rough
-                            ? trials.rough(season).moving(field, course, boxes.changes(), full)
-                            : full.whole(field, course, boxes.changes());
-            return answer(season, field, trial, boxes, width(asked.getFirst("width")), model, response);
+                    : switch (Shown.text(asked.getFirst("how"))) {
+                        case "moving" -> trials.rough(season).moving(field, course, boxes.changes(), full);
+                        case "soon" -> full.moving(field, course, boxes.changes(), full);
+                        default -> full.whole(field, course, boxes.changes());
+                    };
+            return answer(season, field, trial, boxes, width(asked.getFirst("width")), model);
         } catch (CourseChangeException fault) {
             SeasonTrial trial = full.whole(field, course, List.of());
-            return answer(season, field, trial, boxes.with(fault), width(asked.getFirst("width")), model, response);
+            return answer(season, field, trial, boxes.with(fault), width(asked.getFirst("width")), model);
         }
     }
 
@@ -171,11 +172,7 @@ public class CalendarPage {
             SeasonTrial trial,
             PassBoxes boxes,
             int width,
-            Model model,
-            HttpServletResponse response) {
-        if (!boxes.faults().isEmpty()) {
-            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-        }
+            Model model) {
         model.addAttribute(
                 "view",
                 new CalendarView(
