@@ -78,7 +78,15 @@ public final class RandomSeason {
                         perField(5, this::insect),
                         perField(3, this::doubt),
                         perField(5, this::weed),
-                        perField(3, field -> new KnownResistance(field, chance.text(), chance.text(), chance.text()))),
+                        perField(
+                                3,
+                                field -> new KnownResistance(
+                                        field,
+                                        chance.text(),
+                                        chance.text(),
+                                        chance.maybe(chance::number),
+                                        chance.text())),
+                        terms.weedBook()),
                 courses,
                 outlook(),
                 terms.ground(this::boundary),

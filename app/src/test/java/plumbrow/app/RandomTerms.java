@@ -33,6 +33,17 @@ import plumbrow.advice.shelf.Setback;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.SpecialLabel;
 import plumbrow.advice.shelf.UseTerms;
+import plumbrow.advice.weeds.Basis;
+import plumbrow.advice.weeds.CropTiming;
+import plumbrow.advice.weeds.FloorDepth;
+import plumbrow.advice.weeds.LikeWeed;
+import plumbrow.advice.weeds.MonthClimate;
+import plumbrow.advice.weeds.TillageWork;
+import plumbrow.advice.weeds.Timing;
+import plumbrow.advice.weeds.Tool;
+import plumbrow.advice.weeds.WeatherDay;
+import plumbrow.advice.weeds.WeedBook;
+import plumbrow.advice.weeds.WeedRating;
 
 /** What labels ask, what lies around the fields and who sprays, drawn from a seed: any values that may be held. */
 final class RandomTerms {
@@ -44,6 +55,66 @@ final class RandomTerms {
         this.chance = chance;
         this.fields = fields;
         this.products = products;
+    }
+
+    /** What the season of weeds is reckoned from. */
+    WeedBook weedBook() {
+        return new WeedBook(
+                chance.some(
+                        3,
+                        i -> new MonthClimate(
+                                chance.text(),
+                                i + 1,
+                                chance.number(),
+                                chance.maybe(chance::number),
+                                chance.maybe(chance::number),
+                                chance.number(),
+                                chance.number(),
+                                chance.text())),
+                chance.some(
+                        3,
+                        i -> new WeatherDay(
+                                chance.text(),
+                                chance.date(),
+                                chance.number(),
+                                chance.number(),
+                                chance.number(),
+                                chance.text())),
+                some(
+                        fields,
+                        field -> new CropTiming(
+                                field,
+                                chance.maybe(chance::date),
+                                chance.maybe(chance::date),
+                                chance.law(),
+                                chance.text())),
+                chance.some(3, i -> new LikeWeed(chance.text(), chance.text(), chance.text())),
+                some(
+                        products,
+                        product -> new WeedRating(
+                                product,
+                                chance.text(),
+                                chance.of(Timing.class),
+                                chance.amount(),
+                                chance.maybe(chance::number),
+                                chance.maybe(() -> chance.below(99)),
+                                chance.law(),
+                                chance.of(Basis.class),
+                                chance.maybe(chance::text),
+                                chance.text())),
+                some(
+                        fields,
+                        field -> new TillageWork(
+                                field,
+                                chance.text(),
+                                chance.below(99),
+                                chance.of(Tool.class),
+                                chance.number(),
+                                chance.text())),
+                some(
+                        fields,
+                        field -> new FloorDepth(
+                                field, chance.of(Tool.class), chance.text(), chance.number(), chance.text())));
     }
 
     LabelBook labels() {

@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
  * @param sharePct share of the plants that resist it [%]; null where nobody counted, then all of them are taken to
  * @param source test, trial or who saw it
  */
-public record KnownResistance(String field, String weed, String group, @Nullable Double sharePct, String source) {
+public record KnownResistance(
+        String field, String weed, String group, @Nullable Double sharePct, String source) {
     /** With nobody having counted. */
     public KnownResistance(String field, String weed, String group, String source) {
         this(field, weed, group, null, source);

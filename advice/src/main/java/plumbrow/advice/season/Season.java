@@ -55,6 +55,11 @@ public record Season(
         this(year, asOf, adviser, farms, fields, history, shelf, pests, courses, outlook, Ground.UNKNOWN, Work.NONE);
     }
 
+    /** The same season with other courses. */
+    public Season withCourses(List<Course> others) {
+        return new Season(year, asOf, adviser, farms, fields, history, shelf, pests, others, outlook, ground, work);
+    }
+
     public Optional<Field> field(String name) {
         return fields.stream().filter(field -> field.name().equals(name)).findFirst();
     }

@@ -11,5 +11,4 @@ import java.util.Set;
  * @param seedsM2 seed shed [1/m²]
  */
 @SuppressWarnings("ArrayRecordComponent") // One number a draw; read only.
-public record BiotypeOutcome(
-        String weed, double share, Set<String> resists, double[] survivorsM2, double[] seedsM2) {}
+public record BiotypeOutcome(String weed, double share, Set<String> resists, double[] survivorsM2, double[] seedsM2) {}

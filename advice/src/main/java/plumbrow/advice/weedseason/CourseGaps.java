@@ -11,6 +11,7 @@ import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.ProductKind;
 import plumbrow.advice.weeds.CropTiming;
+import plumbrow.science.figure.Numbers;
 
 /** What a course lacks for its weeds to be followed day by day. */
 final class CourseGaps {
@@ -31,10 +32,13 @@ final class CourseGaps {
             }
             if (weedWork && pass.sharePct() < WHOLE) {
                 gaps.add("pass " + pass.number() + " of course '" + course.name() + "' over the whole field (it covers "
-                        + plumbrow.science.figure.Numbers.plain(pass.sharePct()) + " %)");
+                        + Numbers.plain(pass.sharePct()) + " %)");
             }
         }
-        if (course.passes().stream().filter(pass -> pass.kind() == PassKind.TILLAGE).count() > MOST_TILLAGE) {
+        if (course.passes().stream()
+                        .filter(pass -> pass.kind() == PassKind.TILLAGE)
+                        .count()
+                > MOST_TILLAGE) {
             gaps.add("no more than " + MOST_TILLAGE + " tillage passes in course '" + course.name() + "'");
         }
         if (gaps.isEmpty()

@@ -104,9 +104,7 @@ public final class CourseSeason {
 
     /** The engine's columns for the draws of the field's inputs. */
     public double[][] columns(double[][] drawn) {
-        return columns.stream()
-                .map(column -> column.of(drawn[column.place()]))
-                .toArray(double[][]::new);
+        return columns.stream().map(column -> column.of(drawn[column.place()])).toArray(double[][]::new);
     }
 
     /** Loss, survivors and seed of all draws, by weed. */
@@ -164,8 +162,7 @@ public final class CourseSeason {
                     survivors[i] *= density[i] * plants.share();
                     seeds[i] *= density[i] * plants.share();
                 }
-                all.add(new BiotypeOutcome(
-                        weeds.get(j).name(), plants.share(), plants.groups(), survivors, seeds));
+                all.add(new BiotypeOutcome(weeds.get(j).name(), plants.share(), plants.groups(), survivors, seeds));
             }
         }
         return all;
@@ -200,9 +197,11 @@ public final class CourseSeason {
         columns.add(pass.daysLate().column());
         if (pass instanceof Residual soil) {
             soil.rainAfterDays().ifPresent(rain -> columns.add(rain.column()));
-            soil.responses().forEach(response -> columns.add(response.oddsTimes().column()));
+            soil.responses()
+                    .forEach(response -> columns.add(response.oddsTimes().column()));
         } else if (pass instanceof Post post) {
-            post.responses().forEach(response -> columns.add(response.oddsTimes().column()));
+            post.responses()
+                    .forEach(response -> columns.add(response.oddsTimes().column()));
         }
         return columns.build().filter(column -> column >= 0);
     }

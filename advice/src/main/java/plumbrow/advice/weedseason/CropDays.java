@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.stream.Stream;
 import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.weeds.CropTiming;
@@ -24,8 +23,10 @@ final class CropDays {
 
     /** Empty where the crop's days are neither typed nor to be reckoned. */
     static Optional<Crop> of(FieldClimate climate, Field field, Optional<CropTiming> typed, Course course) {
-        Optional<Integer> up = typed.map(CropTiming::up).map(DayOfYear::of);
-        Optional<Integer> closed = typed.map(CropTiming::closed).map(DayOfYear::of);
+        Optional<Integer> up =
+                typed.flatMap(crop -> Optional.ofNullable(crop.up())).map(DayOfYear::of);
+        Optional<Integer> closed =
+                typed.flatMap(crop -> Optional.ofNullable(crop.closed())).map(DayOfYear::of);
         Optional<Integer> planted = planted(course).map(DayOfYear::of);
         double[] needs = needs(field);
         if (up.isEmpty() && planted.isPresent() && needs.length > 0) {
@@ -43,8 +44,7 @@ final class CropDays {
     static Optional<LocalDate> planted(Course course) {
         return course.passes().stream()
                 .filter(pass -> pass.kind() == PassKind.SEED)
-                .map(Pass::date)
-                .flatMap(Stream::ofNullable)
+                .flatMap(pass -> Stream.ofNullable(pass.date()))
                 .min(LocalDate::compareTo);
     }
 

@@ -8,8 +8,7 @@ final class DayOfYear {
     private DayOfYear() {}
 
     static int of(LocalDate date) {
-        boolean past = date.isLeapYear() && date.getMonth().compareTo(Month.FEBRUARY) > 0
-                || date.isLeapYear() && date.getMonth() == Month.FEBRUARY && date.getDayOfMonth() == 29;
+        boolean past = date.isLeapYear() && !date.isBefore(LocalDate.of(date.getYear(), Month.FEBRUARY, 29));
         return date.getDayOfYear() - (past ? 1 : 0);
     }
 

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.weeds.MonthClimate;
@@ -71,7 +73,7 @@ record FieldClimate(Days days, Days lows, Days highs, List<MonthClimate> months,
                 "normals of " + place + ": " + months.get(0).source()));
     }
 
-    private static Days ofMonths(java.util.stream.DoubleStream fahrenheit, Surface surface) {
+    private static Days ofMonths(DoubleStream fahrenheit, Surface surface) {
         return Days.ofMonths(fahrenheit.map(FieldClimate::celsius).toArray(), 1, LAST_DAY, surface);
     }
 
@@ -124,11 +126,8 @@ record FieldClimate(Days days, Days lows, Days highs, List<MonthClimate> months,
                 "measured days of " + place + ": " + run.get(0).source()));
     }
 
-    private static double[] celsius(List<WeatherDay> days, java.util.function.ToDoubleFunction<WeatherDay> fahrenheit) {
-        return days.stream()
-                .mapToDouble(fahrenheit)
-                .map(FieldClimate::celsius)
-                .toArray();
+    private static double[] celsius(List<WeatherDay> days, ToDoubleFunction<WeatherDay> fahrenheit) {
+        return days.stream().mapToDouble(fahrenheit).map(FieldClimate::celsius).toArray();
     }
 
     private static double celsius(double fahrenheit) {

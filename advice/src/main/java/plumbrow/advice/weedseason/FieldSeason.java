@@ -13,6 +13,7 @@ import plumbrow.advice.outlook.Law;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.season.Season;
+import plumbrow.science.figure.Numbers;
 import plumbrow.science.weedseason.Competition;
 import plumbrow.science.weedseason.Crop;
 import plumbrow.science.weedseason.Species;
@@ -89,8 +90,8 @@ public final class FieldSeason implements SeasonAnswer {
         return (share == null
                         ? "All " + known.weed() + " here is taken to resist group " + known.group()
                                 + ", since nobody has counted"
-                        : plumbrow.science.figure.Numbers.plain(share) + " % of the " + known.weed()
-                                + " here is taken to resist group " + known.group())
+                        : Numbers.plain(share) + " % of the " + known.weed() + " here is taken to resist group "
+                                + known.group())
                 + " (" + known.source() + "): a share counted in the field would settle it.";
     }
 

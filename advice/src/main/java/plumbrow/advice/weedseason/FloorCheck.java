@@ -57,7 +57,8 @@ final class FloorCheck {
         String even = variation <= GOOD_CV_PCT ? "even" : variation <= POOR_CV_PCT ? "fairly even" : "uneven";
         String set = variation <= GOOD_CV_PCT && ridge <= RIDGE_IN
                 ? "leave it so"
-                : "raise it at " + deepest.place() + " (" + Numbers.fixed(deepest.depthIn(), 2) + " in) and lower it at "
+                : "raise it at " + deepest.place() + " (" + Numbers.fixed(deepest.depthIn(), 2)
+                        + " in) and lower it at "
                         + shallowest.place() + " (" + Numbers.fixed(shallowest.depthIn(), 2)
                         + " in) until they differ by half an inch at most, then dig again";
         return ran + ", floor " + even + " (they vary by " + Numbers.fixed(variation, 0) + " %): " + set + ".";

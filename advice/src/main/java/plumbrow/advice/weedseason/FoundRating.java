@@ -14,8 +14,7 @@ import plumbrow.advice.quantity.Amount;
  * @param seenDays days after application
  * @param source provenance in words
  */
-record FoundRating(
-        Law law, @Nullable Amount rate, double heightCm, int seenDays, String source) {
+record FoundRating(Law law, @Nullable Amount rate, double heightCm, int seenDays, String source) {
     static final double USUAL_HEIGHT_CM = 10;
     static final int USUAL_DAYS = 28;
     private static final double BORROWED_DOWN = .1;

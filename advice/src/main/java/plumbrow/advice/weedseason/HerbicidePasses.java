@@ -77,8 +77,7 @@ final class HerbicidePasses {
         List<String> actives = season.shelf().actives(product).stream()
                 .map(ActiveContent::ingredient)
                 .toList();
-        Boolean[] rated = new Boolean[weeds.size()];
-        java.util.Arrays.fill(rated, false);
+        boolean[] rated = new boolean[weeds.size()];
         List<MadePass> made = new ArrayList<>();
         for (Timing timing : Timing.values()) {
             List<@Nullable FoundRating> whole = new ArrayList<>();
@@ -98,7 +97,16 @@ final class HerbicidePasses {
                                         : ratings.published(product, List.of(active), weeds.get(j), timing)
                                                 .orElse(null));
                     }
-                    add(made, pass, day, daysLate, timing, product + " (" + active + ")", List.of(active), single, rated);
+                    add(
+                            made,
+                            pass,
+                            day,
+                            daysLate,
+                            timing,
+                            product + " (" + active + ")",
+                            List.of(active),
+                            single,
+                            rated);
                 }
             }
         }
@@ -126,24 +134,21 @@ final class HerbicidePasses {
             String name,
             List<String> actives,
             List<@Nullable FoundRating> found,
-            Boolean[] rated) {
+            boolean[] rated) {
         if (found.stream().allMatch(Objects::isNull)) {
             return;
         }
         Amount rate = Objects.requireNonNull(pass.rate());
         int group = groups.number(sites(actives));
         if (timing == Timing.SOIL) {
-            Optional<Chemistry> chemistry = Chemistries.ofLongest(actives);
-            if (chemistry.isEmpty()) {
-                note("Half-life, Koc, solubility or vapour pressure of what is in " + name
-                        + " is unknown: its control in the soil is not counted.");
-                return;
-            }
+            Chemistries.Known known = Chemistries.ofLongest(actives);
+            known.says().forEach(this::note);
+            Chemistry chemistry = known.chemistry();
             List<SoilResponse> responses = new ArrayList<>();
             for (int j = 0; j < found.size(); j++) {
                 FoundRating one = found.get(j);
                 rated[j] |= one != null;
-                responses.add(one == null ? SoilResponse.none() : soil(one, rate, chemistry.get(), name, j));
+                responses.add(one == null ? SoilResponse.none() : soil(one, rate, chemistry, name, j));
             }
             made.add(new MadePass(
                     pass.number(),
@@ -153,7 +158,7 @@ final class HerbicidePasses {
                             daysLate,
                             group,
                             rate.inBase(),
-                            chemistry.get(),
+                            chemistry,
                             RAIN_NEED_MM,
                             rain(Objects.requireNonNull(pass.date())),
                             HOURS_UNTIL_WORKED_IN,
@@ -166,8 +171,7 @@ final class HerbicidePasses {
             rated[j] |= one != null;
             responses.add(one == null ? LeafResponse.none() : leaf(one, rate, name, j));
         }
-        made.add(new MadePass(
-                pass.number(), new Post(name, day, daysLate, group, rate.inBase(), MISSED, responses)));
+        made.add(new MadePass(pass.number(), new Post(name, day, daysLate, group, rate.inBase(), MISSED, responses)));
     }
 
     private static Set<String> sites(List<String> actives) {
@@ -214,8 +218,8 @@ final class HerbicidePasses {
         if (likely == 0) {
             return LeafResponse.none();
         }
-        LeafResponse seen = LeafResponse.seen(
-                likely * 100, rated(rating, rate, name), LEAF_SLOPE, rating.heightCm(), HEIGHT_POWER);
+        LeafResponse seen =
+                LeafResponse.seen(likely * 100, rated(rating, rate, name), LEAF_SLOPE, rating.heightCm(), HEIGHT_POWER);
         return new LeafResponse(
                 seen.ed50(),
                 seen.slope(),

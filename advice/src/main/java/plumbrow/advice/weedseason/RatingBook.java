@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.quantity.Amount;
@@ -11,7 +12,6 @@ import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.LabelUse;
 import plumbrow.advice.weeds.Timing;
 import plumbrow.advice.weeds.WeedRating;
-import plumbrow.science.figure.Numbers;
 import plumbrow.science.reference.EfficacyGuide;
 import plumbrow.science.reference.Rating;
 import plumbrow.science.reference.Ratings;
@@ -46,8 +46,8 @@ final class RatingBook {
                         && row.weed().equalsIgnoreCase(weed.name())
                         && row.timing() == timing
                         && row.rate().comparableWith(rate))
-                .min(Comparator.comparingDouble((WeedRating row) ->
-                        Math.abs(Math.log(row.rate().inBase() / Math.max(1e-12, rate.inBase())))))
+                .min(Comparator.comparingDouble(
+                        (WeedRating row) -> Math.abs(Math.log(row.rate().inBase() / Math.max(1e-12, rate.inBase())))))
                 .map(RatingBook::found);
     }
 
@@ -73,8 +73,8 @@ final class RatingBook {
                 boolean elsewhere = ratings.onSusceptible().isEmpty();
                 List<Rating> rows = (elsewhere ? ratings.elsewhere() : ratings.onSusceptible())
                         .stream()
-                                .filter(row ->
-                                        !row.onResistantPlants() && row.lowPercent().isPresent())
+                                .filter(row -> !row.onResistantPlants()
+                                        && row.lowPercent().isPresent())
                                 .toList();
                 if (!rows.isEmpty()) {
                     boolean borrowed = elsewhere || !name.equalsIgnoreCase(weed.name());
@@ -100,9 +100,11 @@ final class RatingBook {
         Law law = new Law.Pert(
                 Math.max(0, low), Math.min(MOST, sum / rows.size()), Math.min(1, Math.max(high, low + MEAN_UP)));
         List<String> words = new ArrayList<>();
-        words.add(rows.size() == 1
-                ? "published: " + rows.get(0).origin().source()
-                : rows.size() + " published ratings, the first " + rows.get(0).origin().source());
+        words.add(
+                rows.size() == 1
+                        ? "published: " + rows.get(0).origin().source()
+                        : rows.size() + " published ratings, the first "
+                                + rows.get(0).origin().source());
         if (elsewhere) {
             words.add("seen in another crop, so widened");
         }
@@ -124,7 +126,7 @@ final class RatingBook {
     }
 
     /** The middle of the label's rates. */
-    private @org.jspecify.annotations.Nullable Amount labelled(String product) {
+    private @Nullable Amount labelled(String product) {
         LabelUse use = season.shelf().labelUse(product, field.crop()).orElse(null);
         if (use == null) {
             return null;
@@ -135,11 +137,5 @@ final class RatingBook {
             return high == null ? low : high;
         }
         return new Amount((low.in(high.unit()).value() + high.value()) / 2, high.unit());
-    }
-
-    static String percent(Law law) {
-        return law instanceof Law.Pert pert
-                ? Numbers.fixed(pert.low() * 100, 0) + " to " + Numbers.fixed(pert.high() * 100, 0) + " %"
-                : Numbers.fixed(plumbrow.advice.outlook.Chances.of(law).mean() * 100, 0) + " %";
     }
 }

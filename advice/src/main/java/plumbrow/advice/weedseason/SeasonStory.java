@@ -1,6 +1,7 @@
 package plumbrow.advice.weedseason;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import plumbrow.science.weedseason.Pass;
@@ -73,7 +74,7 @@ public record SeasonStory(double lossPct, List<OfWeed> weeds) {
      * @param day on which it was laid
      * @param startsAfterDays days until any of it was at work; all days that were left where it never was
      * @param before plants that had come up before it was at work
-     * @param best its best control of a day's susceptible seedlings [%]
+     * @param weakFrom day of the year from which on it stops less than half of a day's susceptible seedlings; 0 where never
      * @param monthLater its control four weeks after it was laid [%]
      * @param doseMonthLater share of its rate then at work
      */
@@ -82,11 +83,12 @@ public record SeasonStory(double lossPct, List<OfWeed> weeds) {
             int day,
             int startsAfterDays,
             double before,
-            double best,
+            int weakFrom,
             double monthLater,
             double doseMonthLater) {}
 
     private static final int MONTH_DAYS = 28;
+    private static final double WEAK_PCT = 50;
 
     static SeasonStory of(WeedSeason season, SeasonTrace trace) {
         List<OfWeed> weeds = new ArrayList<>();
@@ -119,7 +121,7 @@ public record SeasonStory(double lossPct, List<OfWeed> weeds) {
                 strikes.add(strike(season, walk, weed, pass, index, trace.firstDay()));
             }
         }
-        strikes.sort(java.util.Comparator.comparingInt(Strike::day));
+        strikes.sort(Comparator.comparingInt(Strike::day));
         int last = walk.standing().length - 1;
         return new OfWeed(
                 walk.name(),
@@ -148,7 +150,14 @@ public record SeasonStory(double lossPct, List<OfWeed> weeds) {
                 walk.standing()[index] + killed,
                 killed,
                 sum(walk.emerged(), index + 1) - sum(walk.died(), index + 1),
-                season.species().get(weed).growth().heightCm(season.days().airHeatBetween(up, index, season.species().get(weed).growth().baseC())));
+                season.species()
+                        .get(weed)
+                        .growth()
+                        .heightCm(season.days()
+                                .airHeatBetween(
+                                        up,
+                                        index,
+                                        season.species().get(weed).growth().baseC())));
     }
 
     private static Laid laid(
@@ -161,11 +170,18 @@ public record SeasonStory(double lossPct, List<OfWeed> weeds) {
         double before = IntStream.range(0, Math.min(starts, walk.emerged().length))
                 .mapToDouble(i -> walk.emerged()[i])
                 .sum();
-        double best = 0;
-        for (int i = index; i < control.length; i++) {
-            best = Math.max(best, control[i]);
+        int weak = control.length;
+        while (weak > index && control[weak - 1] < WEAK_PCT) {
+            weak--;
         }
-        return new Laid(pass.name(), firstDay + index, starts - index, before, best, control[later], dose[later]);
+        return new Laid(
+                pass.name(),
+                firstDay + index,
+                starts - index,
+                before,
+                weak == control.length ? 0 : firstDay + weak,
+                control[later],
+                dose[later]);
     }
 
     private static double sum(double[] values, int from) {

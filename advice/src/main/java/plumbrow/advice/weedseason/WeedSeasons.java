@@ -35,11 +35,11 @@ public final class WeedSeasons {
         }
         for (WeedPressure weed : weeds) {
             if (species(season, weed.weed()).isEmpty()) {
-                missing.add("which known weed " + weed.weed() + " is like (sheet like_weeds; known are " + known() + ")");
+                missing.add(
+                        "which known weed " + weed.weed() + " is like (sheet like_weeds; known are " + known() + ")");
             }
         }
-        Optional<FieldClimate> climate =
-                FieldClimate.of(season.pests().weedBook(), field);
+        Optional<FieldClimate> climate = FieldClimate.of(season.pests().weedBook(), field);
         if (climate.isEmpty()) {
             missing.add("its climate, twelve months (sheet climate), or its days (sheet weather_days)");
         }
@@ -55,11 +55,12 @@ public final class WeedSeasons {
 
     /** The numbers of a weed: its own, or those of the weed it is said to be like. */
     static Optional<Species> species(Season season, String weed) {
-        return KnownWeeds.find(weed).or(() -> season.pests().weedBook().likes().stream()
-                .filter(like -> like.weed().equalsIgnoreCase(weed))
-                .findFirst()
-                .map(LikeWeed::as)
-                .flatMap(KnownWeeds::find));
+        return KnownWeeds.find(weed)
+                .or(() -> season.pests().weedBook().likes().stream()
+                        .filter(like -> like.weed().equalsIgnoreCase(weed))
+                        .findFirst()
+                        .map(LikeWeed::as)
+                        .flatMap(KnownWeeds::find));
     }
 
     private static String known() {

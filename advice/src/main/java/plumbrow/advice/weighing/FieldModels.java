@@ -82,8 +82,9 @@ final class FieldModels {
             cautions.addAll(followed.cautions());
             return followed;
         }
-        cautions.add("Weeds are weighed by what the passes leave, whenever they come up. To follow them day by day there is"
-                + " missing: " + String.join("; ", ((SeasonLacks) answer).missing()) + ".");
+        cautions.add(
+                "Weeds are weighed by what the passes leave, whenever they come up. To follow them day by day there is"
+                        + " missing: " + String.join("; ", ((SeasonLacks) answer).missing()) + ".");
         return null;
     }
 

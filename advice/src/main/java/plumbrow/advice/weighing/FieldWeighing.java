@@ -169,9 +169,7 @@ final class FieldWeighing {
 
     private String weeds(CourseModel course) {
         CourseSeason followed = course.season();
-        return followed == null
-                ? ""
-                : SeasonWords.sentence(course.course().name(), followed.storyAt(means));
+        return followed == null ? "" : SeasonWords.sentence(course.course().name(), followed.storyAt(means));
     }
 
     private List<Comparison> comparisons(int advised, List<Integer> byMargin) {

@@ -69,10 +69,7 @@ final class SeasonLines {
                     "plants/m²");
         }
         working.step(
-                name + " left standing",
-                "day by day: up − stopped − died − killed",
-                story.standing(),
-                "plants/m²");
+                name + " left standing", "day by day: up − stopped − died − killed", story.standing(), "plants/m²");
         working.step("seed returned by " + name, "by the day each plant came up", story.seedsM2(), "seeds/m²");
         return working.step(
                 "competition by " + name,

@@ -12,11 +12,11 @@ import plumbrow.advice.weedseason.CourseSeason;
  *
  *   d_all     on all draws, the input drawn;  d_few(x), d_few  on every so manieth draw, the input held and drawn
  *
- * A season has to be followed again for every value, so a thousand draws must do; what they have in common with all draws is
+ * A season has to be followed again for every value, so five hundred draws must do; what they have in common with all draws is
  * kept by the difference. Other inputs are held on all draws.
  */
 final class SeasonTurns {
-    private static final int FEW = 1_000;
+    private static final int FEW = 500;
 
     private final List<CourseModel> courses;
     private final double[][] few;
@@ -47,8 +47,7 @@ final class SeasonTurns {
     boolean follows(int place) {
         return courses.stream().anyMatch(course -> {
             CourseSeason season = course.season();
-            return season != null
-                    && IntStream.range(0, course.weeds().size()).anyMatch(j -> season.reads(j, place));
+            return season != null && IntStream.range(0, course.weeds().size()).anyMatch(j -> season.reads(j, place));
         });
     }
 

@@ -12,7 +12,6 @@ import plumbrow.science.figure.Numbers;
 /** What a course lets happen among the weeds, in one sentence. */
 final class SeasonWords {
     private static final double NEGLIGIBLE = .005;
-    private static final double WEAK_PCT = 60;
     private static final int LATE_DAYS = 8;
 
     private SeasonWords() {}
@@ -45,12 +44,16 @@ final class SeasonWords {
         List<String> why = new ArrayList<>();
         for (SeasonStory.Laid laid : weed.residuals()) {
             if (laid.startsAfterDays() >= LATE_DAYS) {
-                why.add(laid.name() + " lay " + laid.startsAfterDays() + " days on the surface before rain put it to work");
+                why.add(laid.name() + " lay " + laid.startsAfterDays()
+                        + " days on the surface before rain put it to work");
             }
-            if (laid.monthLater() < WEAK_PCT) {
-                why.add(laid.name() + " has " + Numbers.fixed(laid.doseMonthLater() * 100, 0)
-                        + " % of its rate left after four weeks and stops " + Numbers.fixed(laid.monthLater(), 0)
-                        + " % of what comes up then");
+            if (laid.weakFrom() > 0 && weed.standing() > NEGLIGIBLE * weed.seedlings()) {
+                why.add(
+                        laid.weakFrom() <= laid.day()
+                                ? laid.name() + " of " + day(laid.day()) + " never stops half of what comes up in a day"
+                                : laid.name() + " of " + day(laid.day())
+                                        + " stops less than half of what comes up from " + day(laid.weakFrom())
+                                        + " on");
             }
         }
         for (SeasonStory.Strike strike : weed.passes()) {
@@ -62,7 +65,8 @@ final class SeasonWords {
             }
         }
         if (weed.afterLast() > NEGLIGIBLE * weed.seedlings()) {
-            why.add(plants(weed.afterLast()) + " came up after the last pass");
+            SeasonStory.Strike last = weed.passes().get(weed.passes().size() - 1);
+            why.add(plants(weed.afterLast()) + " came up after the " + last.name() + " of " + day(last.day()));
         }
         if (weed.passes().isEmpty() && weed.residuals().isEmpty()) {
             why.add("nothing was done against it");

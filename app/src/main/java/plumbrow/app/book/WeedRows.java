@@ -101,8 +101,7 @@ final class WeedRows {
                     .word(work.tool())
                     .real(work.depthIn())
                     .text(work.source()),
-            row -> new TillageWork(
-                    row.text(), row.text(), row.whole(), row.word(Tool.class), row.real(), row.text()));
+            row -> new TillageWork(row.text(), row.text(), row.whole(), row.word(Tool.class), row.real(), row.text()));
 
     static final RowKind<FloorDepth> FLOOR = new RowKind<>(
             "floor_depth",

@@ -22,7 +22,7 @@ class DemoCommandTest {
         Path demo = folder.resolve("demo");
         String out = plumbrow("demo", "--once", "--folder", demo).good().out();
         assertThat(out.lines().findFirst())
-                .hasValueSatisfying(line -> assertThat(line).contains("16 fields"));
+                .hasValueSatisfying(line -> assertThat(line).contains("18 fields"));
         assertThat(out).contains("The farms, people and products are invented.");
         try (Book book = Book.open(demo.resolve("demo.book"))) {
             assertThat(book.latestSeason()).contains(DemoBook.season());

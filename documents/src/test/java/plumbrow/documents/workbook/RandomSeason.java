@@ -42,6 +42,16 @@ import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.SeedRights;
 import plumbrow.advice.shelf.Shelf;
 import plumbrow.advice.shelf.Trait;
+import plumbrow.advice.weeds.Basis;
+import plumbrow.advice.weeds.CropTiming;
+import plumbrow.advice.weeds.FloorDepth;
+import plumbrow.advice.weeds.LikeWeed;
+import plumbrow.advice.weeds.MonthClimate;
+import plumbrow.advice.weeds.Timing;
+import plumbrow.advice.weeds.Tool;
+import plumbrow.advice.weeds.WeatherDay;
+import plumbrow.advice.weeds.WeedBook;
+import plumbrow.advice.weeds.WeedRating;
 import plumbrow.documents.workbook.ground.Acres;
 
 /** A season made up at random from a seed: within the rules, with numbers of all digits and gaps wherever one may be. */
@@ -250,7 +260,54 @@ final class RandomSeason {
                         fields,
                         i -> new WeedPressure(
                                 land.get(i).name(), "weed " + i % 3, law(50), hundred(), 100 * part(), text())),
-                new RandomTerms(random).resistance(land));
+                new RandomTerms(random).resistance(land),
+                weedBook(land));
+    }
+
+    private WeedBook weedBook(List<Field> land) {
+        return new WeedBook(
+                make(
+                        12,
+                        i -> new MonthClimate(
+                                land.get(0).name(),
+                                i + 1,
+                                50 + i,
+                                maybe(() -> 40 + share()),
+                                maybe(() -> 70 + share()),
+                                part(),
+                                10 * share(),
+                                text())),
+                make(5, i -> new WeatherDay("IA: Larkin", AS_OF.plusDays(i), 30 + i, 50 + share(), share(), text())),
+                make(
+                        fields,
+                        i -> new CropTiming(
+                                land.get(i).name(),
+                                maybe(() -> AS_OF.plusDays(70)),
+                                maybe(() -> AS_OF.plusDays(120)),
+                                law(20),
+                                text())),
+                make(2, i -> new LikeWeed("weed " + i, pick("waterhemp", "giant foxtail"), text())),
+                make(3, this::rating),
+                List.of(),
+                make(
+                        4,
+                        i -> new FloorDepth(
+                                land.get(0).name(), pick(Tool.values()), "hole " + i, 1 + share(), text())));
+    }
+
+    private WeedRating rating(int i) {
+        Timing timing = pick(Timing.values());
+        return new WeedRating(
+                "spray " + i,
+                "weed " + i,
+                timing,
+                volume(20),
+                timing == Timing.SOIL ? null : maybe(() -> 1 + share()),
+                maybe(() -> 1 + random.nextInt(60)),
+                law(1),
+                pick(Basis.values()),
+                maybe(this::text),
+                text());
     }
 
     private List<Course> courses(Field field) {

@@ -166,7 +166,8 @@ final class RandomTerms {
     List<KnownResistance> resistance(List<Field> land) {
         return make(
                 land.size(),
-                i -> new KnownResistance(land.get(i).name(), "weed " + i % 3, pick("2", "9", "14"), text()));
+                i -> new KnownResistance(
+                        land.get(i).name(), "weed " + i % 3, pick("2", "9", "14"), maybe(() -> 100 * share()), text()));
     }
 
     Ground ground(List<Field> land) {

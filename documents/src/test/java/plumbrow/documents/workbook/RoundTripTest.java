@@ -49,7 +49,7 @@ class RoundTripTest {
         through(Fixture.season(), folder.resolve("season"));
         assertThat(names(folder)).containsExactlyInAnyOrder("season", "season.xlsx");
         assertThat(names(folder.resolve("season")))
-                .hasSize(34)
+                .hasSize(41)
                 .contains("boundaries.geojson", "features.geojson")
                 .allMatch(name -> name.endsWith(".csv") || name.endsWith(".geojson"));
     }

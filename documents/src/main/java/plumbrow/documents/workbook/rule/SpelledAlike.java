@@ -65,7 +65,13 @@ final class SpelledAlike implements Rule {
             places.add(field.find(FieldSheet.STATE) + ": " + field.find(FieldSheet.COUNTY));
         }
         alike(tables, ClimateSheet.SHEET, ClimateSheet.PLACE, places, "as the sheet fields spells it", objections);
-        alike(tables, WeatherDaySheet.SHEET, WeatherDaySheet.PLACE, places, "as the sheet fields spells it", objections);
+        alike(
+                tables,
+                WeatherDaySheet.SHEET,
+                WeatherDaySheet.PLACE,
+                places,
+                "as the sheet fields spells it",
+                objections);
     }
 
     /** Labels name crops, products, ingredients and people that the shelf or the fields may not have. */

@@ -12,10 +12,12 @@ public final class ClimateSheet {
     private static final NumberKind FAHRENHEIT = NumberKind.between(-60, 130);
 
     public static final Column<String> PLACE = place();
-    public static final Column<Integer> MONTH =
-            Column.of("month", new WholeKind(1, 12), "the month, 1 for January", "5").need();
-    static final Column<Double> MEAN =
-            Column.of("mean_f", FAHRENHEIT, "mean air temperature", "61").in("°F").need();
+    public static final Column<Integer> MONTH = Column.of(
+                    "month", new WholeKind(1, 12), "the month, 1 for January", "5")
+            .need();
+    static final Column<Double> MEAN = Column.of("mean_f", FAHRENHEIT, "mean air temperature", "61")
+            .in("°F")
+            .need();
     static final Column<Double> LOW = degrees("low_f", "mean of the daily lows", "50");
     static final Column<Double> HIGH = degrees("high_f", "mean of the daily highs", "72");
     static final Column<Double> RAIN = Column.of(

@@ -37,8 +37,8 @@ public final class CropDaySheet {
             .column(SOURCE, CropTiming::source)
             .once(FIELD)
             .check(Words.ordered(UP, CLOSED, "before"))
-            .build(row -> new CropTiming(
-                    row.get(FIELD), row.find(UP), row.find(CLOSED), LATE.read(row), row.get(SOURCE)));
+            .build(row ->
+                    new CropTiming(row.get(FIELD), row.find(UP), row.find(CLOSED), LATE.read(row), row.get(SOURCE)));
 
     private CropDaySheet() {}
 

@@ -28,8 +28,8 @@ public final class FloorSheet {
             .column(DEPTH, FloorDepth::depthIn)
             .column(SOURCE, FloorDepth::source)
             .once(FIELD, TOOL, PLACE)
-            .build(row -> new FloorDepth(
-                    row.get(FIELD), row.get(TOOL), row.get(PLACE), row.get(DEPTH), row.get(SOURCE)));
+            .build(row ->
+                    new FloorDepth(row.get(FIELD), row.get(TOOL), row.get(PLACE), row.get(DEPTH), row.get(SOURCE)));
 
     private FloorSheet() {}
 }

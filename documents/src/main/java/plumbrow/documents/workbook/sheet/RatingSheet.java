@@ -27,14 +27,17 @@ public final class RatingSheet {
                     "soil: laid before the weed is up; leaf: sprayed on it",
                     "leaf")
             .need();
-    static final Column<Double> RATE = Column.of(
-                    "rate", RateCells.RATE, "the rate at which it was seen", "22")
+    static final Column<Double> RATE = Column.of("rate", RateCells.RATE, "the rate at which it was seen", "22")
             .in("rate_unit")
             .need();
-    public static final Column<RateUnit> RATE_UNIT =
-            Column.of("rate_unit", new RateUnitKind(), "unit of rate", "fl oz/ac").need();
+    public static final Column<RateUnit> RATE_UNIT = Column.of(
+                    "rate_unit", new RateUnitKind(), "unit of rate", "fl oz/ac")
+            .need();
     static final Column<Double> HEIGHT = Column.of(
-                    "height_in", NumberKind.above(0).upTo(200), "height of the weed that was sprayed; for leaf only", "4")
+                    "height_in",
+                    NumberKind.above(0).upTo(200),
+                    "height of the weed that was sprayed; for leaf only",
+                    "4")
             .in("in")
             .blankMeans("4 inches");
     static final Column<Integer> SEEN = Column.of(
@@ -48,7 +51,10 @@ public final class RatingSheet {
                     "basis", WordKind.of(Basis.class, Basis::word), "what the rating rests on", "trial")
             .need();
     static final Column<String> AS_FOR = Column.of(
-                    "as_for", TextKind.NAME, "the weed it was really seen on, where it is borrowed", "tall morningglory")
+                    "as_for",
+                    TextKind.NAME,
+                    "the weed it was really seen on, where it is borrowed",
+                    "tall morningglory")
             .blankMeans("seen on this weed");
     static final Column<String> SOURCE = Words.source();
 

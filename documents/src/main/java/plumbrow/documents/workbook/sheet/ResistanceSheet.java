@@ -17,8 +17,7 @@ public final class ResistanceSheet {
     static final Column<String> GROUP = Column.of(
                     "group", new GroupKind(), "site-of-action group that no longer controls it", "9")
             .need();
-    static final Column<Double> SHARE = Column.of(
-                    "share_pct", Words.PERCENT, "share of its plants that resist", "30")
+    static final Column<Double> SHARE = Column.of("share_pct", Words.PERCENT, "share of its plants that resist", "30")
             .in("%")
             .blankMeans("not counted, all of them are taken to");
     static final Column<String> SOURCE = Words.source();
@@ -34,7 +33,8 @@ public final class ResistanceSheet {
             .column(SHARE, KnownResistance::sharePct)
             .column(SOURCE, KnownResistance::source)
             .once(FIELD, WEED, GROUP)
-            .build(row -> new KnownResistance(row.get(FIELD), row.get(WEED), row.get(GROUP), row.find(SHARE), row.get(SOURCE)));
+            .build(row -> new KnownResistance(
+                    row.get(FIELD), row.get(WEED), row.get(GROUP), row.find(SHARE), row.get(SOURCE)));
 
     private ResistanceSheet() {}
 

@@ -35,12 +35,7 @@ public final class TillageSheet {
             .column(SOURCE, TillageWork::source)
             .once(FIELD, COURSE, PASS)
             .build(row -> new TillageWork(
-                    row.get(FIELD),
-                    row.get(COURSE),
-                    row.get(PASS),
-                    row.get(TOOL),
-                    row.get(DEPTH),
-                    row.get(SOURCE)));
+                    row.get(FIELD), row.get(COURSE), row.get(PASS), row.get(TOOL), row.get(DEPTH), row.get(SOURCE)));
 
     private TillageSheet() {}
 
@@ -50,6 +45,8 @@ public final class TillageSheet {
     }
 
     static Column<Double> depth(String meaning) {
-        return Column.of("depth_in", NumberKind.above(0).upTo(24), meaning, "4").in("in").need();
+        return Column.of("depth_in", NumberKind.above(0).upTo(24), meaning, "4")
+                .in("in")
+                .need();
     }
 }

@@ -12,14 +12,18 @@ public final class WeatherDaySheet {
     private static final NumberKind FAHRENHEIT = NumberKind.between(-60, 130);
 
     public static final Column<String> PLACE = ClimateSheet.place();
-    public static final Column<LocalDate> DATE =
-            Column.of("date", new DateKind(), "the day, of any one year", "2025-05-04").need();
-    static final Column<Double> LOW =
-            Column.of("low_f", FAHRENHEIT, "lowest air temperature", "48").in("°F").need();
-    static final Column<Double> HIGH =
-            Column.of("high_f", FAHRENHEIT, "highest air temperature", "71").in("°F").need();
-    static final Column<Double> RAIN =
-            Column.of("rain_in", NumberKind.between(0, 30), "rain of the day", "0.4").in("in").need();
+    public static final Column<LocalDate> DATE = Column.of(
+                    "date", new DateKind(), "the day, of any one year", "2025-05-04")
+            .need();
+    static final Column<Double> LOW = Column.of("low_f", FAHRENHEIT, "lowest air temperature", "48")
+            .in("°F")
+            .need();
+    static final Column<Double> HIGH = Column.of("high_f", FAHRENHEIT, "highest air temperature", "71")
+            .in("°F")
+            .need();
+    static final Column<Double> RAIN = Column.of("rain_in", NumberKind.between(0, 30), "rain of the day", "0.4")
+            .in("in")
+            .need();
     static final Column<String> SOURCE = Words.source();
 
     public static final Sheet<WeatherDay> SHEET = Sheet.<WeatherDay>named(

@@ -1,0 +1,162 @@
+package plumbrow.advice.weedseason;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static plumbrow.advice.weedseason.WeedField.spray;
+
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import plumbrow.advice.outlook.Law;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.weeds.Timing;
+import plumbrow.science.weedseason.SeasonLoss;
+import plumbrow.science.weedseason.SeasonTrace;
+
+@DisplayName("The season of weeds as a season has it: limits, directions, balance")
+class SeasonLawsTest {
+    private static final int DRAWS = 300;
+
+    private static WeedField field(double density) {
+        return new WeedField()
+                .weed("waterhemp", new Law.Fixed(density), 1, 45)
+                .weed("giant foxtail", new Law.Pert(10, 40, 90), .4, 45)
+                .late(new Law.Pert(0, 2, 8))
+                .herbicide("soil", "atrazine")
+                .herbicide("leaf", "glyphosate")
+                .rating("soil", "waterhemp", Timing.SOIL, 30, new Law.Pert(.5, .7, .85))
+                .rating("soil", "giant foxtail", Timing.SOIL, 30, new Law.Pert(.4, .6, .8))
+                .rating("leaf", "waterhemp", Timing.LEAF, 30, new Law.Pert(.8, .9, .97))
+                .rating("leaf", "giant foxtail", Timing.LEAF, 30, new Law.Pert(.85, .94, .98))
+                .course("nothing")
+                .course("leaf", spray(6, 1, "leaf", 30))
+                .course("both", spray(5, 2, "soil", 30), spray(6, 1, "leaf", 30));
+    }
+
+    @Test
+    @DisplayName("density is what would stand if nothing were done")
+    void density() {
+        WeedField.Followed followed = field(25).follow("nothing");
+        double[] at = {25, 0, 40, 0};
+        SeasonTrace trace = followed.season().traceAt(at);
+        double[] standing = trace.species().get(0).standing();
+        assertThat(standing[standing.length - 1]).isCloseTo(25, within(.5));
+    }
+
+    @Test
+    @DisplayName("plants balance on every day: standing = standing before + emerged − died − killed")
+    void balance() {
+        WeedField.Followed followed = field(25).follow("both");
+        SeasonTrace trace = followed.season().trace(followed.drawn(50), 17);
+        for (SeasonTrace.OfSpecies weed : trace.species()) {
+            double before = 0;
+            for (int i = 0; i < weed.standing().length; i++) {
+                double now = before + weed.emerged()[i] - weed.died()[i] - weed.killed()[i];
+                assertThat(weed.standing()[i]).isCloseTo(now, within(1e-9));
+                before = weed.standing()[i];
+            }
+        }
+    }
+
+    @Test
+    @DisplayName("the loads of single plants, times density, are the loads of the whole season")
+    void unitLoads() {
+        WeedField.Followed followed = field(25).follow("both");
+        double[][] drawn = followed.drawn(DRAWS);
+        SeasonLoss whole = followed.season().loss(drawn, DRAWS);
+        for (int weed = 0; weed < 2; weed++) {
+            double[] unit = followed.season().unitLoad(weed, drawn, DRAWS);
+            int density = weed == 0 ? 0 : 2;
+            for (int i = 0; i < DRAWS; i++) {
+                assertThat(unit[i] * drawn[density][i]).isCloseTo(whole.loadPct()[weed][i], within(1e-9));
+            }
+        }
+    }
+
+    @Test
+    @DisplayName("survivors and seed by biotype add up to those of the weed")
+    void biotypes() {
+        WeedField.Followed followed = field(25).resists("waterhemp", "9", 30.0).follow("both");
+        double[][] drawn = followed.drawn(DRAWS);
+        SeasonLoss whole = followed.season().loss(drawn, DRAWS);
+        List<BiotypeOutcome> parts = followed.season().biotypes(drawn, DRAWS);
+        assertThat(parts).hasSize(3);
+        for (int i = 0; i < DRAWS; i++) {
+            assertThat(parts.get(0).seedsM2()[i] + parts.get(1).seedsM2()[i])
+                    .isCloseTo(whole.seedsM2()[0][i], within(1e-7 * (1 + whole.seedsM2()[0][i])));
+            assertThat(parts.get(1).seedsM2()[i] / .3)
+                    .as("of as many seedlings, resistant ones shed more")
+                    .isGreaterThan(parts.get(0).seedsM2()[i] / .7);
+        }
+    }
+
+    @Test
+    @DisplayName("resistance that nobody has counted holds for all plants; a counted share for as many")
+    void resistance() {
+        double none = field(25).lossPct("leaf", DRAWS);
+        double some = field(25).resists("waterhemp", "9", 30.0).lossPct("leaf", DRAWS);
+        double all = field(25).resists("waterhemp", "9", null).lossPct("leaf", DRAWS);
+        double otherGroup = field(25).resists("waterhemp", "14", null).lossPct("leaf", DRAWS);
+        assertThat(none).isLessThan(some).isEqualTo(otherGroup);
+        assertThat(some).isLessThan(all);
+    }
+
+    @Test
+    @DisplayName("more plants, later sprays and less rate never cost less; no weeds cost nothing")
+    void directions() {
+        assertThat(new WeedField()
+                        .weed("waterhemp", new Law.Fixed(0), 1, 45)
+                        .course("nothing")
+                        .lossPct("nothing", DRAWS))
+                .isZero();
+        assertThat(field(50).lossPct("both", DRAWS)).isGreaterThan(field(25).lossPct("both", DRAWS));
+        assertThat(field(25).lossPct("nothing", DRAWS)).isGreaterThan(field(25).lossPct("both", DRAWS));
+        WeedField rates = field(25).course("less", spray(5, 2, "soil", 15), spray(6, 1, "leaf", 15));
+        assertThat(rates.lossPct("less", DRAWS)).isGreaterThan(rates.lossPct("both", DRAWS));
+        assertThat(field(25).rain(1, 3).lossPct("both", DRAWS))
+                .isGreaterThan(field(25).lossPct("both", DRAWS));
+    }
+
+    @Test
+    @DisplayName("a weed without numbers of its own borrows them, and its flush is taken as less sure")
+    void borrowed() {
+        WeedField like = field(25).weed("Palmer amaranth", new Law.Fixed(5), 2, 60);
+        Season season = like.season();
+        SeasonAnswer unknown = WeedSeasons.of(season, season.fields().get(0), new OwnInputs());
+        assertThat(((SeasonLacks) unknown).missing()).anyMatch(missing -> missing.contains("Palmer amaranth is like"));
+
+        WeedField.Followed followed = like.like("Palmer amaranth", "waterhemp").follow("leaf");
+        assertThat(followed.inputs().all())
+                .anyMatch(input -> input.id().equals("shift: Palmer amaranth")
+                        && input.law().equals(new Law.Pert(-20, 0, 20))
+                        && input.source().contains("borrowed from waterhemp"));
+        assertThat(followed.season().notes())
+                .anyMatch(note -> note.contains("leaf works on Palmer amaranth is unknown"));
+    }
+
+    @Test
+    @DisplayName("published ratings stand in where the adviser has none, with their source and caution")
+    void published() {
+        WeedField.Followed followed = new WeedField()
+                .weed("waterhemp", new Law.Fixed(25), 1, 45)
+                .herbicide("pre", "atrazine")
+                .course("pre", spray(5, 2, "pre", 30))
+                .follow("pre");
+        assertThat(followed.inputs().all())
+                .filteredOn(input -> input.id().startsWith("rating: pre on waterhemp, soil"))
+                .singleElement()
+                .satisfies(input -> assertThat(input.source())
+                        .contains("published ratings", "susceptible plants at the labelled rate and size"));
+    }
+
+    @Test
+    @DisplayName("a course that lacks a date is refused in a sentence")
+    void gaps() {
+        WeedField.Followed followed = field(25).follow("leaf");
+        var undated = WeedField.courseOf("new", false, new WeedField.Step(null, "leaf", 30, 0));
+        assertThatThrownBy(() -> followed.field().course(undated))
+                .hasMessage("The weeds of Creek 100 can't be followed under 'new': missing is a date for pass 1 of"
+                        + " course 'new'.");
+    }
+}

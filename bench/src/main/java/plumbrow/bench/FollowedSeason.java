@@ -1,0 +1,161 @@
+package plumbrow.bench;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.course.Pass;
+import plumbrow.advice.course.PassKind;
+import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.Farm;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.field.Texture;
+import plumbrow.advice.outlook.Law;
+import plumbrow.advice.outlook.OutlookLine;
+import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.pests.Pests;
+import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.quantity.Amount;
+import plumbrow.advice.quantity.FarmUnit;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.ActiveContent;
+import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.Product;
+import plumbrow.advice.shelf.ProductKind;
+import plumbrow.advice.shelf.RefugeRule;
+import plumbrow.advice.shelf.Seed;
+import plumbrow.advice.shelf.SeedRights;
+import plumbrow.advice.shelf.Shelf;
+import plumbrow.advice.weeds.Basis;
+import plumbrow.advice.weeds.MonthClimate;
+import plumbrow.advice.weeds.Timing;
+import plumbrow.advice.weeds.WeedBook;
+import plumbrow.advice.weeds.WeedRating;
+
+/** A farm whose weeds are followed day by day: corn fields of six courses and some weeds each, every input drawn. */
+final class FollowedSeason {
+    private static final double[] MEAN_F = {19, 25, 37, 50, 61, 72, 75, 72, 64, 52, 37, 25};
+    private static final List<String> WEEDS =
+            List.of("waterhemp", "burcucumber", "giant foxtail", "common lambsquarters");
+
+    private FollowedSeason() {}
+
+    static Season of(int fields, int weeds) {
+        List<String> names = WEEDS.subList(0, weeds);
+        List<Field> land = new ArrayList<>();
+        List<WeedPressure> pressures = new ArrayList<>();
+        List<Course> courses = new ArrayList<>();
+        for (int i = 0; i < fields; i++) {
+            String field = "field " + i;
+            land.add(new Field(field, "Home", 100, null, "IA", "Alder", Crop.CORN, Texture.LOAM, 3.0, 6.5, 1.0));
+            names.forEach(
+                    weed -> pressures.add(new WeedPressure(field, weed, new Law.Pert(5, 25, 80), 1, 45, "invented")));
+            courses.addAll(courses(field));
+        }
+        return new Season(
+                2026,
+                LocalDate.of(2026, 3, 1),
+                "A. Adviser",
+                List.of(new Farm("Home", "A grower", 1, 1)),
+                land,
+                List.of(),
+                shelf(),
+                new Pests(List.of(), List.of(), pressures, List.of(), weedBook(names)),
+                courses,
+                List.of(
+                        new OutlookLine(
+                                Crop.CORN, null, OutlookQuantity.PRICE, new Law.Lognormal(4, .2, .6), "invented"),
+                        new OutlookLine(Crop.CORN, null, OutlookQuantity.YIELD, new Law.Weibull(200, .2), "invented")));
+    }
+
+    private static List<Course> courses(String field) {
+        return List.of(
+                course(field, "nothing"),
+                course(field, "pre", spray(5, 2, "soil")),
+                course(field, "post", spray(5, 25, "leaf")),
+                course(field, "both", spray(5, 2, "soil"), spray(6, 1, "leaf")),
+                course(field, "two posts", spray(5, 2, "soil"), spray(5, 28, "leaf"), spray(6, 15, "other")),
+                course(field, "layered", spray(5, 2, "soil"), spray(6, 1, "leaf"), spray(6, 1, "other")));
+    }
+
+    private static Course course(String field, String name, Pass... sprays) {
+        List<Pass> passes = new ArrayList<>(List.of(sprays));
+        passes.add(pass(PassKind.SEED, 5, 1, "seed", new Amount(1, FarmUnit.UNIT)));
+        List<Pass> numbered = new ArrayList<>();
+        for (Pass pass : passes) {
+            numbered.add(new Pass(
+                    numbered.size() + 1,
+                    pass.kind(),
+                    pass.date(),
+                    pass.product(),
+                    pass.rate(),
+                    100,
+                    8.5,
+                    new Law.Fixed(0),
+                    0));
+        }
+        return new Course(field, name, name.equals("nothing"), new RefugePlan(null, null), "", numbered);
+    }
+
+    private static Pass spray(int month, int day, String product) {
+        return pass(PassKind.SPRAY, month, day, product, new Amount(30, FarmUnit.FL_OZ));
+    }
+
+    private static Pass pass(PassKind kind, int month, int day, String product, Amount rate) {
+        return new Pass(1, kind, LocalDate.of(2026, month, day), product, rate, 100, 8.5, new Law.Fixed(0), 0);
+    }
+
+    private static Shelf shelf() {
+        List<Product> products = new ArrayList<>();
+        products.add(product("seed", ProductKind.SEED, FarmUnit.UNIT));
+        List<ActiveContent> actives = new ArrayList<>();
+        for (String[] one : new String[][] {{"soil", "atrazine"}, {"leaf", "glyphosate"}, {"other", "mesotrione"}}) {
+            products.add(product(one[0], ProductKind.HERBICIDE, FarmUnit.FL_OZ));
+            actives.add(new ActiveContent(one[0], one[1], 4, FarmUnit.GAL, null));
+        }
+        Seed seed = new Seed(
+                "seed",
+                Crop.CORN,
+                80_000.0,
+                null,
+                95,
+                List.of(),
+                0,
+                new RefugeRule(RefugeRule.Form.NONE, null, null, null, "none"),
+                new Law.Fixed(0),
+                new Law.Fixed(100),
+                null,
+                new SeedRights(Ask.NO, Ask.NO, Ask.NO, Ask.NO, Ask.NO));
+        return new Shelf(products, List.of(seed), List.of(), actives, List.of(), List.of(), List.of());
+    }
+
+    private static Product product(String name, ProductKind kind, FarmUnit per) {
+        return new Product(name, kind, .5, per, null, null, null, null, null, "invented");
+    }
+
+    private static WeedBook weedBook(List<String> weeds) {
+        List<MonthClimate> months = new ArrayList<>();
+        for (int month = 1; month <= MEAN_F.length; month++) {
+            double mean = MEAN_F[month - 1];
+            months.add(new MonthClimate("IA: Alder", month, mean, mean - 11, mean + 11, 4, 11, "value from memory"));
+        }
+        List<WeedRating> ratings = new ArrayList<>();
+        for (String weed : weeds) {
+            for (String product : List.of("soil", "leaf", "other")) {
+                ratings.add(new WeedRating(
+                        product,
+                        weed,
+                        product.equals("soil") ? Timing.SOIL : Timing.LEAF,
+                        new Amount(30, FarmUnit.FL_OZ),
+                        null,
+                        null,
+                        new Law.Pert(.5, .7, .9),
+                        Basis.TRIAL,
+                        null,
+                        "invented"));
+            }
+        }
+        return new WeedBook(months, List.of(), List.of(), List.of(), ratings, List.of(), List.of());
+    }
+}
