@@ -81,8 +81,13 @@ final class DayWords {
         String starts = laid.startsAfterDays() == 0
                 ? "at work at once"
                 : "at work " + laid.startsAfterDays() + (laid.startsAfterDays() == 1 ? " day" : " days") + " later";
-        return laid.name() + ", laid on " + day(laid.day()) + " and " + starts + ", stops at best "
-                + percent(laid.best()) + " of a day's seedlings and four weeks after " + percent(laid.monthLater()) + ".";
+        String weak = laid.weakFrom() <= 0
+                ? ""
+                : laid.weakFrom() <= laid.day()
+                        ? ", and never half"
+                        : ", and from " + day(laid.weakFrom()) + " on less than half";
+        return laid.name() + ", laid on " + day(laid.day()) + " and " + starts + ", stops "
+                + percent(laid.monthLater()) + " of a day's seedlings four weeks after it was laid" + weak + ".";
     }
 
     private String strike(SeasonStory.Strike strike) {
