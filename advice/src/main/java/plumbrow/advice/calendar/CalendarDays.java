@@ -55,7 +55,8 @@ final class CalendarDays {
         SeasonAnswer answer = WeedSeasons.of(season, field, new OwnInputs());
         CourseSeason followed = trial.season().orElse(null);
         if (followed == null) {
-            List<String> missing = answer instanceof SeasonLacks lacks ? lacks.missing() : List.of("a weed in the weeds sheet");
+            List<String> missing =
+                    answer instanceof SeasonLacks lacks ? lacks.missing() : List.of("a weed in the weeds sheet");
             return calendar(List.of(), null, null, List.of(), List.of(), null, null, null, missing, List.of());
         }
         SeasonTrace trace = followed.traceAt(trial.means());
@@ -119,13 +120,14 @@ final class CalendarDays {
                 days);
     }
 
-    private SeasonCalendar.Mark mark(
-            Pass pass, @Nullable CourseSeason followed, @Nullable SeasonTrace trace) {
+    private SeasonCalendar.Mark mark(Pass pass, @Nullable CourseSeason followed, @Nullable SeasonTrace trace) {
         return new SeasonCalendar.Mark(
                 keptNumbers.getOrDefault(pass.number(), pass.number()),
                 pass.kind(),
                 pass.date(),
-                followed == null || trace == null ? null : made(pass, followed, trace).orElse(null),
+                followed == null || trace == null
+                        ? null
+                        : made(pass, followed, trace).orElse(null),
                 pass.product(),
                 pass.rate(),
                 CourseChanges.lowest(season, field, pass).orElse(null),
@@ -134,9 +136,7 @@ final class CalendarDays {
 
     private Optional<LocalDate> made(Pass pass, CourseSeason followed, SeasonTrace trace) {
         int place = followed.passNumbers().indexOf(pass.number());
-        return place < 0
-                ? Optional.empty()
-                : Optional.of(date(trace.made().get(place)));
+        return place < 0 ? Optional.empty() : Optional.of(date(trace.made().get(place)));
     }
 
     private SeasonCalendar.Weed weed(SeasonTrace trace, SeasonTrace.OfSpecies weed) {
@@ -160,11 +160,13 @@ final class CalendarDays {
         int next = 0;
         int end = trace.firstDay() + trace.species().get(0).emerged().length;
         for (int p = 0; p < followed.passNumbers().size(); p++) {
-            if (followed.season().passes().get(p) instanceof Residual && trace.made().get(p) < end) {
+            if (followed.season().passes().get(p) instanceof Residual
+                    && trace.made().get(p) < end) {
                 SeasonTrace.ControlLeft left = trace.controls().get(next++);
                 all.add(new SeasonCalendar.Residual(
                         keptNumbers.getOrDefault(
-                                followed.passNumbers().get(p), followed.passNumbers().get(p)),
+                                followed.passNumbers().get(p),
+                                followed.passNumbers().get(p)),
                         left.name(),
                         shown(trace, left.dose(), false),
                         Stream.of(left.controlPct())
@@ -208,8 +210,7 @@ final class CalendarDays {
     }
 
     private LocalDate last() {
-        LocalDate latest =
-                dates().max(LocalDate::compareTo).orElse(first).plusDays(AFTER_LAST_DAYS);
+        LocalDate latest = dates().max(LocalDate::compareTo).orElse(first).plusDays(AFTER_LAST_DAYS);
         LocalDate least = first.plusDays(LEAST_DAYS);
         LocalDate end = LocalDate.of(season.year(), 12, 31);
         LocalDate wanted = latest.isAfter(least) ? latest : least;

@@ -13,7 +13,8 @@ import plumbrow.advice.weeds.TillageWork;
  * @param tillage how its tillage is run
  * @param keptNumbers number that each of its passes had before, by its number now
  */
-record ChangedCourse(Course course, List<SprayPlan> plans, List<TillageWork> tillage, Map<Integer, Integer> keptNumbers) {
+record ChangedCourse(
+        Course course, List<SprayPlan> plans, List<TillageWork> tillage, Map<Integer, Integer> keptNumbers) {
     /** Whether passes changed places. */
     boolean renumbered() {
         return keptNumbers.entrySet().stream()

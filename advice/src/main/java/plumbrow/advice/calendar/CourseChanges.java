@@ -81,7 +81,8 @@ public final class CourseChanges {
             throw new CourseChangeException(0, "Give the new course a name of up to 100 letters.");
         }
         if (season.courses(field.name()).stream().anyMatch(known -> known.name().equalsIgnoreCase(told))) {
-            throw new CourseChangeException(0, field.name() + " has a course '" + told + "' already: take another name.");
+            throw new CourseChangeException(
+                    0, field.name() + " has a course '" + told + "' already: take another name.");
         }
         return SeasonParts.added(season, of(course(course), changes, told));
     }
@@ -122,8 +123,8 @@ public final class CourseChanges {
         if (date.isBefore(first) || date.isAfter(last)) {
             throw new CourseChangeException(
                     pass.number(),
-                    "Pass " + pass.number() + " can't be on " + date + ": expected a day between " + first + " and " + last
-                            + ".");
+                    "Pass " + pass.number() + " can't be on " + date + ": expected a day between " + first + " and "
+                            + last + ".");
         }
         return date;
     }
@@ -136,7 +137,8 @@ public final class CourseChanges {
         }
         if (!Double.isFinite(rate) || rate <= 0) {
             throw new CourseChangeException(
-                    pass.number(), "The rate of pass " + pass.number() + " must be more than 0 "
+                    pass.number(),
+                    "The rate of pass " + pass.number() + " must be more than 0 "
                             + planned.unit().symbol() + "/ac.");
         }
         Amount amount = new Amount(rate, planned.unit());
@@ -189,7 +191,7 @@ public final class CourseChanges {
                                 && !one.date().equals(other.date()));
                 if (change.date() != null
                         && !change.date().equals(before.date())
-                        && other != before
+                        && other.number() != before.number()
                         && !told
                         && tank.isPresent()
                         && tank.equals(tank(kept, other))
@@ -209,7 +211,8 @@ public final class CourseChanges {
     }
 
     private ChangedCourse renumbered(Course kept, Map<Integer, Pass> byNumber, String name) {
-        List<Integer> numbers = kept.passes().stream().map(Pass::number).sorted().toList();
+        List<Integer> numbers =
+                kept.passes().stream().map(Pass::number).sorted().toList();
         Map<Integer, LocalDate> days = new HashMap<>();
         LocalDate before = LocalDate.MIN;
         for (int number : numbers) {
@@ -218,8 +221,7 @@ public final class CourseChanges {
             days.put(number, before);
         }
         List<Integer> order = numbers.stream()
-                .sorted(Comparator.comparing(
-                        (Integer number) -> Objects.requireNonNull(days.get(number))))
+                .sorted(Comparator.comparing((Integer number) -> Objects.requireNonNull(days.get(number))))
                 .toList();
         Map<Integer, Integer> now = new HashMap<>();
         for (int i = 0; i < order.size(); i++) {
@@ -233,7 +235,8 @@ public final class CourseChanges {
                 kept.field(), name, kept.baseline() && name.equals(kept.name()), kept.refuge(), kept.note(), passes);
         boolean same = passes.equals(kept.passes());
         return new ChangedCourse(
-                same && name.equals(kept.name()) ? kept : course, plans(kept, course, now),
+                same && name.equals(kept.name()) ? kept : course,
+                plans(kept, course, now),
                 tillage(kept, name, now),
                 now.entrySet().stream()
                         .collect(java.util.stream.Collectors.toMap(Map.Entry::getValue, Map.Entry::getKey)));
@@ -312,8 +315,8 @@ public final class CourseChanges {
         if (!day.isAfter(planted)) {
             return Optional.of(GrowthStage.PRE);
         }
-        List<CropStage> known =
-                stages.computeIfAbsent(planted, key -> followed.map(season -> season.stages(course)).orElse(List.of()));
+        List<CropStage> known = stages.computeIfAbsent(
+                planted, key -> followed.map(season -> season.stages(course)).orElse(List.of()));
         if (known.isEmpty()) {
             return Optional.empty();
         }

@@ -39,7 +39,8 @@ final class DayWords {
         for (int j = 0; j < story.weeds().size(); j++) {
             lines.add(weed(trace.species().get(j), story.weeds().get(j)));
         }
-        lines.add("Weeds take " + Numbers.fixed(trace.lossPct(), 1) + " % of the yield. Every input stands at its mean.");
+        lines.add(
+                "Weeds take " + Numbers.fixed(trace.lossPct(), 1) + " % of the yield. Every input stands at its mean.");
         return lines;
     }
 
@@ -86,19 +87,24 @@ final class DayWords {
                 : laid.weakFrom() <= laid.day()
                         ? ", and never half"
                         : ", and from " + day(laid.weakFrom()) + " on less than half";
-        return laid.name() + ", laid on " + day(laid.day()) + " and " + starts + ", stops "
-                + percent(laid.monthLater()) + " of a day's seedlings four weeks after it was laid" + weak + ".";
+        return laid.name() + ", laid on " + day(laid.day()) + " and " + starts + ", stops " + percent(laid.monthLater())
+                + " of a day's seedlings four weeks after it was laid" + weak + ".";
     }
 
     private String strike(SeasonStory.Strike strike) {
         if (strike.met() < NOTHING) {
-            return strike.name() + " on " + day(strike.day()) + " meets none that stand; "
+            return capital(strike.name()) + " on " + day(strike.day()) + " meets none that stand; "
                     + plants(strike.after()) + "/m² come up after it and live.";
         }
-        return strike.name() + " on " + day(strike.day()) + " meets " + plants(strike.met()) + "/m², the first of them "
-                + Numbers.fixed(strike.tallestCm() / CM_PER_INCH, 0) + " in tall, and kills " + plants(strike.killed())
+        return capital(strike.name()) + " on " + day(strike.day()) + " meets " + plants(strike.met())
+                + "/m², the first of them "
+                + tall(strike.tallestCm() / CM_PER_INCH) + " tall, and kills " + plants(strike.killed())
                 + "; " + plants(strike.met() - strike.killed()) + " escape it and " + plants(strike.after())
                 + " come up after it and live.";
+    }
+
+    private static String tall(double inches) {
+        return inches < 1 ? "less than an inch" : Numbers.fixed(inches, 0) + " in";
     }
 
     private int when(SeasonTrace.OfSpecies walk, double so) {

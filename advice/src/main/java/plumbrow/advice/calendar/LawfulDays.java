@@ -123,8 +123,7 @@ final class LawfulDays {
                                 && Objects.equals(other.date(), pass.date())))
                 .toList();
         return new ChangedCourse(
-                new Course(
-                        course.field(), course.name(), course.baseline(), course.refuge(), course.note(), rest),
+                new Course(course.field(), course.name(), course.baseline(), course.refuge(), course.note(), rest),
                 kept.plans(),
                 kept.tillage(),
                 kept.keptNumbers());

@@ -10,4 +10,5 @@ import org.jspecify.annotations.Nullable;
  * @param date another day; null leaves it
  * @param rate another rate per acre, in the unit of the pass; null leaves it
  */
-public record PassChange(int pass, @Nullable LocalDate date, @Nullable Double rate) {}
+public record PassChange(
+        int pass, @Nullable LocalDate date, @Nullable Double rate) {}

@@ -84,6 +84,8 @@ public record SeasonCalendar(
     public record Canopy(LocalDate up, LocalDate closed) {}
 
     /**
+     * When the crop must be free of weeds.
+     *
      * @param begin first day on which weeds that stood until then have cost more than is accepted
      * @param end first day after which what comes up costs no more than that
      */
@@ -95,6 +97,8 @@ public record SeasonCalendar(
     }
 
     /**
+     * A weed as it comes up.
+     *
      * @param sprouted seedlings of each day, whatever became of them
      * @param emerged of them, those that no soil herbicide stopped
      * @param left of them, those that still stand at harvest
@@ -114,6 +118,8 @@ public record SeasonCalendar(
             double seedsM2) {}
 
     /**
+     * A soil herbicide as it wears off.
+     *
      * @param pass number of the pass that laid it
      * @param dose share of its rate at work in the germination layer
      * @param controlPct control of each day's susceptible seedlings, by weed in their order [%]
@@ -124,8 +130,8 @@ public record SeasonCalendar(
     /** The same with windows. */
     public SeasonCalendar with(List<Window> found) {
         return new SeasonCalendar(
-                field, course, first, last, passes, stages, canopy, critical, weeds, residuals, found, lossPct, hours, missing,
-                finding, days);
+                field, course, first, last, passes, stages, canopy, critical, weeds, residuals, found, lossPct, hours,
+                missing, finding, days);
     }
 
     /** What the gates say of a pass on a day. */

@@ -67,7 +67,8 @@ final class SeasonParts {
                 season.ground(),
                 new Work(
                         changed.stream().flatMap(one -> one.plans().stream()).toList(),
-                        season.work().crew(), season.work().log()));
+                        season.work().crew(),
+                        season.work().log()));
     }
 
     private static boolean of(String field, String course, Course kept) {

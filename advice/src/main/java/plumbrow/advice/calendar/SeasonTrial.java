@@ -45,7 +45,18 @@ public record SeasonTrial(
     /** The same with the days on which the gates let each pass be made. */
     SeasonTrial with(List<Window> windows) {
         return new SeasonTrial(
-                field, course, changed, draws, seed, now, kept, overKept, overBaseline, standing, findings,
-                renumbered, calendar.with(windows));
+                field,
+                course,
+                changed,
+                draws,
+                seed,
+                now,
+                kept,
+                overKept,
+                overBaseline,
+                standing,
+                findings,
+                renumbered,
+                calendar.with(windows));
     }
 }

@@ -81,18 +81,16 @@ public final class SeasonTrials {
         if (lawful.size() > MOST_KEPT) {
             lawful.clear();
         }
-        return tried.with(lawful.computeIfAbsent(
-                List.of(field.name(), course, List.copyOf(changes)), key -> {
-                    CourseChanges changer = new CourseChanges(season, field);
-                    Course asKept = changer.course(course);
-                    ChangedCourse changed = changer.of(asKept, changes, course);
-                    Season after = SeasonParts.replaced(season, asKept, changed);
-                    return new LawfulDays(after, field)
-                            .of(changed.course(), calendar.first(), calendar.last()).stream()
-                                    .map(window -> window.of(
-                                            changed.keptNumbers().getOrDefault(window.pass(), window.pass())))
-                                    .toList();
-                }));
+        return tried.with(lawful.computeIfAbsent(List.of(field.name(), course, List.copyOf(changes)), key -> {
+            CourseChanges changer = new CourseChanges(season, field);
+            Course asKept = changer.course(course);
+            ChangedCourse changed = changer.of(asKept, changes, course);
+            Season after = SeasonParts.replaced(season, asKept, changed);
+            return new LawfulDays(after, field)
+                    .of(changed.course(), calendar.first(), calendar.last()).stream()
+                            .map(window -> window.of(changed.keptNumbers().getOrDefault(window.pass(), window.pass())))
+                            .toList();
+        }));
     }
 
     /**

@@ -37,8 +37,7 @@ final class CropStages {
         return stages;
     }
 
-    private static void add(
-            List<CropStage> stages, FieldClimate climate, int planted, String word, double degreeDays) {
+    private static void add(List<CropStage> stages, FieldClimate climate, int planted, String word, double degreeDays) {
         int day = climate.dayAfter(planted, degreeDays);
         if (climate.days().has(day)) {
             stages.add(new CropStage(word, day));

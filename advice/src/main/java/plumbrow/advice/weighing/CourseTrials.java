@@ -34,8 +34,8 @@ public final class CourseTrials {
         CourseModel asked = model.courses().stream()
                 .filter(known -> known.course().name().equals(course))
                 .findFirst()
-                .orElseThrow(() ->
-                        new SeasonGapException(field.name() + " has no course '" + course + "' that could be weighed."));
+                .orElseThrow(() -> new SeasonGapException(
+                        field.name() + " has no course '" + course + "' that could be weighed."));
         double[][] columns = Arrays.stream(FieldWeighing.drawn(model, source))
                 .map(Column::values)
                 .toArray(double[][]::new);

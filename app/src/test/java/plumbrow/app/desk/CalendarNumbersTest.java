@@ -105,8 +105,7 @@ class CalendarNumbersTest {
         for (int i = 0; i < weed.emerged().length; i++) {
             if (calendar.residuals().get(1).controlPct().get(0)[i] == 0) {
                 assertThat(weed.emerged()[i])
-                        .isCloseTo(
-                                weed.sprouted()[i] * (1 - soil.controlPct().get(0)[i] / 100), within(1e-9));
+                        .isCloseTo(weed.sprouted()[i] * (1 - soil.controlPct().get(0)[i] / 100), within(1e-9));
             }
         }
     }
@@ -131,7 +130,9 @@ class CalendarNumbersTest {
                                                         - calendar.first().toEpochDay()),
                                 within(1e-6));
             }
-            assertThat(picture.svg()).contains("unknown: no hourly weather on file").doesNotContain("style=");
+            assertThat(picture.svg())
+                    .contains("unknown: no hourly weather on file")
+                    .doesNotContain("style=");
             assertThat(picture.says()).contains(calendar.finding(), "Stillmeadow K");
         }
     }
@@ -147,7 +148,10 @@ class CalendarNumbersTest {
                     .as(day + " " + window)
                     .isEqualTo(barred(moved) > kept);
         }
-        assertThat(whole.calendar().window(POST, LocalDate.of(2026, 5, 30)).orElseThrow().standing())
+        assertThat(whole.calendar()
+                        .window(POST, LocalDate.of(2026, 5, 30))
+                        .orElseThrow()
+                        .standing())
                 .isEqualTo(Standing.CLEAR);
     }
 
@@ -173,10 +177,13 @@ class CalendarNumbersTest {
     }
 
     private static long barred(Season season) {
-        return Gates.check(season, FIELD, season.courses(FIELD.name()).stream()
-                        .filter(course -> course.name().equals(VineSeason.COURSE))
-                        .findFirst()
-                        .orElseThrow())
+        return Gates.check(
+                        season,
+                        FIELD,
+                        season.courses(FIELD.name()).stream()
+                                .filter(course -> course.name().equals(VineSeason.COURSE))
+                                .findFirst()
+                                .orElseThrow())
                 .stream()
                 .filter(finding -> finding.standing() == Standing.BARRED)
                 .count();

@@ -99,7 +99,8 @@ class CalendarPageTest {
                     .filter(course -> course.name().equals("Before and after, moved"))
                     .findFirst()
                     .orElseThrow();
-            assertThat(Objects.requireNonNull(kept.passes().get(3).rate()).value()).isEqualTo(22);
+            assertThat(Objects.requireNonNull(kept.passes().get(3).rate()).value())
+                    .isEqualTo(22);
             browser.find(".told button").click();
             browser.until(ExpectedConditions.textToBePresentInElementLocated(By.cssSelector(".told"), "Undone"));
             assertThat(desk.book().season()).contains(SEASON);
@@ -157,13 +158,12 @@ class CalendarPageTest {
         var plain = visitor.get(api + "&pass=4&date=2026-06-03&rate=30");
         assertThat(plain.status()).isEqualTo(200);
         Season season = desk.book().season().orElseThrow();
-        var trial = new plumbrow.advice.calendar.SeasonTrials(
-                        season, plumbrow.advice.weighing.WeighingOptions.DEFAULT)
+        var trial = new plumbrow.advice.calendar.SeasonTrials(season, plumbrow.advice.weighing.WeighingOptions.DEFAULT)
                 .whole(
                         season.field(VineSeason.FIELD).orElseThrow(),
                         VineSeason.COURSE,
-                        java.util.List.of(new plumbrow.advice.calendar.PassChange(
-                                4, java.time.LocalDate.of(2026, 6, 3), 30.0)));
+                        java.util.List.of(
+                                new plumbrow.advice.calendar.PassChange(4, java.time.LocalDate.of(2026, 6, 3), 30.0)));
         assertThat(plain.body()).isEqualTo(Json.of(trial));
         assertThat(visitor.get(api + "&pass=4&date=soon").status()).isEqualTo(400);
         assertThat(visitor.get(api + "&date=2026-06-03").body()).contains("Say which pass");

@@ -30,9 +30,10 @@ final class SeasonPages {
 
     static void write(Html html, SeasonTrial trial) {
         SeasonPicture picture = SeasonPicture.of(trial.calendar(), PICTURE_PX);
+        html.open("div", "picture");
         html.element("h2", "The season, day by day: " + trial.course());
         html.element("p", trial.calendar().finding());
-        html.open("div", "picture").picture(picture.svg(), picture.says()).close("div");
+        html.picture(picture.svg(), picture.says()).close("div");
         html.element(
                 "p",
                 "quiet",

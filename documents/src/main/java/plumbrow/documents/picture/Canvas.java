@@ -74,8 +74,8 @@ final class Canvas {
     /** A closed area through points x, y, x, y … */
     Canvas area(List<double[]> points, String fill, double opacity) {
         if (points.size() > 1) {
-            marks.append("<path d=\"%sZ\" fill=\"%s\" fill-opacity=\"%s\"/>"
-                    .formatted(path(points), fill, px(opacity)));
+            marks.append(
+                    "<path d=\"%sZ\" fill=\"%s\" fill-opacity=\"%s\"/>".formatted(path(points), fill, px(opacity)));
         }
         return this;
     }
@@ -100,7 +100,8 @@ final class Canvas {
             double from = Math.max(at, x);
             double to = Math.min(at + height, x + width);
             if (to > from) {
-                lines.append("M%s %sL%s %s".formatted(px(from), px(y + height - (from - at)), px(to), px(y + height - (to - at))));
+                lines.append("M%s %sL%s %s"
+                        .formatted(px(from), px(y + height - (from - at)), px(to), px(y + height - (to - at))));
             }
         }
         if (!lines.isEmpty()) {
@@ -112,7 +113,10 @@ final class Canvas {
     private static String path(List<double[]> points) {
         StringBuilder path = new StringBuilder();
         for (double[] point : points) {
-            path.append(path.isEmpty() ? 'M' : 'L').append(px(point[0])).append(' ').append(px(point[1]));
+            path.append(path.isEmpty() ? 'M' : 'L')
+                    .append(px(point[0]))
+                    .append(' ')
+                    .append(px(point[1]));
         }
         return path.toString();
     }

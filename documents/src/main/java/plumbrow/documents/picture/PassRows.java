@@ -50,14 +50,12 @@ final class PassRows {
     private double row(Canvas canvas, SeasonCalendar.Mark pass, double y) {
         LocalDate date = pass.date();
         double begins = RowLabel.draw(
-                canvas,
-                pass.words(),
-                date == null ? "no day planned; look up: when it is to be made" : "",
-                label,
-                y);
+                canvas, pass.words(), date == null ? "no day planned; look up: when it is to be made" : "", label, y);
         double middle = begins + HIGH / 2;
         for (Window window : calendar.windows()) {
-            if (window.pass() == pass.pass() && !window.to().isBefore(days.first()) && !window.from().isAfter(days.last())) {
+            if (window.pass() == pass.pass()
+                    && !window.to().isBefore(days.first())
+                    && !window.from().isAfter(days.last())) {
                 window(canvas, window, middle);
             }
         }
@@ -75,7 +73,9 @@ final class PassRows {
         double from = Math.max(days.left(), days.x(days.held(window.from())) - half);
         double to = Math.min(days.right(), days.x(days.held(window.to())) + half);
         canvas.open(DayScale.words(window.from()) + " to " + DayScale.words(window.to()) + ": "
-                + (window.standing() == Standing.CLEAR ? "no gate bars it" : window.standing().word() + ": " + window.reason()));
+                + (window.standing() == Standing.CLEAR
+                        ? "no gate bars it"
+                        : window.standing().word() + ": " + window.reason()));
         switch (window.standing()) {
             case BARRED -> {
                 canvas.hatch(from, middle - 7, to - from, 14, Canvas.INK, 5);

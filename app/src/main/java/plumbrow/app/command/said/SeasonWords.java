@@ -20,8 +20,10 @@ public final class SeasonWords {
                 + Numbers.fixed(trial.now().meanYieldBuPerAcre(), 1) + " bu/ac, cost "
                 + Numbers.dollars(trial.now().costUsdPerAcre(), 2) + "/ac, on " + Numbers.fixed(trial.draws(), 0)
                 + " draws.");
-        trial.stops().forEach(finding -> paper.prose(
-                "  " + finding.standing().word() + "  ", finding.subject() + ": " + finding.says() + " " + finding.clears()));
+        trial.stops()
+                .forEach(finding -> paper.prose(
+                        "  " + finding.standing().word() + "  ",
+                        finding.subject() + ": " + finding.says() + " " + finding.clears()));
         paper.gap().prose(SeasonPicture.says(calendar));
         if (calendar.followed()) {
             paper.heading("The days");

@@ -44,13 +44,21 @@ public class CalendarPage {
     }
 
     @GetMapping("/fields/{name}/season")
-    String show(@PathVariable String name, @RequestParam MultiValueMap<String, String> asked, Model model, HttpServletResponse response) {
+    String show(
+            @PathVariable String name,
+            @RequestParam MultiValueMap<String, String> asked,
+            Model model,
+            HttpServletResponse response) {
         return page(name, asked, model, response);
     }
 
     /** The page with passes as typed, for those without a script; nothing is stored. */
     @PostMapping("/fields/{name}/season")
-    String typed(@PathVariable String name, @RequestParam MultiValueMap<String, String> asked, Model model, HttpServletResponse response) {
+    String typed(
+            @PathVariable String name,
+            @RequestParam MultiValueMap<String, String> asked,
+            Model model,
+            HttpServletResponse response) {
         return page(name, asked, model, response);
     }
 
@@ -79,7 +87,11 @@ public class CalendarPage {
 
     /** Writes a change into the book, or says why it can't be. */
     @PostMapping("/fields/{name}/season/keep")
-    String keep(@PathVariable String name, @RequestParam MultiValueMap<String, String> asked, Model model, HttpServletResponse response) {
+    String keep(
+            @PathVariable String name,
+            @RequestParam MultiValueMap<String, String> asked,
+            Model model,
+            HttpServletResponse response) {
         Season season = Asked.season(book);
         Field field = Asked.field(season, name);
         String course = course(season, field, asked.getFirst("course"));
@@ -116,7 +128,10 @@ public class CalendarPage {
                 && book.choices(season.year()).stream()
                         .anyMatch(choice -> choice.field().equals(kept.field())
                                 && choice.course().equals(kept.course()));
-        boolean can = kept != null && !chosen && kept.after().equals(season) && kept.field().equals(field.name());
+        boolean can = kept != null
+                && !chosen
+                && kept.after().equals(season)
+                && kept.field().equals(field.name());
         if (can) {
             book.put(kept.before());
         }
@@ -151,7 +166,8 @@ public class CalendarPage {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
         }
         Kept kept = last.get();
-        boolean undo = kept != null && kept.after().equals(season) && kept.field().equals(field.name());
+        boolean undo =
+                kept != null && kept.after().equals(season) && kept.field().equals(field.name());
         model.addAttribute(
                 "view",
                 new CalendarView(
@@ -166,13 +182,7 @@ public class CalendarPage {
         return "calendar";
     }
 
-    private String answer(
-            Season season,
-            Field field,
-            SeasonTrial trial,
-            PassBoxes boxes,
-            int width,
-            Model model) {
+    private String answer(Season season, Field field, SeasonTrial trial, PassBoxes boxes, int width, Model model) {
         model.addAttribute(
                 "view",
                 new CalendarView(
@@ -214,7 +224,8 @@ public class CalendarPage {
                     .filter(Course::baseline)
                     .findFirst()
                     .map(Course::name)
-                    .orElseThrow(() -> new NotHereException(field.name() + " has no course yet: enter one in the workbook."));
+                    .orElseThrow(() ->
+                            new NotHereException(field.name() + " has no course yet: enter one in the workbook."));
         }
         return courses.stream()
                 .map(Course::name)

@@ -73,7 +73,10 @@ public record CalendarView(
         return typed(pass)
                 .map(PassBoxes.Typed::rate)
                 .filter(text -> !text.isEmpty())
-                .orElse(pass.rate() == null ? "" : Numbers.plain(pass.rate().value()).replace(",", ""));
+                .orElse(
+                        pass.rate() == null
+                                ? ""
+                                : Numbers.plain(pass.rate().value()).replace(",", ""));
     }
 
     private Optional<PassBoxes.Typed> typed(SeasonCalendar.Mark pass) {
@@ -91,6 +94,8 @@ public record CalendarView(
 
     /** Where a pass stands in a picture. */
     public static Optional<SeasonPicture.Handle> handle(SeasonPicture picture, int pass) {
-        return picture.handles().stream().filter(handle -> handle.pass() == pass).findFirst();
+        return picture.handles().stream()
+                .filter(handle -> handle.pass() == pass)
+                .findFirst();
     }
 }

@@ -62,7 +62,8 @@ public record PassBoxes(List<PassChange> changes, List<Typed> typed, List<Fault>
         try {
             pass = Integer.parseInt(box.pass().strip());
         } catch (NumberFormatException fault) {
-            throw new CourseChangeException(0, "'" + shortened(box.pass()) + "' is no number of a pass; expected one such as 3.");
+            throw new CourseChangeException(
+                    0, "'" + shortened(box.pass()) + "' is no number of a pass; expected one such as 3.");
         }
         return new PassChange(pass, date(pass, box.date()), rate(pass, box.rate()));
     }
@@ -75,7 +76,8 @@ public record PassBoxes(List<PassChange> changes, List<Typed> typed, List<Fault>
             return LocalDate.parse(text);
         } catch (DateTimeParseException fault) {
             throw new CourseChangeException(
-                    pass, "'" + shortened(text) + "' is no day for pass " + pass + "; expected one such as 2027-05-24.");
+                    pass,
+                    "'" + shortened(text) + "' is no day for pass " + pass + "; expected one such as 2027-05-24.");
         }
     }
 
