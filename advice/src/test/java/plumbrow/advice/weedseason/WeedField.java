@@ -3,6 +3,7 @@ package plumbrow.advice.weedseason;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
@@ -101,7 +102,7 @@ public final class WeedField {
         return this;
     }
 
-    WeedField resists(String weed, String group, Double sharePct) {
+    WeedField resists(String weed, String group, @Nullable Double sharePct) {
         resistance.add(new KnownResistance(FIELD, weed, group, sharePct, "invented"));
         return this;
     }
@@ -149,7 +150,7 @@ public final class WeedField {
     }
 
     /** A spray (a product) or, where there is a depth, a field cultivator. */
-    public record Step(LocalDate date, String product, double flOz, double depthIn) {
+    public record Step(@Nullable LocalDate date, String product, double flOz, double depthIn) {
         Pass pass(int number) {
             return depthIn > 0
                     ? new Pass(number, PassKind.TILLAGE, date, null, null, 100, 0, new Law.Fixed(0), 0)

@@ -66,7 +66,8 @@ class SeasonCommandTest {
         plumbrow("season", "--book", book, "--field", FIELD, "--course", "none").refused("has no course 'none'");
         plumbrow("season", "--book", book, "--field", FIELD, "--pass", "3", "--date", "soon")
                 .refused("expected a day such as");
-        plumbrow("season", "--book", book, "--field", FIELD, "--date", "2026-06-01").refused("need --pass");
+        plumbrow("season", "--book", book, "--field", FIELD, "--date", "2026-06-01")
+                .refused("need --pass");
         plumbrow("season", "--book", book, "--field", FIELD, "--pass", "3", "--rate", "400")
                 .refused("the label is the law");
     }
