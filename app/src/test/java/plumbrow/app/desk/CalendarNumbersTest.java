@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import plumbrow.advice.calendar.CourseChangeException;
@@ -120,8 +121,8 @@ class CalendarNumbersTest {
                     / (calendar.last().toEpochDay() - calendar.first().toEpochDay());
             assertThat(picture.handles()).hasSize(calendar.passes().size());
             for (SeasonPicture.Handle handle : picture.handles()) {
-                LocalDate date = calendar.passes().get(handle.pass() - 1).date();
-                assertThat(date).isNotNull();
+                LocalDate date = Objects.requireNonNull(
+                        calendar.passes().get(handle.pass() - 1).date());
                 assertThat(handle.x())
                         .isCloseTo(
                                 picture.left()

@@ -22,7 +22,11 @@ public record PassBoxes(List<PassChange> changes, List<Typed> typed, List<Fault>
 
     public record Typed(String pass, String date, String rate) {}
 
-    /** @param pass number of the pass it is about, 0 for the whole course */
+    /**
+     * What can't be done with what was typed.
+     *
+     * @param pass number of the pass it is about, 0 for the whole course
+     */
     public record Fault(int pass, String sentence) {}
 
     static PassBoxes read(MultiValueMap<String, String> asked) {

@@ -24,7 +24,7 @@ public final class Trials {
 
     private Known of(Season season) {
         Known now = known.get();
-        if (now == null || now.season() != season) {
+        if (now == null || !now.season().equals(season)) {
             now = new Known(
                     season,
                     new SeasonTrials(season, WeighingOptions.DEFAULT.withDraws(ROUGH_DRAWS)),
