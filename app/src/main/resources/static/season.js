@@ -131,8 +131,13 @@ function show(html) {
   if (document.activeElement?.matches("#trial .handle")) {
     focus = document.activeElement.dataset.pass;
   }
+  const top = shownDraw()?.getBoundingClientRect().top;
   trial.replaceChildren(...fresh.childNodes);
   trial.querySelectorAll("details").forEach((one, i) => { one.open = !!open[i]; });
+  const moved = (shownDraw()?.getBoundingClientRect().top ?? 0) - (top ?? 0);
+  if (top !== undefined && moved) {
+    scrollBy(0, moved); // the picture stays under the finger, however long the sentence above it
+  }
   place();
 }
 

@@ -65,7 +65,8 @@ public class CalendarPage {
     /** The answer alone: on few draws while a pass is being moved, soon on all draws when it is let go, then with lawful days anew. */
     @GetMapping("/fields/{name}/season/try")
     String tried(@PathVariable String name, @RequestParam MultiValueMap<String, String> asked, Model model) {
-        Season season = Asked.season(book);
+        boolean moving = "moving".equals(asked.getFirst("how"));
+        Season season = moving ? trials.lastSeen().orElseGet(() -> Asked.season(book)) : Asked.season(book);
         Field field = Asked.field(season, name);
         String course = course(season, field, asked.getFirst("course"));
         PassBoxes boxes = PassBoxes.read(asked);

@@ -1,5 +1,6 @@
 package plumbrow.app.desk.calendar;
 
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.calendar.SeasonTrials;
@@ -13,6 +14,11 @@ public final class Trials {
     private record Known(Season season, SeasonTrials rough, SeasonTrials full) {}
 
     private final AtomicReference<@Nullable Known> known = new AtomicReference<>();
+
+    /** The season last looked at: while a mark moves the book is not read at every step, but when it is let go. */
+    Optional<Season> lastSeen() {
+        return Optional.ofNullable(known.get()).map(Known::season);
+    }
 
     SeasonTrials full(Season season) {
         return of(season).full();
