@@ -29,7 +29,7 @@ final class CalendarDays {
     /** Accepted by convention in the definition of the critical period. */
     private static final double ACCEPTED_LOSS_PCT = 5;
 
-    private static final int BEFORE_PLANTING_DAYS = 21;
+    private static final int BEFORE_PLANTING_DAYS = 42;
     private static final int AFTER_LAST_DAYS = 6;
     private static final int LEAST_DAYS = 120;
 

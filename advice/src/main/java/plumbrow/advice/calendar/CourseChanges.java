@@ -262,8 +262,11 @@ public final class CourseChanges {
             if (plan.field().equals(kept.field()) && plan.course().equals(kept.name())) {
                 int number = now.getOrDefault(plan.pass(), plan.pass());
                 LocalDate day = day(course, number);
-                boolean moved = planting || !Objects.equals(day(kept, plan.pass()), day);
-                plans.add(moved ? onAnotherDay(plan, course, number, day) : at(plan, course.name(), number));
+                boolean sameDay = Objects.equals(day(kept, plan.pass()), day);
+                plans.add(
+                        sameDay && !planting
+                                ? at(plan, course.name(), number)
+                                : onAnotherDay(plan, course, number, day, sameDay));
             }
         }
         return plans;
@@ -287,7 +290,9 @@ public final class CourseChanges {
                 plan.applicator());
     }
 
-    private SprayPlan onAnotherDay(SprayPlan plan, Course course, int number, @Nullable LocalDate day) {
+    /** With only the planting moved, weeds are as high as before, and a crop that is not up does not bloom. */
+    private SprayPlan onAnotherDay(
+            SprayPlan plan, Course course, int number, @Nullable LocalDate day, boolean sameDay) {
         String stage = day == null ? null : stageOn(course, day).orElse(null);
         return new SprayPlan(
                 plan.field(),
@@ -301,8 +306,8 @@ public final class CourseChanges {
                 plan.driftReductionPct(),
                 stage,
                 GrowthStage.PRE.equals(stage) ? 0.0 : null,
-                null,
-                Ask.UNKNOWN,
+                sameDay ? plan.weedHeightIn() : null,
+                sameDay && GrowthStage.PRE.equals(stage) ? plan.bloom() : Ask.UNKNOWN,
                 plan.applicator());
     }
 
