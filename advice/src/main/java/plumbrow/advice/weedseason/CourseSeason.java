@@ -2,11 +2,13 @@ package plumbrow.advice.weedseason;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import plumbrow.advice.course.Course;
 import plumbrow.science.weedseason.Biotype;
+import plumbrow.science.weedseason.CriticalDays;
 import plumbrow.science.weedseason.Crop;
 import plumbrow.science.weedseason.Pass;
 import plumbrow.science.weedseason.Post;
@@ -122,6 +124,15 @@ public final class CourseSeason {
     /** One draw day by day with every input at a value: its mean, say. */
     public SeasonTrace traceAt(double[] at) {
         return trace(oneDraw(at), 0);
+    }
+
+    /**
+     * From when to when the crop must be kept free of these weeds, every input at a value; empty where they never cost so much.
+     *
+     * @param acceptedLossPct loss that is accepted [%]
+     */
+    public Optional<CriticalDays> critical(double[] at, double acceptedLossPct) {
+        return CriticalDays.of(season(), columns(oneDraw(at)), 0, acceptedLossPct);
     }
 
     /** The same told weed by weed. */

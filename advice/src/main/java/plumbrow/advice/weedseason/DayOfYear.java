@@ -11,4 +11,10 @@ final class DayOfYear {
         boolean past = date.isLeapYear() && !date.isBefore(LocalDate.of(date.getYear(), Month.FEBRUARY, 29));
         return date.getDayOfYear() - (past ? 1 : 0);
     }
+
+    /** The date of such a day in a year. */
+    static LocalDate date(int year, int dayOfYear) {
+        LocalDate common = LocalDate.ofYearDay(2025, Math.min(365, Math.max(1, dayOfYear)));
+        return LocalDate.of(year, common.getMonth(), common.getDayOfMonth());
+    }
 }

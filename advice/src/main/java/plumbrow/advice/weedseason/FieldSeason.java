@@ -1,5 +1,6 @@
 package plumbrow.advice.weedseason;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -50,6 +51,19 @@ public final class FieldSeason implements SeasonAnswer {
         Crop crop = CropDays.of(climate, field, CourseGaps.typed(season, field), course)
                 .orElseThrow();
         return new CoursePasses(season, field, climate, inputs, weeds, course, crop).season();
+    }
+
+    /** The stages of the crop under a course, planted as it says, in order; empty where there is no table for the crop. */
+    public List<CropStage> stages(Course course) {
+        return CropDays.planted(course)
+                .filter(planted -> planted.getYear() == season.year())
+                .map(planted -> CropStages.of(climate, field.crop(), DayOfYear.of(planted)))
+                .orElse(List.of());
+    }
+
+    /** The date of a day of the year as the season of weeds counts them. */
+    public static LocalDate date(int year, int dayOfYear) {
+        return DayOfYear.date(year, dayOfYear);
     }
 
     /** Where the days come from. */

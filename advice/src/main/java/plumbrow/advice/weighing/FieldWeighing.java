@@ -60,7 +60,7 @@ final class FieldWeighing {
     }
 
     /** Mean of draws; what rounding leaves of a mean of nought is nought. */
-    private static double meanOf(double[] draws) {
+    static double meanOf(double[] draws) {
         double mean = SortedDraws.mean(draws);
         double widest = Arrays.stream(draws).map(Math::abs).max().orElse(0);
         return Math.abs(mean) < 1e-12 * widest ? 0 : mean;
@@ -273,7 +273,7 @@ final class FieldWeighing {
         return courses.stream().map(c -> margins[c]).toArray(double[][]::new);
     }
 
-    private static double[] difference(double[] a, double[] b) {
+    static double[] difference(double[] a, double[] b) {
         double[] difference = new double[a.length];
         for (int i = 0; i < a.length; i++) {
             difference[i] = a[i] - b[i];
@@ -281,7 +281,7 @@ final class FieldWeighing {
         return difference;
     }
 
-    private static double chanceAbove(double[] gains) {
+    static double chanceAbove(double[] gains) {
         return SortedDraws.shareAbove(gains, 0);
     }
 

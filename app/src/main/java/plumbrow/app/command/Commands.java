@@ -31,6 +31,7 @@ public final class Commands {
         return new CommandLine(new Plumbrow(screen))
                 .addSubcommand(new WeighCommand(screen))
                 .addSubcommand(new CheckCommand(screen))
+                .addSubcommand(new SeasonCommand(screen))
                 .addSubcommand(new YearsCommand(screen))
                 .addSubcommand(new MapCommand(screen))
                 .addSubcommand(new SearchCommand(screen))

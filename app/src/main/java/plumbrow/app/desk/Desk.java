@@ -29,6 +29,9 @@ import org.springframework.core.env.MapPropertySource;
 import org.springframework.web.context.support.StandardServletEnvironment;
 import plumbrow.app.book.Book;
 import plumbrow.app.desk.api.ApiPages;
+import plumbrow.app.desk.calendar.CalendarApi;
+import plumbrow.app.desk.calendar.CalendarPage;
+import plumbrow.app.desk.calendar.Trials;
 import plumbrow.app.desk.check.CheckPage;
 import plumbrow.app.desk.door.Doors;
 import plumbrow.app.desk.door.Pages;
@@ -77,6 +80,8 @@ import plumbrow.app.desk.years.YearsPage;
 })
 @Import({
     ApiPages.class,
+    CalendarApi.class,
+    CalendarPage.class,
     CardPage.class,
     CheckPage.class,
     ComparePage.class,
@@ -102,6 +107,11 @@ import plumbrow.app.desk.years.YearsPage;
     YearsPage.class
 })
 public class Desk {
+    @Bean
+    Trials trials() {
+        return new Trials();
+    }
+
     @Bean
     Clock clock() {
         return Clock.systemUTC();

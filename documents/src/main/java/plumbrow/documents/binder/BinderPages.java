@@ -7,9 +7,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import plumbrow.advice.calendar.SeasonTrials;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.WeighingOptions;
 import plumbrow.documents.binder.Html.Column;
 import plumbrow.documents.picture.CoursePalette;
 import plumbrow.documents.picture.Markup;
@@ -21,9 +23,12 @@ final class BinderPages {
 
     static String html(Season season, Advice advice) {
         CoursePalette palette = CoursePalette.of(season);
+        SeasonTrials seasons = new SeasonTrials(
+                season, WeighingOptions.DEFAULT.withDraws(advice.draws()).withSeed(advice.seed()));
         List<FieldPages> parts = new ArrayList<>();
         for (int i = 0; i < advice.fields().size(); i++) {
-            parts.add(new FieldPages(advice.fields().get(i), palette, "field-" + (i + 1)));
+            FieldAdvice field = advice.fields().get(i);
+            parts.add(new FieldPages(field, palette, "field-" + (i + 1), SeasonPages.of(seasons, field)));
         }
         Html html = new Html();
         html.markup("<html lang=\"en-US\">");

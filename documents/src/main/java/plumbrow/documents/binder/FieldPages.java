@@ -1,6 +1,8 @@
 package plumbrow.documents.binder;
 
 import java.util.List;
+import java.util.Optional;
+import plumbrow.advice.calendar.SeasonTrial;
 import plumbrow.advice.weighing.Comparison;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.Odds;
@@ -15,8 +17,9 @@ import plumbrow.science.figure.Numbers;
  * would change it, and the arithmetic.
  *
  * @param id under which contents and bookmarks find it
+ * @param season the advised course day by day, else the baseline; empty where the field's weeds can't be followed
  */
-record FieldPages(FieldAdvice field, CoursePalette palette, String id) {
+record FieldPages(FieldAdvice field, CoursePalette palette, String id, Optional<SeasonTrial> season) {
     private static final int PICTURE_PX = 690;
     private static final int MOST_IN_A_PICTURE = 8; // what fits under the advice on one page
 
@@ -38,6 +41,7 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id) {
             courses(html);
         }
         comparisons(html);
+        season.ifPresent(trial -> SeasonPages.write(html, trial));
         new FindingPages(field).write(html);
         new ChangePages(field).write(html);
         new WorkingPages(field).write(html);

@@ -1,5 +1,6 @@
 package plumbrow.documents.picture;
 
+import java.util.List;
 import java.util.Locale;
 
 /** SVG 1.1 written mark by mark, with attributes only: what both browsers and the PDF writer draw alike. */
@@ -92,6 +93,56 @@ final class Canvas {
                         fill,
                         stroke));
         return this;
+    }
+
+    /** A closed area through points x, y, x, y … */
+    Canvas area(List<double[]> points, String fill, double opacity) {
+        if (points.size() > 1) {
+            marks.append(
+                    "<path d=\"%sZ\" fill=\"%s\" fill-opacity=\"%s\"/>".formatted(path(points), fill, px(opacity)));
+        }
+        return this;
+    }
+
+    /** A line through points. */
+    Canvas trail(List<double[]> points, String stroke, double width, String dashes) {
+        if (points.size() > 1) {
+            marks.append("<path d=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"%s\"%s/>"
+                    .formatted(
+                            path(points),
+                            stroke,
+                            px(width),
+                            dashes.isEmpty() ? "" : " stroke-dasharray=\"" + dashes + "\""));
+        }
+        return this;
+    }
+
+    /** Slanted lines in a box, as on what is barred or not known. */
+    Canvas hatch(double x, double y, double width, double height, String stroke, double step) {
+        StringBuilder lines = new StringBuilder();
+        for (double at = x - height; at < x + width; at += step) {
+            double from = Math.max(at, x);
+            double to = Math.min(at + height, x + width);
+            if (to > from) {
+                lines.append("M%s %sL%s %s"
+                        .formatted(px(from), px(y + height - (from - at)), px(to), px(y + height - (to - at))));
+            }
+        }
+        if (!lines.isEmpty()) {
+            marks.append("<path d=\"%s\" stroke=\"%s\" stroke-width=\"1\"/>".formatted(lines, stroke));
+        }
+        return this;
+    }
+
+    private static String path(List<double[]> points) {
+        StringBuilder path = new StringBuilder();
+        for (double[] point : points) {
+            path.append(path.isEmpty() ? 'M' : 'L')
+                    .append(px(point[0]))
+                    .append(' ')
+                    .append(px(point[1]));
+        }
+        return path.toString();
     }
 
     Canvas text(double x, double y, String text, double size, String fill, boolean bold, Anchor anchor) {

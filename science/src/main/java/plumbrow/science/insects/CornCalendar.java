@@ -78,6 +78,19 @@ public final class CornCalendar {
 
     private CornCalendar() {}
 
+    /**
+     * Degree days (86/50, °F) from planting to a stage, by the High Plains table for hybrids of medium maturity.
+     *
+     * @param stage as that table writes it: "v6", "silk"
+     */
+    public static double plainsMedium(String stage) {
+        int place = PLAINS.indexOf(stage);
+        if (place < 0) {
+            throw new IllegalArgumentException("the table has no stage '" + stage + "'; it has " + PLAINS);
+        }
+        return PLAINS_GDD[1][place];
+    }
+
     private static Outputs solve(Given given, Working working) {
         int table = TABLES.indexOf(given.word("table"));
         boolean plains = table < PLAINS_GDD.length;

@@ -23,6 +23,7 @@ public record SeasonTrace(
      * @param killed by passes that day
      * @param standing at the end of the day
      * @param brokenDormancy all that came up so far, whatever became of it
+     * @param left of those that came up that day, still standing at the end
      * @param loadPct competitive load of all that stood or was removed [%]
      * @param seedsM2 seed shed [1/m²]
      */
@@ -35,6 +36,7 @@ public record SeasonTrace(
             double[] killed,
             double[] standing,
             double[] brokenDormancy,
+            double[] left,
             double loadPct,
             double seedsM2) {}
 

@@ -64,6 +64,11 @@ final class Stand {
         return all;
     }
 
+    /** Plants that came up on a day and still stand. */
+    double left(int index) {
+        return plants[index];
+    }
+
     double plants() {
         double sum = 0;
         for (double one : plants) {

@@ -102,6 +102,7 @@ final class Tracer {
                 new double[count],
                 new double[count],
                 new double[count],
+                new double[count],
                 0,
                 0);
         double load = 0;
@@ -130,6 +131,9 @@ final class Tracer {
                 }
                 walk.standing()[i] += stand.plants();
             }
+            for (int i = 0; i < count; i++) {
+                walk.left()[i] += stand.left(i);
+            }
             load += stand.loadPct();
             plants += stand.plants();
             seeds += stand.seeds();
@@ -145,6 +149,7 @@ final class Tracer {
                 walk.killed(),
                 walk.standing(),
                 walk.brokenDormancy(),
+                walk.left(),
                 load,
                 seeds / (1 + weed.seedSet().crowdingM2() * plants));
     }

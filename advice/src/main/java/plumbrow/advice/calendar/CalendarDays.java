@@ -1,0 +1,223 @@
+package plumbrow.advice.calendar;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.course.Pass;
+import plumbrow.advice.course.PassKind;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.weedseason.CourseSeason;
+import plumbrow.advice.weedseason.FieldSeason;
+import plumbrow.advice.weedseason.OwnInputs;
+import plumbrow.advice.weedseason.SeasonAnswer;
+import plumbrow.advice.weedseason.SeasonLacks;
+import plumbrow.advice.weedseason.WeedSeasons;
+import plumbrow.advice.weighing.CourseTrial;
+import plumbrow.science.weedseason.Residual;
+import plumbrow.science.weedseason.SeasonTrace;
+
+/** Puts the days of a course together: one walk through the season at the means of the draws, and what stands around it. */
+final class CalendarDays {
+    /** Accepted by convention in the definition of the critical period. */
+    private static final double ACCEPTED_LOSS_PCT = 5;
+
+    private static final int BEFORE_PLANTING_DAYS = 42;
+    private static final int AFTER_LAST_DAYS = 6;
+    private static final int LEAST_DAYS = 120;
+
+    private final Season season;
+    private final Field field;
+    private final CourseTrial trial;
+    private final Map<Integer, Integer> keptNumbers;
+    private final Course course;
+    private final LocalDate first;
+    private final LocalDate last;
+
+    CalendarDays(Season season, Field field, CourseTrial trial, Map<Integer, Integer> keptNumbers) {
+        this.season = season;
+        this.field = field;
+        this.trial = trial;
+        this.keptNumbers = keptNumbers;
+        this.course = trial.course();
+        this.first = first();
+        this.last = last();
+    }
+
+    SeasonCalendar calendar() {
+        SeasonAnswer answer = WeedSeasons.of(season, field, new OwnInputs());
+        CourseSeason followed = trial.season().orElse(null);
+        if (followed == null) {
+            List<String> missing =
+                    answer instanceof SeasonLacks lacks ? lacks.missing() : List.of("a weed in the weeds sheet");
+            return calendar(List.of(), null, null, List.of(), List.of(), null, null, null, missing, List.of());
+        }
+        SeasonTrace trace = followed.traceAt(trial.means());
+        List<SeasonCalendar.Stage> stages = answer instanceof FieldSeason known
+                ? known.stages(course).stream()
+                        .map(stage -> new SeasonCalendar.Stage(stage.word(), date(stage.day())))
+                        .toList()
+                : List.of();
+        SeasonCalendar.Canopy canopy = new SeasonCalendar.Canopy(
+                date(followed.crop().emergenceDay()), date(followed.crop().closedDay()));
+        SeasonCalendar.Critical critical = followed.critical(trial.means(), ACCEPTED_LOSS_PCT)
+                .map(days -> new SeasonCalendar.Critical(date(days.begin()), date(days.end()), ACCEPTED_LOSS_PCT))
+                .orElse(null);
+        return calendar(
+                stages,
+                canopy,
+                critical,
+                trace.species().stream().map(weed -> weed(trace, weed)).toList(),
+                residuals(followed, trace),
+                trace.lossPct(),
+                followed,
+                trace,
+                List.of(),
+                new DayWords(season, followed, trace, followed.storyAt(trial.means())).lines());
+    }
+
+    private SeasonCalendar calendar(
+            List<SeasonCalendar.Stage> stages,
+            SeasonCalendar.@Nullable Canopy canopy,
+            SeasonCalendar.@Nullable Critical critical,
+            List<SeasonCalendar.Weed> weeds,
+            List<SeasonCalendar.Residual> residuals,
+            @Nullable Double lossPct,
+            @Nullable CourseSeason followed,
+            @Nullable SeasonTrace trace,
+            List<String> missing,
+            List<String> days) {
+        String finding = followed == null
+                ? "The weeds of " + field.name() + " can't be followed day by day: missing is "
+                        + String.join("; ", missing) + "."
+                : trial.weeds();
+        return new SeasonCalendar(
+                field.name(),
+                course.name(),
+                first,
+                last,
+                course.passes().stream()
+                        .map(pass -> mark(pass, followed, trace))
+                        .sorted(Comparator.comparingInt(SeasonCalendar.Mark::pass))
+                        .toList(),
+                stages,
+                canopy,
+                critical,
+                weeds,
+                residuals,
+                List.of(),
+                lossPct,
+                "unknown: no hourly weather on file. Look at the forecast for wind, rain and temperature on the day.",
+                missing,
+                finding,
+                days);
+    }
+
+    private SeasonCalendar.Mark mark(Pass pass, @Nullable CourseSeason followed, @Nullable SeasonTrace trace) {
+        return new SeasonCalendar.Mark(
+                keptNumbers.getOrDefault(pass.number(), pass.number()),
+                pass.kind(),
+                pass.date(),
+                followed == null || trace == null
+                        ? null
+                        : made(pass, followed, trace).orElse(null),
+                pass.product(),
+                pass.rate(),
+                CourseChanges.lowest(season, field, pass).orElse(null),
+                CourseChanges.highest(season, field, pass).orElse(null));
+    }
+
+    private Optional<LocalDate> made(Pass pass, CourseSeason followed, SeasonTrace trace) {
+        int place = followed.passNumbers().indexOf(pass.number());
+        return place < 0 ? Optional.empty() : Optional.of(date(trace.made().get(place)));
+    }
+
+    private SeasonCalendar.Weed weed(SeasonTrace trace, SeasonTrace.OfSpecies weed) {
+        double[] sprouted = weed.brokenDormancy().clone();
+        for (int i = sprouted.length - 1; i > 0; i--) {
+            sprouted[i] -= sprouted[i - 1];
+        }
+        return new SeasonCalendar.Weed(
+                weed.name(),
+                shown(trace, sprouted, false),
+                shown(trace, weed.emerged(), false),
+                shown(trace, weed.left(), false),
+                shown(trace, weed.standing(), true),
+                weed.brokenDormancy()[sprouted.length - 1],
+                weed.standing()[sprouted.length - 1],
+                weed.seedsM2());
+    }
+
+    private List<SeasonCalendar.Residual> residuals(CourseSeason followed, SeasonTrace trace) {
+        List<SeasonCalendar.Residual> all = new ArrayList<>();
+        int next = 0;
+        int end = trace.firstDay() + trace.species().get(0).emerged().length;
+        for (int p = 0; p < followed.passNumbers().size(); p++) {
+            if (followed.season().passes().get(p) instanceof Residual
+                    && trace.made().get(p) < end) {
+                SeasonTrace.ControlLeft left = trace.controls().get(next++);
+                all.add(new SeasonCalendar.Residual(
+                        keptNumbers.getOrDefault(
+                                followed.passNumbers().get(p),
+                                followed.passNumbers().get(p)),
+                        left.name(),
+                        shown(trace, left.dose(), false),
+                        Stream.of(left.controlPct())
+                                .map(control -> shown(trace, control, false))
+                                .toList()));
+            }
+        }
+        return all;
+    }
+
+    /** The days shown of a row of all days; past its end the last value stays, or nothing. */
+    private double[] shown(SeasonTrace trace, double[] days, boolean stays) {
+        int count = (int) (last.toEpochDay() - first.toEpochDay()) + 1;
+        double[] shown = new double[count];
+        LocalDate begins = date(trace.firstDay());
+        for (int i = 0; i < count; i++) {
+            long place = first.toEpochDay() + i - begins.toEpochDay();
+            if (place >= 0 && place < days.length) {
+                shown[i] = days[(int) place];
+            } else if (stays && place >= days.length) {
+                shown[i] = days[days.length - 1];
+            }
+        }
+        return shown;
+    }
+
+    private LocalDate date(int dayOfYear) {
+        return FieldSeason.date(season.year(), dayOfYear);
+    }
+
+    private LocalDate first() {
+        LocalDate earliest = dates().min(LocalDate::compareTo).orElse(LocalDate.of(season.year(), 4, 1));
+        LocalDate planting = course.passes().stream()
+                .filter(pass -> pass.kind() == PassKind.SEED)
+                .map(Pass::date)
+                .flatMap(Stream::ofNullable)
+                .min(LocalDate::compareTo)
+                .orElse(earliest);
+        LocalDate before = planting.minusDays(BEFORE_PLANTING_DAYS);
+        return before.isBefore(earliest) ? before : earliest.minusDays(AFTER_LAST_DAYS);
+    }
+
+    private LocalDate last() {
+        LocalDate latest = dates().max(LocalDate::compareTo).orElse(first).plusDays(AFTER_LAST_DAYS);
+        LocalDate least = first.plusDays(LEAST_DAYS);
+        LocalDate end = LocalDate.of(season.year(), 12, 31);
+        LocalDate wanted = latest.isAfter(least) ? latest : least;
+        return wanted.isAfter(end) ? end : wanted;
+    }
+
+    private Stream<LocalDate> dates() {
+        return course.passes().stream().map(Pass::date).filter(Objects::nonNull);
+    }
+}

@@ -1,0 +1,367 @@
+package plumbrow.advice.calendar;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.course.Pass;
+import plumbrow.advice.course.PassKind;
+import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.field.GrowthStage;
+import plumbrow.advice.quantity.Amount;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.LabelUse;
+import plumbrow.advice.weeds.TillageWork;
+import plumbrow.advice.weedseason.CropStage;
+import plumbrow.advice.weedseason.FieldSeason;
+import plumbrow.advice.weedseason.OwnInputs;
+import plumbrow.advice.weedseason.WeedSeasons;
+
+/**
+ * Moves passes of a field's courses to other days and rates.
+ *
+ * Passes keep the order of their days: a pass that is moved past another changes numbers with it, and so do its spray plan and
+ * tillage row. What goes out in one tank moves together. A spray that is moved no longer knows the crop's height (but 0 before it is up), the
+ * weeds' height and the bloom of its day: they become unknown. The crop's stage is reckoned from degree days where there is a table
+ * for it, else it becomes unknown too: a stage seen in the
+ * field goes before it.
+ */
+public final class CourseChanges {
+    private static final double ROUNDING = 1e-6;
+
+    private final Season season;
+    private final Field field;
+    private final Optional<FieldSeason> followed;
+    private final Map<LocalDate, List<CropStage>> stages = new ConcurrentHashMap<>();
+
+    public CourseChanges(Season season, Field field) {
+        this.season = season;
+        this.field = field;
+        this.followed = WeedSeasons.of(season, field, new OwnInputs()) instanceof FieldSeason known
+                ? Optional.of(known)
+                : Optional.empty();
+    }
+
+    /** The course of a name. */
+    public Course course(String name) {
+        return season.courses(field.name()).stream()
+                .filter(course -> course.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new CourseChangeException(
+                        0,
+                        field.name() + " has no course '" + name + "'; it has "
+                                + String.join(
+                                        ", ",
+                                        season.courses(field.name()).stream()
+                                                .map(Course::name)
+                                                .toList())
+                                + "."));
+    }
+
+    /** The season with the course changed. */
+    public Season changed(String course, List<PassChange> changes) {
+        Course kept = course(course);
+        ChangedCourse changed = of(kept, changes, kept.name());
+        return SeasonParts.replaced(season, kept, changed);
+    }
+
+    /** The season with the changed course beside the one it was made from. */
+    public Season added(String course, List<PassChange> changes, String name) {
+        String told = name.strip();
+        if (told.isEmpty() || told.length() > 100) {
+            throw new CourseChangeException(0, "Give the new course a name of up to 100 letters.");
+        }
+        if (season.courses(field.name()).stream().anyMatch(known -> known.name().equalsIgnoreCase(told))) {
+            throw new CourseChangeException(
+                    0, field.name() + " has a course '" + told + "' already: take another name.");
+        }
+        return SeasonParts.added(season, of(course(course), changes, told));
+    }
+
+    ChangedCourse of(Course kept, List<PassChange> changes, String name) {
+        Map<Integer, Pass> byNumber = new HashMap<>();
+        kept.passes().forEach(pass -> byNumber.put(pass.number(), pass));
+        for (PassChange change : changes) {
+            Pass pass = byNumber.get(change.pass());
+            if (pass == null) {
+                throw new CourseChangeException(
+                        change.pass(), "'" + kept.name() + "' has no pass " + change.pass() + ".");
+            }
+            byNumber.put(change.pass(), changed(pass, change));
+        }
+        withTank(kept, changes, byNumber);
+        return renumbered(kept, byNumber, name);
+    }
+
+    private Pass changed(Pass pass, PassChange change) {
+        LocalDate date = change.date() == null ? pass.date() : inSeason(pass, change.date());
+        Amount rate = change.rate() == null ? pass.rate() : allowed(pass, change.rate());
+        return new Pass(
+                pass.number(),
+                pass.kind(),
+                date,
+                pass.product(),
+                rate,
+                pass.sharePct(),
+                pass.chargeUsdPerAcre(),
+                pass.injuryPct(),
+                pass.delayDays());
+    }
+
+    private LocalDate inSeason(Pass pass, LocalDate date) {
+        LocalDate first = LocalDate.of(season.year() - 1, 7, 1);
+        LocalDate last = LocalDate.of(season.year(), 12, 31);
+        if (date.isBefore(first) || date.isAfter(last)) {
+            throw new CourseChangeException(
+                    pass.number(),
+                    "Pass " + pass.number() + " can't be on " + date + ": expected a day between " + first + " and "
+                            + last + ".");
+        }
+        return date;
+    }
+
+    private Amount allowed(Pass pass, double rate) {
+        Amount planned = pass.rate();
+        if (planned == null) {
+            throw new CourseChangeException(
+                    pass.number(), "Pass " + pass.number() + " puts nothing out, so it has no rate to change.");
+        }
+        if (!Double.isFinite(rate) || rate <= 0) {
+            throw new CourseChangeException(
+                    pass.number(),
+                    "The rate of pass " + pass.number() + " must be more than 0 "
+                            + planned.unit().symbol() + "/ac.");
+        }
+        Amount amount = new Amount(rate, planned.unit());
+        Optional<Amount> highest = highest(season, field, pass);
+        if (highest.isPresent() && rate > highest.get().value() * (1 + ROUNDING)) {
+            throw new CourseChangeException(
+                    pass.number(),
+                    "Pass " + pass.number() + " can't be " + amount.text() + "/ac: expected no more than the label's "
+                            + highest.get().text() + "/ac on " + field.crop().word() + "; the label is the law.");
+        }
+        return rate == planned.value() ? planned : amount;
+    }
+
+    /** The label's highest rate for a pass, in the unit of the pass. */
+    static Optional<Amount> highest(Season season, Field field, Pass pass) {
+        return labelled(season, field, pass, LabelUse::highRate);
+    }
+
+    /** The label's lowest rate for a pass, in the unit of the pass. */
+    static Optional<Amount> lowest(Season season, Field field, Pass pass) {
+        return labelled(season, field, pass, LabelUse::lowRate);
+    }
+
+    private static Optional<Amount> labelled(
+            Season season, Field field, Pass pass, java.util.function.Function<LabelUse, @Nullable Amount> end) {
+        Amount planned = pass.rate();
+        String product = pass.product();
+        if (planned == null || product == null) {
+            return Optional.empty();
+        }
+        return season.shelf()
+                .labelUse(product, field.crop())
+                .flatMap(use -> Optional.ofNullable(end.apply(use)))
+                .filter(planned::comparableWith)
+                .map(rate -> rate.in(planned.unit()));
+    }
+
+    /** What shares a tank with a moved pass moves along, unless it is told a day of its own. */
+    private void withTank(Course kept, List<PassChange> changes, Map<Integer, Pass> byNumber) {
+        for (PassChange change : changes) {
+            Pass before = kept.passes().stream()
+                    .filter(pass -> pass.number() == change.pass())
+                    .findFirst()
+                    .orElseThrow();
+            Optional<String> tank = tank(kept, before);
+            for (Pass other : kept.passes()) {
+                boolean told = changes.stream()
+                        .anyMatch(one -> one.pass() == other.number()
+                                && one.date() != null
+                                && !one.date().equals(other.date()));
+                if (change.date() != null
+                        && !change.date().equals(before.date())
+                        && other.number() != before.number()
+                        && !told
+                        && tank.isPresent()
+                        && tank.equals(tank(kept, other))
+                        && Objects.equals(other.date(), before.date())) {
+                    byNumber.put(
+                            other.number(),
+                            changed(
+                                    Objects.requireNonNull(byNumber.get(other.number())),
+                                    new PassChange(other.number(), change.date(), null)));
+                }
+            }
+        }
+    }
+
+    private Optional<String> tank(Course course, Pass pass) {
+        return season.work().sprayPlan(course, pass).flatMap(plan -> Optional.ofNullable(plan.tank()));
+    }
+
+    private ChangedCourse renumbered(Course kept, Map<Integer, Pass> byNumber, String name) {
+        List<Integer> numbers =
+                kept.passes().stream().map(Pass::number).sorted().toList();
+        Map<Integer, LocalDate> days = new HashMap<>();
+        LocalDate before = LocalDate.MIN;
+        for (int number : numbers) {
+            LocalDate own = Objects.requireNonNull(byNumber.get(number)).date();
+            before = own == null ? before : own;
+            days.put(number, before);
+        }
+        List<Integer> order = numbers.stream()
+                .sorted(Comparator.comparing((Integer number) -> Objects.requireNonNull(days.get(number))))
+                .toList();
+        Map<Integer, Integer> now = new HashMap<>();
+        for (int i = 0; i < order.size(); i++) {
+            now.put(order.get(i), numbers.get(i));
+        }
+        List<Pass> passes = new ArrayList<>();
+        for (int number : order) {
+            passes.add(numbered(Objects.requireNonNull(byNumber.get(number)), now.getOrDefault(number, number)));
+        }
+        Course course = new Course(
+                kept.field(), name, kept.baseline() && name.equals(kept.name()), kept.refuge(), kept.note(), passes);
+        boolean same = passes.equals(kept.passes());
+        return new ChangedCourse(
+                same && name.equals(kept.name()) ? kept : course,
+                plans(kept, course, now),
+                tillage(kept, name, now),
+                now.entrySet().stream()
+                        .collect(java.util.stream.Collectors.toMap(Map.Entry::getValue, Map.Entry::getKey)));
+    }
+
+    private static Pass numbered(Pass pass, int number) {
+        return new Pass(
+                number,
+                pass.kind(),
+                pass.date(),
+                pass.product(),
+                pass.rate(),
+                pass.sharePct(),
+                pass.chargeUsdPerAcre(),
+                pass.injuryPct(),
+                pass.delayDays());
+    }
+
+    private List<SprayPlan> plans(Course kept, Course course, Map<Integer, Integer> now) {
+        boolean planting = !Objects.equals(planted(kept), planted(course));
+        List<SprayPlan> plans = new ArrayList<>();
+        for (SprayPlan plan : season.work().sprayPlans()) {
+            if (plan.field().equals(kept.field()) && plan.course().equals(kept.name())) {
+                int number = now.getOrDefault(plan.pass(), plan.pass());
+                LocalDate day = day(course, number);
+                boolean sameDay = Objects.equals(day(kept, plan.pass()), day);
+                plans.add(
+                        sameDay && !planting
+                                ? at(plan, course.name(), number)
+                                : onAnotherDay(plan, course, number, day, sameDay));
+            }
+        }
+        return plans;
+    }
+
+    private static SprayPlan at(SprayPlan plan, String course, int number) {
+        return new SprayPlan(
+                plan.field(),
+                course,
+                number,
+                plan.tank(),
+                plan.method(),
+                plan.carrierGalPerAcre(),
+                plan.droplets(),
+                plan.boomIn(),
+                plan.driftReductionPct(),
+                plan.cropStage(),
+                plan.cropHeightIn(),
+                plan.weedHeightIn(),
+                plan.bloom(),
+                plan.applicator());
+    }
+
+    /** With only the planting moved, weeds are as high as before, and a crop that is not up does not bloom. */
+    private SprayPlan onAnotherDay(
+            SprayPlan plan, Course course, int number, @Nullable LocalDate day, boolean sameDay) {
+        String stage = day == null ? null : stageOn(course, day).orElse(null);
+        return new SprayPlan(
+                plan.field(),
+                course.name(),
+                number,
+                plan.tank(),
+                plan.method(),
+                plan.carrierGalPerAcre(),
+                plan.droplets(),
+                plan.boomIn(),
+                plan.driftReductionPct(),
+                stage,
+                GrowthStage.PRE.equals(stage) ? 0.0 : null,
+                sameDay ? plan.weedHeightIn() : null,
+                sameDay && GrowthStage.PRE.equals(stage) ? plan.bloom() : Ask.UNKNOWN,
+                plan.applicator());
+    }
+
+    /** The crop's stage on a day by degree days; not up yet on the day of planting and before. */
+    private Optional<String> stageOn(Course course, LocalDate day) {
+        LocalDate planted = planted(course);
+        if (planted == null) {
+            return Optional.empty();
+        }
+        if (!day.isAfter(planted)) {
+            return Optional.of(GrowthStage.PRE);
+        }
+        List<CropStage> known = stages.computeIfAbsent(
+                planted, key -> followed.map(season -> season.stages(course)).orElse(List.of()));
+        if (known.isEmpty()) {
+            return Optional.empty();
+        }
+        String reached = GrowthStage.PRE;
+        for (CropStage stage : known) {
+            if (!FieldSeason.date(season.year(), stage.day()).isAfter(day)) {
+                reached = stage.word();
+            }
+        }
+        return Optional.of(reached);
+    }
+
+    private List<TillageWork> tillage(Course kept, String name, Map<Integer, Integer> now) {
+        return season.pests().weedBook().tillage().stream()
+                .filter(work ->
+                        work.field().equals(kept.field()) && work.course().equals(kept.name()))
+                .map(work -> new TillageWork(
+                        work.field(),
+                        name,
+                        now.getOrDefault(work.pass(), work.pass()),
+                        work.tool(),
+                        work.depthIn(),
+                        work.source()))
+                .toList();
+    }
+
+    private static @Nullable LocalDate planted(Course course) {
+        return course.passes().stream()
+                .filter(pass -> pass.kind() == PassKind.SEED)
+                .map(Pass::date)
+                .filter(Objects::nonNull)
+                .min(LocalDate::compareTo)
+                .orElse(null);
+    }
+
+    private static @Nullable LocalDate day(Course course, int number) {
+        return course.passes().stream()
+                .filter(pass -> pass.number() == number)
+                .findFirst()
+                .map(Pass::date)
+                .orElse(null);
+    }
+}

@@ -1,0 +1,138 @@
+package plumbrow.advice.calendar;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.course.Pass;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.gates.Finding;
+import plumbrow.advice.gates.Gates;
+import plumbrow.advice.gates.Standing;
+import plumbrow.advice.season.Season;
+
+/**
+ * On which days the gates let a pass be made: every gate is asked anew for every day.
+ *
+ * What counts against a day is what the gates find with the pass on that day and would not find without the pass at all. So a
+ * course that is barred for something else does not bar every day of every pass. Heights and bloom of other days are unknown, and
+ * unknown is never clear.
+ */
+final class LawfulDays {
+    private static final Pattern NUMBER = Pattern.compile("pass \\d+");
+
+    private final Season season;
+    private final Field field;
+    private final CourseChanges changes;
+
+    LawfulDays(Season season, Field field) {
+        this.season = season;
+        this.field = field;
+        this.changes = new CourseChanges(season, field);
+    }
+
+    /** Windows of every pass that has a day, pass by pass, day after day. */
+    List<Window> of(Course course, LocalDate first, LocalDate last) {
+        return course.passes().parallelStream()
+                .filter(pass -> pass.date() != null)
+                .flatMap(pass -> of(course, pass, first, last).stream())
+                .toList();
+    }
+
+    private List<Window> of(Course course, Pass pass, LocalDate first, LocalDate last) {
+        ChangedCourse kept = changes.of(course, List.of(), course.name());
+        Map<String, Integer> without = count(gates(without(kept, pass)));
+        List<ChangedCourse> moved = first.datesUntil(last.plusDays(1))
+                .map(day -> on(course, pass, day))
+                .toList();
+        Gates gates = Gates.of(SeasonParts.alone(season, field, moved));
+        List<Window> windows = new ArrayList<>();
+        int place = 0;
+        for (LocalDate day = first; !day.isAfter(last); day = day.plusDays(1)) {
+            ChangedCourse there = moved.get(place++);
+            Optional<Finding> against = against(gates.check(field, there.course()), without);
+            Standing standing = against.map(Finding::standing).orElse(Standing.CLEAR);
+            String gate = against.map(Finding::gate).orElse("");
+            Window before = windows.isEmpty() ? null : windows.get(windows.size() - 1);
+            if (before != null && before.standing() == standing && before.gate().equals(gate)) {
+                windows.set(
+                        windows.size() - 1,
+                        new Window(before.pass(), before.from(), day, standing, gate, before.reason()));
+            } else {
+                String reason =
+                        against.map(finding -> finding.says() + said(finding)).orElse("");
+                windows.add(new Window(pass.number(), day, day, standing, gate, reason));
+            }
+        }
+        return windows;
+    }
+
+    private static String said(Finding finding) {
+        return finding.source().isEmpty() ? "" : " (" + finding.source() + ")";
+    }
+
+    /** The worst that the pass adds on a day, barred before unknown; empty where nothing is. */
+    private static Optional<Finding> against(List<Finding> findings, Map<String, Integer> without) {
+        Map<String, Integer> seen = new HashMap<>();
+        for (Finding finding : findings) {
+            boolean stops = finding.standing() == Standing.BARRED || finding.standing() == Standing.UNKNOWN;
+            if (stops && seen.merge(key(finding), 1, Integer::sum) > without.getOrDefault(key(finding), 0)) {
+                return Optional.of(finding);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The course with the pass on a day, under a name of its own: so all days stand in one season and are read in once. */
+    private ChangedCourse on(Course course, Pass pass, LocalDate day) {
+        return changes.of(
+                course,
+                day.equals(pass.date()) ? List.of() : List.of(new PassChange(pass.number(), day, null)),
+                course.name() + " on " + day);
+    }
+
+    private List<Finding> gates(ChangedCourse changed) {
+        return Gates.of(SeasonParts.alone(season, field, List.of(changed))).check(field, changed.course());
+    }
+
+    private static Map<String, Integer> count(List<Finding> findings) {
+        Map<String, Integer> count = new HashMap<>();
+        findings.forEach(finding -> count.merge(key(finding), 1, Integer::sum));
+        return count;
+    }
+
+    /** Numbers of passes change as one is moved past another. */
+    private static String key(Finding finding) {
+        return finding.standing() + "|" + finding.gate() + "|"
+                + NUMBER.matcher(finding.subject()).replaceAll("pass");
+    }
+
+    /** The course without a pass and what goes out with it in one tank. */
+    private ChangedCourse without(ChangedCourse kept, Pass pass) {
+        Course course = kept.course();
+        Optional<String> tank = tank(kept, pass);
+        List<Pass> rest = course.passes().stream()
+                .filter(other -> other.number() != pass.number()
+                        && !(tank.isPresent()
+                                && tank.equals(tank(kept, other))
+                                && Objects.equals(other.date(), pass.date())))
+                .toList();
+        return new ChangedCourse(
+                new Course(course.field(), course.name(), course.baseline(), course.refuge(), course.note(), rest),
+                kept.plans(),
+                kept.tillage(),
+                kept.keptNumbers());
+    }
+
+    private static Optional<String> tank(ChangedCourse kept, Pass pass) {
+        return kept.plans().stream()
+                .filter(plan -> plan.pass() == pass.number())
+                .findFirst()
+                .flatMap(plan -> Optional.ofNullable(plan.tank()));
+    }
+}

@@ -1,0 +1,66 @@
+package plumbrow.advice.weedseason;
+
+import java.util.ArrayList;
+import java.util.List;
+import plumbrow.advice.field.Crop;
+import plumbrow.science.insects.CornCalendar;
+
+/**
+ * When corn reaches its stages, by degree days from planting: the High Plains table for hybrids of medium maturity, leaf by leaf
+ * between its lines.
+ *
+ * Up at 115 as in {@link CropDays}; V1 to V3 on a straight line from there to V4, V17 to V19 from V16 to silking, both ours. A stage
+ * seen in the field goes before any of them. There is no such table for soybeans and wheat here.
+ */
+final class CropStages {
+    private static final double UP = 115;
+    private static final int FIRST_LEAF_OF_TABLE = 4;
+    private static final int LAST_LEAF_OF_TABLE = 16;
+    private static final int LAST_LEAF = 19;
+
+    private CropStages() {}
+
+    static List<CropStage> of(FieldClimate climate, Crop crop, int planted) {
+        if (crop != Crop.CORN || !climate.days().has(planted)) {
+            return List.of();
+        }
+        List<CropStage> stages = new ArrayList<>();
+        add(stages, climate, planted, "VE", UP);
+        for (int leaf = 1; leaf <= LAST_LEAF; leaf++) {
+            add(stages, climate, planted, "V" + leaf, leaf(leaf));
+        }
+        add(stages, climate, planted, "R1", CornCalendar.plainsMedium("silk"));
+        add(stages, climate, planted, "R2", CornCalendar.plainsMedium("blister"));
+        add(stages, climate, planted, "R4", CornCalendar.plainsMedium("dough"));
+        add(stages, climate, planted, "R5", CornCalendar.plainsMedium("begin-dent"));
+        add(stages, climate, planted, "R6", CornCalendar.plainsMedium("black-layer"));
+        return stages;
+    }
+
+    private static void add(List<CropStage> stages, FieldClimate climate, int planted, String word, double degreeDays) {
+        int day = climate.dayAfter(planted, degreeDays);
+        if (climate.days().has(day)) {
+            stages.add(new CropStage(word, day));
+        }
+    }
+
+    private static double leaf(int leaf) {
+        if (leaf < FIRST_LEAF_OF_TABLE) {
+            return between(UP, CornCalendar.plainsMedium("v4"), leaf, FIRST_LEAF_OF_TABLE);
+        }
+        if (leaf > LAST_LEAF_OF_TABLE) {
+            return between(
+                    CornCalendar.plainsMedium("v16"),
+                    CornCalendar.plainsMedium("silk"),
+                    leaf - LAST_LEAF_OF_TABLE,
+                    LAST_LEAF + 1 - LAST_LEAF_OF_TABLE);
+        }
+        int even = leaf / 2 * 2;
+        double from = CornCalendar.plainsMedium("v" + even);
+        return even == leaf ? from : between(from, CornCalendar.plainsMedium("v" + (even + 2)), 1, 2);
+    }
+
+    private static double between(double from, double to, int step, int of) {
+        return from + (to - from) * step / of;
+    }
+}

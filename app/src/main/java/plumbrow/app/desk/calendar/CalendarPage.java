@@ -1,0 +1,240 @@
+package plumbrow.app.desk.calendar;
+
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.util.MultiValueMap;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import plumbrow.advice.calendar.CourseChangeException;
+import plumbrow.advice.calendar.SeasonTrial;
+import plumbrow.advice.calendar.SeasonTrials;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.season.Season;
+import plumbrow.app.desk.Asked;
+import plumbrow.app.desk.door.NoSeasonException;
+import plumbrow.app.desk.DeskBook;
+import plumbrow.app.desk.door.NotHereException;
+import plumbrow.app.desk.shown.Shown;
+import plumbrow.documents.picture.SeasonPicture;
+
+/** The season picture of a course: its days, its passes to be moved, and the way to keep a change. */
+@Controller
+public class CalendarPage {
+    private static final int WIDE = 1140;
+    private static final int NARROW = 358;
+    private static final int WIDEST = 1400;
+
+    private final DeskBook book;
+    private final Trials trials;
+    private final AtomicReference<@Nullable Kept> last = new AtomicReference<>();
+
+    /** The last change that was kept: the season before it and after it, and the course that came new, if one did. */
+    private record Kept(Season before, Season after, String field, String course, boolean added) {}
+
+    public CalendarPage(DeskBook book, Trials trials) {
+        this.book = book;
+        this.trials = trials;
+    }
+
+    @GetMapping("/fields/{name}/season")
+    String show(
+            @PathVariable String name,
+            @RequestParam MultiValueMap<String, String> asked,
+            Model model,
+            HttpServletResponse response) {
+        return page(name, asked, model, response);
+    }
+
+    /** The page with passes as typed, for those without a script; nothing is stored. */
+    @PostMapping("/fields/{name}/season")
+    String typed(
+            @PathVariable String name,
+            @RequestParam MultiValueMap<String, String> asked,
+            Model model,
+            HttpServletResponse response) {
+        return page(name, asked, model, response);
+    }
+
+    /** The answer alone: on few draws while a pass is being moved, soon on all draws when it is let go, then with lawful days anew. */
+    @GetMapping("/fields/{name}/season/try")
+    String tried(@PathVariable String name, @RequestParam MultiValueMap<String, String> asked, Model model) {
+        boolean moving = "moving".equals(asked.getFirst("how"));
+        Season season = moving ? trials.lastSeen().orElseGet(() -> Asked.season(book)) : Asked.season(book);
+        Field field = Asked.field(season, name);
+        String course = course(season, field, asked.getFirst("course"));
+        PassBoxes boxes = PassBoxes.read(asked);
+        SeasonTrials full = trials.full(season);
+        try {
+            SeasonTrial trial = !boxes.faults().isEmpty()
+                    ? full.whole(field, course, List.of())
+                    : switch (Shown.text(asked.getFirst("how"))) {
+                        case "moving" -> trials.rough(season).moving(field, course, boxes.changes(), full);
+                        case "soon" -> full.moving(field, course, boxes.changes(), full);
+                        default -> full.whole(field, course, boxes.changes());
+                    };
+            return answer(season, field, trial, boxes, width(asked.getFirst("width")), model);
+        } catch (CourseChangeException fault) {
+            SeasonTrial trial = full.whole(field, course, List.of());
+            return answer(season, field, trial, boxes.with(fault), width(asked.getFirst("width")), model);
+        }
+    }
+
+    /** Writes a change into the book, or says why it can't be. */
+    @PostMapping("/fields/{name}/season/keep")
+    String keep(
+            @PathVariable String name,
+            @RequestParam MultiValueMap<String, String> asked,
+            Model model,
+            HttpServletResponse response) {
+        Season season = Asked.season(book);
+        Field field = Asked.field(season, name);
+        String course = course(season, field, asked.getFirst("course"));
+        PassBoxes boxes = PassBoxes.read(asked);
+        boolean added = "new".equals(asked.getFirst("as"));
+        if (!boxes.faults().isEmpty()) {
+            return page(name, asked, model, response);
+        }
+        try {
+            String newName = Shown.text(asked.getFirst("name")).strip();
+            Season before = book.written().orElseThrow(NoSeasonException::new);
+            Season after = added
+                    ? trials.full(before).keptAdded(field, course, boxes.changes(), newName)
+                    : trials.full(before).keptChanged(field, course, boxes.changes());
+            String shown = added ? newName : course;
+            if (!after.equals(before)) {
+                book.change(written -> after);
+                last.set(new Kept(before, after, field.name(), shown, added));
+            }
+            return "redirect:/fields/" + Shown.part(name) + "/season?course=" + Shown.part(shown)
+                    + (after.equals(before) ? "&done=nothing" : added ? "&done=added" : "&done=changed");
+        } catch (CourseChangeException fault) {
+            return page(season, field, course, boxes.with(fault), asked, model, response);
+        }
+    }
+
+    /** Takes the last kept change out of the book, as long as nothing else was written into the season since. */
+    @PostMapping("/fields/{name}/season/undo")
+    String undo(@PathVariable String name) {
+        Season season = Asked.season(book);
+        Field field = Asked.field(season, name);
+        Kept kept = last.getAndSet(null);
+        boolean chosen = kept != null
+                && kept.added()
+                && book.choices(season.year()).stream()
+                        .anyMatch(choice -> choice.field().equals(kept.field())
+                                && choice.course().equals(kept.course()));
+        boolean can = kept != null
+                && !chosen
+                && book.written().filter(kept.after()::equals).isPresent()
+                && kept.field().equals(field.name());
+        if (can) {
+            book.change(written -> kept.before());
+        }
+        String course = kept == null || kept.added() ? "" : "course=" + Shown.part(kept.course()) + "&";
+        return "redirect:/fields/" + Shown.part(name) + "/season?" + course + (can ? "done=undone" : "done=late");
+    }
+
+    private String page(String name, MultiValueMap<String, String> asked, Model model, HttpServletResponse response) {
+        Season season = Asked.season(book);
+        Field field = Asked.field(season, name);
+        String course = course(season, field, asked.getFirst("course"));
+        return page(season, field, course, PassBoxes.read(asked), asked, model, response);
+    }
+
+    private String page(
+            Season season,
+            Field field,
+            String course,
+            PassBoxes boxes,
+            MultiValueMap<String, String> asked,
+            Model model,
+            HttpServletResponse response) {
+        PassBoxes read = boxes;
+        SeasonTrial trial;
+        try {
+            trial = trials.full(season).whole(field, course, read.faults().isEmpty() ? read.changes() : List.of());
+        } catch (CourseChangeException fault) {
+            read = read.with(fault);
+            trial = trials.full(season).whole(field, course, List.of());
+        }
+        if (!read.faults().isEmpty()) {
+            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+        }
+        Kept kept = last.get();
+        boolean undo =
+                kept != null && book.written().filter(kept.after()::equals).isPresent() && kept.field().equals(field.name());
+        model.addAttribute(
+                "view",
+                new CalendarView(
+                        season,
+                        field,
+                        trial,
+                        read,
+                        List.of(SeasonPicture.of(trial.calendar(), WIDE), SeasonPicture.of(trial.calendar(), NARROW)),
+                        asked.getOrDefault("name", List.of(course + ", moved")).get(0),
+                        told(asked.getFirst("done"), course),
+                        undo));
+        return "calendar";
+    }
+
+    private String answer(Season season, Field field, SeasonTrial trial, PassBoxes boxes, int width, Model model) {
+        model.addAttribute(
+                "view",
+                new CalendarView(
+                        season,
+                        field,
+                        trial,
+                        boxes,
+                        List.of(SeasonPicture.of(trial.calendar(), width)),
+                        "",
+                        "",
+                        false));
+        return "calendar/answer";
+    }
+
+    private static String told(@Nullable String done, String course) {
+        return switch (Shown.text(done)) {
+            case "changed" -> course + " is changed in the book.";
+            case "added" -> course + " is in the book as one more course.";
+            case "nothing" -> "Nothing was changed, so nothing was kept.";
+            case "undone" -> "Undone: the book is as it was before.";
+            case "late" -> "This can’t be undone any more: the book has changed since, or somebody chose the course.";
+            default -> "";
+        };
+    }
+
+    private static int width(@Nullable String asked) {
+        try {
+            return asked == null ? WIDE : Math.max(NARROW - 38, Math.min(WIDEST, Integer.parseInt(asked)));
+        } catch (NumberFormatException fault) {
+            return WIDE;
+        }
+    }
+
+    /** The course asked for; else the baseline. */
+    static String course(Season season, Field field, @Nullable String asked) {
+        List<Course> courses = season.courses(field.name());
+        if (asked == null || asked.isEmpty()) {
+            return courses.stream()
+                    .filter(Course::baseline)
+                    .findFirst()
+                    .map(Course::name)
+                    .orElseThrow(() ->
+                            new NotHereException(field.name() + " has no course yet: enter one in the workbook."));
+        }
+        return courses.stream()
+                .map(Course::name)
+                .filter(name -> name.equals(asked))
+                .findFirst()
+                .orElseThrow(() -> new NotHereException("There is no course called “"
+                        + (asked.length() > 60 ? asked.substring(0, 57) + "…" : asked) + "” on " + field.name() + "."));
+    }
+}
