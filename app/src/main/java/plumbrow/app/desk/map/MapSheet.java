@@ -39,7 +39,7 @@ public record MapSheet(
     /** Features so far off the field, measured in its own length, are not drawn. */
     private static final double FARTHEST = 1.0;
 
-    static MapSheet of(Season season, Field field, @Nullable String asked, Tiles tiles) {
+    public static MapSheet of(Season season, Field field, @Nullable String asked, Tiles tiles) {
         List<Feature> features = season.ground().features(field.name());
         Chart chart = chart(field, features);
         List<Course> courses = season.courses(field.name());
