@@ -67,7 +67,7 @@ public record LandSummary(
                     field.state(),
                     field.county(),
                     List.of(),
-                    List.of(),
+                    List.of(TypedPlace.UNDRAWN),
                     surveyed,
                     around);
         }
