@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class KmlOutlinesTest {
     private static final String EAST = """
             <Placemark><name> East 80 </name><Style/><Polygon><extrude>0</extrude><outerBoundaryIs><LinearRing><coordinates>
-              -43.6,42.0,0 -43.59519999999999,42.0,0 -43.59519999999999,42.0072,0
+              -43.6,42.0,0 -43.5952,42.0,0 -43.5952,42.0072,0
               -43.6,42.0072,0 -43.6,42.0,0
             </coordinates></LinearRing></outerBoundaryIs><innerBoundaryIs><LinearRing><coordinates>
               -43.598,42.002 -43.5974,42.002 -43.5974,42.0024 -43.598,42.0024 -43.598,42.002
@@ -64,7 +64,7 @@ class KmlOutlinesTest {
             East 80 | West 80 | boundaries.kml, column field: found "West 80", expected a field of the fields sheet.
             <name> East 80 </name> | <name/> | boundaries.kml, column field: nothing there, expected a field's name at each \
             outline: the property "field" in GeoJSON, the name in KML.
-            -43.59519999999999,42.0,0 | -43.59519999999999;42.0 | boundaries.kml: found "something else", expected for East 80 rings of \
+            -43.5952,42.0,0 | -43.5952;42.0 | boundaries.kml: found "something else", expected for East 80 rings of \
             longitude,latitude that end where they begin.
             -43.6,42.0072,0 -43.6,42.0,0 | -43.6,42.0072,0 | boundaries.kml: found "something else", expected for East 80 \
             rings of longitude,latitude that end where they begin.
