@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -73,7 +74,7 @@ class LabelValuesTest {
                 List.of(product), List.of(), List.of(), List.of(), uses, List.of(), List.of(), LabelBook.UNREAD);
     }
 
-    private static LabelUse workbookSays(Double highQt) {
+    private static LabelUse workbookSays(@Nullable Double highQt) {
         return new LabelUse(
                 NAME,
                 Crop.CORN,

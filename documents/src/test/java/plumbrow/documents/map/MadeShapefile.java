@@ -58,7 +58,7 @@ final class MadeShapefile {
     }
 
     private MadeShapefile add(ByteBuffer record, String name, String kind) {
-        records.add(record.array());
+        records.add(bytes(record));
         names.add(name);
         kinds.add(kind);
         return this;
@@ -112,7 +112,7 @@ final class MadeShapefile {
                     String.format(" %-40s%-20s", names.get(i), kinds.get(i)).getBytes(StandardCharsets.ISO_8859_1);
             table.put(start + 61 * i, row);
         }
-        return table.array();
+        return bytes(table);
     }
 
     private static void column(ByteBuffer table, int at, String name, int width) {
@@ -132,6 +132,12 @@ final class MadeShapefile {
             throw new UncheckedIOException(impossible);
         }
         return bytes.toByteArray();
+    }
+
+    private static byte[] bytes(ByteBuffer buffer) {
+        byte[] all = new byte[buffer.capacity()];
+        buffer.get(0, all);
+        return all;
     }
 
     private static ByteBuffer little(int size) {

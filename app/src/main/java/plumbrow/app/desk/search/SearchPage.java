@@ -8,6 +8,7 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import plumbrow.advice.search.Found;
 import plumbrow.advice.search.Search;
 import plumbrow.advice.search.SearchAnswer;
 import plumbrow.advice.search.SearchOptions;
@@ -41,10 +42,11 @@ public class SearchPage {
     String take(@PathVariable String name) {
         Season season = Asked.season(book);
         SearchAnswer answer = answer(season, name);
-        if (answer.best() == null) {
+        Found best = answer.best();
+        if (best == null) {
             return "redirect:/fields/" + Shown.part(name) + "/search";
         }
-        book.change(written -> Search.with(written, answer.best()));
+        book.change(written -> Search.with(written, best));
         return "redirect:/fields/" + Shown.part(name) + "/weighing";
     }
 
