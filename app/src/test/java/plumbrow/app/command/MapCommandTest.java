@@ -86,8 +86,7 @@ class MapCommandTest {
                 Book open = i % 2 == 0 ? one : other;
                 String file = "creek-" + i + ".geojson";
                 byte[] content = CREEK.replace("Mill Creek", "Creek " + i).getBytes(StandardCharsets.UTF_8);
-                taken.add(programs.submit(
-                        () -> MapImport.through(open::change, file, MapFile.read(file, content))));
+                taken.add(programs.submit(() -> MapImport.through(open::change, file, MapFile.read(file, content))));
             }
             for (Future<MapImport.Result> each : taken) {
                 assertThat(each.get().refused()).isFalse();

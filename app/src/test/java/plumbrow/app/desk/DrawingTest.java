@@ -81,8 +81,8 @@ class DrawingTest {
     /** Presses and waits for the page that then has these words on a button. */
     private static void press(Chromium browser, String button, String words) {
         browser.find(button).click();
-        browser.until(ExpectedConditions.presenceOfElementLocated(
-                By.xpath("//button[normalize-space()='" + words + "']")));
+        browser.until(
+                ExpectedConditions.presenceOfElementLocated(By.xpath("//button[normalize-space()='" + words + "']")));
     }
 
     /** Presses and lets go at a place, counted from the middle of the map. */
@@ -123,8 +123,7 @@ class DrawingTest {
 
     private static Point point(String place) {
         int comma = place.indexOf(',');
-        return new Point(
-                Double.parseDouble(place.substring(comma + 1)), Double.parseDouble(place.substring(0, comma)));
+        return new Point(Double.parseDouble(place.substring(comma + 1)), Double.parseDouble(place.substring(0, comma)));
     }
 
     private List<Feature> features() {

@@ -40,6 +40,7 @@ public final class MapImport {
     private static final double BEES_FLY_FT = 2 * FT_PER_MILE;
     /** Whatever is said to lie around a field and is farther off was put down wrong; no label reaches so far. */
     private static final double FARTHEST_FT = 25 * FT_PER_MILE;
+
     private static final List<String> OWNERS = List.of("field", "field_name", "fieldname");
     private static final List<String> NAMES = List.of("name", "label", "title");
     private static final List<String> KINDS = List.of("kind", "type", "feature");

@@ -45,7 +45,8 @@ public record FarmMap(
             Boundary outline = field.boundary();
             if (on != null && outline != null) {
                 Point corner = outline.polygons().get(0).shell().get(0);
-                double rightmost = Math.max(0, on.width() - LETTER_UNITS * field.name().length());
+                double rightmost =
+                        Math.max(0, on.width() - LETTER_UNITS * field.name().length());
                 Label label = new Label(field.name(), Math.min(on.x(corner), rightmost), on.y(corner) + LINE_UNITS);
                 while (placed.stream().anyMatch(label::meets)) {
                     label = label.lower();

@@ -95,7 +95,8 @@ public class MapApi {
             throws IOException {
         Asked.season(book);
         String ending = MapFile.ending(type.split(";", -1)[0].strip().toLowerCase(Locale.ROOT))
-                .orElseThrow(() -> new MapTrouble("The content type is '" + type + "'; expected " + MapFile.TYPES + "."));
+                .orElseThrow(
+                        () -> new MapTrouble("The content type is '" + type + "'; expected " + MapFile.TYPES + "."));
         String file = name.toLowerCase(Locale.ROOT).endsWith(ending) ? name : name + ending;
         List<GeoJsonFile.Feature> shapes = MapFile.read(file, body.readNBytes(MapFile.MOST_BYTES + 1));
         MapImport.Result result = MapImport.through(book::change, file, shapes);

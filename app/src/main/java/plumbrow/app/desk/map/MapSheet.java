@@ -134,7 +134,9 @@ public record MapSheet(
                 .filter(zone -> zone.area() != null)
                 .toList();
         return Stream.of(
-                        drawn.stream().anyMatch(zone -> !zone.downwindOnly()) ? "Close lines: to be left unsprayed." : "",
+                        drawn.stream().anyMatch(zone -> !zone.downwindOnly())
+                                ? "Close lines: to be left unsprayed."
+                                : "",
                         drawn.stream().anyMatch(Zone::downwindOnly)
                                 ? "Broken lines: to be left while the wind blows towards what they guard."
                                 : "",
