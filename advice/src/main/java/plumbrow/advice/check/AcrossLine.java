@@ -7,12 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import plumbrow.advice.field.AlsoIn;
-import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Finding;
+import plumbrow.advice.gates.Gates;
 import plumbrow.advice.gates.Standing;
-import plumbrow.advice.season.Season;
 
 /**
  * A product that may be used in one place of a season and is barred in another: the line in between is a state's or a
@@ -36,13 +33,14 @@ public record AcrossLine(String product, List<Place> places) {
 
     static List<AcrossLine> of(SeasonCheck check) {
         Map<String, Set<Place>> products = new LinkedHashMap<>();
+        Gates gates = Gates.of(check.season());
         for (CourseCheck course : check.courses()) {
             for (Finding finding : course.findings()) {
                 if (GATES_OF_PLACE.contains(finding.gate())) {
                     products.computeIfAbsent(product(finding), first -> new LinkedHashSet<>())
                             .add(new Place(
                                     course.field().name(),
-                                    lies(check.season(), course.field()),
+                                    String.join(" and ", gates.counties(course.field())),
                                     finding.standing(),
                                     finding));
                 }
@@ -89,18 +87,5 @@ public record AcrossLine(String product, List<Place> places) {
     private static String product(Finding finding) {
         String subject = finding.subject();
         return subject.startsWith("pass ") ? subject.substring(subject.indexOf(", ") + 2) : subject;
-    }
-
-    private static String lies(Season season, Field field) {
-        return Stream.concat(
-                        Stream.of(field.county() + " County, " + field.state()),
-                        season.ground().alsoIn().stream()
-                                .filter(also -> also.field().equals(field.name()))
-                                .map(AcrossLine::words))
-                .collect(Collectors.joining(" and "));
-    }
-
-    private static String words(AlsoIn also) {
-        return also.county() + " County, " + also.state();
     }
 }

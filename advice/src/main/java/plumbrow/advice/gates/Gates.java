@@ -111,6 +111,13 @@ public final class Gates {
                 .toList();
     }
 
+    /** Every county that judges a field, as people say it: "Marrow County, IA"; that which is written down comes first. */
+    public List<String> counties(Field field) {
+        return Place.all(field, index.alsoIn(field.name()), index.counties(field)).stream()
+                .map(Place::words)
+                .toList();
+    }
+
     private static Zones zones(Case at, Application application) {
         String product = application.product();
         List<Cut.Asked> asked = new ArrayList<>();

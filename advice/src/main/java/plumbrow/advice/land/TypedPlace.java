@@ -32,6 +32,10 @@ public record TypedPlace(Verdict verdict, String says) {
         }
     }
 
+    /** What is said of a field without an outline. */
+    public static final String UNDRAWN =
+            "Without an outline nobody can tell its county; state and county are taken as written.";
+
     public static TypedPlace of(String state, String county, CountyFit fit) {
         if (fit.in().isEmpty() && fit.near().isEmpty()) {
             return new TypedPlace(

@@ -73,6 +73,26 @@ class OnTheMapTest {
         assertThat(scene.findings(new CountyNotExcluded())).hasSize(2);
     }
 
+    /** West of Ames the line of Boone and Story counties, Iowa, runs near 93.70° W; place from memory, line from the map. */
+    @Test
+    void acrossACountyLineBothCountiesJudge() {
+        Scene scene = new Scene();
+        scene.field = field(outline(-93.72, 42.04, -93.68, 42.045), "IA", "Story");
+        scene.product("Any", ProductKind.HERBICIDE, List.of("IA"), List.of("IA: Boone"))
+                .pass(PassKind.SPRAY, Scene.PLANTING, "Any", null, 100);
+        assertThat(Gates.of(scene.season()).counties(scene.field()))
+                .containsExactly("Story County, IA", "Boone County, IA");
+        assertThat(scene.findings(new CountyNotExcluded()))
+                .extracting(Finding::standing)
+                .containsExactlyInAnyOrder(Standing.CLEAR, Standing.BARRED);
+        assertThat(scene.findings(new CountyNotExcluded()))
+                .filteredOn(finding -> finding.standing() == Standing.BARRED)
+                .singleElement()
+                .extracting(Finding::says)
+                .asString()
+                .contains("Boone");
+    }
+
     /** Half a mile south of the line: a question, and only where the answer would differ. */
     @Test
     void besideAStateLineItIsAsked() {

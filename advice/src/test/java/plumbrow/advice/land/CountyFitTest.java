@@ -49,6 +49,41 @@ class CountyFitTest {
         assertThat(Counties.named(state, name)).get().extracting("fips").isEqualTo(fips);
     }
 
+    /**
+     * Towns with the county that the table names beside them; places as degrees, minutes and seconds. Source: zone.tab of the
+     * IANA time zone database, 2025b, in the public domain.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "364947,-0845057,21231,Wayne",
+        "410305,-0863611,18131,Pulaski",
+        "382232,-0862041,18025,Crawford",
+        "382931,-0871643,18125,Pike",
+        "384452,-0850402,18155,Switzerland",
+        "375711,-0864541,18123,Perry",
+        "411745,-0863730,18149,Starke",
+        "470659,-1011757,38065,Oliver",
+        "465042,-1012439,38059,Morton",
+        "471551,-1014640,38057,Mercer"
+    })
+    void whereATownOfTheTimeZoneTableLies(String north, String west, String fips, String name) {
+        Point town = new Point(-degrees(west.substring(1)), degrees(north));
+        CountyFit fit = CountyFit.of(Ground.rectangle(town, 300, 300));
+        assertThat(fit.mostly()).get().satisfies(county -> {
+            assertThat(county.fips()).isEqualTo(fips);
+            assertThat(county.called(name)).as(county.name()).isTrue();
+        });
+    }
+
+    /** Degrees of a text such as 364947 or 0845057. */
+    private static double degrees(String text) {
+        int seconds = text.length() - 2;
+        int minutes = seconds - 2;
+        return Integer.parseInt(text, 0, minutes, 10)
+                + Integer.parseInt(text, minutes, seconds, 10) / 60.0
+                + Integer.parseInt(text, seconds, text.length(), 10) / 3600.0;
+    }
+
     /** Kansas and Nebraska part at 40° N, by the Act of 1854: a field across it lies in both states. */
     @Test
     void acrossAStateLine() {

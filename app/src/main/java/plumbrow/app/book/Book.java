@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcOperations;
@@ -119,17 +120,38 @@ public final class Book implements AutoCloseable {
 
     /**
      * Changes the latest season as it was put in, whole or not at all. What was confirmed on labels is no part of it and is
-     * not written into it.
+     * not written into it. Nobody else changes the book meanwhile; where the season stays equal, nothing is written.
      *
+     * @param change may refuse by an exception of its own, which comes out as it is
      * @throws BookException where the book holds no season yet
      */
     public void change(UnaryOperator<Season> change) {
-        database.write(sql -> {
-            Season written = latest(sql).orElseThrow(() -> new BookException("The book holds no season yet."));
-            Season changed = change.apply(written);
-            new SeasonRows(sql).replace(changed);
-            return new LogRows(JdbcClient.create(sql)).merge(changed, null);
-        });
+        AtomicReference<@Nullable RuntimeException> refusal = new AtomicReference<>();
+        try {
+            database.write(sql -> {
+                Season written = latest(sql).orElseThrow(() -> new BookException("The book holds no season yet."));
+                Season changed = asked(change, written, refusal);
+                if (changed.equals(written)) {
+                    return written;
+                }
+                new SeasonRows(sql).replace(changed);
+                new LogRows(JdbcClient.create(sql)).merge(changed, null);
+                return changed;
+            });
+        } catch (BookException fault) {
+            RuntimeException own = refusal.get();
+            throw own == null ? fault : own;
+        }
+    }
+
+    private static Season asked(
+            UnaryOperator<Season> change, Season written, AtomicReference<@Nullable RuntimeException> refusal) {
+        try {
+            return change.apply(written);
+        } catch (RuntimeException refused) {
+            refusal.set(refused);
+            throw refused;
+        }
     }
 
     /** Every line of the log, those that were struck among them, in the order of writing. */

@@ -118,15 +118,14 @@ final class MapCommand implements Runnable {
             @Option(names = "--json", description = "Answer as JSON.") boolean json) {
         List<GeoJsonFile.Feature> shapes = MapFile.read(map);
         try (Book book = Book.open(file)) {
-            Season season = book.latestSeason()
-                    .orElseThrow(() -> new BadInputException("The book " + file
-                            + " holds no season yet; bring one in with: plumbrow book import WORKBOOK --book " + file));
-            MapImport.Result result = MapImport.into(season, String.valueOf(map.getFileName()), shapes);
-            if (result.wrong() || result.taken() == 0) {
+            if (book.seasons().isEmpty()) {
+                throw new BadInputException("The book " + file
+                        + " holds no season yet; bring one in with: plumbrow book import WORKBOOK --book " + file);
+            }
+            MapImport.Result result = MapImport.through(book::change, String.valueOf(map.getFileName()), shapes);
+            if (result.refused()) {
                 throw new BadInputException(MapWords.refused(map, result));
             }
-            book.change(written -> MapImport.into(written, String.valueOf(map.getFileName()), shapes)
-                    .season());
             screen.say(json ? Json.of(result.rows()) : MapWords.taken(map, result));
         }
         return Exit.GOOD;

@@ -40,7 +40,8 @@ public record LandSummary(
             @Nullable Double nearestFt,
             @Nullable Double writtenFt,
             @Nullable Double measuredFt,
-            String says) {}
+            String says,
+            String source) {}
 
     public static LandSummary of(Season season, Field field) {
         Boundary outline = field.boundary();
@@ -54,7 +55,8 @@ public record LandSummary(
                             nearness.feet(),
                             feature.nearestFt(),
                             nearness.measuredFt(),
-                            nearness.says());
+                            nearness.says(),
+                            feature.source());
                 })
                 .toList();
         if (outline == null) {
@@ -65,7 +67,7 @@ public record LandSummary(
                     field.state(),
                     field.county(),
                     List.of(),
-                    List.of(),
+                    List.of(TypedPlace.UNDRAWN),
                     surveyed,
                     around);
         }

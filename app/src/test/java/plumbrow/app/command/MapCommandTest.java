@@ -4,12 +4,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static plumbrow.app.command.Typed.plumbrow;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import plumbrow.advice.field.Feature;
 import plumbrow.app.SmallSeason;
+import plumbrow.app.book.Book;
+import plumbrow.documents.map.MapFile;
+import plumbrow.documents.map.MapImport;
 import tools.jackson.databind.JsonNode;
 
 @SuppressWarnings("NullAway.Init")
@@ -62,6 +73,30 @@ class MapCommandTest {
                         .good()
                         .out())
                 .contains("The current label is the law.");
+    }
+
+    /** Two programs have the same book open; each brings files of its own. */
+    @Test
+    void whatTwoProgramsBringAtOneMomentIsAllTakenIn() throws InterruptedException, ExecutionException {
+        ExecutorService programs = Executors.newFixedThreadPool(2);
+        try (Book one = Book.open(book);
+                Book other = Book.open(book)) {
+            List<Future<MapImport.Result>> taken = new ArrayList<>();
+            for (int i = 0; i < 6; i++) {
+                Book open = i % 2 == 0 ? one : other;
+                String file = "creek-" + i + ".geojson";
+                byte[] content = CREEK.replace("Mill Creek", "Creek " + i).getBytes(StandardCharsets.UTF_8);
+                taken.add(programs.submit(() -> MapImport.through(open::change, file, MapFile.read(file, content))));
+            }
+            for (Future<MapImport.Result> each : taken) {
+                assertThat(each.get().refused()).isFalse();
+            }
+            assertThat(one.latestWritten().orElseThrow().ground().features("North 80"))
+                    .extracting(Feature::name)
+                    .containsExactlyInAnyOrder("Creek 0", "Creek 1", "Creek 2", "Creek 3", "Creek 4", "Creek 5");
+        } finally {
+            programs.shutdownNow();
+        }
     }
 
     @Test

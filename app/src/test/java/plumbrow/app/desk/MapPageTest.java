@@ -1,11 +1,20 @@
 package plumbrow.app.desk;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.springframework.mock.web.MockHttpServletResponse;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.app.desk.door.TileAddress;
@@ -14,6 +23,11 @@ import plumbrow.app.desk.shown.Shown;
 /** The map without scripts: what is typed comes in whole or gets a sentence, and nothing typed is lost. */
 class MapPageTest {
     private static final String MAP = "/fields/" + Shown.part(DeskSeason.HOME) + "/map";
+
+    private static final String WELL = """
+            {"type":"FeatureCollection","features":[{"type":"Feature",
+            "properties":{"kind":"well","name":"NAME","field":"%s"},
+            "geometry":{"type":"Point","coordinates":[-94.7003,41.03]}}]}""".formatted(DeskSeason.HOME);
 
     private OpenDesk desk;
     private Visitor visitor;
@@ -89,6 +103,51 @@ class MapPageTest {
         assertThat(visitor.get("/api/fields/none/zones").status()).isEqualTo(404);
     }
 
+    /** Each brings a thing of its own; whatever comes first, the other one is still taken into what that left. */
+    @Test
+    void files_that_come_at_one_moment_are_all_taken_in() throws InterruptedException, ExecutionException {
+        ExecutorService many = Executors.newFixedThreadPool(4);
+        try {
+            List<Future<Integer>> answers = new ArrayList<>();
+            for (int i = 0; i < 8; i++) {
+                String well = WELL.replace("NAME", "well " + i);
+                answers.add(many.submit(() -> send("application/geo+json", well).getStatus()));
+            }
+            for (Future<Integer> answer : answers) {
+                assertThat(answer.get()).isEqualTo(200);
+            }
+        } finally {
+            many.shutdownNow();
+        }
+        assertThat(features())
+                .extracting(Feature::name)
+                .containsExactlyInAnyOrder(
+                        "well 0", "well 1", "well 2", "well 3", "well 4", "well 5", "well 6", "well 7");
+    }
+
+    @Test
+    void programs_bring_map_files_whole_or_not_at_all() throws Exception {
+        assertThat(send("application/json", WELL).getContentAsString()).contains("\"field\" : \"" + DeskSeason.HOME);
+        assertThat(features()).singleElement().extracting(Feature::source).isEqualTo("farm.geojson");
+        MockHttpServletResponse unknown = send("application/geo+json", WELL.replace(DeskSeason.HOME, "no such field"));
+        assertThat(unknown.getStatus()).isEqualTo(422);
+        assertThat(unknown.getContentAsString()).contains("Nothing of farm.geojson was taken in", "no such field");
+        assertThat(send("application/geo+json", WELL.replace("-94.7003,41.03", "-94.7003,14.03"))
+                        .getContentAsString())
+                .contains("expected within 25 miles of " + DeskSeason.HOME);
+        assertThat(send("application/geo+json", "{").getStatus()).isEqualTo(422);
+        assertThat(send("application/zip", "no zip").getStatus()).isEqualTo(422);
+        assertThat(send("text/plain", WELL).getStatus()).isEqualTo(403);
+        assertThat(features()).hasSize(1);
+    }
+
+    private MockHttpServletResponse send(String type, String content) throws Exception {
+        return visitor.mvc()
+                .perform(post("/api/map?name=farm").contentType(type).content(content.getBytes(UTF_8)))
+                .andReturn()
+                .getResponse();
+    }
+
     @Test
     void pictures_come_from_the_one_host_that_is_named_or_from_none() {
         assertThat(TileAddress.of("https://tiles.example/{z}/{x}/{y}.png").host())
@@ -102,7 +161,7 @@ class MapPageTest {
         assertThat(visitor.get(MAP).header("Content-Security-Policy")).doesNotContain("img-src");
     }
 
-    private java.util.List<Feature> features() {
+    private List<Feature> features() {
         return desk.book().season().orElseThrow().ground().features(DeskSeason.HOME);
     }
 }

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import plumbrow.documents.workbook.ground.GeoJsonFile;
 import plumbrow.documents.workbook.ground.GeoJsonFile.Feature;
 import plumbrow.documents.workbook.ground.KmlFile;
@@ -22,7 +23,22 @@ public final class MapFile {
 
     public static final String EXPECTED = "GeoJSON (.geojson or .json), KML (.kml) or a zipped shapefile (.zip)";
 
+    /** The content types of what is read, in words. */
+    public static final String TYPES =
+            "application/geo+json, application/json, application/vnd.google-earth.kml+xml or application/zip";
+
     private MapFile() {}
+
+    /** How the name of a file of this content type ends; empty where it is of no kind that is read. */
+    public static Optional<String> ending(String type) {
+        return Optional.ofNullable(
+                switch (type) {
+                    case "application/geo+json", "application/json" -> ".geojson";
+                    case "application/vnd.google-earth.kml+xml" -> ".kml";
+                    case "application/zip" -> ".zip";
+                    default -> null;
+                });
+    }
 
     public static List<Feature> read(Path file) {
         String name = String.valueOf(file.getFileName());

@@ -7,8 +7,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.Feature.Area;
@@ -20,6 +24,7 @@ import plumbrow.advice.season.Season;
 import plumbrow.documents.workbook.ground.FeatureShape;
 import plumbrow.documents.workbook.ground.GeoJsonFile;
 import plumbrow.documents.workbook.ground.NoBoundary;
+import plumbrow.science.figure.Numbers;
 
 /**
  * Puts the shapes of a map file into a season: outlines of fields, and features around them.
@@ -31,7 +36,11 @@ import plumbrow.documents.workbook.ground.NoBoundary;
  */
 public final class MapImport {
     private static final double NEARBY_FT = 1320;
-    private static final double BEES_FLY_FT = 2 * 5280;
+    private static final double FT_PER_MILE = 5280;
+    private static final double BEES_FLY_FT = 2 * FT_PER_MILE;
+    /** Whatever is said to lie around a field and is farther off was put down wrong; no label reaches so far. */
+    private static final double FARTHEST_FT = 25 * FT_PER_MILE;
+
     private static final List<String> OWNERS = List.of("field", "field_name", "fieldname");
     private static final List<String> NAMES = List.of("name", "label", "title");
     private static final List<String> KINDS = List.of("kind", "type", "feature");
@@ -69,6 +78,28 @@ public final class MapImport {
         public long taken() {
             return rows.stream().filter(row -> row.field() != null).count();
         }
+
+        /** Whether nothing was taken in, since a shape is wrong or none fits. */
+        public boolean refused() {
+            return wrong() || taken() == 0;
+        }
+    }
+
+    /**
+     * Takes shapes into the season of a book, whole or not at all. They are matched to the season that is being changed, so
+     * that of two files that come in at the same moment neither is lost.
+     *
+     * @param book changes its latest season while nobody else can
+     */
+    public static Result through(
+            Consumer<UnaryOperator<Season>> book, String fileName, List<GeoJsonFile.Feature> shapes) {
+        AtomicReference<@Nullable Result> became = new AtomicReference<>();
+        book.accept(written -> {
+            Result result = into(written, fileName, shapes);
+            became.set(result);
+            return result.refused() ? written : result.season();
+        });
+        return Objects.requireNonNull(became.get());
     }
 
     public static Result into(Season season, String fileName, List<GeoJsonFile.Feature> shapes) {
@@ -151,6 +182,14 @@ public final class MapImport {
         for (Field field : owners) {
             Feature placed = Placing.placed(features, new Feature(field.name(), kind, name, shape, null, source));
             Double feet = Nearness.of(field.boundary(), placed).feet();
+            if (feet != null && feet > FARTHEST_FT) {
+                wrong(
+                        number,
+                        name,
+                        "expected within 25 miles of " + field.name() + ", longitude first; it lies "
+                                + String.format(Locale.ROOT, "%,.0f", feet / FT_PER_MILE) + " miles away");
+                continue;
+            }
             rows.add(new Row(
                     number,
                     name,
@@ -158,7 +197,7 @@ public final class MapImport {
                     kind.word()
                             + (feet == null
                                     ? ", distance unknown: the field has no outline"
-                                    : ", " + feet + " ft away"),
+                                    : ", " + Numbers.plain(feet) + " ft away"),
                     false));
         }
     }

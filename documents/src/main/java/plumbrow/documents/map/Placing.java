@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
@@ -56,7 +57,8 @@ public final class Placing {
     static String said(Boundary outline) {
         CountyFit fit = CountyFit.of(outline);
         return String.format(Locale.ROOT, "outline, %.1f ac", Acres.inside(outline))
-                + fit.in().stream().map(part -> ", " + part.county().words()).reduce("", String::concat);
+                + (fit.in().isEmpty() ? "" : ", ")
+                + fit.in().stream().map(part -> part.county().words()).collect(Collectors.joining(" and "));
     }
 
     /** Adds a feature, or gives one of the same field, kind and name its new shape; a typed distance stays. */

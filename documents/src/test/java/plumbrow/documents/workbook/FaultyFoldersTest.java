@@ -182,8 +182,8 @@ class FaultyFoldersTest {
     void anOutlineThatCrossesItself() throws IOException {
         replace(
                 "boundaries.geojson",
-                "[-93.58,42.0],[-93.5769,42.0],[-93.5769,42.0021],[-93.58,42.0021]",
-                "[-93.58,42.0],[-93.5769,42.0021],[-93.5769,42.0],[-93.58,42.0021]");
+                "[-43.58,42.0],[-43.576899999999995,42.0],[-43.576899999999995,42.0021],[-43.58,42.0021]",
+                "[-43.58,42.0],[-43.576899999999995,42.0021],[-43.576899999999995,42.0],[-43.58,42.0021]");
         assertThat(sentences(folder).get(0))
                 .startsWith("fields.csv, row 3, column boundary: found")
                 .contains("expected an outline that does not cross or touch itself");

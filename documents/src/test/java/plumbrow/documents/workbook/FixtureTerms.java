@@ -215,7 +215,7 @@ final class FixtureTerms {
 
     static Ground ground() {
         List<Point> creek =
-                List.of(new Point(-93.6, 41.999), new Point(-93.597123456789, 41.9985), new Point(-93.595, 41.999));
+                List.of(new Point(-43.6, 41.999), new Point(-43.597123456789, 41.9985), new Point(-43.595, 41.999));
         return new Ground(
                 List.of(
                         new Looked("East 80", FeatureKind.STREAM),
@@ -234,7 +234,7 @@ final class FixtureTerms {
                                 "East 80",
                                 FeatureKind.WELL,
                                 "windmill",
-                                new Feature.Spot(new Point(-93.5999, 42.0031)),
+                                new Feature.Spot(new Point(-43.5999, 42.0031)),
                                 0.0,
                                 "seen"),
                         new Feature(

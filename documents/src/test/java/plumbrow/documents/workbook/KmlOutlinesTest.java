@@ -18,13 +18,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 class KmlOutlinesTest {
     private static final String EAST = """
             <Placemark><name> East 80 </name><Style/><Polygon><extrude>0</extrude><outerBoundaryIs><LinearRing><coordinates>
-              -93.6,42.0,0 -93.59519999999999,42.0,0 -93.59519999999999,42.0072,0
-              -93.6,42.0072,0 -93.6,42.0,0
+              -43.6,42.0,0 -43.5952,42.0,0 -43.5952,42.0072,0
+              -43.6,42.0072,0 -43.6,42.0,0
             </coordinates></LinearRing></outerBoundaryIs><innerBoundaryIs><LinearRing><coordinates>
-              -93.598,42.002 -93.5974,42.002 -93.5974,42.0024 -93.598,42.0024 -93.598,42.002
+              -43.598,42.002 -43.5974,42.002 -43.5974,42.0024 -43.598,42.0024 -43.598,42.002
             </coordinates></LinearRing></innerBoundaryIs></Polygon></Placemark>""";
     private static final String PIN = """
-            <Placemark><name>gate</name><Point><coordinates>-93.6,42.0</coordinates></Point></Placemark>""";
+            <Placemark><name>gate</name><Point><coordinates>-43.6,42.0</coordinates></Point></Placemark>""";
 
     @TempDir
     Path parent;
@@ -49,7 +49,7 @@ class KmlOutlinesTest {
     @Test
     void severalPiecesAreOneField() throws IOException {
         String piece = EAST.substring(EAST.indexOf("<Polygon>"), EAST.indexOf("</Placemark>"));
-        kml("<Placemark><name>East 80</name><MultiGeometry>" + piece + piece.replace("-93.", "-92.")
+        kml("<Placemark><name>East 80</name><MultiGeometry>" + piece + piece.replace("-43.", "-42.")
                 + "</MultiGeometry></Placemark>");
         CsvCells.put(folder, "fields", 2, "acres", "");
         var field = WorkbookReader.read(folder).fields().get(0);
@@ -64,12 +64,12 @@ class KmlOutlinesTest {
             East 80 | West 80 | boundaries.kml, column field: found "West 80", expected a field of the fields sheet.
             <name> East 80 </name> | <name/> | boundaries.kml, column field: nothing there, expected a field's name at each \
             outline: the property "field" in GeoJSON, the name in KML.
-            -93.59519999999999,42.0,0 | -93.59519999999999;42.0 | boundaries.kml: found "something else", expected for East 80 rings of \
+            -43.5952,42.0,0 | -43.5952;42.0 | boundaries.kml: found "something else", expected for East 80 rings of \
             longitude,latitude that end where they begin.
-            -93.6,42.0072,0 -93.6,42.0,0 | -93.6,42.0072,0 | boundaries.kml: found "something else", expected for East 80 \
+            -43.6,42.0072,0 -43.6,42.0,0 | -43.6,42.0072,0 | boundaries.kml: found "something else", expected for East 80 \
             rings of longitude,latitude that end where they begin.
-            -93.6,42.0072,0 -93.6,42.0,0 | 42.0,-193.6 -93.6,42.0,0 | boundaries.kml: found "something else", expected for \
-            East 80 longitude and latitude in degrees, in that order, not 42.0, -193.6.
+            -43.6,42.0072,0 -43.6,42.0,0 | 42.0,-143.6 -43.6,42.0,0 | boundaries.kml: found "something else", expected for \
+            East 80 longitude and latitude in degrees, in that order, not 42.0, -143.6.
             </Placemark> | </Place> | boundaries.kml: found "something else", expected a KML file without a document type, as \
             an earth browser saves it.
             """)

@@ -93,7 +93,7 @@ class RoundTripTest {
         List<Boundary.Point> ring = new ArrayList<>();
         for (int i = 0; i < points; i++) {
             double angle = 2 * Math.PI * i / points;
-            ring.add(new Boundary.Point(-93.5 + 0.004 * Math.cos(angle), 42 + 0.003 * Math.sin(angle)));
+            ring.add(new Boundary.Point(-43.5 + 0.004 * Math.cos(angle), 42 + 0.003 * Math.sin(angle)));
         }
         ring.add(ring.get(0));
         Boundary boundary = new Boundary(List.of(new Boundary.Polygon(ring, List.of())));

@@ -17,14 +17,19 @@ import plumbrow.app.book.LogLine;
 import plumbrow.app.desk.Asked;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.door.NotHereException;
+import plumbrow.app.desk.door.TileAddress;
+import plumbrow.app.desk.map.MapSheet;
+import plumbrow.app.desk.map.Tiles;
 
 /** The check of the whole farm, of one field, and what each gate is. */
 @Controller
 public class CheckPage {
     private final DeskBook book;
+    private final Tiles tiles;
 
-    public CheckPage(DeskBook book) {
+    public CheckPage(DeskBook book, TileAddress tiles) {
         this.book = book;
+        this.tiles = new Tiles(tiles);
     }
 
     @GetMapping("/check")
@@ -57,7 +62,8 @@ public class CheckPage {
                 .filter(line -> line.done().field().equals(field.name()))
                 .toList());
         Collections.reverse(log);
-        model.addAttribute("view", new FieldView(check, field, chosen, Sieve.read(standing, protects), log));
+        MapSheet map = MapSheet.of(season, field, chosen.course().name(), tiles);
+        model.addAttribute("view", new FieldView(check, field, chosen, Sieve.read(standing, protects), map, log));
         return "check/field";
     }
 

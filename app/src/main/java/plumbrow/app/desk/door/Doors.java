@@ -29,6 +29,10 @@ import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWrite
 @Configuration(proxyBeanMethods = false)
 public class Doors {
     private static final Set<String> OWN_NAMES = Set.of("127.0.0.1", "localhost", "[::1]", "::1");
+    /** None of them is a type that a browser sends to another site without asking. */
+    private static final Set<String> PROGRAM_TYPES = Set.of(
+            "application/json", "application/geo+json", "application/vnd.google-earth.kml+xml", "application/zip");
+
     private static final String CONTENT_POLICY =
             "default-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'; object-src 'none'";
 
@@ -58,14 +62,14 @@ public class Doors {
     }
 
     /**
-     * A program may post JSON without a token: a page of another site can't, since a browser asks first whether it may send
-     * that, and the desk never says yes.
+     * A program may post JSON or a map file without a token: a page of another site can't, since a browser asks first whether
+     * it may send these types, and the desk never says yes.
      */
     private static boolean fromAProgram(HttpServletRequest request) {
         String type = request.getContentType();
         return request.getRequestURI().startsWith("/api/")
                 && type != null
-                && type.toLowerCase(Locale.ROOT).startsWith("application/json")
+                && PROGRAM_TYPES.stream().anyMatch(type.toLowerCase(Locale.ROOT)::startsWith)
                 && request.getHeader("Origin") == null;
     }
 

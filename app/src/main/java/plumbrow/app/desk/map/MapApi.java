@@ -1,7 +1,10 @@
 package plumbrow.app.desk.map;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
@@ -9,6 +12,8 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import plumbrow.advice.course.Course;
@@ -24,7 +29,11 @@ import plumbrow.app.desk.door.NotHereException;
 import plumbrow.app.json.CourseZones;
 import plumbrow.app.json.Json;
 import plumbrow.app.json.LandSummary;
+import plumbrow.documents.map.MapFile;
+import plumbrow.documents.map.MapImport;
 import plumbrow.documents.map.MapText;
+import plumbrow.documents.map.MapTrouble;
+import plumbrow.documents.workbook.ground.GeoJsonFile;
 
 /** The map for programs: what the command map says, and shapes as GeoJSON. */
 @RestController
@@ -38,6 +47,8 @@ public class MapApi {
     }
 
     private record Fault(String error) {}
+
+    private record Refused(String error, List<MapImport.Row> rows) {}
 
     @GetMapping("/api/map")
     ResponseEntity<byte[]> all() {
@@ -70,6 +81,34 @@ public class MapApi {
                         .toList()));
     }
 
+    /**
+     * Takes in a map file for the whole season, whole or not at all, and answers with what became of each shape. The kind of
+     * file is said by its content type.
+     *
+     * @param name the file's name, noted as the source of what it brings
+     */
+    @PostMapping(path = "/api/map", consumes = MediaType.ALL_VALUE)
+    ResponseEntity<byte[]> take(
+            @RequestParam(defaultValue = "map") String name,
+            @RequestHeader(name = "Content-Type", defaultValue = "") String type,
+            InputStream body)
+            throws IOException {
+        Asked.season(book);
+        String ending = MapFile.ending(type.split(";", -1)[0].strip().toLowerCase(Locale.ROOT))
+                .orElseThrow(
+                        () -> new MapTrouble("The content type is '" + type + "'; expected " + MapFile.TYPES + "."));
+        String file = name.toLowerCase(Locale.ROOT).endsWith(ending) ? name : name + ending;
+        List<GeoJsonFile.Feature> shapes = MapFile.read(file, body.readNBytes(MapFile.MOST_BYTES + 1));
+        MapImport.Result result = MapImport.through(book::change, file, shapes);
+        return result.refused()
+                ? answer(
+                        HttpStatus.UNPROCESSABLE_CONTENT,
+                        MediaType.APPLICATION_JSON,
+                        Json.of(new Refused(
+                                "Nothing of " + file + " was taken in; the book is as it was.", result.rows())))
+                : answer(HttpStatus.OK, MediaType.APPLICATION_JSON, Json.of(result.rows()));
+    }
+
     /** Outline and features, and the zones of a course where one is named. */
     @GetMapping("/api/fields/{name}/map.geojson")
     ResponseEntity<byte[]> shapes(@PathVariable String name, @RequestParam(required = false) @Nullable String course) {
@@ -89,6 +128,11 @@ public class MapApi {
     @ExceptionHandler(NotHereException.class)
     ResponseEntity<byte[]> notHere(NotHereException fault) {
         return fault(HttpStatus.NOT_FOUND, String.valueOf(fault.getMessage()));
+    }
+
+    @ExceptionHandler(MapTrouble.class)
+    ResponseEntity<byte[]> unusable(MapTrouble fault) {
+        return fault(HttpStatus.UNPROCESSABLE_CONTENT, String.valueOf(fault.getMessage()));
     }
 
     @ExceptionHandler(NoSeasonException.class)

@@ -99,12 +99,12 @@ public class MapPage {
                 throw new MapTrouble("No file was chosen; expected " + MapFile.EXPECTED + ".");
             }
             List<GeoJsonFile.Feature> shapes = MapFile.read(name, file.getBytes());
-            MapImport.Result result = MapImport.into(Asked.season(book), name, shapes);
-            if (result.wrong() || result.taken() == 0) {
+            Asked.season(book);
+            MapImport.Result result = MapImport.through(book::change, name, shapes);
+            if (result.refused()) {
                 response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
                 return overview(model, result.rows(), "Nothing of " + name + " was taken in; the book is as it was.");
             }
-            book.change(latest -> MapImport.into(latest, name, shapes).season());
             return overview(model, result.rows(), "");
         } catch (MapTrouble fault) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());

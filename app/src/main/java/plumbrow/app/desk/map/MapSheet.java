@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Course;
@@ -14,6 +15,7 @@ import plumbrow.advice.field.Feature.Shape;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.land.CountyFit;
+import plumbrow.advice.land.Zone;
 import plumbrow.advice.land.Zones;
 import plumbrow.advice.season.Season;
 import plumbrow.app.json.LandSummary;
@@ -39,7 +41,7 @@ public record MapSheet(
     /** Features so far off the field, measured in its own length, are not drawn. */
     private static final double FARTHEST = 1.0;
 
-    static MapSheet of(Season season, Field field, @Nullable String asked, Tiles tiles) {
+    public static MapSheet of(Season season, Field field, @Nullable String asked, Tiles tiles) {
         List<Feature> features = season.ground().features(field.name());
         Chart chart = chart(field, features);
         List<Course> courses = season.courses(field.name());
@@ -123,6 +125,24 @@ public record MapSheet(
         Shape shape = feature.shape();
         Chart on = chart;
         return shape != null && on != null && Chart.points(shape).anyMatch(on::shows);
+    }
+
+    /** What the lines of the picture mean, as far as they are on it. */
+    public String key() {
+        List<Zone> drawn = zones.stream()
+                .flatMap(one -> one.zones().stream())
+                .filter(zone -> zone.area() != null)
+                .toList();
+        return Stream.of(
+                        drawn.stream().anyMatch(zone -> !zone.downwindOnly())
+                                ? "Close lines: to be left unsprayed."
+                                : "",
+                        drawn.stream().anyMatch(Zone::downwindOnly)
+                                ? "Broken lines: to be left while the wind blows towards what they guard."
+                                : "",
+                        countyLines.isEmpty() ? "" : "Dotted: county line of the census map, exact to about a mile.")
+                .filter(said -> !said.isEmpty())
+                .collect(Collectors.joining(" "));
     }
 
     /** Where the name of a feature goes. */
