@@ -7,7 +7,6 @@ import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
-import org.ojalgo.optimisation.integer.IntegerStrategy;
 import org.ojalgo.type.context.NumberContext;
 import plumbrow.advice.farmplan.FarmProblem.Good;
 import plumbrow.advice.farmplan.FarmProblem.Option;
@@ -50,31 +49,26 @@ final class FarmModel {
      * @param cuts rows that the worst tenth of scenarios brought forth, each a set of scenarios whose mean must reach the
      *     floor
      * @param settled what has been settled so far
-     * @param whole whether the library is to take options and tiers whole; else shares of them may be taken
      */
-    FarmModel(FarmProblem problem, List<int[]> cuts, Settled settled, boolean whole) {
+    FarmModel(FarmProblem problem, List<int[]> cuts, Settled settled) {
         this.problem = problem;
         // The library's own tolerance of feasibility is finer than its arithmetic on such farms: some were called
         // impossible.
         model.options.feasibility = NumberContext.of(10, 6);
-        if (whole) {
-            model.options.integer(IntegerStrategy.newConfigurable().withParallelism(() -> 1));
-        }
-        places(settled, whole);
-        goods(settled, whole);
+        places(settled);
+        goods(settled);
         limits();
         money();
         cuts.forEach(this::floor);
     }
 
-    private void places(Settled settled, boolean whole) {
+    private void places(Settled settled) {
         for (int f = 0; f < problem.places().size(); f++) {
             Place place = problem.places().get(f);
             List<Variable> own = new ArrayList<>();
             Expression one = model.newExpression("one course on " + f).level(1);
             for (int c = 0; c < place.options().size(); c++) {
                 Variable take = model.newVariable("x " + f + " " + c).lower(0).upper(1);
-                take.integer(whole);
                 hold(take, settled.option(f, c));
                 take.weight(place.options().get(c).mean() / THOUSAND);
                 one.set(take, 1);
@@ -84,7 +78,7 @@ final class FarmModel {
         }
     }
 
-    private void goods(Settled settled, boolean whole) {
+    private void goods(Settled settled) {
         for (int g = 0; g < problem.goods().size(); g++) {
             Good good = problem.goods().get(g);
             Expression enough = model.newExpression("enough of " + g).lower(0);
@@ -102,7 +96,6 @@ final class FarmModel {
                 Variable quantity =
                         model.newVariable("q " + g + " " + t).lower(0).upper(most);
                 Variable taken = model.newVariable("z " + g + " " + t).lower(0).upper(1);
-                taken.integer(whole);
                 hold(taken, settled.tier(g, t));
                 quantity.weight(-good.tiers().get(t).price() * scale / THOUSAND);
                 model.newExpression("no more " + g + " " + t)

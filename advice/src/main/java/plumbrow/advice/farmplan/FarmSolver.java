@@ -5,9 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.farmplan.FarmModel.Answer;
@@ -21,9 +19,8 @@ import plumbrow.advice.farmplan.Settled.Word;
  * no better than the best whole answer by a ten-millionth. (The library's own whole-number search called some small farms
  * impossible that were not.) Its gap is 0 where every branch was gone through or cut.
  *
- * <p>On a large farm the relaxation takes a single course on all but a few fields. Those are kept, and the library's
- * whole-number search settles the rest, with more fields let go until the answer is within a thousandth of the
- * relaxation. Its gap is against the relaxation of the whole farm, which leans on no search.
+ * <p>On a large farm the same search stops at the first answer within a thousandth of the relaxation of the whole farm, and the
+ * gap is told against that relaxation, which leans on no search.
  *
  * <p>The worst tenth of the scenarios enters by rows: for the choice found, the scenarios that are its worst tenth must
  * have a mean of the floor; each such row holds for every choice that meets the floor, since no set of as many scenarios
@@ -32,12 +29,12 @@ import plumbrow.advice.farmplan.Settled.Word;
  * <p>The same farm gives the same answer.
  */
 final class FarmSolver {
-    private static final int FEW = 400;
+    private static final int FEW = 120;
     private static final double FINE = 1e-7;
     private static final double COARSE = 0.001;
     private static final double WHOLE = 1e-6;
-    private static final int MOST_FREE = 60;
-    private static final int MOST_PROGRAMMES = 20_000;
+    private static final int MOST_PROGRAMMES = 4_000;
+    private static final int MOST_PROGRAMMES_OF_MANY = 600;
 
     private final FarmProblem problem;
     private final List<int[]> cuts = new ArrayList<>();
@@ -85,60 +82,23 @@ final class FarmSolver {
     }
 
     private Solution solve() {
-        Answer root = withRows(Settled.NOTHING, false);
+        Answer root = withRows(Settled.NOTHING);
         if (!root.found()) {
             return impossible(true);
         }
-        return problem.choices() <= FEW ? byBranches(root) : byParts(root);
-    }
-
-    /** Keeps what the relaxation takes whole and lets the library settle the rest, more and more until it is near enough. */
-    private Solution byParts(Answer root) {
-        Integer[] byDoubt = byDoubt(root);
-        int free = (int) IntStream.range(0, byDoubt.length)
-                .filter(f -> root.shares()[f][largest(root.shares()[f])] < 1 - WHOLE)
-                .count();
-        Answer best = null;
-        while (true) {
-            Answer answer = withRows(kept(root, byDoubt, free), true);
-            if (answer.found() && (best == null || answer.value() > best.value())) {
-                best = answer;
-            }
-            boolean near = best != null && root.value() - best.value() <= COARSE * Math.abs(root.value());
-            if (near || free >= byDoubt.length || (best != null && free >= MOST_FREE)) {
-                return best == null ? byBranches(root) : solution(best, Math.max(root.value(), best.value()), false);
-            }
-            free = Math.min(byDoubt.length, free * 2 + 5);
-        }
-    }
-
-    /** Places by how little the relaxation is decided on them, the least decided first. */
-    private static Integer[] byDoubt(Answer relaxed) {
-        Integer[] places = new Integer[relaxed.shares().length];
-        Arrays.setAll(places, f -> f);
-        Arrays.sort(places, Comparator.comparingDouble(f -> relaxed.shares()[f][largest(relaxed.shares()[f])]));
-        return places;
-    }
-
-    private static Settled kept(Answer relaxed, Integer[] byDoubt, int free) {
-        Map<Long, Word> kept = new HashMap<>();
-        for (int i = free; i < byDoubt.length; i++) {
-            int place = byDoubt[i];
-            int taken = largest(relaxed.shares()[place]);
-            for (int c = 0; c < relaxed.shares()[place].length; c++) {
-                kept.put(Settled.key(place, c), c == taken ? Word.TAKEN : Word.LEFT);
-            }
-        }
-        return new Settled(kept, Map.of());
+        return byBranches(root);
     }
 
     private Solution byBranches(Answer root) {
         double slack = FINE * Math.max(1, Math.abs(root.value()));
+        boolean few = problem.choices() <= FEW;
+        double near = (few ? FINE : COARSE) * Math.max(1, Math.abs(root.value()));
+        int most = few ? MOST_PROGRAMMES : MOST_PROGRAMMES_OF_MANY;
         Answer best = null;
         Deque<Settled> branches = new ArrayDeque<>(List.of(Settled.NOTHING));
-        while (!branches.isEmpty() && programmes < MOST_PROGRAMMES) {
+        while (!branches.isEmpty() && programmes < most && !within(best, root, near)) {
             Settled branch = branches.pop();
-            Answer answer = withRows(branch, false);
+            Answer answer = withRows(branch);
             if (!answer.found() || (best != null && answer.value() <= best.value() + slack)) {
                 continue;
             }
@@ -163,14 +123,18 @@ final class FarmSolver {
         return solution(best, searched ? best.value() : Math.max(best.value(), root.value()), searched);
     }
 
+    private static boolean within(@Nullable Answer best, Answer root, double near) {
+        return best != null && root.value() - best.value() <= near;
+    }
+
     private Solution impossible(boolean searched) {
         return new Solution(new int[0], 0, 0, 0, 0, new double[0], new double[0], programmes, cuts.size(), searched);
     }
 
     /** Solves, and adds a row for the worst tenth of the answer until it meets the floor. */
-    private Answer withRows(Settled settled, boolean whole) {
+    private Answer withRows(Settled settled) {
         while (true) {
-            Answer answer = new FarmModel(problem, cuts, settled, whole).solve();
+            Answer answer = new FarmModel(problem, cuts, settled).solve();
             programmes++;
             int[] broken = answer.found() ? broken(answer) : null;
             if (broken == null) {

@@ -1,6 +1,7 @@
 package plumbrow.advice.pests;
 
 import java.util.List;
+import plumbrow.advice.weeds.TillageWork;
 import plumbrow.advice.weeds.WeedBook;
 
 /** Everything that presses on the fields of a season. */
@@ -24,6 +25,16 @@ public record Pests(
             List<WeedPressure> weeds,
             List<KnownResistance> resistance) {
         this(insects, traitDoubts, weeds, resistance, WeedBook.BLANK);
+    }
+
+    /** The same with other tillage. */
+    public Pests withTillage(List<TillageWork> tillage) {
+        return new Pests(insects, traitDoubts, weeds, resistance, weedBook.withTillage(tillage));
+    }
+
+    /** The same with nothing known of the weeds' season. */
+    public Pests withoutWeedBook() {
+        return new Pests(insects, traitDoubts, weeds, resistance);
     }
 
     /** With no resistance known. */

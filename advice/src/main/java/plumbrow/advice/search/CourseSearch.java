@@ -16,6 +16,7 @@ import plumbrow.advice.gates.Gates;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.weedseason.WeedSeasons;
 import plumbrow.advice.weighing.CourseDraws;
 import plumbrow.advice.weighing.CourseDraws.Weighed;
 
@@ -79,10 +80,22 @@ final class CourseSearch {
     CourseSearch(Season season, Field field, SearchOptions options) {
         this.options = options;
         this.room = new SearchRoom(season, field, options.mates());
-        Season searched = room.searchedSeason();
+        Season searched = followed(season, field) ? room.searchedSeason() : unfollowed(room.searchedSeason());
         this.gates = Gates.of(searched);
         this.draws = new CourseDraws(searched, field, new DrawSource(options.draws(), options.seed()));
         this.drivers = Drivers.of(season, field);
+    }
+
+    /**
+     * Weeds are followed through the season under all courses or under none, as the weighing does: where one of the field's own
+     * courses lacks what that needs, none is.
+     */
+    private static boolean followed(Season season, Field field) {
+        return WeedSeasons.lacks(season, field).isEmpty();
+    }
+
+    private static Season unfollowed(Season season) {
+        return season.withPests(season.pests().withoutWeedBook());
     }
 
     CourseSearch run() {

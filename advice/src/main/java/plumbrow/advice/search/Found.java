@@ -8,12 +8,14 @@ import plumbrow.advice.course.SprayPlan;
 import plumbrow.advice.gates.Escape;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Standing;
+import plumbrow.advice.weeds.TillageWork;
 
 /**
  * A course that the search found. All money is the operator's, per acre of the field.
  *
  * @param course as it can go into the season, under a name of its own
  * @param plans how its passes are sprayed
+ * @param tillage how its tillage is run, where the book says so
  * @param costUsdPerAcre [$/ac]
  * @param meanYieldBuPerAcre [bu/ac]
  * @param meanMarginUsdPerAcre [$/ac]
@@ -25,6 +27,7 @@ import plumbrow.advice.gates.Standing;
 public record Found(
         Course course,
         List<SprayPlan> plans,
+        List<TillageWork> tillage,
         double costUsdPerAcre,
         double meanYieldBuPerAcre,
         double meanMarginUsdPerAcre,
@@ -35,6 +38,7 @@ public record Found(
         List<Finding> lookUps) {
     public Found {
         plans = List.copyOf(plans);
+        tillage = List.copyOf(tillage);
         lookUps = List.copyOf(lookUps);
     }
 

@@ -69,7 +69,12 @@ public final class Search {
                 .filter(plan -> !(plan.field().equals(at) && plan.course().equals(name)))
                 .toList());
         plans.addAll(found.plans());
-        return season.withCourses(courses, season.work().withSprayPlans(plans));
+        var tillage = new ArrayList<>(season.pests().weedBook().tillage().stream()
+                .filter(work -> !(work.field().equals(at) && work.course().equals(name)))
+                .toList());
+        tillage.addAll(found.tillage());
+        return season.withCourses(courses, season.work().withSprayPlans(plans))
+                .withPests(season.pests().withTillage(tillage));
     }
 
     private SearchAnswer answer() {
@@ -117,6 +122,7 @@ public final class Search {
         return new Found(
                 proposal.course(),
                 proposal.plans(),
+                proposal.tillage(),
                 candidate.cost(),
                 candidate.yield(),
                 candidate.mean(),

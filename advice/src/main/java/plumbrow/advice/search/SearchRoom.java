@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -15,12 +16,11 @@ import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
 import plumbrow.advice.course.SprayPlan;
-import plumbrow.advice.crew.Crew;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.season.Work;
+import plumbrow.advice.weeds.TillageWork;
 
 /**
  * All courses that a search looks at: a frame and, in each window, no trip or one tank. Every course of the room is told
@@ -30,8 +30,9 @@ final class SearchRoom {
     /** The name that every course of the room goes by while it is searched, so that one season holds all their plans. */
     static final String SEARCHED = "searched";
 
-    private static final int BLOCK = 1000;
-    private static final int DOSES_FROM = 500;
+    private static final int BLOCK = 100_000;
+    private static final int DOSES_FROM = 50_000;
+    private static final int WORKED_IN_FROM = 90_000;
 
     private final Season season;
     private final Field field;
@@ -40,6 +41,7 @@ final class SearchRoom {
     private final Map<String, Dose> doses = new LinkedHashMap<>();
     private final List<List<List<Tank>>> tanks = new ArrayList<>();
     private final Set<String> notTried = new LinkedHashSet<>();
+    private final List<TillageWork> tillage = new ArrayList<>();
 
     SearchRoom(Season season, Field field, int mates) {
         this.season = season;
@@ -96,19 +98,51 @@ final class SearchRoom {
         Map<List<Object>, Frame> found = new LinkedHashMap<>();
         List<Course> courses = new ArrayList<>(season.courses(field.name()));
         courses.sort(Comparator.comparing(course -> !course.baseline()));
+        int passes = 0; // numbers differ between frames, so that one season holds how all of them till
         for (Course course : courses) {
             List<Pass> kept = course.passes().stream()
                     .filter(pass -> !Pairings.searched(season, pass))
                     .toList();
+            List<Object> alike = new ArrayList<>(List.of(course.refuge()));
             List<Pass> numbered = new ArrayList<>();
+            List<TillageWork> works = new ArrayList<>();
             for (Pass pass : kept) {
-                numbered.add(numbered(pass, BLOCK * windowsBefore(pass.date()) + numbered.size() + 1));
+                int block = BLOCK * windowsBefore(pass.date()) + (worksIn(season, course, pass) ? WORKED_IN_FROM : 0);
+                int number = block + passes + numbered.size() + 1;
+                numbered.add(numbered(pass, number));
+                alike.add(numbered(pass, block));
+                work(course, pass).ifPresent(work -> {
+                    works.add(new TillageWork(
+                            field.name(), SEARCHED, number, work.tool(), work.depthIn(), work.source()));
+                    alike.add(List.of(work.tool(), work.depthIn()));
+                });
             }
-            found.putIfAbsent(
-                    List.of(course.refuge(), numbered),
-                    new Frame(course.name(), course.refuge(), numbered, Pairings.seeds(kept)));
+            if (!found.containsKey(alike)) {
+                found.put(alike, new Frame(course.name(), course.refuge(), numbered, Pairings.seeds(kept)));
+                tillage.addAll(works);
+                passes += numbered.size();
+            }
         }
         return List.copyOf(found.values());
+    }
+
+    /** How a tillage pass of a course is run, where the book says so. */
+    private Optional<TillageWork> work(Course course, Pass pass) {
+        return season.pests().weedBook().tillage().stream()
+                .filter(work -> work.field().equals(field.name())
+                        && work.course().equals(course.name())
+                        && work.pass() == pass.number())
+                .findFirst();
+    }
+
+    /** Whether a tillage pass comes after a spray of its day, which it then works in. */
+    private static boolean worksIn(Season season, Course course, Pass tillage) {
+        return tillage.kind() == PassKind.TILLAGE
+                && tillage.date() != null
+                && course.passes().stream()
+                        .anyMatch(pass -> Pairings.searched(season, pass)
+                                && tillage.date().equals(pass.date())
+                                && pass.number() < tillage.number());
     }
 
     private int windowsBefore(@Nullable LocalDate day) {
@@ -236,21 +270,26 @@ final class SearchRoom {
                         .planFor(field.name(), SEARCHED, dose.number(), "window " + dose.number() / BLOCK))
                 .filter(Objects::nonNull)
                 .toList();
-        Crew crew = season.work().crew();
-        return season.withCourses(List.of(), new Work(plans, crew, season.work().log()));
+        return season.withCourses(List.of(), season.work().withSprayPlans(plans))
+                .withPests(season.pests().withTillage(tillage));
     }
 
     /** A course as it goes into a season: passes by day and numbered from 1, with its spray plans. */
     Proposal proposal(Frame frame, List<Tank> chosen, String name, String note) {
         List<Pass> passes = new ArrayList<>();
         List<SprayPlan> plans = new ArrayList<>();
+        List<TillageWork> works = new ArrayList<>();
         List<Pass> sorted = new ArrayList<>(course(frame, chosen).passes());
         sorted.sort(Comparator.comparingInt(Pass::number));
         for (Pass pass : sorted) {
             Pass last = numbered(pass, passes.size() + 1);
             passes.add(last);
+            tillage.stream()
+                    .filter(work -> work.pass() == pass.number())
+                    .forEach(work -> works.add(new TillageWork(
+                            field.name(), name, last.number(), work.tool(), work.depthIn(), work.source())));
             int w = pass.number() / BLOCK;
-            if (pass.number() % BLOCK > DOSES_FROM) {
+            if (isDose(pass.number())) {
                 boolean mixed = chosen.stream()
                         .anyMatch(tank -> tank.window() == w && tank.doses().size() > 1);
                 SprayPlan plan =
@@ -260,9 +299,14 @@ final class SearchRoom {
                 }
             }
         }
-        return new Proposal(new Course(field.name(), name, false, frame.refuge(), note, passes), plans);
+        return new Proposal(new Course(field.name(), name, false, frame.refuge(), note, passes), plans, works);
     }
 
-    /** A course and how its passes are sprayed. */
-    record Proposal(Course course, List<SprayPlan> plans) {}
+    private static boolean isDose(int number) {
+        int within = number % BLOCK;
+        return within > DOSES_FROM && within < WORKED_IN_FROM;
+    }
+
+    /** A course, how its passes are sprayed, and how it tills. */
+    record Proposal(Course course, List<SprayPlan> plans, List<TillageWork> tillage) {}
 }

@@ -65,6 +65,12 @@ public record Season(
         return new Season(year, asOf, adviser, farms, fields, history, shelf, pests, others, outlook, ground, work);
     }
 
+    /** The same season with something else that presses on its fields. */
+    public Season withPests(Pests others) {
+        return new Season(
+                year, asOf, adviser, farms, fields, history, shelf, others, courses, outlook, ground, work);
+    }
+
     public Optional<Field> field(String name) {
         return fields.stream().filter(field -> field.name().equals(name)).findFirst();
     }

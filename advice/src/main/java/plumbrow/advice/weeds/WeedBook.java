@@ -34,4 +34,9 @@ public record WeedBook(
         tillage = List.copyOf(tillage);
         floor = List.copyOf(floor);
     }
+
+    /** The same with other tillage. */
+    public WeedBook withTillage(List<TillageWork> others) {
+        return new WeedBook(climate, days, crops, likes, ratings, others, floor);
+    }
 }

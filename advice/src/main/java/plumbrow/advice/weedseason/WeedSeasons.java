@@ -28,6 +28,19 @@ public final class WeedSeasons {
      * @param inputs where its uncertain inputs are entered; left untouched where something is missing
      */
     public static SeasonAnswer of(Season season, Field field, SeasonInputs inputs) {
+        Optional<FieldClimate> climate = FieldClimate.of(season.pests().weedBook(), field);
+        List<String> missing = missing(season, field, climate);
+        return missing.isEmpty() && climate.isPresent()
+                ? new FieldSeason(season, field, climate.get(), inputs)
+                : new SeasonLacks(missing);
+    }
+
+    /** What a field lacks for its weeds to be followed day by day under each of its courses; empty where nothing is. */
+    public static List<String> lacks(Season season, Field field) {
+        return missing(season, field, FieldClimate.of(season.pests().weedBook(), field));
+    }
+
+    private static List<String> missing(Season season, Field field, Optional<FieldClimate> climate) {
         List<String> missing = new ArrayList<>();
         List<WeedPressure> weeds = weeds(season, field);
         if (weeds.isEmpty()) {
@@ -39,7 +52,6 @@ public final class WeedSeasons {
                         "which known weed " + weed.weed() + " is like (sheet like_weeds; known are " + known() + ")");
             }
         }
-        Optional<FieldClimate> climate = FieldClimate.of(season.pests().weedBook(), field);
         if (climate.isEmpty()) {
             missing.add("its climate, twelve months (sheet climate), or its days (sheet weather_days)");
         }
@@ -47,10 +59,7 @@ public final class WeedSeasons {
         for (Course course : courses) {
             missing.addAll(CourseGaps.of(season, field, course, climate));
         }
-        if (!missing.isEmpty() || climate.isEmpty()) {
-            return new SeasonLacks(missing.stream().distinct().toList());
-        }
-        return new FieldSeason(season, field, climate.get(), inputs);
+        return missing.stream().distinct().toList();
     }
 
     /** The numbers of a weed: its own, or those of the weed it is said to be like. */

@@ -78,7 +78,9 @@ public final class CourseDraws {
         CourseModel only = model.courses().get(0);
         double[] yields = new double[source.draws()];
         double[] margins = new double[source.draws()];
-        new Kernel(model).run(only, columns(model), yields, margins);
+        double[][] columns = columns(model);
+        SeasonLoads loads = SeasonLoads.of(List.of(only), columns, source.draws());
+        new Kernel(model, loads).run(only, columns, yields, margins);
         return new Weighed(
                 only.costUsdPerAcre() * model.farm().costShare(), only.costs(), yields, margins, model.cautions());
     }

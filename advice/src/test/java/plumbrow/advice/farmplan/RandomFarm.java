@@ -1,6 +1,8 @@
 package plumbrow.advice.farmplan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.random.RandomGenerator;
 import java.util.stream.IntStream;
@@ -35,18 +37,36 @@ final class RandomFarm {
                         .average()
                         .orElse(0))
                 .sum();
-        double mean = places.stream()
-                .mapToDouble(place -> place.options().stream()
-                        .mapToDouble(Option::mean)
-                        .average()
-                        .orElse(0))
-                .sum();
         return new FarmProblem(
                 places,
                 limits,
                 goods,
                 random.nextBoolean() ? null : most * (0.9 + 0.2 * random.nextDouble()),
-                random.nextInt(3) == 0 ? null : mean * (0.87 + 0.1 * random.nextDouble()));
+                random.nextInt(3) == 0 ? null : floor(random, places));
+    }
+
+    /** Between the worst tenth of the courses that bring most and that of the steadiest courses, a little below or above. */
+    private static double floor(RandomGenerator random, List<Place> places) {
+        double most = worstTenth(places, Comparator.comparingDouble(Option::mean));
+        double steadiest = worstTenth(places, Comparator.comparingDouble(one -> worstTenth(one.scenarios())));
+        return most + (0.9 * random.nextDouble() - 0.2) * (steadiest - most);
+    }
+
+    private static double worstTenth(List<Place> places, Comparator<Option> by) {
+        double[] sums = new double[places.get(0).options().get(0).scenarios().length];
+        for (Place place : places) {
+            double[] margins = place.options().stream().max(by).orElseThrow().scenarios();
+            Arrays.setAll(sums, k -> sums[k] + margins[k]);
+        }
+        return worstTenth(sums);
+    }
+
+    private static double worstTenth(double[] margins) {
+        return Arrays.stream(margins)
+                .sorted()
+                .limit(margins.length / 10)
+                .average()
+                .orElseThrow();
     }
 
     private static Option option(RandomGenerator random, double acres, double[] price, String name) {
