@@ -85,7 +85,8 @@ class JsonTest {
                   "limit" : 40.0,
                   "unit" : "ft",
                   "source" : "label",
-                  "clears" : "x"
+                  "clears" : "x",
+                  "distance" : null
                 }""");
     }
 
