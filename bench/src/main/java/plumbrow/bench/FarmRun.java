@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.farmplan.FarmPlan;
@@ -58,7 +59,9 @@ public final class FarmRun {
         FarmPlan free = plan(season, Means.NONE);
         double cost =
                 free.fields().stream().mapToDouble(FarmPlan.Taken::costUsd).sum();
-        Means tight = means(fields, cost * 0.97, free.worstTenthUsd() * 0.985);
+        Means noFloor = means(fields, cost * 0.97, null);
+        // What hours and money leave of the worst tenth, so that the floor is asked for where a plan can reach it.
+        Means tight = means(fields, cost * 0.97, plan(season, noFloor).worstTenthUsd());
         long start = System.nanoTime();
         FarmPlan plan = plan(season, tight);
         double seconds = (System.nanoTime() - start) / 1e9;
@@ -122,7 +125,7 @@ public final class FarmRun {
                 pass.delayDays());
     }
 
-    private static Means means(int fields, double capital, double floor) {
+    private static Means means(int fields, double capital, @Nullable Double floor) {
         String farm = "Home";
         return new Means(
                 List.of(

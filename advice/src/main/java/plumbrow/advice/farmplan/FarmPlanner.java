@@ -62,7 +62,11 @@ public final class FarmPlanner {
         Solution solution = FarmSolver.solve(problem);
         Solution free = FarmSolver.solve(without(reader.shared()));
         if (!solution.possible()) {
-            return impossible(clash());
+            return impossible(
+                    solution.searched()
+                            ? clash()
+                            : "No plan was found for " + farm.name() + " in " + solution.programmes()
+                                    + " programmes. That does not prove that there is none: ease a limit and try again.");
         }
         List<Taken> taken = new ArrayList<>();
         for (int f = 0; f < solution.chosen().length; f++) {

@@ -67,8 +67,7 @@ public record Season(
 
     /** The same season with something else that presses on its fields. */
     public Season withPests(Pests others) {
-        return new Season(
-                year, asOf, adviser, farms, fields, history, shelf, others, courses, outlook, ground, work);
+        return new Season(year, asOf, adviser, farms, fields, history, shelf, others, courses, outlook, ground, work);
     }
 
     public Optional<Field> field(String name) {

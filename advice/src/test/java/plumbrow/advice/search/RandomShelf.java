@@ -63,7 +63,7 @@ final class RandomShelf {
     private Season season() {
         seed("Plain", 80);
         seed("Hardy", 95);
-        int herbicides = 2 + random.nextInt(2);
+        int herbicides = 2;
         for (int i = 0; i < herbicides; i++) {
             product("Herb " + i, ProductKind.HERBICIDE, ACTIVES.get(random.nextInt(ACTIVES.size())));
             control("Herb " + i, "waterhemp");
@@ -98,7 +98,7 @@ final class RandomShelf {
                                 ? List.of()
                                 : List.of(new KnownResistance(FIELD, "waterhemp", "9", "invented"))),
                 List.of(
-                        course("own", true, "Plain", herbicides > 2 ? "Herb 2" : "Herb 1"),
+                        course("own", true, "Plain", "Herb 1"),
                         course("other", false, random.nextBoolean() ? "Plain" : "Hardy", "Herb 1")),
                 List.of(
                         line(OutlookQuantity.PRICE, new Law.Lognormal(3 + 2 * random.nextDouble(), 0.25, 0.6)),
