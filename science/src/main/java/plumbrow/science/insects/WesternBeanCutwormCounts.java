@@ -1,5 +1,6 @@
 package plumbrow.science.insects;
 
+import java.util.stream.IntStream;
 import static plumbrow.science.figure.Input.list;
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Input.word;
@@ -90,6 +91,13 @@ public final class WesternBeanCutwormCounts {
             .model(WesternBeanCutwormCounts::solveFlight);
 
     private WesternBeanCutwormCounts() {}
+
+    /** Quarters of the flight. */
+    static List<HeatCalendar.Event> flight() {
+        return IntStream.range(0, FLIGHT_DD.length)
+                .mapToObj(i -> new HeatCalendar.Event(Numbers.plain(FLOWN_PCT[i]) + " % have flown", FLIGHT_DD[i]))
+                .toList();
+    }
 
     private static Outputs solveThreshold(Given given, Working working) {
         double[] visits = given.list("infested");
