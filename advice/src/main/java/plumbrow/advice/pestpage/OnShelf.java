@@ -140,7 +140,7 @@ final class OnShelf {
                 null,
                 null,
                 List.of(trait.group()),
-                Works.Rank.BOOK,
+                Works.Rank.TRAITS,
                 trait.source()));
     }
 
@@ -199,7 +199,7 @@ final class OnShelf {
 
     private @Nullable List<String> groups(String product) {
         return ProductGroups.of(season.shelf(), product)
-                .map(groups -> List.copyOf(new TreeSet<>(groups)))
+                .map(OnShelf::inOrder)
                 .orElse(null);
     }
 
@@ -212,6 +212,12 @@ final class OnShelf {
             }
             groups.addAll(known);
         }
-        return groups.isEmpty() ? null : List.copyOf(groups);
+        return groups.isEmpty() ? null : inOrder(groups);
+    }
+
+    private static List<String> inOrder(Set<String> groups) {
+        return groups.stream()
+                .sorted(Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()))
+                .toList();
     }
 }

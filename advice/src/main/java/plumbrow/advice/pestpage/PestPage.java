@@ -1,7 +1,10 @@
 package plumbrow.advice.pestpage;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * One weed or insect, from what this season's book and the reference data know.
@@ -43,5 +46,22 @@ public record PestPage(
         plans = List.copyOf(plans);
         alike = List.copyOf(alike);
         cautions = List.copyOf(cautions);
+    }
+
+    /** Fields on which it is known when it comes. */
+    public List<Coming> known() {
+        return coming.stream().filter(one -> one.lookUp() == null).toList();
+    }
+
+    /** What is missing to know when it comes, with the fields that miss it. */
+    public Map<String, List<String>> missing() {
+        Map<String, List<String>> missing = new LinkedHashMap<>();
+        for (Coming one : coming) {
+            String lookUp = one.lookUp();
+            if (lookUp != null) {
+                missing.computeIfAbsent(lookUp, key -> new ArrayList<>()).add(one.field());
+            }
+        }
+        return missing;
     }
 }

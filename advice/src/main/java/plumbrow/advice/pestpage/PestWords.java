@@ -88,7 +88,7 @@ public final class PestWords {
         Double mean = one.meanPct();
         StringBuilder says = new StringBuilder(one.crop().word() + ", " + one.reach().word());
         says.append(at(one));
-        says.append(mean == null ? ": unrated" : ": " + percent(one) + (one.works() ? ", works" : ", too little alone"));
+        says.append(mean == null ? ": unrated" : ": " + percent(one) + (one.works() ? ", works" : ", under 80 %"));
         return says + ", " + groups(one.groups()) + "; " + one.rank().word() + ".";
     }
 

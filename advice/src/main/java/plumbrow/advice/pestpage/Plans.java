@@ -3,6 +3,8 @@ package plumbrow.advice.pestpage;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -21,11 +23,13 @@ final class Plans {
     private final PestKind kind;
     private final boolean below;
     private final Set<String> failing;
+    private final Map<String, Double> doubts;
 
-    private Plans(PestKind kind, boolean below, Set<String> failing) {
+    private Plans(PestKind kind, boolean below, Set<String> failing, Map<String, Double> doubts) {
         this.kind = kind;
         this.below = below;
         this.failing = failing;
+        this.doubts = doubts;
     }
 
     static TwoPasses of(
@@ -35,7 +39,11 @@ final class Plans {
                 .filter(one -> kind == PestKind.WEED)
                 .map(FailedSite::group)
                 .collect(Collectors.toCollection(TreeSet::new));
-        return new Plans(kind, below, failing).best(crop, fields, works);
+        Map<String, Double> doubts = failed.stream()
+                .filter(one -> fields.contains(one.field()) && kind == PestKind.INSECT && one.sharePct() != null)
+                .collect(Collectors.toMap(
+                        FailedSite::group, one -> Objects.requireNonNull(one.sharePct()) / 100, Math::max));
+        return new Plans(kind, below, failing, doubts).best(crop, fields, works);
     }
 
     private TwoPasses best(Crop crop, List<String> fields, List<Works> works) {
@@ -63,7 +71,19 @@ final class Plans {
         }
         List<String> sites = sites(bestBefore, bestAfter);
         boolean holds = bestBefore != null && bestAfter != null && sites.size() >= FEWEST;
-        return new TwoPasses(crop, fields, bestBefore, bestAfter, sites, holds, says(bestBefore, bestAfter, sites));
+        String untimed = bestBefore != null && bestAfter != null || below
+                ? ""
+                : effective.stream()
+                        .filter(one -> one.reach() == Works.Reach.UNSAID)
+                        .map(Works::product)
+                        .distinct()
+                        .collect(Collectors.joining(", "));
+        String says = says(bestBefore, bestAfter, sites)
+                + (untimed.isEmpty()
+                        ? ""
+                        : " By the control sheet " + untimed
+                                + " works, but at which timing nobody has written: enter a rating with its timing.");
+        return new TwoPasses(crop, fields, bestBefore, bestAfter, sites, holds, says);
     }
 
     private static List<@Nullable Works> orNone(List<Works> found) {
@@ -75,8 +95,18 @@ final class Plans {
         return all;
     }
 
-    private static double through(@Nullable Works works) {
-        return works == null || works.meanPct() == null ? 1 : 1 - works.meanPct() / 100;
+    /** Share let through; a trait's by the chance that it holds on the field where it is most in doubt. */
+    private double through(@Nullable Works works) {
+        if (works == null || works.meanPct() == null) {
+            return 1;
+        }
+        double doubt = works.groups() == null
+                ? 0
+                : works.groups().stream()
+                        .mapToDouble(group -> doubts.getOrDefault(group, 0.0))
+                        .max()
+                        .orElse(0);
+        return 1 - works.meanPct() / 100 * (1 - doubt);
     }
 
     private List<String> sites(@Nullable Works first, @Nullable Works second) {

@@ -21,7 +21,10 @@ import plumbrow.science.figure.Step;
 import plumbrow.science.insects.EconomicInjuryLevel;
 import plumbrow.science.weeds.WeedThreshold;
 
-/** From which pressure on the cheapest treatment that works pays: the same figures as on their pages, with the book's prices. */
+/**
+ * From which pressure on the treatment that pays soonest does so: the figures as on their own pages, with the book's prices.
+ * Against weeds only what works counts; against insects anything that is rated, since a part of the injury may be worth it.
+ */
 final class Thresholds {
     private static final MathContext DIGITS = new MathContext(6);
     private static final String DENSITY = "density";
@@ -41,6 +44,7 @@ final class Thresholds {
                 field,
                 works.stream()
                         .filter(fits)
+                        .filter(Works::works)
                         .filter(one -> one.groups() == null || !failing.containsAll(one.groups()))
                         .toList(),
                 WeedThreshold.FIGURE,

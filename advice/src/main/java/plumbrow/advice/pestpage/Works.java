@@ -61,6 +61,7 @@ public record Works(
     public enum Rank {
         OWN("own rating"),
         BOOK("control sheet"),
+        TRAITS("traits sheet"),
         PUBLISHED("published"),
         UNRATED("unrated");
 

@@ -26,10 +26,11 @@ import plumbrow.documents.picture.Markup;
 public final class PestPaper {
     private static final List<Setting> SETTINGS = List.of(
             new Setting(8.4, 40),
-            new Setting(7.8, 14),
-            new Setting(7.2, 9),
-            new Setting(6.8, 6),
-            new Setting(6.2, 4),
+            new Setting(7.8, 40),
+            new Setting(7.2, 40),
+            new Setting(6.8, 14),
+            new Setting(6.5, 8),
+            new Setting(6.2, 5),
             new Setting(6, 2));
 
     /**
@@ -86,7 +87,8 @@ public final class PestPaper {
         html.element("p", "quiet", "Season " + page.year() + ", as of " + page.asOf() + ".");
         html.markup("<table class=\"card\"><tr><td class=\"side\">");
         html.element("h2", PestWords.comingTitle(page));
-        most(html, page.coming(), setting, one -> coming(html, one));
+        most(html, page.known(), setting, one -> coming(html, one));
+        page.missing().forEach((lookUp, fields) -> unknown(html, String.join(", ", fields), lookUp));
         html.element("h2", "What it costs");
         if (page.pressing().isEmpty()) {
             unknown(html, "", PestWords.NOT_ON_FIELDS);
@@ -103,6 +105,11 @@ public final class PestPaper {
             unknown(html, "", PestWords.NOT_ON_FIELDS);
         }
         most(html, page.thresholds(), setting, one -> threshold(html, one));
+        html.element("h2", "To borrow from");
+        if (page.alike().isEmpty()) {
+            line(html, "", PestWords.nobodyAlike(page), "");
+        }
+        most(html, page.alike(), setting, one -> line(html, one.name(), one.says(), one.source()));
         html.markup("</td><td class=\"side right\">");
         html.element("h2", "Two passes");
         page.plans().forEach(plan -> {
@@ -126,11 +133,6 @@ public final class PestPaper {
                 line(html, PestWords.product(one), PestWords.control(one), one.source());
             }
         });
-        html.element("h2", "To borrow from");
-        if (page.alike().isEmpty()) {
-            line(html, "", PestWords.nobodyAlike(page), "");
-        }
-        most(html, page.alike(), setting, one -> line(html, one.name(), one.says(), one.source()));
         page.cautions().stream().skip(1).forEach(caution -> html.element("p", "caution", caution));
         html.markup("</td></tr></table>");
         return html.close("body").close("html").toString();
@@ -144,12 +146,7 @@ public final class PestPaper {
     }
 
     private static void coming(Html html, Coming one) {
-        String missing = one.lookUp();
-        if (missing != null) {
-            unknown(html, one.field(), missing);
-        } else {
-            line(html, one.field(), PestWords.days(one) + " " + String.join(" ", one.reserves()), one.source());
-        }
+        line(html, one.field(), PestWords.days(one) + " " + String.join(" ", one.reserves()), one.source());
     }
 
     private static void threshold(Html html, Threshold one) {

@@ -1,7 +1,6 @@
 package plumbrow.app.command.said;
 
 import java.util.List;
-import plumbrow.advice.pestpage.Coming;
 import plumbrow.advice.pestpage.PestName;
 import plumbrow.advice.pestpage.PestPage;
 import plumbrow.advice.pestpage.PestWords;
@@ -19,7 +18,13 @@ public final class PestText {
         Paper paper = new Paper();
         paper.heading(PestWords.capital(page.name()) + ", " + page.year()).prose(page.sentence());
         paper.heading(PestWords.comingTitle(page));
-        page.coming().forEach(one -> coming(paper, one));
+        page.known()
+                .forEach(one -> line(
+                        paper,
+                        one.field(),
+                        PestWords.days(one) + " " + String.join(" ", one.reserves()),
+                        one.source()));
+        page.missing().forEach((lookUp, fields) -> line(paper, String.join(", ", fields), UNKNOWN + lookUp, ""));
         paper.heading("What it costs");
         if (page.pressing().isEmpty()) {
             paper.prose(IN, UNKNOWN + PestWords.NOT_ON_FIELDS);
@@ -68,15 +73,6 @@ public final class PestText {
         names.forEach(one -> table.row(
                 one.name(), one.kind().word(), one.fields().isEmpty() ? "none" : String.join(", ", one.fields())));
         return paper.table(table).text();
-    }
-
-    private static void coming(Paper paper, Coming one) {
-        String missing = one.lookUp();
-        if (missing != null) {
-            line(paper, one.field(), UNKNOWN + missing, "");
-        } else {
-            line(paper, one.field(), PestWords.days(one) + " " + String.join(" ", one.reserves()), one.source());
-        }
     }
 
     private static void threshold(Paper paper, Threshold one) {
