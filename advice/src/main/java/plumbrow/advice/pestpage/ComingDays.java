@@ -50,7 +50,8 @@ final class ComingDays {
         }
         List<String> reserves = new ArrayList<>();
         reserves.add("Half up at " + Numbers.plain(known.emergence().halfDegreeDays()) + " soil degree days (°C, base "
-                + Numbers.plain(known.emergence().baseC()) + "), shape " + Numbers.plain(known.emergence().shape())
+                + Numbers.plain(known.emergence().baseC()) + "), shape "
+                + Numbers.plain(known.emergence().shape())
                 + (borrowed ? ", borrowed from " + known.name() : "") + ".");
         late(heat.get(), LocalDate.of(season.year(), 1, 1)).ifPresent(reserves::add);
         return new Coming(
@@ -84,7 +85,8 @@ final class ComingDays {
                 .toList();
         List<String> reserves = new ArrayList<>();
         LocalDate from = LocalDate.ofYearDay(season.year(), calendar.get().fromDayOfYear());
-        reserves.add("Counted in " + calendar.get().rule().words() + ", from " + (from.getDayOfYear() == 1 ? "1 January" : "1 March") + ".");
+        reserves.add("Counted in " + calendar.get().rule().words() + ", from "
+                + (from.getDayOfYear() == 1 ? "1 January" : "1 March") + ".");
         if (!calendar.get().reserve().isEmpty()) {
             reserves.add(calendar.get().reserve());
         }

@@ -24,7 +24,8 @@ final class Failures {
                             group,
                             share,
                             share == null
-                                    ? "Group " + group + " fails; nobody has counted, so all plants are taken to resist."
+                                    ? "Group " + group
+                                            + " fails; nobody has counted, so all plants are taken to resist."
                                     : Numbers.plain(share) + " % of the plants resist group " + group + ".",
                             log(season, row.field(), group),
                             row.source()));

@@ -33,17 +33,14 @@ record KnownInsect(String name, boolean below, List<Figure> figures) {
                     true,
                     List.of(RootwormScores.DUG, BeetleCounts.TRAPS, BeetleCounts.PLANTS, RootwormBreakEven.FIGURE)),
             new KnownInsect("European corn borer", false, List.of(BorerWorksheet.FIRST, BorerWorksheet.SECOND)),
-            new KnownInsect(
-                    "black cutworm", false, List.of(InsectCalendars.BLACK_CUTWORM, BlackCutwormRescue.FIGURE)),
+            new KnownInsect("black cutworm", false, List.of(InsectCalendars.BLACK_CUTWORM, BlackCutwormRescue.FIGURE)),
             new KnownInsect("western bean cutworm", false, List.of(WesternBeanCutwormCounts.THRESHOLD)),
             new KnownInsect(
                     "bean leaf beetle",
                     false,
                     List.of(BeanLeafBeetle.FIGURE, BeanLeafBeetleCounts.COTYLEDON, BeanLeafBeetleCounts.COUNTED)),
             new KnownInsect(
-                    "soybean aphid",
-                    false,
-                    List.of(AphidThreshold.FIGURE, AphidSampling.FIGURE, AphidDays.FIGURE)),
+                    "soybean aphid", false, List.of(AphidThreshold.FIGURE, AphidSampling.FIGURE, AphidDays.FIGURE)),
             new KnownInsect("true armyworm", false, List.of(Armyworm.CORN, Armyworm.WHEAT)),
             new KnownInsect("stink bugs", false, List.of(StinkBug.SOYBEAN, StinkBug.CORN)),
             new KnownInsect("cereal aphids", false, List.of(WheatAphidThreshold.FIGURE, WheatAphid.FIGURE)),

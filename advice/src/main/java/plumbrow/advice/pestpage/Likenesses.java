@@ -16,8 +16,8 @@ import plumbrow.science.weedseason.KnownWeeds;
 
 /** Weeds to borrow from: who stands in by the book, who is of the same genus in the guide, and whose numbers are kept. */
 final class Likenesses {
-    private static final String GUIDE = "botanical names of the packed ratings; that kin behave alike is common practice,"
-            + " no source";
+    private static final String GUIDE =
+            "botanical names of the packed ratings; that kin behave alike is common practice," + " no source";
 
     private Likenesses() {}
 

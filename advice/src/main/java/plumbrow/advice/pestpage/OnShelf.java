@@ -146,8 +146,7 @@ final class OnShelf {
 
     /** Where the label lets it go both ways, what feeds below ground can be met at planting only. */
     private Works.Reach reach(Product product) {
-        UseTerms terms =
-                season.shelf().labels().terms(product.name(), crop).orElse(null);
+        UseTerms terms = season.shelf().labels().terms(product.name(), crop).orElse(null);
         Set<Method> methods = terms == null ? null : terms.methods();
         if (product.kind() == ProductKind.SEED_TREATMENT) {
             return Works.Reach.PLANTING;
@@ -194,13 +193,22 @@ final class OnShelf {
         double low = control instanceof Law.Pert pert ? pert.low() : law.quantile(NARROW);
         double high = control instanceof Law.Pert pert ? pert.high() : law.quantile(1 - NARROW);
         return new Works(
-                product, rated, crop, reach, 100 * low, 100 * law.mean(), 100 * high, rate, heightIn, groups, rank, source);
+                product,
+                rated,
+                crop,
+                reach,
+                100 * low,
+                100 * law.mean(),
+                100 * high,
+                rate,
+                heightIn,
+                groups,
+                rank,
+                source);
     }
 
     private @Nullable List<String> groups(String product) {
-        return ProductGroups.of(season.shelf(), product)
-                .map(OnShelf::inOrder)
-                .orElse(null);
+        return ProductGroups.of(season.shelf(), product).map(OnShelf::inOrder).orElse(null);
     }
 
     private static @Nullable List<String> groupsOf(List<String> actives) {

@@ -14,8 +14,9 @@ import plumbrow.advice.season.Season;
 
 /** Puts together the page of a pest. The same season gives the same page. */
 public final class PestPages {
-    private static final String LAW = "The current label is the law: rates, sizes, crops and days stand there. Local code"
-            + " and licensed practice decide; in doubt call your extension office.";
+    private static final String LAW =
+            "The current label is the law: rates, sizes, crops and days stand there. Local code"
+                    + " and licensed practice decide; in doubt call your extension office.";
 
     private final Season season;
     private final PestName pest;
@@ -47,8 +48,7 @@ public final class PestPages {
         crops.forEach(crop -> works.addAll(OnShelf.of(season, pest.kind(), name, crop)));
         List<FailedSite> failed = weed() ? Failures.weed(season, name) : Failures.insect(season, name);
         List<Coming> coming = places.stream()
-                .map(field ->
-                        weed() ? ComingDays.weed(season, field, name) : ComingDays.insect(season, field, name))
+                .map(field -> weed() ? ComingDays.weed(season, field, name) : ComingDays.insect(season, field, name))
                 .toList();
         List<TwoPasses> plans = crops.stream()
                 .map(crop -> Plans.of(
@@ -84,7 +84,8 @@ public final class PestPages {
     private Threshold threshold(Field field, List<Works> works, List<FailedSite> failed) {
         if (weed()) {
             WeedPressure row = season.pests().weeds().stream()
-                    .filter(one -> one.field().equals(field.name()) && one.weed().equalsIgnoreCase(pest.name()))
+                    .filter(one ->
+                            one.field().equals(field.name()) && one.weed().equalsIgnoreCase(pest.name()))
                     .findFirst()
                     .orElseThrow();
             return Thresholds.weed(season, field, row, works, failed);
@@ -106,12 +107,14 @@ public final class PestPages {
         cautions.add("A plan from ratings is no course: put it into the season, where the gates check label, field,"
                 + " weather and neighbours.");
         if (weed()) {
-            cautions.add("A threshold counts this season only. Seed that survivors shed and resistance are not in it: for"
-                    + " weeds full of seed it is far too high.");
+            cautions.add(
+                    "A threshold counts this season only. Seed that survivors shed and resistance are not in it: for"
+                            + " weeds full of seed it is far too high.");
             cautions.add("Published ratings hold for susceptible plants at the labelled rate and size.");
         } else {
-            cautions.add("A threshold published for the crop, stage and state goes before one reckoned here; published ones"
-                    + " are never averaged.");
+            cautions.add(
+                    "A threshold published for the crop, stage and state goes before one reckoned here; published ones"
+                            + " are never averaged.");
         }
         if (!failed.isEmpty()) {
             cautions.add("Where one site of a mix fails, the rating of the mix may be too good.");

@@ -18,7 +18,9 @@ final class PestSentence {
         String capital = Character.toUpperCase(name.charAt(0)) + name.substring(1);
         StringBuilder says = new StringBuilder();
         if (fields == 0) {
-            says.append(capital).append(" is on none of this season’s fields, as far as the book says. Look before you trust that.");
+            says.append(capital)
+                    .append(
+                            " is on none of this season’s fields, as far as the book says. Look before you trust that.");
         } else {
             says.append(capital).append(" presses on ").append(fields).append(fields == 1 ? " field" : " fields");
             pressing.stream()
@@ -46,7 +48,8 @@ final class PestSentence {
 
     private static Optional<String> middle(List<Coming> coming) {
         return coming.stream()
-                .filter(one -> one.days().size() == 3 && one.days().get(1).event().startsWith("50 % up"))
+                .filter(one ->
+                        one.days().size() == 3 && one.days().get(1).event().startsWith("50 % up"))
                 .flatMap(one -> Optional.ofNullable(one.days().get(1).date()).stream())
                 .min(LocalDate::compareTo)
                 .map(day -> " Half of it is up by about " + DAY.format(day) + " at the earliest field.");

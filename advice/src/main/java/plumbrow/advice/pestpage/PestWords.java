@@ -29,9 +29,7 @@ public final class PestWords {
 
     /** "10 % up Apr 21, 50 % up May 20 …; 10 days either way." */
     public static String days(Coming coming) {
-        return coming.days().stream()
-                        .map(day -> day.event() + " " + day(day))
-                        .collect(Collectors.joining("; "))
+        return coming.days().stream().map(day -> day.event() + " " + day(day)).collect(Collectors.joining("; "))
                 + (coming.eitherWayDays() == 0 ? "." : "; " + eitherWay(coming) + ".");
     }
 
@@ -65,8 +63,7 @@ public final class PestWords {
     }
 
     public static String failed(FailedSite one) {
-        return one.says()
-                + (one.log().isEmpty() ? "" : " The log has it there: " + String.join("; ", one.log()) + ".");
+        return one.says() + (one.log().isEmpty() ? "" : " The log has it there: " + String.join("; ", one.log()) + ".");
     }
 
     /** Where nobody has written what the pest resists. */
@@ -86,7 +83,8 @@ public final class PestWords {
     /** "corn, on leaves, when it is up, 40 fl oz/ac, to 4 in: 96 % (92 to 99), group 9; own rating". */
     public static String control(Works one) {
         Double mean = one.meanPct();
-        StringBuilder says = new StringBuilder(one.crop().word() + ", " + one.reach().word());
+        StringBuilder says =
+                new StringBuilder(one.crop().word() + ", " + one.reach().word());
         says.append(at(one));
         says.append(mean == null ? ": unrated" : ": " + percent(one) + (one.works() ? ", works" : ", under 80 %"));
         return says + ", " + groups(one.groups()) + "; " + one.rank().word() + ".";
@@ -116,8 +114,8 @@ public final class PestWords {
     public static String choice(@Nullable Works one) {
         return one == null
                 ? NONE
-                : product(one) + at(one) + ", " + one.reach().word() + ": " + percent(one) + ", "
-                        + groups(one.groups()) + ".";
+                : product(one) + at(one) + ", " + one.reach().word() + ": " + percent(one) + ", " + groups(one.groups())
+                        + ".";
     }
 
     public static String nobodyAlike(PestPage page) {

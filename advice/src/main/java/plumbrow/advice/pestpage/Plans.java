@@ -51,8 +51,10 @@ final class Plans {
                 .filter(one -> one.crop() == crop && one.works())
                 .filter(one -> one.groups() == null || !failing.containsAll(one.groups()))
                 .toList();
-        List<@Nullable Works> before = orNone(effective.stream().filter(one -> one.reach().first()).toList());
-        List<@Nullable Works> after = orNone(effective.stream().filter(one -> one.reach().second()).toList());
+        List<@Nullable Works> before =
+                orNone(effective.stream().filter(one -> one.reach().first()).toList());
+        List<@Nullable Works> after =
+                orNone(effective.stream().filter(one -> one.reach().second()).toList());
         Works bestBefore = null;
         Works bestAfter = null;
         int most = -1;

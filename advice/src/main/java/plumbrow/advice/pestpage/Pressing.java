@@ -11,4 +11,11 @@ import plumbrow.advice.field.Crop;
  * @param figure the figure behind the loss
  */
 public record Pressing(
-        String field, Crop crop, double pressure, String unit, double lossPct, String says, String figure, String source) {}
+        String field,
+        Crop crop,
+        double pressure,
+        String unit,
+        double lossPct,
+        String says,
+        String figure,
+        String source) {}

@@ -45,7 +45,8 @@ record Prices(double costUsdPerAcre, double valueUsdPerBu, double yieldBuPerAcre
         double costShare = farm == null ? 1 : farm.costShare();
         double product = product(season, works, steps);
         double trip = trip(season, field, works.product())
-                .orElseThrow(() -> new Lacking("what a spray pass costs: enter a charge on a pass of the sheet passes"));
+                .orElseThrow(
+                        () -> new Lacking("what a spray pass costs: enter a charge on a pass of the sheet passes"));
         double cost = keep(
                 steps,
                 "cost of product and pass, your share",
@@ -115,7 +116,8 @@ record Prices(double costUsdPerAcre, double valueUsdPerBu, double yieldBuPerAcre
     }
 
     private static OptionalDouble mean(Season season, Field field, OutlookQuantity quantity) {
-        Optional<Double> mean = season.outlook(field, quantity).map(line -> Chances.of(line.law()).mean());
+        Optional<Double> mean = season.outlook(field, quantity)
+                .map(line -> Chances.of(line.law()).mean());
         return mean.isPresent() ? OptionalDouble.of(mean.get()) : OptionalDouble.empty();
     }
 

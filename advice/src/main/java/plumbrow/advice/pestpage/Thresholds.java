@@ -37,8 +37,8 @@ final class Thresholds {
                 .filter(one -> one.field().equals(field.name()))
                 .map(FailedSite::group)
                 .toList();
-        Predicate<Works> fits = one -> one.reach() == Works.Reach.LEAF
-                || (one.reach() == Works.Reach.UNSAID && one.rank() == Works.Rank.BOOK);
+        Predicate<Works> fits = one ->
+                one.reach() == Works.Reach.LEAF || (one.reach() == Works.Reach.UNSAID && one.rank() == Works.Rank.BOOK);
         return of(
                 season,
                 field,
@@ -69,7 +69,9 @@ final class Thresholds {
         return of(
                 season,
                 field,
-                works.stream().filter(one -> season.shelf().seed(one.product()).isEmpty()).toList(),
+                works.stream()
+                        .filter(one -> season.shelf().seed(one.product()).isEmpty())
+                        .toList(),
                 EconomicInjuryLevel.FIGURE,
                 DENSITY,
                 row.measure().unit(),
@@ -118,8 +120,9 @@ final class Thresholds {
                 Double density = value instanceof Double number && number <= most ? number : null;
                 found.add(new Threshold(
                         field.name(),
-                        works.product() + ", " + String.valueOf(works.rate() == null ? "" : works.rate().text())
-                                + "/ac",
+                        works.product() + ", "
+                                + String.valueOf(
+                                        works.rate() == null ? "" : works.rate().text()) + "/ac",
                         density,
                         unit,
                         figure.id(),

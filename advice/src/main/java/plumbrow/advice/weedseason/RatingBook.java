@@ -73,8 +73,7 @@ final class RatingBook {
     Optional<FoundRating> published(String product, List<String> actives, String weed, String as, Timing timing) {
         for (String name : as.equalsIgnoreCase(weed) ? List.of(weed) : List.of(weed, as)) {
             for (String word : timing == Timing.SOIL ? ON_SOIL : ON_LEAVES) {
-                Ratings ratings = EfficacyGuide.packed()
-                        .ratings(actives, name, word, crop.word());
+                Ratings ratings = EfficacyGuide.packed().ratings(actives, name, word, crop.word());
                 boolean elsewhere = ratings.onSusceptible().isEmpty();
                 List<Rating> rows = (elsewhere ? ratings.elsewhere() : ratings.onSusceptible())
                         .stream()

@@ -20,8 +20,7 @@ public final class SeasonHeat {
 
     /** Of a field, from its own days or months, else its county's; empty where the book has neither. */
     public static Optional<SeasonHeat> of(Season season, Field field) {
-        return FieldClimate.of(season.pests().weedBook(), field)
-                .map(climate -> new SeasonHeat(season.year(), climate));
+        return FieldClimate.of(season.pests().weedBook(), field).map(climate -> new SeasonHeat(season.year(), climate));
     }
 
     /** Where the days come from. */
@@ -44,7 +43,9 @@ public final class SeasonHeat {
     public Optional<LocalDate> reached(HeatCalendar calendar, double degreeDaysF) {
         double sum = 0;
         int first = climate.days().first();
-        for (int i = Math.max(0, calendar.fromDayOfYear() - first); i < climate.days().count(); i++) {
+        for (int i = Math.max(0, calendar.fromDayOfYear() - first);
+                i < climate.days().count();
+                i++) {
             sum += calendar.rule()
                     .ofDay(
                             fahrenheit(climate.days().soilC(i)),

@@ -42,9 +42,8 @@ public final class ShelfRatings {
     /** The adviser's own ratings of a product on a weed, as they were entered. */
     public static List<Rated> own(Season season, String product, String weed, Timing timing) {
         return season.pests().weedBook().ratings().stream()
-                .filter(row -> row.product().equals(product)
-                        && row.weed().equalsIgnoreCase(weed)
-                        && row.timing() == timing)
+                .filter(row ->
+                        row.product().equals(product) && row.weed().equalsIgnoreCase(weed) && row.timing() == timing)
                 .map(row -> rated(List.of(product), row))
                 .toList();
     }

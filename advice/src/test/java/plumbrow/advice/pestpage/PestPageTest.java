@@ -75,12 +75,16 @@ class PestPageTest {
     @Test
     void aBorrowedWeedSaysSoAndAnUnknownOneSaysWhereToLook() {
         PestPage borrowed = page(
-                new WeedField().weed("wild cucumber", FIVE, 1, 50).like("wild cucumber", "burcucumber").season(),
+                new WeedField()
+                        .weed("wild cucumber", FIVE, 1, 50)
+                        .like("wild cucumber", "burcucumber")
+                        .season(),
                 "wild cucumber");
         assertThat(borrowed.coming().get(0).eitherWayDays()).isEqualTo(20);
         assertThat(borrowed.coming().get(0).reserves().get(0)).contains("borrowed from burcucumber");
         assertThat(borrowed.alike().get(0).name()).isEqualTo("burcucumber");
-        PestPage unknown = page(new WeedField().weed("wild cucumber", FIVE, 1, 50).season(), "Wild Cucumber");
+        PestPage unknown =
+                page(new WeedField().weed("wild cucumber", FIVE, 1, 50).season(), "Wild Cucumber");
         assertThat(unknown.coming().get(0).lookUp()).contains("like_weeds");
         assertThat(unknown.alike()).extracting(Alike::name).contains("waterhemp", "burcucumber");
         assertThat(PestPages.of(field("glyphosate").season(), "no such thing")).isEmpty();
@@ -130,7 +134,9 @@ class PestPageTest {
     void theThresholdIsThatOfItsFigureAndRisesWithTheCost() {
         Season season = field("glyphosate").season();
         Threshold dear = page(season, "waterhemp").thresholds().get(0);
-        assertThat(dear.lookUp()).as("no course charges for a trip: the passes of the product cost 0").isNull();
+        assertThat(dear.lookUp())
+                .as("no course charges for a trip: the passes of the product cost 0")
+                .isNull();
         assertThat(dear.density())
                 .isEqualTo(Figures.find(dear.figure())
                         .orElseThrow()
@@ -142,7 +148,8 @@ class PestPageTest {
 
     @Test
     void theLossIsTheHyperbola() {
-        Pressing one = page(field("glyphosate").season(), "waterhemp").pressing().get(0);
+        Pressing one =
+                page(field("glyphosate").season(), "waterhemp").pressing().get(0);
         assertThat(one.lossPct()).isCloseTo(2 * 5 / (1 + 2 * 5 / 60.0), within(1e-9));
         assertThat(one.says()).contains("10 days after the crop costs 55 %");
     }

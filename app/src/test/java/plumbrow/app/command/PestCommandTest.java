@@ -46,10 +46,8 @@ class PestCommandTest {
 
     @Test
     void textSaysWhatMattersFirstAndWhatIsUnknown() {
-        String out = plumbrow("pest", "CORN Rootworm", "--book", book)
-                .good()
-                .out()
-                .replaceAll("\\s+", " ");
+        String out =
+                plumbrow("pest", "CORN Rootworm", "--book", book).good().out().replaceAll("\\s+", " ");
         assertThat(out)
                 .startsWith("Corn rootworm, 2027 " + page().sentence())
                 .contains("unknown: ", "Two passes", "Mind The current label is the law");

@@ -50,7 +50,11 @@ class PestsTest {
         PestPage page = page(name);
         var shown = visitor.get("/pests/" + name.replace(" ", "%20"));
         assertThat(shown.status()).isEqualTo(200);
-        assertThat(shown.text()).contains(page.sentence(), PestWords.capital(name), page.cautions().get(0));
+        assertThat(shown.text())
+                .contains(
+                        page.sentence(),
+                        PestWords.capital(name),
+                        page.cautions().get(0));
         page.thresholds().stream()
                 .filter(one -> one.lookUp() == null)
                 .forEach(one -> assertThat(shown.text()).contains(PestWords.threshold(one)));
@@ -69,7 +73,8 @@ class PestsTest {
 
     @Test
     void theListAndTheFieldLeadThere() {
-        assertThat(visitor.get("/pests").body()).contains("href=\"/pests/waterhemp\"", "href=\"/pests/corn%20rootworm\"");
+        assertThat(visitor.get("/pests").body())
+                .contains("href=\"/pests/waterhemp\"", "href=\"/pests/corn%20rootworm\"");
         assertThat(visitor.get("/fields/South%20Slough").body()).contains("href=\"/pests/giant%20foxtail\"");
         assertThat(visitor.get("/pests/dragon").status()).isEqualTo(404);
         assertThat(visitor.get("/api/pests/dragon").text()).contains("Nothing is kept of “dragon”");

@@ -1,11 +1,11 @@
 package plumbrow.science.insects;
 
-import java.util.Arrays;
-import java.util.List;
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
 import static plumbrow.science.figure.Status.VERIFIED;
 
+import java.util.Arrays;
+import java.util.List;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
 import plumbrow.science.figure.Outputs;

@@ -1,6 +1,5 @@
 package plumbrow.science.insects;
 
-import java.util.stream.IntStream;
 import static plumbrow.science.figure.Input.list;
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Input.word;
@@ -10,6 +9,7 @@ import static plumbrow.science.figure.Status.VERIFIED;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
 import plumbrow.science.figure.Numbers;

@@ -34,7 +34,10 @@ public final class PestText {
         paper.heading("Scouting");
         page.scouting()
                 .forEach(one -> line(
-                        paper, "", one.says() + (one.figure() == null ? "" : " Figure: " + one.figure() + "."), one.source()));
+                        paper,
+                        "",
+                        one.says() + (one.figure() == null ? "" : " Figure: " + one.figure() + "."),
+                        one.source()));
         paper.heading("From when on a treatment pays");
         if (page.thresholds().isEmpty()) {
             paper.prose(IN, UNKNOWN + PestWords.NOT_ON_FIELDS);
