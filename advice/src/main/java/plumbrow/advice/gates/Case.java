@@ -14,7 +14,6 @@ import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Done;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
-import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Looked;

@@ -134,7 +134,8 @@ class CutTest {
                 List.of(new Cut.Asked(well, new Setback("Any", FeatureKind.WELL, 100.0, true, "label"))),
                 List.of());
         assertThat(zones.windAcres()).isCloseTo(Math.PI * 100 * 100 / FT2_PER_ACRE, within(0.001));
-        assertThat(zones.sprayableAcres()).isCloseTo(zones.acres() - Objects.requireNonNull(zones.windAcres()), within(1e-9));
+        assertThat(zones.sprayableAcres())
+                .isCloseTo(zones.acres() - Objects.requireNonNull(zones.windAcres()), within(1e-9));
     }
 
     /** Without a shape nobody knows what a near thing takes; a far one takes nothing. */

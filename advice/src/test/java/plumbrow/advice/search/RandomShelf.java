@@ -1,10 +1,10 @@
 package plumbrow.advice.search;
 
-import org.jspecify.annotations.Nullable;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.random.RandomGenerator;
+import org.jspecify.annotations.Nullable;
 import plumbrow.advice.ReadWhole;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;

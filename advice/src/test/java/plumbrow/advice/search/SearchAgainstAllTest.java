@@ -3,10 +3,10 @@ package plumbrow.advice.search;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Objects;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import plumbrow.advice.course.Course;
@@ -65,9 +65,13 @@ class SearchAgainstAllTest {
         }
         withAnswer++;
         double best = all.advisable.get(0);
-        assertThat(Objects.requireNonNull(answer.best()).meanMarginUsdPerAcre()).as(what).isCloseTo(best, within(1e-7));
+        assertThat(Objects.requireNonNull(answer.best()).meanMarginUsdPerAcre())
+                .as(what)
+                .isCloseTo(best, within(1e-7));
         if (all.advisable.size() > 1) {
-            assertThat(Objects.requireNonNull(answer.runnerUp()).meanMarginUsdPerAcre()).as(what).isCloseTo(all.advisable.get(1), within(1e-7));
+            assertThat(Objects.requireNonNull(answer.runnerUp()).meanMarginUsdPerAcre())
+                    .as(what)
+                    .isCloseTo(all.advisable.get(1), within(1e-7));
             assertThat(answer.whyItLost().stream()
                             .mapToDouble(LostBy::usdPerAcre)
                             .sum())
@@ -79,7 +83,9 @@ class SearchAgainstAllTest {
                 .limit(300)
                 .count());
         if (all.open > best + 1e-6) {
-            assertThat(Objects.requireNonNull(answer.afterLookingUp()).meanMarginUsdPerAcre()).as(what).isCloseTo(all.open, within(1e-7));
+            assertThat(Objects.requireNonNull(answer.afterLookingUp()).meanMarginUsdPerAcre())
+                    .as(what)
+                    .isCloseTo(all.open, within(1e-7));
         } else {
             assertThat(answer.afterLookingUp()).as(what).isNull();
         }

@@ -161,8 +161,7 @@ final class SeasonRows {
                 all(PestRows.WEED, year, laws),
                 all(PestRows.RESISTANCE, year, laws),
                 weedBook(year, laws));
-        List<Field> fields =
-                FieldRows.outlined(all(FieldRows.FIELD, year, laws), all(FieldRows.POINT, year, laws));
+        List<Field> fields = FieldRows.outlined(all(FieldRows.FIELD, year, laws), all(FieldRows.POINT, year, laws));
         return new Season(
                 year,
                 head.asOf(),

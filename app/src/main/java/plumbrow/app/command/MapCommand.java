@@ -125,7 +125,8 @@ final class MapCommand implements Runnable {
             if (result.wrong() || result.taken() == 0) {
                 throw new BadInputException(MapWords.refused(map, result));
             }
-            book.change(written -> MapImport.into(written, String.valueOf(map.getFileName()), shapes).season());
+            book.change(written -> MapImport.into(written, String.valueOf(map.getFileName()), shapes)
+                    .season());
             screen.say(json ? Json.of(result.rows()) : MapWords.taken(map, result));
         }
         return Exit.GOOD;

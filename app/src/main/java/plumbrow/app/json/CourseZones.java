@@ -19,9 +19,6 @@ public record CourseZones(String field, String course, boolean surveyed, List<Zo
 
     public static CourseZones of(Season season, Gates gates, Field field, Course course) {
         return new CourseZones(
-                field.name(),
-                course.name(),
-                season.ground().lookedForAll(field.name()),
-                gates.zones(field, course));
+                field.name(), course.name(), season.ground().lookedForAll(field.name()), gates.zones(field, course));
     }
 }

@@ -43,7 +43,6 @@ import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.SeedRights;
 import plumbrow.advice.shelf.Shelf;
 import plumbrow.advice.shelf.Trait;
-import plumbrow.advice.land.Acres;
 import plumbrow.advice.weeds.Basis;
 import plumbrow.advice.weeds.CropTiming;
 import plumbrow.advice.weeds.FloorDepth;

@@ -65,8 +65,8 @@ public final class MapWords {
                     "Pass " + zones.pass() + ", " + zones.product() + ": "
                             + (left == null
                                     ? "what may be sprayed is unknown: draw the field and what lies around it on the map"
-                                    : (course.surveyed() && zones.notRead().isEmpty() ? "" : "at most ") + acres(left) + " of " + acres(zones.acres())
-                                            + " ac may be sprayed, whatever the wind")
+                                    : (course.surveyed() && zones.notRead().isEmpty() ? "" : "at most ") + acres(left)
+                                            + " of " + acres(zones.acres()) + " ac may be sprayed, whatever the wind")
                             + ".");
             TextTable table = TextTable.empty()
                     .words("Setback from")

@@ -19,10 +19,10 @@ import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.door.TileAddress;
 import plumbrow.app.desk.shown.Shown;
 import plumbrow.documents.map.MapFile;
-import plumbrow.documents.workbook.ground.GeoJsonFile;
 import plumbrow.documents.map.MapImport;
 import plumbrow.documents.map.MapTrouble;
 import plumbrow.documents.map.Placing;
+import plumbrow.documents.workbook.ground.GeoJsonFile;
 
 /** The map of a field, the map of all fields, and the form by which shapes come in. */
 @Controller

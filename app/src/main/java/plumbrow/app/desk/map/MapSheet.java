@@ -102,7 +102,8 @@ public record MapSheet(
         if (!land.surveyed() && features.isEmpty()) {
             return acres + "; nobody has noted what lies around, so what setbacks take is unknown";
         }
-        if (zones.stream().anyMatch(one -> one.sprayableAcres() == null || !one.notRead().isEmpty())) {
+        if (zones.stream()
+                .anyMatch(one -> one.sprayableAcres() == null || !one.notRead().isEmpty())) {
             return acres + "; what setbacks leave of it is not all known";
         }
         return worst.isEmpty() || drawn == null || lost(worst.get()) < 0.005

@@ -11,7 +11,6 @@ import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.crew.Person;
-import plumbrow.advice.field.Field;
 import plumbrow.advice.means.Means;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.season.Ground;
