@@ -73,7 +73,7 @@ final class Plans {
         }
         List<String> sites = sites(bestBefore, bestAfter);
         boolean holds = bestBefore != null && bestAfter != null && sites.size() >= FEWEST;
-        String untimed = bestBefore != null && bestAfter != null || below
+        String untimed = (bestBefore != null && bestAfter != null) || below
                 ? ""
                 : effective.stream()
                         .filter(one -> one.reach() == Works.Reach.UNSAID)
