@@ -13,9 +13,9 @@ import plumbrow.advice.shelf.Control;
  *
  * @param share mean share removed [0 to 1]
  */
-record Kill(String product, String pest, Amount rate, double share, String source) {
+public record Kill(String product, String pest, Amount rate, double share, String source) {
     /** Control from which on a product counts as effective: 80 %, common practice, no source. */
-    static final double EFFECTIVE = 0.8;
+    public static final double EFFECTIVE = 0.8;
 
     static Kill of(Control control) {
         return new Kill(

@@ -65,7 +65,7 @@ final class HerbicidePasses {
         this.weeds = weeds;
         this.columns = columns;
         this.notes = notes;
-        this.ratings = new RatingBook(season, field);
+        this.ratings = new RatingBook(season, field.crop());
     }
 
     Groups groups() {

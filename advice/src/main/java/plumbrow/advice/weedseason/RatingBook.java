@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.field.Field;
+import plumbrow.advice.field.Crop;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
@@ -32,11 +32,11 @@ final class RatingBook {
     private static final List<String> ON_LEAVES = List.of("post-emergence", "burndown");
 
     private final Season season;
-    private final Field field;
+    private final Crop crop;
 
-    RatingBook(Season season, Field field) {
+    RatingBook(Season season, Crop crop) {
         this.season = season;
-        this.field = field;
+        this.crop = crop;
     }
 
     /** The adviser's own rating of a product, the one nearest in rate; of several at that rate the first. */
@@ -51,7 +51,7 @@ final class RatingBook {
                 .map(RatingBook::found);
     }
 
-    private static FoundRating found(WeedRating row) {
+    static FoundRating found(WeedRating row) {
         Double height = row.heightIn();
         Integer days = row.seenDays();
         boolean borrowed = row.asFor() != null;
@@ -66,10 +66,14 @@ final class RatingBook {
 
     /** What is published on exactly these active ingredients together. */
     Optional<FoundRating> published(String product, List<String> actives, FieldWeed weed, Timing timing) {
-        for (String name : weed.borrowed() ? List.of(weed.name(), weed.as()) : List.of(weed.name())) {
+        return published(product, actives, weed.name(), weed.as(), timing);
+    }
+
+    /** The same for a weed by its name, and by that of the one that stands in for it. */
+    Optional<FoundRating> published(String product, List<String> actives, String weed, String as, Timing timing) {
+        for (String name : as.equalsIgnoreCase(weed) ? List.of(weed) : List.of(weed, as)) {
             for (String word : timing == Timing.SOIL ? ON_SOIL : ON_LEAVES) {
-                Ratings ratings = EfficacyGuide.packed()
-                        .ratings(actives, name, word, field.crop().word());
+                Ratings ratings = EfficacyGuide.packed().ratings(actives, name, word, crop.word());
                 boolean elsewhere = ratings.onSusceptible().isEmpty();
                 List<Rating> rows = (elsewhere ? ratings.elsewhere() : ratings.onSusceptible())
                         .stream()
@@ -77,7 +81,7 @@ final class RatingBook {
                                         && row.lowPercent().isPresent())
                                 .toList();
                 if (!rows.isEmpty()) {
-                    boolean borrowed = elsewhere || !name.equalsIgnoreCase(weed.name());
+                    boolean borrowed = elsewhere || !name.equalsIgnoreCase(weed);
                     return Optional.of(found(product, rows, borrowed, elsewhere, name, weed));
                 }
             }
@@ -86,7 +90,7 @@ final class RatingBook {
     }
 
     private FoundRating found(
-            String product, List<Rating> rows, boolean borrowed, boolean elsewhere, String name, FieldWeed weed) {
+            String product, List<Rating> rows, boolean borrowed, boolean elsewhere, String name, String weed) {
         double low = 1;
         double high = 0;
         double sum = 0;
@@ -108,7 +112,7 @@ final class RatingBook {
         if (elsewhere) {
             words.add("seen in another crop, so widened");
         }
-        if (!name.equalsIgnoreCase(weed.name())) {
+        if (!name.equalsIgnoreCase(weed)) {
             words.add("borrowed, as for " + name + ", and widened");
         }
         words.add("for susceptible plants at the labelled rate and size");
@@ -127,7 +131,7 @@ final class RatingBook {
 
     /** The middle of the label's rates. */
     private @Nullable Amount labelled(String product) {
-        LabelUse use = season.shelf().labelUse(product, field.crop()).orElse(null);
+        LabelUse use = season.shelf().labelUse(product, crop).orElse(null);
         if (use == null) {
             return null;
         }

@@ -63,7 +63,7 @@ public final class WeedSeasons {
     }
 
     /** The numbers of a weed: its own, or those of the weed it is said to be like. */
-    static Optional<Species> species(Season season, String weed) {
+    public static Optional<Species> species(Season season, String weed) {
         return KnownWeeds.find(weed)
                 .or(() -> season.pests().weedBook().likes().stream()
                         .filter(like -> like.weed().equalsIgnoreCase(weed))

@@ -97,12 +97,12 @@ public final class WeedField {
         return this;
     }
 
-    WeedField like(String weed, String as) {
+    public WeedField like(String weed, String as) {
         likes.add(new LikeWeed(weed, as, "invented"));
         return this;
     }
 
-    WeedField resists(String weed, String group, @Nullable Double sharePct) {
+    public WeedField resists(String weed, String group, @Nullable Double sharePct) {
         resistance.add(new KnownResistance(FIELD, weed, group, sharePct, "invented"));
         return this;
     }

@@ -33,6 +33,7 @@ public final class Commands {
                 .addSubcommand(new CheckCommand(screen))
                 .addSubcommand(new SeasonCommand(screen))
                 .addSubcommand(new YearsCommand(screen))
+                .addSubcommand(new PestCommand(screen))
                 .addSubcommand(new MapCommand(screen))
                 .addSubcommand(new SearchCommand(screen))
                 .addSubcommand(new PlanCommand(screen))

@@ -2,6 +2,8 @@ package plumbrow.app.desk;
 
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.GatePage;
+import plumbrow.advice.pestpage.PestPage;
+import plumbrow.advice.pestpage.PestPages;
 import plumbrow.advice.season.Season;
 import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.app.desk.door.NotHereException;
@@ -27,6 +29,12 @@ public final class Asked {
     public static Figure figure(String id) {
         return Figures.find(id)
                 .orElseThrow(() -> new NotHereException("There is no figure called “" + shortened(id) + "”."));
+    }
+
+    public static PestPage pest(Season season, String name) {
+        return PestPages.of(season, name)
+                .orElseThrow(() -> new NotHereException("Nothing is kept of “" + shortened(name)
+                        + "”, neither in the book nor in the reference data, which does not say that it is absent."));
     }
 
     public static GatePage gate(String id) {

@@ -45,6 +45,7 @@ import plumbrow.app.desk.log.LogPage;
 import plumbrow.app.desk.map.MapApi;
 import plumbrow.app.desk.map.MapPage;
 import plumbrow.app.desk.papers.PapersPage;
+import plumbrow.app.desk.pests.PestsPage;
 import plumbrow.app.desk.plan.PlanPage;
 import plumbrow.app.desk.search.SearchPage;
 import plumbrow.app.desk.season.SeasonPage;
@@ -97,6 +98,7 @@ import plumbrow.app.desk.years.YearsPage;
     Pages.class,
     PaperApi.class,
     PapersPage.class,
+    PestsPage.class,
     PlanPage.class,
     ReadingPage.class,
     SearchPage.class,

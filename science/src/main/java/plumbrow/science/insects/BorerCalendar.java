@@ -4,6 +4,8 @@ import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
 import static plumbrow.science.figure.Status.VERIFIED;
 
+import java.util.Arrays;
+import java.util.List;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
 import plumbrow.science.figure.Outputs;
@@ -78,6 +80,13 @@ public final class BorerCalendar {
             .model(BorerCalendar::solveGrowth);
 
     private BorerCalendar() {}
+
+    /** All that happens in its year, in order. */
+    static List<HeatCalendar.Event> events() {
+        return Arrays.stream(Event.values())
+                .map(event -> new HeatCalendar.Event(event.words, event.degreeDays))
+                .toList();
+    }
 
     private static Outputs solveCalendar(Given given, Working working) {
         double sum = given.number("degree_days");

@@ -98,6 +98,13 @@ public final class InsectCalendars {
 
     private InsectCalendars() {}
 
+    /** The window in which half of the rootworm eggs have hatched. */
+    static List<HeatCalendar.Event> hatch() {
+        return List.of(
+                new HeatCalendar.Event("window opens in which half of the eggs have hatched", HATCH_OPENS),
+                new HeatCalendar.Event("that window closes", HATCH_CLOSES));
+    }
+
     private static Outputs solveRootworm(Given given, Working working) {
         double sum = given.number("soil_degree_days");
         double left = working.line(

@@ -9,6 +9,7 @@ import static plumbrow.science.figure.Status.VERIFIED;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
 import plumbrow.science.figure.Numbers;
@@ -90,6 +91,13 @@ public final class WesternBeanCutwormCounts {
             .model(WesternBeanCutwormCounts::solveFlight);
 
     private WesternBeanCutwormCounts() {}
+
+    /** Quarters of the flight. */
+    static List<HeatCalendar.Event> flight() {
+        return IntStream.range(0, FLIGHT_DD.length)
+                .mapToObj(i -> new HeatCalendar.Event(Numbers.plain(FLOWN_PCT[i]) + " % have flown", FLIGHT_DD[i]))
+                .toList();
+    }
 
     private static Outputs solveThreshold(Given given, Working working) {
         double[] visits = given.list("infested");

@@ -33,7 +33,7 @@ public record Competition(
     }
 
     /** Competitive load [%] of one plant/m² that stays, T days after the crop. */
-    double load(double daysAfterCrop) {
+    public double load(double daysAfterCrop) {
         return HyperbolicLoss.load(1, firstPlantLossPct, perDay, Math.max(-MOST_AHEAD_DAYS, daysAfterCrop));
     }
 

@@ -118,7 +118,8 @@ public final class Days {
         return sum;
     }
 
-    double soilC(int index) {
+    /** Mean soil temperature of a day [°C], by its place from the first. */
+    public double soilC(int index) {
         return soilC[index];
     }
 

@@ -1,5 +1,7 @@
 package plumbrow.science.weedseason;
 
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import plumbrow.science.weeds.WeedEmergence;
 
 /**
@@ -29,6 +31,19 @@ public record Emergence(double halfDegreeDays, double shape, double baseC) {
             up[i] = share(up[i]);
         }
         return up;
+    }
+
+    /**
+     * The day of the year by whose end a share of the flush is up; empty where the days end before that.
+     *
+     * @param share more than 0, below 1
+     */
+    public OptionalInt dayOf(Days days, double share) {
+        double[] up = byDay(days);
+        return IntStream.range(0, up.length)
+                .filter(i -> up[i] >= share)
+                .map(i -> days.first() + i)
+                .findFirst();
     }
 
     /** Share up by the end of each day of seed that was brought up on a day; the first comes up the day after. */

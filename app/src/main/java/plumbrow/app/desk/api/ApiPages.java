@@ -16,6 +16,7 @@ import org.springframework.web.bind.annotation.RestController;
 import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.GatePage;
+import plumbrow.advice.pestpage.PestNames;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.SeasonGapException;
 import plumbrow.advice.weighing.WeighingOptions;
@@ -99,6 +100,16 @@ public class ApiPages {
             throw new NotHereException("There is no course called “" + course + "” for “" + name + "”.");
         }
         return json(HttpStatus.OK, Json.of(CheckSummary.of(asked)));
+    }
+
+    @GetMapping("/api/pests")
+    ResponseEntity<byte[]> pests() {
+        return json(HttpStatus.OK, Json.of(PestNames.of(Asked.season(book))));
+    }
+
+    @GetMapping("/api/pests/{name}")
+    ResponseEntity<byte[]> pest(@PathVariable String name) {
+        return json(HttpStatus.OK, Json.of(Asked.pest(Asked.season(book), name)));
     }
 
     @GetMapping("/api/gates")
