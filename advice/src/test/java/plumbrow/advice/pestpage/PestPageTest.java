@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.season.Season;
@@ -38,7 +39,7 @@ class PestPageTest {
         assertThat(days).extracting(Coming.Day::event).containsExactly("10 % up", "50 % up", "90 % up");
         LocalDate middle = days.get(1).date();
         assertThat(middle).isAfter(days.get(0).date()).isBefore(days.get(2).date());
-        return middle;
+        return Objects.requireNonNull(middle);
     }
 
     @Test

@@ -9,8 +9,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
@@ -144,8 +144,8 @@ class DemoBookTest {
     @DisplayName("no advice is certain, but where two fields were made to show one thing of the weed season")
     void noAdviceIsCertain() {
         assertThat(advice.values())
-                .filteredOn(field ->
-                        !Set.of("Vine Bottom", "Dry Bench").contains(field.field().name()))
+                .filteredOn(field -> !Set.of("Vine Bottom", "Dry Bench")
+                        .contains(field.field().name()))
                 .allSatisfy(
                         field -> assertThat(field.advisedCourse().orElseThrow().chanceBest())
                                 .isLessThan(0.995));

@@ -127,8 +127,7 @@ class CalendarPageTest {
         assertThat(desk.book().season()).isNotEqualTo(java.util.Optional.of(SEASON));
         visitor.post(FIELD, FIELD + "/undo", Map.of());
         assertThat(desk.book().season()).contains(SEASON);
-        assertThat(visitor.get(visitor.post(FIELD, FIELD + "/undo", Map.of())
-                                .header("Location"))
+        assertThat(visitor.get(visitor.post(FIELD, FIELD + "/undo", Map.of()).header("Location"))
                         .text())
                 .contains("can’t be undone any more");
     }

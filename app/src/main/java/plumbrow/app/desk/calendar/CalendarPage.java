@@ -19,8 +19,8 @@ import plumbrow.advice.course.Course;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.app.desk.Asked;
-import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.app.desk.DeskBook;
+import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.app.desk.door.NotHereException;
 import plumbrow.app.desk.shown.Shown;
 import plumbrow.documents.picture.SeasonPicture;
@@ -169,8 +169,9 @@ public class CalendarPage {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
         }
         Kept kept = last.get();
-        boolean undo =
-                kept != null && book.written().filter(kept.after()::equals).isPresent() && kept.field().equals(field.name());
+        boolean undo = kept != null
+                && book.written().filter(kept.after()::equals).isPresent()
+                && kept.field().equals(field.name());
         model.addAttribute(
                 "view",
                 new CalendarView(
