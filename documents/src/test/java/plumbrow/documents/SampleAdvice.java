@@ -211,7 +211,8 @@ public final class SampleAdvice {
                                 187.4,
                                 "bu/ac"),
                         new Step("grain", "187.4 bu/ac × 4.2 $/bu", 787.08, "$/ac"),
-                        new Step("margin over these inputs", "787.08 − " + cost, mean, "$/ac")));
+                        new Step("margin over these inputs", "787.08 − " + cost, mean, "$/ac")),
+                "");
     }
 
     private static Knowing knowing(String input, String label, double worth, double half) {

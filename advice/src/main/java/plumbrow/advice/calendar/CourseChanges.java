@@ -229,7 +229,7 @@ public final class CourseChanges {
         }
         List<Pass> passes = new ArrayList<>();
         for (int number : order) {
-            passes.add(numbered(Objects.requireNonNull(byNumber.get(number)), now.getOrDefault(number, number)));
+            passes.add(Objects.requireNonNull(byNumber.get(number)).numbered(now.getOrDefault(number, number)));
         }
         Course course = new Course(
                 kept.field(), name, kept.baseline() && name.equals(kept.name()), kept.refuge(), kept.note(), passes);
@@ -242,19 +242,6 @@ public final class CourseChanges {
                         .collect(java.util.stream.Collectors.toMap(Map.Entry::getValue, Map.Entry::getKey)));
     }
 
-    private static Pass numbered(Pass pass, int number) {
-        return new Pass(
-                number,
-                pass.kind(),
-                pass.date(),
-                pass.product(),
-                pass.rate(),
-                pass.sharePct(),
-                pass.chargeUsdPerAcre(),
-                pass.injuryPct(),
-                pass.delayDays());
-    }
-
     private List<SprayPlan> plans(Course kept, Course course, Map<Integer, Integer> now) {
         boolean planting = !Objects.equals(planted(kept), planted(course));
         List<SprayPlan> plans = new ArrayList<>();
@@ -265,29 +252,11 @@ public final class CourseChanges {
                 boolean sameDay = Objects.equals(day(kept, plan.pass()), day);
                 plans.add(
                         sameDay && !planting
-                                ? at(plan, course.name(), number)
+                                ? plan.forPass(plan.field(), course.name(), number, plan.tank())
                                 : onAnotherDay(plan, course, number, day, sameDay));
             }
         }
         return plans;
-    }
-
-    private static SprayPlan at(SprayPlan plan, String course, int number) {
-        return new SprayPlan(
-                plan.field(),
-                course,
-                number,
-                plan.tank(),
-                plan.method(),
-                plan.carrierGalPerAcre(),
-                plan.droplets(),
-                plan.boomIn(),
-                plan.driftReductionPct(),
-                plan.cropStage(),
-                plan.cropHeightIn(),
-                plan.weedHeightIn(),
-                plan.bloom(),
-                plan.applicator());
     }
 
     /** With only the planting moved, weeds are as high as before, and a crop that is not up does not bloom. */

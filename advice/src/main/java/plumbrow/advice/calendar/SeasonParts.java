@@ -4,11 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import plumbrow.advice.course.Course;
+import plumbrow.advice.course.SprayPlan;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.pests.Pests;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.season.Work;
-import plumbrow.advice.weeds.WeedBook;
+import plumbrow.advice.weeds.TillageWork;
 
 /** Puts a course and the rows that hang on it into a season, or takes them out. */
 final class SeasonParts {
@@ -53,22 +52,12 @@ final class SeasonParts {
 
     /** All that gates look at for courses of one field: the same findings, sooner. */
     static Season alone(Season season, Field field, List<ChangedCourse> changed) {
-        return new Season(
-                season.year(),
-                season.asOf(),
-                season.adviser(),
-                season.farms(),
-                List.of(field),
-                season.history(),
-                season.shelf(),
-                season.pests(),
-                changed.stream().map(ChangedCourse::course).toList(),
-                season.outlook(),
-                season.ground(),
-                new Work(
-                        changed.stream().flatMap(one -> one.plans().stream()).toList(),
-                        season.work().crew(),
-                        season.work().log()));
+        List<SprayPlan> plans =
+                changed.stream().flatMap(one -> one.plans().stream()).toList();
+        return season.withFields(List.of(field))
+                .withCourses(
+                        changed.stream().map(ChangedCourse::course).toList(),
+                        season.work().withSprayPlans(plans));
     }
 
     private static boolean of(String field, String course, Course kept) {
@@ -91,37 +80,8 @@ final class SeasonParts {
         return all;
     }
 
-    private static Season with(
-            Season season,
-            List<Course> courses,
-            List<plumbrow.advice.course.SprayPlan> plans,
-            List<plumbrow.advice.weeds.TillageWork> tillage) {
-        Pests pests = season.pests();
-        WeedBook weeds = pests.weedBook();
-        return new Season(
-                season.year(),
-                season.asOf(),
-                season.adviser(),
-                season.farms(),
-                season.fields(),
-                season.history(),
-                season.shelf(),
-                new Pests(
-                        pests.insects(),
-                        pests.traitDoubts(),
-                        pests.weeds(),
-                        pests.resistance(),
-                        new WeedBook(
-                                weeds.climate(),
-                                weeds.days(),
-                                weeds.crops(),
-                                weeds.likes(),
-                                weeds.ratings(),
-                                tillage,
-                                weeds.floor())),
-                courses,
-                season.outlook(),
-                season.ground(),
-                season.work().withSprayPlans(plans));
+    private static Season with(Season season, List<Course> courses, List<SprayPlan> plans, List<TillageWork> tillage) {
+        return season.withCourses(courses, season.work().withSprayPlans(plans))
+                .withPests(season.pests().withTillage(tillage));
     }
 }

@@ -27,4 +27,9 @@ public record Pass(
         double sharePct,
         double chargeUsdPerAcre,
         Law injuryPct,
-        double delayDays) {}
+        double delayDays) {
+    /** The same trip at another place in the course. */
+    public Pass numbered(int other) {
+        return new Pass(other, kind, date, product, rate, sharePct, chargeUsdPerAcre, injuryPct, delayDays);
+    }
+}

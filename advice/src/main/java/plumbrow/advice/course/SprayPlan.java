@@ -34,4 +34,23 @@ public record SprayPlan(
         @Nullable Double cropHeightIn,
         @Nullable Double weedHeightIn,
         Ask bloom,
-        @Nullable String applicator) {}
+        @Nullable String applicator) {
+    /** The same way of spraying for another pass, in the tank of that name. */
+    public SprayPlan forPass(String otherField, String otherCourse, int otherPass, @Nullable String otherTank) {
+        return new SprayPlan(
+                otherField,
+                otherCourse,
+                otherPass,
+                otherTank,
+                method,
+                carrierGalPerAcre,
+                droplets,
+                boomIn,
+                driftReductionPct,
+                cropStage,
+                cropHeightIn,
+                weedHeightIn,
+                bloom,
+                applicator);
+    }
+}

@@ -27,6 +27,11 @@ public record Pests(
         this(insects, traitDoubts, weeds, resistance, WeedBook.BLANK);
     }
 
+    /** The same with other insects and weeds on the fields. */
+    public Pests withPressure(List<InsectPressure> otherInsects, List<WeedPressure> otherWeeds) {
+        return new Pests(otherInsects, traitDoubts, otherWeeds, resistance, weedBook);
+    }
+
     /** The same with other tillage. */
     public Pests withTillage(List<TillageWork> tillage) {
         return new Pests(insects, traitDoubts, weeds, resistance, weedBook.withTillage(tillage));

@@ -109,8 +109,8 @@ final class SearchRoom {
             for (Pass pass : kept) {
                 int block = BLOCK * windowsBefore(pass.date()) + (worksIn(season, course, pass) ? WORKED_IN_FROM : 0);
                 int number = block + passes + numbered.size() + 1;
-                numbered.add(numbered(pass, number));
-                alike.add(numbered(pass, block));
+                numbered.add(pass.numbered(number));
+                alike.add(pass.numbered(block));
                 work(course, pass).ifPresent(work -> {
                     works.add(new TillageWork(
                             field.name(), SEARCHED, number, work.tool(), work.depthIn(), work.source()));
@@ -150,19 +150,6 @@ final class SearchRoom {
                 .filter(window ->
                         day == null || (window.date() != null && window.date().isBefore(day)))
                 .count();
-    }
-
-    private static Pass numbered(Pass pass, int number) {
-        return new Pass(
-                number,
-                pass.kind(),
-                pass.date(),
-                pass.product(),
-                pass.rate(),
-                pass.sharePct(),
-                pass.chargeUsdPerAcre(),
-                pass.injuryPct(),
-                pass.delayDays());
     }
 
     private List<Dose> doses(Pairings pairings, int w, String product) {
@@ -282,7 +269,7 @@ final class SearchRoom {
         List<Pass> sorted = new ArrayList<>(course(frame, chosen).passes());
         sorted.sort(Comparator.comparingInt(Pass::number));
         for (Pass pass : sorted) {
-            Pass last = numbered(pass, passes.size() + 1);
+            Pass last = pass.numbered(passes.size() + 1);
             passes.add(last);
             tillage.stream()
                     .filter(work -> work.pass() == pass.number())

@@ -30,22 +30,6 @@ record Window(
     /** The plan of the window for a pass of a course. */
     @Nullable
     SprayPlan planFor(String field, String course, int pass, @Nullable String tank) {
-        return plan == null
-                ? null
-                : new SprayPlan(
-                        field,
-                        course,
-                        pass,
-                        tank,
-                        plan.method(),
-                        plan.carrierGalPerAcre(),
-                        plan.droplets(),
-                        plan.boomIn(),
-                        plan.driftReductionPct(),
-                        plan.cropStage(),
-                        plan.cropHeightIn(),
-                        plan.weedHeightIn(),
-                        plan.bloom(),
-                        plan.applicator());
+        return plan == null ? null : plan.forPass(field, course, pass, tank);
     }
 }

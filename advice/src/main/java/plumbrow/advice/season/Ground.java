@@ -22,6 +22,16 @@ public record Ground(List<Looked> looked, List<Feature> features, List<AlsoIn> a
         nextCrops = List.copyOf(nextCrops);
     }
 
+    /** The same with other features. */
+    public Ground withFeatures(List<Feature> others) {
+        return new Ground(looked, others, alsoIn, nextCrops);
+    }
+
+    /** The same with other crops to follow. */
+    public Ground withNextCrops(List<NextCrop> others) {
+        return new Ground(looked, features, alsoIn, others);
+    }
+
     /** Whether somebody has looked for everything around a field, so that what is not noted is not there. */
     public boolean lookedForAll(String field) {
         return looked.stream().anyMatch(one -> one.field().equals(field) && one.kind() == null);

@@ -65,6 +65,26 @@ public record Season(
         return new Season(year, asOf, adviser, farms, fields, history, shelf, pests, others, outlook, ground, work);
     }
 
+    /** The same season with other fields in the place of its own. */
+    public Season withFields(List<Field> others) {
+        return new Season(year, asOf, adviser, farms, others, history, shelf, pests, courses, outlook, ground, work);
+    }
+
+    /** The same season with another shelf. */
+    public Season withShelf(Shelf other) {
+        return new Season(year, asOf, adviser, farms, fields, history, other, pests, courses, outlook, ground, work);
+    }
+
+    /** The same season with another outlook. */
+    public Season withOutlook(List<OutlookLine> others) {
+        return new Season(year, asOf, adviser, farms, fields, history, shelf, pests, courses, others, ground, work);
+    }
+
+    /** The same season with something else around its fields and after them. */
+    public Season withGround(Ground other) {
+        return new Season(year, asOf, adviser, farms, fields, history, shelf, pests, courses, outlook, other, work);
+    }
+
     /** The same season with something else that presses on its fields. */
     public Season withPests(Pests others) {
         return new Season(year, asOf, adviser, farms, fields, history, shelf, others, courses, outlook, ground, work);

@@ -44,48 +44,6 @@ public record WeighedCourse(
         List<Double> marginPoints,
         List<Step> working,
         String weeds) {
-    /** Of a course whose weeds are not followed through the season. */
-    public WeighedCourse(
-            String name,
-            boolean baseline,
-            String note,
-            Standing standing,
-            List<Finding> findings,
-            double costUsdPerAcre,
-            List<CostLine> costs,
-            double meanYieldBuPerAcre,
-            double meanMarginUsdPerAcre,
-            double standardErrorUsdPerAcre,
-            Band margin,
-            double meanGainUsdPerAcre,
-            Band gain,
-            double chanceBeatsBaseline,
-            double chanceBest,
-            double shortfallUsdPerAcre,
-            List<Double> marginPoints,
-            List<Step> working) {
-        this(
-                name,
-                baseline,
-                note,
-                standing,
-                findings,
-                costUsdPerAcre,
-                costs,
-                meanYieldBuPerAcre,
-                meanMarginUsdPerAcre,
-                standardErrorUsdPerAcre,
-                margin,
-                meanGainUsdPerAcre,
-                gain,
-                chanceBeatsBaseline,
-                chanceBest,
-                shortfallUsdPerAcre,
-                marginPoints,
-                working,
-                "");
-    }
-
     public WeighedCourse {
         findings = List.copyOf(findings);
         costs = List.copyOf(costs);

@@ -40,25 +40,15 @@ final class StandIn {
                 .map(one -> new Course(field.name(), one.name(), true, one.refuge(), one.note(), one.passes()))
                 .findFirst()
                 .orElseThrow();
-        return new Season(
-                season.year(),
-                season.asOf(),
-                season.adviser(),
-                season.farms(),
-                season.fields().stream()
+        List<Course> courses = Stream.concat(
+                        season.courses().stream().filter(one -> !one.field().equals(field.name())), Stream.of(course))
+                .toList();
+        return season.withFields(season.fields().stream()
                         .map(one -> one.name().equals(field.name()) ? grown : one)
-                        .toList(),
-                season.history(),
-                season.shelf(),
-                pests(season.pests(), field.name(), other.name()),
-                Stream.concat(
-                                season.courses().stream()
-                                        .filter(one -> !one.field().equals(field.name())),
-                                Stream.of(course))
-                        .toList(),
-                outlook(season.outlook(), field.name(), other.name()),
-                season.ground(),
-                season.work());
+                        .toList())
+                .withPests(pests(season.pests(), field.name(), other.name()))
+                .withCourses(courses)
+                .withOutlook(outlook(season.outlook(), field.name(), other.name()));
     }
 
     private static Field grown(Field field, Crop crop) {
@@ -95,7 +85,7 @@ final class StandIn {
         List<WeedPressure> weeds = pests.weeds().stream()
                 .map(one -> one.field().equals(field) ? inOtherCrop(pests, one, other) : one)
                 .toList();
-        return new Pests(insects, pests.traitDoubts(), weeds, pests.resistance(), pests.weedBook());
+        return pests.withPressure(insects, weeds);
     }
 
     private static WeedPressure inOtherCrop(Pests pests, WeedPressure weed, String other) {
@@ -136,18 +126,6 @@ final class StandIn {
                         ground.nextCrops().stream().filter(one -> !one.field().equals(field.name())),
                         Stream.of(new NextCrop(field.name(), crop.word(), planted, NextCrop.Use.NEXT, null)))
                 .toList();
-        return new Season(
-                season.year(),
-                season.asOf(),
-                season.adviser(),
-                season.farms(),
-                season.fields(),
-                season.history(),
-                season.shelf(),
-                season.pests(),
-                season.courses(),
-                season.outlook(),
-                new Ground(ground.looked(), ground.features(), ground.alsoIn(), nextCrops),
-                season.work());
+        return season.withGround(ground.withNextCrops(nextCrops));
     }
 }

@@ -110,18 +110,19 @@ class FollowedFieldTest {
     }
 
     @Test
-    @DisplayName("a glance at one course agrees with the weighing of it")
-    void glance() {
+    @DisplayName("one course tried by itself agrees with the weighing of it")
+    void trial() {
         Season season = field().season();
         WeighingOptions options = WeighingOptions.DEFAULT.withDraws(400);
         FieldAdvice advice = Adviser.adviseField(season, season.fields().get(0), options);
         for (var course : season.courses()) {
-            Glance glance = Glance.at(season, Gates.of(season), season.fields().get(0), course, options);
+            CourseTrial trial =
+                    new CourseTrials(options).of(season, season.fields().get(0), course.name());
             WeighedCourse weighed = advice.course(course.name()).orElseThrow();
-            assertThat(glance.meanMarginUsdPerAcre()).isEqualTo(weighed.meanMarginUsdPerAcre());
-            assertThat(glance.weeds()).isEqualTo(weighed.weeds());
-            assertThat(glance.findings()).isEqualTo(weighed.findings());
-            assertThat(glance.trace()).isNotNull();
+            assertThat(trial.numbers().meanMarginUsdPerAcre()).isEqualTo(weighed.meanMarginUsdPerAcre());
+            assertThat(trial.weeds()).isEqualTo(weighed.weeds());
+            assertThat(Gates.of(season).check(season.fields().get(0), course)).isEqualTo(weighed.findings());
+            assertThat(trial.season().orElseThrow().traceAt(trial.means())).isNotNull();
         }
     }
 

@@ -43,7 +43,7 @@ public final class ConfirmedSeason {
                         shelf, product.get().name(), about, label.get().words());
             }
         }
-        return shelf.equals(written.shelf()) ? written : with(written, shelf);
+        return shelf.equals(written.shelf()) ? written : written.withShelf(shelf);
     }
 
     /** The product of the season's shelf to which papers belong: by registration number, else by the very name. */
@@ -77,21 +77,5 @@ public final class ConfirmedSeason {
         return papers.stream()
                 .filter(each -> each.paper().number() == paper.number())
                 .findFirst();
-    }
-
-    private static Season with(Season season, Shelf shelf) {
-        return new Season(
-                season.year(),
-                season.asOf(),
-                season.adviser(),
-                season.farms(),
-                season.fields(),
-                season.history(),
-                shelf,
-                season.pests(),
-                season.courses(),
-                season.outlook(),
-                season.ground(),
-                season.work());
     }
 }

@@ -12,7 +12,6 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.land.Acres;
 import plumbrow.advice.land.CountyFit;
 import plumbrow.advice.land.TypedPlace;
-import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Season;
 
 /** Changes to the ground of a season: an outline, a feature more, a feature less. */
@@ -120,22 +119,6 @@ public final class Placing {
     }
 
     static Season with(Season season, List<Field> fields, List<Feature> features) {
-        return new Season(
-                season.year(),
-                season.asOf(),
-                season.adviser(),
-                season.farms(),
-                fields,
-                season.history(),
-                season.shelf(),
-                season.pests(),
-                season.courses(),
-                season.outlook(),
-                new Ground(
-                        season.ground().looked(),
-                        features,
-                        season.ground().alsoIn(),
-                        season.ground().nextCrops()),
-                season.work());
+        return season.withFields(fields).withGround(season.ground().withFeatures(features));
     }
 }
