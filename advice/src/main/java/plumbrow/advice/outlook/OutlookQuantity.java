@@ -2,21 +2,31 @@ package plumbrow.advice.outlook;
 
 /** The quantities of the outlook that hold for a crop or a field as a whole. */
 public enum OutlookQuantity {
-    PRICE("price", "$/bu", "price received at harvest, after basis"),
-    YIELD("yield", "bu/ac", "attainable yield: what the field brings with pests and weeds under control"),
-    HANDLING("handling", "$/bu", "drying, haul and check-off, per bushel"),
-    GENETIC_LAG("genetic lag", "bu/ac per year", "yield of new varieties gained each year, missed by older seed"),
-    DELAY_LOSS("delay loss", "% per day", "yield lost for each day a crop is set back"),
-    PRICE_YIELD_TIE("price-yield tie", "", "rank correlation of price and yield, −0.95 to 0.95");
+    PRICE("price", "$/bu", "price received at harvest, after basis", DoubtKind.YEAR),
+    YIELD(
+            "yield",
+            "bu/ac",
+            "attainable yield: what the field brings with pests and weeds under control",
+            DoubtKind.YEAR),
+    HANDLING("handling", "$/bu", "drying, haul and check-off, per bushel", DoubtKind.YEAR),
+    GENETIC_LAG(
+            "genetic lag",
+            "bu/ac per year",
+            "yield of new varieties gained each year, missed by older seed",
+            DoubtKind.FIELD),
+    DELAY_LOSS("delay loss", "% per day", "yield lost for each day a crop is set back", DoubtKind.YEAR),
+    PRICE_YIELD_TIE("price-yield tie", "", "rank correlation of price and yield, −0.95 to 0.95", DoubtKind.FIELD);
 
     private final String word;
     private final String unit;
     private final String meaning;
+    private final DoubtKind doubt;
 
-    OutlookQuantity(String word, String unit, String meaning) {
+    OutlookQuantity(String word, String unit, String meaning, DoubtKind doubt) {
         this.word = word;
         this.unit = unit;
         this.meaning = meaning;
+        this.doubt = doubt;
     }
 
     public String word() {
@@ -29,5 +39,13 @@ public enum OutlookQuantity {
 
     public String meaning() {
         return meaning;
+    }
+
+    /**
+     * Whether it belongs to the field or the year. Attainable yield is some of both: a grower who keeps records knows what a
+     * field brings on average far better than what this year will bring, so it counts as the year's.
+     */
+    public DoubtKind doubt() {
+        return doubt;
     }
 }

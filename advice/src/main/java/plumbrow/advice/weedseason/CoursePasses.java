@@ -11,6 +11,7 @@ import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.outlook.DoubtKind;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weeds.CropTiming;
@@ -121,7 +122,8 @@ final class CoursePasses {
                 "days",
                 law,
                 typed.map(CropTiming::source).orElse("common practice, no source"),
-                "days late on " + field.name());
+                "days late on " + field.name(),
+                DoubtKind.YEAR);
         return drawn(new EngineColumn.Times(place, 1));
     }
 

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Ingredient;
+import plumbrow.advice.outlook.DoubtKind;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.WeedPressure;
@@ -119,7 +120,8 @@ public final class FieldSeason implements SeasonAnswer {
                 "plants/m²",
                 pressure.densityPerSquareMetre(),
                 pressure.source(),
-                "density of " + pressure.weed() + " on " + field.name());
+                "density of " + pressure.weed() + " on " + field.name(),
+                DoubtKind.FIELD);
         int shift = inputs.place(
                 "shift: " + pressure.weed(),
                 "days by which " + pressure.weed() + " comes up late",
@@ -128,7 +130,8 @@ public final class FieldSeason implements SeasonAnswer {
                 borrowed
                         ? "borrowed from " + known.name() + " and widened; common practice, no source"
                         : "common practice, no source",
-                "flush of " + pressure.weed() + " on " + field.name());
+                "flush of " + pressure.weed() + " on " + field.name(),
+                DoubtKind.YEAR);
         return new FieldWeed(pressure, species, known.name(), density, shift, biotypes(pressure.weed()));
     }
 

@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.outlook.DoubtKind;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.ActiveContent;
@@ -197,7 +198,8 @@ final class HerbicidePasses {
                 "days",
                 climate.rainAfter(date.getMonthValue()),
                 climate.source(),
-                "rain of " + month + " by " + climate.source());
+                "rain of " + month + " by " + climate.source(),
+                DoubtKind.YEAR);
         return Optional.of(CoursePasses.drawn(columns, new EngineColumn.Times(place, 1)));
     }
 
@@ -253,7 +255,8 @@ final class HerbicidePasses {
                 "share",
                 rating.law(),
                 rating.source(),
-                "rating " + name + " on " + on + (rate == null ? "" : " at " + rate.text()));
+                "rating " + name + " on " + on + (rate == null ? "" : " at " + rate.text()),
+                DoubtKind.YEAR);
         return CoursePasses.drawn(columns, new EngineColumn.Odds(place, likely));
     }
 }

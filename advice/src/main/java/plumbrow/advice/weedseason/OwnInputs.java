@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import plumbrow.advice.outlook.DoubtKind;
 import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.outlook.Law;
 
@@ -22,7 +23,7 @@ public final class OwnInputs implements SeasonInputs {
     public record Input(String id, String label, String unit, Law law, String source, String stream) {}
 
     @Override
-    public int place(String id, String label, String unit, Law law, String source, String stream) {
+    public int place(String id, String label, String unit, Law law, String source, String stream, DoubtKind doubt) {
         return places.computeIfAbsent(id, key -> {
             all.add(new Input(id, label, unit, law, source, stream));
             return all.size() - 1;

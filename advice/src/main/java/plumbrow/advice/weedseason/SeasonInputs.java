@@ -1,5 +1,6 @@
 package plumbrow.advice.weedseason;
 
+import plumbrow.advice.outlook.DoubtKind;
 import plumbrow.advice.outlook.Law;
 
 /** Where the uncertain inputs of a weed season are entered, each once, and known by its place. */
@@ -9,6 +10,7 @@ public interface SeasonInputs {
      *
      * @param id its name within the field
      * @param stream the name its draws come from: the same on every field that shares it
+     * @param doubt whether it belongs to the field, or a year brings it anew
      */
-    int place(String id, String label, String unit, Law law, String source, String stream);
+    int place(String id, String label, String unit, Law law, String source, String stream, DoubtKind doubt);
 }

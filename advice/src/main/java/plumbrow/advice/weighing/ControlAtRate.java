@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import plumbrow.advice.course.Pass;
+import plumbrow.advice.outlook.DoubtKind;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.shelf.Control;
 import plumbrow.advice.weighing.CourseModel.Cut;
@@ -81,7 +82,8 @@ final class ControlAtRate {
                 "share",
                 control.share(),
                 control.source(),
-                "control " + what);
+                "control " + what,
+                DoubtKind.YEAR);
     }
 
     private static void say(List<String> cautions, Pass pass, Control row, String how) {

@@ -8,6 +8,7 @@ import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.outlook.DoubtKind;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.pests.TraitDoubt;
 import plumbrow.advice.pests.WeedPressure;
@@ -111,14 +112,16 @@ final class CourseModels {
                 "%",
                 seed.standPct(),
                 "seeds sheet",
-                "stand of " + name);
+                "stand of " + name,
+                DoubtKind.YEAR);
         int gain = variables.place(
                 "gain: " + name,
                 "genetic gain of " + name,
                 "bu/ac",
                 seed.gainBuPerAcre(),
                 "seeds sheet",
-                "gain of " + name + " on " + field.name());
+                "gain of " + name + " on " + field.name(),
+                DoubtKind.FIELD);
         List<List<Mode>> modes =
                 pressures.stream().map(insect -> modes(seed, insect.name())).toList();
         double yearsBehind = seed.saved() == null ? 0 : seed.saved().yearsBehind();
@@ -147,7 +150,8 @@ final class CourseModels {
                 "share",
                 trait.control(),
                 trait.source(),
-                "trait " + trait.name() + " on " + trait.insect());
+                "trait " + trait.name() + " on " + trait.insect(),
+                DoubtKind.FIELD);
         for (TraitDoubt doubt : season.pests().traitDoubts()) {
             if (doubt.field().equals(field.name())
                     && doubt.group().equals(trait.group())
@@ -158,7 +162,8 @@ final class CourseModels {
                         "chance",
                         new Law.Chance(1 - doubt.chance()),
                         doubt.source(),
-                        trait.group() + " works on " + trait.insect() + " in " + field.name());
+                        trait.group() + " works on " + trait.insect() + " in " + field.name(),
+                        DoubtKind.FIELD);
                 return new Mode(trait.group(), works, control, doubt.controlIfFailed());
             }
         }
@@ -186,7 +191,8 @@ final class CourseModels {
                         "plants/m²",
                         weed.densityPerSquareMetre(),
                         weed.source(),
-                        "density of " + weed.weed() + " on " + field.name());
+                        "density of " + weed.weed() + " on " + field.name(),
+                        DoubtKind.FIELD);
                 weeds.add(new Weed(
                         weed.weed(),
                         density,
@@ -223,7 +229,8 @@ final class CourseModels {
                         "% of yield",
                         pass.injuryPct(),
                         "passes sheet",
-                        id + " on " + field.name());
+                        id + " on " + field.name(),
+                        DoubtKind.YEAR);
                 injuries.add(new Injury(what, loss, pass.sharePct() / 100));
             }
         }

@@ -13,6 +13,7 @@ import plumbrow.advice.course.Pass;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.ProductGroups;
 import plumbrow.advice.outlook.Column;
+import plumbrow.advice.outlook.DoubtKind;
 import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weedseason.CourseSeason;
@@ -212,7 +213,7 @@ public final class CourseYears {
     public double[] margins(Year year) {
         double[][] changed = columns.clone();
         for (int place = 0; place < changed.length; place++) {
-            if (model.variables().get(place).byYear()) {
+            if (model.variables().get(place).doubt() == DoubtKind.YEAR) {
                 changed[place] = taken(columns[place], year.row());
             }
         }

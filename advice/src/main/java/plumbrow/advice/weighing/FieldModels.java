@@ -10,6 +10,7 @@ import plumbrow.advice.course.Course;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.outlook.Chances;
+import plumbrow.advice.outlook.DoubtKind;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.outlook.OutlookLine;
 import plumbrow.advice.outlook.OutlookQuantity;
@@ -88,6 +89,10 @@ final class FieldModels {
         return null;
     }
 
+    /**
+     * How many insects come counts as the year's, though a field keeps some of it (eggs in the ground): a year moves it by a
+     * factor. What one of them costs is drawn as doubt about a mean, which holds from year to year, and so counts as the field's.
+     */
     private List<CourseModel.Insect> insects() {
         List<CourseModel.Insect> insects = new ArrayList<>();
         for (InsectPressure pressure : season.pests().insects()) {
@@ -102,14 +107,16 @@ final class FieldModels {
                     unit,
                     pressure.pressure(),
                     pressure.source(),
-                    "pressure of " + insect + " on " + field.name());
+                    "pressure of " + insect + " on " + field.name(),
+                    DoubtKind.YEAR);
             int loss = variables.place(
                     "loss: " + insect,
                     "yield lost to " + insect,
                     "% per " + pressure.measure().one(),
                     pressure.lossPerUnitPct(),
                     pressure.source(),
-                    "loss to " + insect);
+                    "loss to " + insect,
+                    DoubtKind.FIELD);
             insects.add(new CourseModel.Insect(
                     insect,
                     pressure.measure(),
@@ -139,7 +146,8 @@ final class FieldModels {
                 quantity.unit(),
                 law,
                 source,
-                quantity.word() + " of " + (shared ? field.crop().word() : field.name()));
+                quantity.word() + " of " + (shared ? field.crop().word() : field.name()),
+                quantity.doubt());
     }
 
     private static String label(OutlookQuantity quantity) {

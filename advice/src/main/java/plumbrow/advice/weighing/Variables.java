@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import plumbrow.advice.outlook.DoubtKind;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.weedseason.SeasonInputs;
 
@@ -19,13 +20,13 @@ final class Variables implements SeasonInputs {
 
     /** The place of an input; entered now if it is new, with the law a person changed it to, if he did. */
     @Override
-    public int place(String id, String label, String unit, Law law, String source, String stream) {
+    public int place(String id, String label, String unit, Law law, String source, String stream, DoubtKind doubt) {
         return places.computeIfAbsent(id, key -> {
             Law changedLaw = changed.get(id);
             all.add(
                     changedLaw == null
-                            ? new Variable(id, label, unit, law, source, stream)
-                            : new Variable(id, label, unit, changedLaw, "changed at the desk", stream));
+                            ? new Variable(id, label, unit, law, source, stream, doubt)
+                            : new Variable(id, label, unit, changedLaw, "changed at the desk", stream, doubt));
             return all.size() - 1;
         });
     }
