@@ -87,6 +87,34 @@ public final class CourseChanges {
         return SeasonParts.added(season, of(course(course), changes, told));
     }
 
+    /** The season without a course that is no baseline. */
+    public Season without(String course) {
+        Course gone = course(course);
+        if (gone.baseline()) {
+            throw new CourseChangeException(0, "'" + course + "' is the baseline of " + field.name() + " and stays.");
+        }
+        return SeasonParts.without(season, gone);
+    }
+
+    /** The season with a course, and the rows that hang on it, as another season has them; both have rows for the same passes. */
+    public Season asIn(Season other, String course) {
+        Course was = new CourseChanges(other, field).course(course);
+        return SeasonParts.replaced(
+                season,
+                course(course),
+                new ChangedCourse(
+                        was,
+                        other.work().sprayPlans().stream()
+                                .filter(plan -> plan.field().equals(field.name())
+                                        && plan.course().equals(course))
+                                .toList(),
+                        other.pests().weedBook().tillage().stream()
+                                .filter(work -> work.field().equals(field.name())
+                                        && work.course().equals(course))
+                                .toList(),
+                        Map.of()));
+    }
+
     ChangedCourse of(Course kept, List<PassChange> changes, String name) {
         Map<Integer, Pass> byNumber = new HashMap<>();
         kept.passes().forEach(pass -> byNumber.put(pass.number(), pass));

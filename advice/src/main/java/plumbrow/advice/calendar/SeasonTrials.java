@@ -115,11 +115,7 @@ public final class SeasonTrials {
 
     /** The season without a course that is no baseline. */
     public Season without(Field field, String course) {
-        Course gone = new CourseChanges(season, field).course(course);
-        if (gone.baseline()) {
-            throw new CourseChangeException(0, "'" + course + "' is the baseline of " + field.name() + " and stays.");
-        }
-        return SeasonParts.without(season, gone);
+        return new CourseChanges(season, field).without(course);
     }
 
     private CourseTrial kept(Field field, String course) {

@@ -5,7 +5,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcOperations;
@@ -88,10 +89,25 @@ public final class Book implements AutoCloseable {
 
     /** Writes down what a person decided about values of labels that the book keeps: all or none. */
     public void decide(List<LabelDecision> decisions) {
-        database.write(sql -> {
-            LabelDecisionRows rows = new LabelDecisionRows(JdbcClient.create(sql));
-            decisions.forEach(rows::add);
-            return decisions;
+        decide(labels -> decisions);
+    }
+
+    /** All about labels at one moment. */
+    public record Labels(List<StoredPaper> papers, Optional<Season> written, List<LabelDecision> decisions) {}
+
+    /**
+     * Writes down what a person decides about values of labels, seen as they are while nobody else can write: all or none.
+     *
+     * @param deciding may refuse by an exception of its own, which comes out as it is
+     */
+    public void decide(Function<Labels, List<LabelDecision>> deciding) {
+        writing(own -> sql -> {
+            JdbcClient client = JdbcClient.create(sql);
+            LabelDecisionRows rows = new LabelDecisionRows(client);
+            Labels labels = new Labels(new PaperRows(client).all(), latest(sql), rows.all());
+            List<LabelDecision> decided = own.ask(() -> deciding.apply(labels));
+            decided.forEach(rows::add);
+            return decided;
         });
     }
 
@@ -112,10 +128,63 @@ public final class Book implements AutoCloseable {
      * @param at the moment, where it is to be written beside the lines of the log
      */
     public LogLine.Merged put(Season season, @Nullable Instant at) {
+        return bring(season, at, true).log();
+    }
+
+    /**
+     * What bringing a season in did.
+     *
+     * @param replaced whether the book had a season of that year
+     * @param log what it did to the log
+     * @param gone what had been changed in the book since a season of that year was last brought in and is not as it was, in
+     *     words
+     */
+    public record Brought(boolean replaced, LogLine.Merged log, List<String> gone) {}
+
+    /**
+     * Puts a season in the place of whatever the book has for its year, as {@link #put(Season, Instant)}, but not over what
+     * was changed in the book since a season of that year was last brought in.
+     *
+     * @param over let such changes go all the same
+     * @throws MeanwhileException where the season lacks such changes; nothing has changed then
+     */
+    public Brought bring(Season season, @Nullable Instant at, boolean over) {
         return database.write(sql -> {
-            new SeasonRows(sql).replace(season);
-            return new LogRows(JdbcClient.create(sql)).merge(season, at);
+            SeasonRows rows = new SeasonRows(sql);
+            DeskChangeRows changes = new DeskChangeRows(JdbcClient.create(sql));
+            Optional<Season> before = rows.season(season.year());
+            List<String> gone = before.map(held -> changes.lost(held, season)).orElse(List.of());
+            if (!gone.isEmpty() && !over) {
+                throw new MeanwhileException("Season " + season.year()
+                        + " was changed in the book since a workbook was last brought in, and this one lacks it: "
+                        + String.join("; ", gone) + ". Nothing was changed.");
+            }
+            rows.replace(season);
+            changes.forget(season.year());
+            return new Brought(before.isPresent(), new LogRows(JdbcClient.create(sql)).merge(season, at), gone);
         });
+    }
+
+    /**
+     * The book at one moment, while nobody else can write.
+     *
+     * @param written the latest season as it was put in
+     * @param season the same with what was confirmed on labels
+     * @param choices what was chosen for its year, in the order of choosing
+     */
+    public record Held(Season written, Season season, List<Choice> choices) {
+        /**
+         * Refuses to go on from a season that is no longer the book's.
+         *
+         * @param seen the season, with what was confirmed on labels, that somebody looked at
+         * @param what what is not done then, as the end of a sentence
+         */
+        public void demand(Season seen, String what) {
+            if (!season.equals(seen)) {
+                throw new MeanwhileException(
+                        "The season in the book has changed since it was looked at; " + what + ".");
+            }
+        }
     }
 
     /**
@@ -126,31 +195,50 @@ public final class Book implements AutoCloseable {
      * @throws BookException where the book holds no season yet
      */
     public void change(UnaryOperator<Season> change) {
-        AtomicReference<@Nullable RuntimeException> refusal = new AtomicReference<>();
-        try {
-            database.write(sql -> {
-                Season written = latest(sql).orElseThrow(() -> new BookException("The book holds no season yet."));
-                Season changed = asked(change, written, refusal);
-                if (changed.equals(written)) {
-                    return written;
-                }
+        changeHeld(held -> change.apply(held.written()));
+    }
+
+    /** As {@link #change}, for a change that looks at more than the season as it was put in. */
+    public void changeHeld(Function<Held, Season> change) {
+        writing(own -> sql -> {
+            Held held = held(sql);
+            Season written = held.written();
+            Season changed = own.ask(() -> change.apply(held));
+            if (!changed.equals(written)) {
                 new SeasonRows(sql).replace(changed);
+                new DeskChangeRows(JdbcClient.create(sql)).note(written, changed);
                 new LogRows(JdbcClient.create(sql)).merge(changed, null);
-                return changed;
-            });
+            }
+            return changed;
+        });
+    }
+
+    private static Held held(JdbcOperations sql) {
+        Season written = latest(sql).orElseThrow(() -> new BookException("The book holds no season yet."));
+        return new Held(written, confirmed(sql, written), new ChoiceRows(JdbcClient.create(sql)).all(written.year()));
+    }
+
+    /** Writes with the help of somebody whose own refusals come out as they are. */
+    private <T> void writing(Function<Asking, Function<JdbcOperations, T>> changes) {
+        Asking own = new Asking();
+        try {
+            database.write(changes.apply(own));
         } catch (BookException fault) {
-            RuntimeException own = refusal.get();
-            throw own == null ? fault : own;
+            throw own.refusal == null ? fault : own.refusal;
         }
     }
 
-    private static Season asked(
-            UnaryOperator<Season> change, Season written, AtomicReference<@Nullable RuntimeException> refusal) {
-        try {
-            return change.apply(written);
-        } catch (RuntimeException refused) {
-            refusal.set(refused);
-            throw refused;
+    /** Asks somebody else in the midst of a transaction, and remembers by which exception he refused. */
+    private static final class Asking {
+        private @Nullable RuntimeException refusal;
+
+        <T> T ask(Supplier<T> question) {
+            try {
+                return question.get();
+            } catch (RuntimeException refused) {
+                refusal = refused;
+                throw refused;
+            }
         }
     }
 
@@ -169,6 +257,19 @@ public final class Book implements AutoCloseable {
         database.write(sql -> {
             new LogRows(JdbcClient.create(sql)).strike(number, strike);
             return strike;
+        });
+    }
+
+    /**
+     * Writes down a choice that rests on a weighing, if the season that was weighed is still the book's latest.
+     *
+     * @throws MeanwhileException where it is not; nothing is written then
+     */
+    public void choose(Choice choice, Season weighed) {
+        database.write(sql -> {
+            held(sql).demand(weighed, "nothing was recorded");
+            new ChoiceRows(JdbcClient.create(sql)).add(choice);
+            return choice;
         });
     }
 

@@ -3,7 +3,7 @@ package plumbrow.app.book;
 import org.jspecify.annotations.Nullable;
 
 /** The book can't do what was asked. The message is one plain sentence for the person at the desk. */
-public final class BookException extends RuntimeException {
+public class BookException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     public BookException(String sentence) {

@@ -2,6 +2,7 @@ package plumbrow.app.command;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -9,6 +10,7 @@ import picocli.CommandLine.Parameters;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Book;
 import plumbrow.app.book.LogLine;
+import plumbrow.app.book.MeanwhileException;
 import plumbrow.app.json.Json;
 import plumbrow.app.json.SeasonSummary;
 import plumbrow.documents.workbook.WorkbookReader;
@@ -20,6 +22,8 @@ import plumbrow.documents.workbook.WorkbookReader;
         footer = {
             "",
             "Where anything is wrong with the workbook, the book stays as it was. Choices stay in any case.",
+            "What was changed in the book since a workbook was last brought in, on the desk or by a command, is not",
+            "written over by a workbook that lacks it, unless --replace says so.",
             "Exit: 0 good, 2 bad input."
         })
 final class BookImport implements Callable<Integer> {
@@ -35,6 +39,11 @@ final class BookImport implements Callable<Integer> {
             description = "The book; else the one that PLUMBROW_BOOK names, else ./plumbrow.book.")
     private Path file = Path.of("");
 
+    @Option(
+            names = "--replace",
+            description = "Also let go of what was changed in the book since a workbook was last brought in.")
+    private boolean over;
+
     @Option(names = "--json", description = "Answer as JSON.")
     private boolean json;
 
@@ -42,30 +51,45 @@ final class BookImport implements Callable<Integer> {
         this.screen = screen;
     }
 
-    private record Imported(String book, boolean replaced, LogLine.Merged log, SeasonSummary season) {}
+    private record Imported(
+            String book, boolean replaced, LogLine.Merged log, List<String> gone, SeasonSummary season) {}
 
     @Override
     public Integer call() {
         Season season = WorkbookReader.read(workbook);
         try (Book book = Book.open(file)) {
-            boolean replaced = book.seasons().contains(season.year());
-            LogLine.Merged log = book.put(season, Instant.now());
+            Book.Brought brought = brought(book, season);
             SeasonSummary summary = SeasonSummary.of(season);
             screen.say(
                     json
-                            ? Json.of(new Imported(file.toString(), replaced, log, summary))
-                            : "Season " + season.year() + (replaced ? " was replaced" : " is now") + " in " + file
-                                    + ": " + Said.holds(summary) + "." + said(log));
+                            ? Json.of(new Imported(
+                                    file.toString(), brought.replaced(), brought.log(), brought.gone(), summary))
+                            : "Season " + season.year() + (brought.replaced() ? " was replaced" : " is now") + " in "
+                                    + file + ": " + Said.holds(summary) + "." + said(brought));
         }
         return Exit.GOOD;
     }
 
-    private static String said(LogLine.Merged log) {
+    private Book.Brought brought(Book book, Season season) {
+        try {
+            return book.bring(season, Instant.now(), over);
+        } catch (MeanwhileException lacking) {
+            throw new BadInputException(lacking.getMessage()
+                    + " Write the season out with plumbrow book export and work on in that, or let the changes go with"
+                    + " --replace.");
+        }
+    }
+
+    private static String said(Book.Brought brought) {
+        LogLine.Merged log = brought.log();
         String added = log.added() == 0 ? "" : " " + Said.count(log.added(), "new line") + " came to the log.";
         String kept = log.bookOnly() == 0
                 ? ""
                 : " " + Said.count(log.bookOnly(), "line") + " of the log not in the workbook "
                         + (log.bookOnly() == 1 ? "stays" : "stay") + ": the log is only added to.";
-        return added + kept;
+        String gone = brought.gone().isEmpty()
+                ? ""
+                : " No longer as it was changed in the book: " + String.join("; ", brought.gone()) + ".";
+        return added + kept + gone;
     }
 }

@@ -3,6 +3,7 @@ package plumbrow.app.command;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -85,29 +86,25 @@ final class LabelConfirm implements Callable<Integer> {
                     .findFirst()
                     .orElseThrow(() -> new BadInputException("The book " + file + " has no paper " + number + "."));
             LabelPaper label = label(desk, stored, book);
-            LabelWork work = work(book, stored, label);
             if (at != null && does != null) {
-                decide(book, work, at, does);
-                work = work(book, stored, label);
+                decide(book, held -> LabelWork.of(stored, label, held), at, does);
             }
+            LabelWork work =
+                    LabelWork.of(stored, label, new Book.Labels(book.papers(), book.latestWritten(), book.decisions()));
             screen.say(json ? Json.of(LabelValuesSummary.of(work)) : LabelValueWords.of(work));
         }
         return Exit.GOOD;
     }
 
-    private void decide(Book book, LabelWork work, String id, String word) {
+    private void decide(Book book, Function<Book.Labels, LabelWork> label, String id, String word) {
         LabelWork.Deed deed = LabelWork.Deed.of(word)
                 .orElseThrow(() -> new BadInputException(
                         "--do is '" + word + "'; expected one of " + LabelWork.Deed.words() + "."));
         try {
-            book.decide(work.decide(id, deed, value, who, null, Instant.now()));
+            book.decide(held -> label.apply(held).decide(id, deed, value, who, null, Instant.now()));
         } catch (NotSoException wrong) {
             throw new BadInputException(String.valueOf(wrong.getMessage()));
         }
-    }
-
-    private static LabelWork work(Book book, StoredPaper stored, LabelPaper label) {
-        return LabelWork.of(stored, label, book.papers(), book.latestWritten(), book.decisions());
     }
 
     private static LabelPaper label(PaperDesk desk, StoredPaper stored, Book book) {

@@ -77,15 +77,18 @@ final class SearchCommand implements Callable<Integer> {
             answers.add(Search.of(season, field, options));
         }
         if (take) {
-            take(answers);
+            take(season, answers);
         }
         screen.say(json ? Json.of(answers) : SearchWords.of(answers, take));
         return answers.stream().anyMatch(answer -> answer.best() != null) ? Exit.GOOD : Exit.NOT_ADVISED;
     }
 
-    private void take(List<SearchAnswer> answers) {
+    private void take(Season searched, List<SearchAnswer> answers) {
         try (Book book = Book.open(from.file())) {
-            book.change(written -> with(written, answers));
+            book.changeHeld(held -> {
+                held.demand(searched, "nothing was taken into it, search again");
+                return with(held.written(), answers);
+            });
         }
     }
 

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Done;
@@ -40,8 +41,13 @@ public final class DeskBook implements AutoCloseable {
     }
 
     /** Puts a changed season in the place of the latest one, whole or not at all; one change at a time. */
-    public synchronized void change(UnaryOperator<Season> change) {
+    public void change(UnaryOperator<Season> change) {
         book.change(change);
+    }
+
+    /** The same for a change that looks at more than the season as it was put in. */
+    public void changeHeld(Function<Book.Held, Season> change) {
+        book.changeHeld(change);
     }
 
     /** The decisions recorded for a year, oldest first. */
@@ -49,9 +55,9 @@ public final class DeskBook implements AutoCloseable {
         return book.choices(year);
     }
 
-    /** Records a decision; nothing recorded is ever altered. */
-    public void choose(Choice choice) {
-        book.choose(choice);
+    /** Records a decision that rests on a weighing of the season as it is; nothing recorded is ever altered. */
+    public void choose(Choice choice, Season weighed) {
+        book.choose(choice, weighed);
     }
 
     /** Every line of the log, those that were struck among them, in the order of writing. */
@@ -105,8 +111,8 @@ public final class DeskBook implements AutoCloseable {
     }
 
     /** Writes down what somebody decided about a label; nothing written is ever altered. */
-    public void decide(List<LabelDecision> decisions) {
-        book.decide(decisions);
+    public void decide(Function<Book.Labels, List<LabelDecision>> deciding) {
+        book.decide(deciding);
     }
 
     @Override

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
+import plumbrow.app.book.Book;
 import plumbrow.app.book.StoredPaper;
 import plumbrow.documents.confirm.ConfirmedSeason;
 import plumbrow.documents.confirm.LabelDecision;
@@ -63,12 +64,9 @@ public record LabelWork(LabelValues values, Optional<FiledPaper> newer) {
     }
 
     /** The label of that number among the papers, as it was read. */
-    public static LabelWork of(
-            StoredPaper stored,
-            LabelPaper read,
-            List<StoredPaper> papers,
-            Optional<Season> written,
-            List<LabelDecision> decisions) {
+    public static LabelWork of(StoredPaper stored, LabelPaper read, Book.Labels held) {
+        List<StoredPaper> papers = held.papers();
+        Optional<Season> written = held.written();
         List<FiledPaper> filed = papers.stream().map(StoredPaper::paper).toList();
         Optional<ShelfProduct> product = Shelves.holding(filed, stored.number());
         List<FiledPaper> labels = product.map(ShelfProduct::labels).orElse(List.of());
@@ -87,7 +85,7 @@ public record LabelWork(LabelValues values, Optional<FiledPaper> newer) {
                         .filter(paper -> older.contains(paper.number()))
                         .map(StoredPaper::sha256)
                         .toList(),
-                decisions);
+                held.decisions());
         return new LabelWork(values, at > 0 ? Optional.of(labels.get(0)) : Optional.empty());
     }
 

@@ -205,6 +205,60 @@ abstract class BookContract {
         }
     }
 
+    /** Somebody changes a season that somebody else has written out and brings in again. */
+    @Test
+    void aSeasonDoesNotGoOverWhatWasChangedInTheBookSince() {
+        Season out = SmallSeason.of(2027);
+        book.put(out);
+        book.change(held -> held.withCourses(
+                held.courses().stream()
+                        .filter(course -> !course.name().equals("half rate"))
+                        .toList(),
+                held.work()));
+        Season changed = book.season(2027).orElseThrow();
+        assertThatThrownBy(() -> book.bring(out, null, false))
+                .isInstanceOf(MeanwhileException.class)
+                .hasMessageContaining("this one lacks it: the course 'half rate' of North 80. Nothing was changed.");
+        assertThat(book.season(2027)).contains(changed);
+        assertThat(book.bring(changed, null, false).gone()).isEmpty();
+        assertThat(book.bring(out, null, false).replaced()).isTrue();
+
+        book.change(held -> changed);
+        book.change(held -> out);
+        assertThat(book.bring(changed, null, false).gone()).isEmpty();
+        book.change(held -> out);
+        assertThat(book.bring(changed, null, true).gone()).containsExactly("the course 'half rate' of North 80");
+        assertThat(book.season(2027)).contains(changed);
+        assertThat(book.check()).isEmpty();
+    }
+
+    @Test
+    void aChoiceRestsOnTheSeasonThatWasWeighed() {
+        Season weighed = SmallSeason.of(2027);
+        book.put(weighed);
+        book.choose(choice("half rate", 0.7, 512.25), weighed);
+        book.change(held -> held.withCourses(List.of(), held.work()));
+        assertThatThrownBy(() -> book.choose(choice("half rate", 0.7, 512.25), weighed))
+                .isInstanceOf(MeanwhileException.class)
+                .hasMessageContaining("nothing was recorded");
+        assertThat(book.choices(2027)).hasSize(1);
+    }
+
+    @Test
+    void aRefusalOfOnesOwnComesOutAsItIs() {
+        book.put(SmallSeason.of(2027));
+        IllegalStateException own = new IllegalStateException("not so");
+        assertThatThrownBy(() -> book.changeHeld(held -> {
+                    throw own;
+                }))
+                .isSameAs(own);
+        assertThatThrownBy(() -> book.decide(labels -> {
+                    throw own;
+                }))
+                .isSameAs(own);
+        assertThat(book.season(2027)).contains(SmallSeason.of(2027));
+    }
+
     @Test
     void theLogStaysWhenASeasonWithoutItComesIn() {
         Season logged = logged(2027, done(1), done(2));

@@ -120,14 +120,16 @@ class CalendarPageTest {
 
         Map<String, String> keep = typed("2026-06-03", "20");
         keep.put("as", "changed");
+        keep.put("seen", visitor.get(PAGE).hidden("seen"));
         var kept = visitor.post(FIELD, FIELD + "/keep", keep);
         assertThat(kept.status()).isEqualTo(302);
         assertThat(visitor.get(Objects.requireNonNull(kept.header("Location"))).text())
                 .contains("Before and after is changed in the book.");
         assertThat(desk.book().season()).isNotEqualTo(java.util.Optional.of(SEASON));
-        visitor.post(FIELD, FIELD + "/undo", Map.of());
+        Map<String, String> undo = Map.of("kept", kept.header("Location").replaceAll(".*&kept=", ""));
+        visitor.post(FIELD, FIELD + "/undo", undo);
         assertThat(desk.book().season()).contains(SEASON);
-        assertThat(visitor.get(visitor.post(FIELD, FIELD + "/undo", Map.of()).header("Location"))
+        assertThat(visitor.get(visitor.post(FIELD, FIELD + "/undo", undo).header("Location"))
                         .text())
                 .contains("can’t be undone any more");
     }
@@ -142,6 +144,7 @@ class CalendarPageTest {
         Map<String, String> much = typed("2026-06-03", "4000");
         much.put("as", "new");
         much.put("name", "too much");
+        much.put("seen", visitor.get(PAGE).hidden("seen"));
         var refused = visitor.post(FIELD, FIELD + "/keep", much);
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.text()).contains("the label is the law");

@@ -39,6 +39,10 @@ final class OpenDesk implements AutoCloseable {
         return context;
     }
 
+    Path file() {
+        return folder.resolve(FILE);
+    }
+
     DeskBook book() {
         return context.getBean(DeskBook.class);
     }

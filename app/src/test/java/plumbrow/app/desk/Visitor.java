@@ -52,6 +52,16 @@ final class Visitor {
             return HtmlUtils.htmlUnescape(body().replaceAll("(?s)<[^>]*>", "")).replaceAll("\\s+", " ");
         }
 
+        /** What a form's hidden box holds. */
+        String hidden(String name) {
+            Matcher box = Pattern.compile("type=\"hidden\" name=\"" + name + "\" value=\"([^\"]*)\"")
+                    .matcher(body());
+            if (!box.find()) {
+                throw new AssertionError("the page has no hidden box " + name);
+            }
+            return HtmlUtils.htmlUnescape(box.group(1));
+        }
+
         String header(String name) {
             return Objects.requireNonNullElse(response.getHeader(name), "");
         }

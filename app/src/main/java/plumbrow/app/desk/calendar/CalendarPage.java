@@ -13,14 +13,15 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import plumbrow.advice.calendar.CourseChangeException;
+import plumbrow.advice.calendar.CourseChanges;
 import plumbrow.advice.calendar.SeasonTrial;
 import plumbrow.advice.calendar.SeasonTrials;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
+import plumbrow.app.book.MeanwhileException;
 import plumbrow.app.desk.Asked;
 import plumbrow.app.desk.DeskBook;
-import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.app.desk.door.NotHereException;
 import plumbrow.app.desk.shown.Shown;
 import plumbrow.documents.picture.SeasonPicture;
@@ -34,10 +35,7 @@ public class CalendarPage {
 
     private final DeskBook book;
     private final Trials trials;
-    private final AtomicReference<@Nullable Kept> last = new AtomicReference<>();
-
-    /** The last change that was kept: the season before it and after it, and the course that came new, if one did. */
-    private record Kept(Season before, Season after, String field, String course, boolean added) {}
+    private final Kept kept = new Kept();
 
     public CalendarPage(DeskBook book, Trials trials) {
         this.book = book;
@@ -87,7 +85,10 @@ public class CalendarPage {
         }
     }
 
-    /** Writes a change into the book, or says why it can't be. */
+    /**
+     * Writes a change into the book, or says why it can't be. It is made of the course as the book has it at that moment;
+     * where that is no longer the course the page showed, nothing is written and what was typed stays in its boxes.
+     */
     @PostMapping("/fields/{name}/season/keep")
     String keep(
             @PathVariable String name,
@@ -102,43 +103,88 @@ public class CalendarPage {
         if (!boxes.faults().isEmpty()) {
             return page(name, asked, model, response);
         }
+        String shown = added ? Shown.text(asked.getFirst("name")).strip() : course;
+        AtomicReference<@Nullable CourseKept> made = new AtomicReference<>();
         try {
-            String newName = Shown.text(asked.getFirst("name")).strip();
-            Season before = book.written().orElseThrow(NoSeasonException::new);
-            Season after = added
-                    ? trials.full(before).keptAdded(field, course, boxes.changes(), newName)
-                    : trials.full(before).keptChanged(field, course, boxes.changes());
-            String shown = added ? newName : course;
-            if (!after.equals(before)) {
-                book.change(written -> after);
-                last.set(new Kept(before, after, field.name(), shown, added));
-            }
-            return "redirect:/fields/" + Shown.part(name) + "/season?course=" + Shown.part(shown)
-                    + (after.equals(before) ? "&done=nothing" : added ? "&done=added" : "&done=changed");
+            book.changeHeld(held -> {
+                demandSeen(held.written(), field, course, asked);
+                // What a confirmed label allows holds too, though it is not written into the season.
+                changed(held.season(), field, course, boxes, added, shown);
+                Season after = changed(held.written(), field, course, boxes, added, shown);
+                if (!after.equals(held.written())) {
+                    made.set(new CourseKept(held.written(), after, field.name(), shown, added));
+                }
+                return after;
+            });
         } catch (CourseChangeException fault) {
-            return page(season, field, course, boxes.with(fault), asked, model, response);
+            return again(name, course, boxes.with(fault), asked, model, response);
+        } catch (MeanwhileException changed) {
+            String again = again(name, course, boxes.with(changed), asked, model, response);
+            response.setStatus(HttpStatus.CONFLICT.value());
+            return again;
+        }
+        CourseKept change = made.get();
+        String done = change == null
+                ? "&done=nothing"
+                : "&done=" + (added ? "added" : "changed") + "&kept=" + kept.remember(change);
+        return "redirect:/fields/" + Shown.part(name) + "/season?course=" + Shown.part(shown) + done;
+    }
+
+    private static Season changed(
+            Season season, Field field, String course, PassBoxes boxes, boolean added, String name) {
+        CourseChanges changes = new CourseChanges(season, Asked.field(season, field.name()));
+        return added ? changes.added(course, boxes.changes(), name) : changes.changed(course, boxes.changes());
+    }
+
+    private static void demandSeen(Season written, Field field, String course, MultiValueMap<String, String> asked) {
+        CourseSeen seen = CourseSeen.read(Shown.text(asked.getFirst("seen")));
+        CourseSeen now = CourseSeen.of(written, field.name(), course);
+        if (!seen.equals(now)) {
+            throw new MeanwhileException(
+                    seen.passes().isEmpty()
+                            ? "The form does not say what it was filled in beside, so nothing was kept. Look at the course"
+                                    + " as it is now, then keep once more."
+                            : "“" + course + "” was changed in the book by somebody else since this page was opened: "
+                                    + seen.differs(now)
+                                    + ". Nothing was kept, and what you typed still stands below: look"
+                                    + " at it, then keep once more.");
         }
     }
 
-    /** Takes the last kept change out of the book, as long as nothing else was written into the season since. */
+    /** The page with what was typed, beside the course as it is by now. */
+    private String again(
+            String name,
+            String course,
+            PassBoxes boxes,
+            MultiValueMap<String, String> asked,
+            Model model,
+            HttpServletResponse response) {
+        Season now = Asked.season(book);
+        Field field = Asked.field(now, name);
+        String there = now.courses(name).stream().anyMatch(one -> one.name().equals(course))
+                ? course
+                : course(now, field, null);
+        return page(now, field, there, boxes, asked, model, response);
+    }
+
+    /** Takes a kept change out of the book, as long as its course is as it was kept and nobody chose it. */
     @PostMapping("/fields/{name}/season/undo")
-    String undo(@PathVariable String name) {
-        Season season = Asked.season(book);
-        Field field = Asked.field(season, name);
-        Kept kept = last.getAndSet(null);
-        boolean chosen = kept != null
-                && kept.added()
-                && book.choices(season.year()).stream()
-                        .anyMatch(choice -> choice.field().equals(kept.field())
-                                && choice.course().equals(kept.course()));
-        boolean can = kept != null
-                && !chosen
-                && book.written().filter(kept.after()::equals).isPresent()
-                && kept.field().equals(field.name());
-        if (can) {
-            book.change(written -> kept.before());
+    String undo(@PathVariable String name, @RequestParam(defaultValue = "") String kept) {
+        Field field = Asked.field(Asked.season(book), name);
+        CourseKept change = this.kept
+                .find(kept)
+                .filter(one -> one.field().equals(field.name()))
+                .orElse(null);
+        boolean can = change != null;
+        if (change != null) {
+            try {
+                book.changeHeld(change::undone);
+                this.kept.forget(kept);
+            } catch (MeanwhileException late) {
+                can = false;
+            }
         }
-        String course = kept == null || kept.added() ? "" : "course=" + Shown.part(kept.course()) + "&";
+        String course = change == null || (change.added() && can) ? "" : "course=" + Shown.part(change.course()) + "&";
         return "redirect:/fields/" + Shown.part(name) + "/season?" + course + (can ? "done=undone" : "done=late");
     }
 
@@ -168,10 +214,9 @@ public class CalendarPage {
         if (!read.faults().isEmpty()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
         }
-        Kept kept = last.get();
-        boolean undo = kept != null
-                && book.written().filter(kept.after()::equals).isPresent()
-                && kept.field().equals(field.name());
+        String undo = Shown.text(asked.getFirst("kept"));
+        boolean can =
+                kept.find(undo).filter(one -> one.field().equals(field.name())).isPresent();
         model.addAttribute(
                 "view",
                 new CalendarView(
@@ -182,7 +227,8 @@ public class CalendarPage {
                         List.of(SeasonPicture.of(trial.calendar(), WIDE), SeasonPicture.of(trial.calendar(), NARROW)),
                         asked.getOrDefault("name", List.of(course + ", moved")).get(0),
                         told(asked.getFirst("done"), course),
-                        undo));
+                        can ? undo : "",
+                        CourseSeen.of(season, field.name(), course).text()));
         return "calendar";
     }
 
@@ -197,7 +243,8 @@ public class CalendarPage {
                         List.of(SeasonPicture.of(trial.calendar(), width)),
                         "",
                         "",
-                        false));
+                        "",
+                        ""));
         return "calendar/answer";
     }
 
@@ -207,7 +254,7 @@ public class CalendarPage {
             case "added" -> course + " is in the book as one more course.";
             case "nothing" -> "Nothing was changed, so nothing was kept.";
             case "undone" -> "Undone: the book is as it was before.";
-            case "late" -> "This can’t be undone any more: the book has changed since, or somebody chose the course.";
+            case "late" -> "This can’t be undone any more: the course has changed since, or somebody chose it.";
             default -> "";
         };
     }

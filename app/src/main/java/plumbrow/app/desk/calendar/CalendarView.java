@@ -20,7 +20,8 @@ import plumbrow.science.figure.Numbers;
  * @param pictures one for each width asked for
  * @param name proposed for a new course
  * @param told what was just done to the book; empty where nothing was
- * @param undo whether that can be undone
+ * @param undo number of the change that can be undone; empty where none can
+ * @param seen the course as the page shows it, to come back with the form
  */
 public record CalendarView(
         Season season,
@@ -30,7 +31,8 @@ public record CalendarView(
         List<SeasonPicture> pictures,
         String name,
         String told,
-        boolean undo) {
+        String undo,
+        String seen) {
 
     public List<String> courses() {
         return season.courses(field.name()).stream().map(Course::name).toList();

@@ -7,6 +7,7 @@ import java.util.List;
 import org.springframework.util.MultiValueMap;
 import plumbrow.advice.calendar.CourseChangeException;
 import plumbrow.advice.calendar.PassChange;
+import plumbrow.app.book.MeanwhileException;
 
 /**
  * Days and rates of passes as somebody typed them: three values for each pass, in the same order. A blank leaves what is kept.
@@ -55,6 +56,10 @@ public record PassBoxes(List<PassChange> changes, List<Typed> typed, List<Fault>
         List<Fault> all = new ArrayList<>(faults);
         all.add(new Fault(fault.pass(), String.valueOf(fault.getMessage())));
         return new PassBoxes(changes, typed, all);
+    }
+
+    PassBoxes with(MeanwhileException changed) {
+        return with(new CourseChangeException(0, String.valueOf(changed.getMessage())));
     }
 
     private static String at(List<String> values, int place) {

@@ -30,6 +30,14 @@ public record Trouble(int status, String title, String says, String whatToDo) {
                         + " again.");
     }
 
+    static Trouble meanwhile(String sentence) {
+        return new Trouble(
+                HttpStatus.CONFLICT.value(),
+                "Somebody else changed the book",
+                sentence,
+                "Look at it as it is now, then do it once more if it still fits.");
+    }
+
     static Trouble tooMuch() {
         return new Trouble(
                 HttpStatus.CONTENT_TOO_LARGE.value(),

@@ -15,6 +15,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.multipart.MultipartException;
 import plumbrow.advice.weighing.SeasonGapException;
 import plumbrow.app.book.BookException;
+import plumbrow.app.book.MeanwhileException;
 import plumbrow.documents.FileTrouble;
 
 /** What is said when a page can't be shown. The log has the details once; the person gets a sentence. */
@@ -41,6 +42,11 @@ public class TroublePages implements ErrorController {
     @ExceptionHandler(BookException.class)
     String book(BookException fault, Model model, HttpServletResponse response) {
         return page(Trouble.book(sentence(fault)), model, response);
+    }
+
+    @ExceptionHandler(MeanwhileException.class)
+    String meanwhile(MeanwhileException fault, Model model, HttpServletResponse response) {
+        return page(Trouble.meanwhile(sentence(fault)), model, response);
     }
 
     @ExceptionHandler(MultipartException.class)

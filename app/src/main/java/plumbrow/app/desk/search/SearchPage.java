@@ -46,7 +46,10 @@ public class SearchPage {
         if (best == null) {
             return "redirect:/fields/" + Shown.part(name) + "/search";
         }
-        book.change(written -> Search.with(written, best));
+        book.changeHeld(held -> {
+            held.demand(season, "nothing was taken into it, search again");
+            return Search.with(held.written(), best);
+        });
         return "redirect:/fields/" + Shown.part(name) + "/weighing";
     }
 

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -13,6 +14,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import plumbrow.app.book.Book;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.door.NotHereException;
 import plumbrow.app.papers.LabelWork;
@@ -57,16 +59,17 @@ public class ConfirmPage {
             @RequestParam(required = false) String saw,
             Model model,
             HttpServletResponse response) {
-        LabelWork work = papers.label(number);
+        Function<Book.Labels, LabelWork> label = papers.work(number);
         try {
             LabelWork.Deed deed = LabelWork.Deed.of(does)
                     .orElseThrow(() ->
                             new NotSoException("Choose what to do; expected one of " + LabelWork.Deed.words() + "."));
-            book.decide(work.decide(at, deed, value, who, saw, clock.instant()));
+            book.decide(held -> label.apply(held).decide(at, deed, value, who, saw, clock.instant()));
         } catch (NotSoException wrong) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             model.addAttribute(
-                    "view", view(work, at, 0, new ConfirmForm(who, value, String.valueOf(wrong.getMessage()))));
+                    "view",
+                    view(papers.label(number), at, 0, new ConfirmForm(who, value, String.valueOf(wrong.getMessage()))));
             return "confirm";
         }
         return "redirect:/shelf/papers/" + number + "/confirm?at=" + encoded(next(papers.label(number), at)) + "&who="

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
@@ -15,6 +16,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
+import plumbrow.app.book.Book;
 import plumbrow.app.book.BookException;
 import plumbrow.app.book.StoredPaper;
 import plumbrow.app.desk.DeskBook;
@@ -113,7 +115,8 @@ public class PaperApi {
         LabelWork.Deed deed = LabelWork.Deed.of(does)
                 .orElseThrow(() ->
                         new NotSoException("does is '" + does + "'; expected one of " + LabelWork.Deed.words() + "."));
-        book.decide(papers.label(id).decide(at, deed, value, who, null, clock.instant()));
+        Function<Book.Labels, LabelWork> label = papers.work(id);
+        book.decide(held -> label.apply(held).decide(at, deed, value, who, null, clock.instant()));
         return json(HttpStatus.OK, Json.of(LabelValuesSummary.of(papers.label(id))));
     }
 

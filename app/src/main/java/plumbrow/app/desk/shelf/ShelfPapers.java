@@ -4,9 +4,11 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.DisposableBean;
 import plumbrow.advice.quantity.Amount;
+import plumbrow.app.book.Book;
 import plumbrow.app.book.StoredPaper;
 import plumbrow.app.book.TypedSheet;
 import plumbrow.app.desk.DeskBook;
@@ -85,8 +87,14 @@ public final class ShelfPapers implements DisposableBean {
 
     /** A label with its values on their way to the shelf. */
     LabelWork label(int number) {
+        return work(number).apply(new Book.Labels(all(), book.written(), book.decisions()));
+    }
+
+    /** How a label's values stand with what the book holds at a moment. The label itself is read beforehand. */
+    Function<Book.Labels, LabelWork> work(int number) {
+        StoredPaper stored = stored(number);
         if (read(number) instanceof ReadPaper.Label label) {
-            return LabelWork.of(stored(number), label.label(), all(), book.written(), book.decisions());
+            return held -> LabelWork.of(stored, label.label(), held);
         }
         throw new NotHereException("Paper number " + number + " is not a label; only labels have values to confirm.");
     }

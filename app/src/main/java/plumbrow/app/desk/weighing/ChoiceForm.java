@@ -16,14 +16,19 @@ import plumbrow.app.desk.shown.Shown;
  * A decision as it was typed.
  *
  * @param faults what keeps it from being recorded, by the id of the box
+ * @param seen stands for the numbers beside which it is decided
  */
-public record ChoiceForm(String course, String who, String why, Map<String, String> faults) {
+public record ChoiceForm(String course, String who, String why, Map<String, String> faults, String seen) {
+    private static final String MEANWHILE =
+            "The season in the book was changed by somebody else since you saw these courses, so nothing was recorded."
+                    + " They are weighed anew above: look at them, then decide once more.";
+
     private static final int LONGEST_NAME = 100;
     private static final int LONGEST_REASON = 2000;
 
     /** Nothing typed yet; the advised course stands ready. */
     public static ChoiceForm blank(FieldAdvice advice, String adviser) {
-        return new ChoiceForm(Shown.text(advice.advised()), adviser, "", Map.of());
+        return new ChoiceForm(Shown.text(advice.advised()), adviser, "", Map.of(), seen(advice));
     }
 
     public static ChoiceForm read(FieldAdvice advice, Map<String, String> typed) {
@@ -41,7 +46,11 @@ public record ChoiceForm(String course, String who, String why, Map<String, Stri
         if (why.isEmpty() || why.length() > LONGEST_REASON) {
             faults.put("choice-why", "Say why, in a sentence or two.");
         }
-        return new ChoiceForm(course, who, why, faults);
+        String seen = typed.getOrDefault("seen", "");
+        if (!seen.isEmpty() && !seen.equals(seen(advice))) {
+            faults.put("choice-course", MEANWHILE);
+        }
+        return new ChoiceForm(course, who, why, faults, seen(advice));
     }
 
     /** The decision for the log, with what the advice said at the time. */
@@ -56,6 +65,20 @@ public record ChoiceForm(String course, String who, String why, Map<String, Stri
                 why,
                 weighed.map(WeighedCourse::chanceBeatsBaseline).orElse(null),
                 weighed.map(WeighedCourse::meanMarginUsdPerAcre).orElse(null));
+    }
+
+    /** The same, as typed, after the season was changed by somebody else before it arrived. */
+    ChoiceForm meanwhile(FieldAdvice anew) {
+        return new ChoiceForm(course, who, why, Map.of("choice-course", MEANWHILE), seen(anew));
+    }
+
+    /** Differs where the courses, their standing or their numbers do. */
+    private static String seen(FieldAdvice advice) {
+        String numbers = advice.courses().stream()
+                .map(one -> one.name() + "|" + one.standing() + "|" + one.meanMarginUsdPerAcre() + "|"
+                        + one.chanceBeatsBaseline())
+                .collect(Collectors.joining("\n"));
+        return Integer.toHexString(numbers.hashCode());
     }
 
     /** Why a course can't be chosen as it stands; empty where it can. */

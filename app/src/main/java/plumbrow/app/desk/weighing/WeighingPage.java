@@ -15,6 +15,7 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.WeighingOptions;
+import plumbrow.app.book.MeanwhileException;
 import plumbrow.app.desk.Asked;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.Weighings;
@@ -73,8 +74,15 @@ public class WeighingPage {
         FieldAdvice said = asTheSeasonSays(season, name);
         ChoiceForm choice = ChoiceForm.read(said, typed);
         if (choice.faults().isEmpty()) {
-            book.choose(choice.decided(season.year(), said, clock.instant()));
-            return "redirect:/fields/" + Shown.part(name) + "/weighing#choices";
+            try {
+                book.choose(choice.decided(season.year(), said, clock.instant()), season);
+                return "redirect:/fields/" + Shown.part(name) + "/weighing#choices";
+            } catch (MeanwhileException changed) {
+                response.setStatus(HttpStatus.CONFLICT.value());
+                Season now = Asked.season(book);
+                FieldAdvice anew = asTheSeasonSays(now, name);
+                return page(model, now, anew, OutlookForm.read(anew.inputs(), typed), choice.meanwhile(anew), false);
+            }
         }
         response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
         return page(model, season, said, OutlookForm.read(said.inputs(), typed), choice, false);
