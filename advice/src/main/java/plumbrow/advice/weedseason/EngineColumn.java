@@ -1,5 +1,7 @@
 package plumbrow.advice.weedseason;
 
+import plumbrow.science.weedseason.RatingOdds;
+
 /** How a column of the engine comes from the draws of an input. */
 sealed interface EngineColumn {
     /** Control that odds are still taken from: all of it would be odds without end. */
@@ -29,6 +31,14 @@ sealed interface EngineColumn {
         private static double odds(double share) {
             double held = Math.min(MOST_CONTROL, Math.max(0, share));
             return held / (1 - held);
+        }
+    }
+
+    /** Odds of control of a residual against those of its likely rating, by the trial in which ratings are taken. */
+    record Rated(int place, RatingOdds odds) implements EngineColumn {
+        @Override
+        public double of(double drawn) {
+            return odds.times(drawn);
         }
     }
 

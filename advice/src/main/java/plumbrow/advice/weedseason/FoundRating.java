@@ -12,16 +12,40 @@ import plumbrow.advice.quantity.Amount;
  * @param rate per acre at which it was seen; null for "the labelled rate" where no label rate is on file
  * @param heightCm height of the weed [cm]
  * @param seenDays days after application
+ * @param onOwnGround whether it was seen on ground like the field's; else in a trial elsewhere
+ * @param later a later look at the same plots, on soil; null where there was one look
  * @param source provenance in words
  */
-record FoundRating(Law law, @Nullable Amount rate, double heightCm, int seenDays, String source) {
+record FoundRating(
+        Law law,
+        @Nullable Amount rate,
+        double heightCm,
+        int seenDays,
+        boolean onOwnGround,
+        @Nullable Later later,
+        String source) {
+    /**
+     * A later look.
+     *
+     * @param control share of all that came up [0 to 1]
+     */
+    record Later(double control, int seenDays) {}
+
     static final double USUAL_HEIGHT_CM = 10;
     static final int USUAL_DAYS = 28;
     private static final double BORROWED_DOWN = .1;
     private static final double BORROWED_UP = .05;
 
     double likely() {
+        return likely(law);
+    }
+
+    static double likely(Law law) {
         return law instanceof Law.Pert pert ? pert.likely() : Chances.of(law).mean();
+    }
+
+    FoundRating with(Later look) {
+        return new FoundRating(law, rate, heightCm, seenDays, onOwnGround, look, source);
     }
 
     /** Wider, since it was seen on another weed or in another crop: 10 points down, 5 up (common practice, no source). */

@@ -3,10 +3,13 @@ package plumbrow.advice.weedseason;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -17,11 +20,15 @@ import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.ActiveContent;
 import plumbrow.advice.weeds.Timing;
+import plumbrow.science.figure.Numbers;
 import plumbrow.science.weedseason.Chemistry;
+import plumbrow.science.weedseason.Emergence;
 import plumbrow.science.weedseason.LeafResponse;
 import plumbrow.science.weedseason.Post;
+import plumbrow.science.weedseason.RatingOdds;
 import plumbrow.science.weedseason.Residual;
 import plumbrow.science.weedseason.SoilResponse;
+import plumbrow.science.weedseason.SoilTrial;
 import plumbrow.science.weedseason.Uncertain;
 
 /**
@@ -30,8 +37,10 @@ import plumbrow.science.weedseason.Uncertain;
  * A rating of the product, or published for its active ingredients together, is one pass. Where only single active
  * ingredients are rated, each is a pass of its own: that what they let through multiplies is independence, an assumption.
  *
- * ED50 on soil from control p seen d days after a rate R: R·2^(−d/DT50)·((1 − p)/p)^(1/3); slope 3 is usual (weeds.md 4.2),
- * on leaves 2.5 and the power of height 1.2 (weeds.md 8). A spray misses 2 plants in 100: common practice, no source.
+ * A rating on soil counts all that came up by the day it was seen: the ED50 is fitted so that the season model gives it back in
+ * the trial ({@link SoilTrial}), which was on the field's own days for an own rating and the usual trial for any other; slope 3 is
+ * usual (weeds.md 4.2) where no second look tells it. On leaves slope 2.5 and
+ * the power of height 1.2 (weeds.md 8). A spray misses 2 plants in 100: common practice, no source.
  */
 final class HerbicidePasses {
     private static final double SOIL_SLOPE = 3;
@@ -51,6 +60,10 @@ final class HerbicidePasses {
     private final List<String> notes;
     private final RatingBook ratings;
     private final Groups groups = new Groups();
+    private final Map<Fitted, RatingOdds> odds = new HashMap<>();
+
+    /** What the odds of drawn ratings hang on. */
+    private record Fitted(FoundRating rating, Chemistry chemistry, Emergence emergence) {}
 
     HerbicidePasses(
             Season season,
@@ -204,15 +217,52 @@ final class HerbicidePasses {
     }
 
     private SoilResponse soil(FoundRating rating, Amount rate, Chemistry chemistry, String name, int weed) {
-        double seen = rated(rating, rate, name) * Math.pow(2, -rating.seenDays() / chemistry.halfLifeDays());
         double likely = held(rating.likely());
         if (likely == 0) {
             return SoilResponse.none();
         }
-        return new SoilResponse(
-                seen * Math.pow((1 - likely) / likely, 1 / SOIL_SLOPE),
-                SOIL_SLOPE,
-                doubt(rating, likely, name, weed, Timing.SOIL));
+        Emergence emergence = weeds.get(weed).species().emergence();
+        SoilTrial trial = rating.onOwnGround()
+                ? SoilTrial.on(climate.days(), emergence, rating.seenDays())
+                : SoilTrial.usual(emergence, rating.seenDays());
+        double slope = slope(rating, likely, trial, chemistry, name, weed);
+        int place = doubt(rating, name, weed, Timing.SOIL);
+        return trial.response(
+                likely,
+                rated(rating, rate, name),
+                slope,
+                chemistry,
+                CoursePasses.drawn(
+                        columns,
+                        new EngineColumn.Rated(
+                                place,
+                                odds.computeIfAbsent(
+                                        new Fitted(rating, chemistry, emergence),
+                                        key -> trial.odds(likely, slope, chemistry)))));
+    }
+
+    /** The slope that a second look gives, where there is one that can be; else the usual one. */
+    private double slope(
+            FoundRating rating, double likely, SoilTrial trial, Chemistry chemistry, String name, int weed) {
+        FoundRating.Later later = rating.later();
+        if (later == null) {
+            return SOIL_SLOPE;
+        }
+        OptionalDouble slope = trial.slope(likely, held(later.control()), later.seenDays(), chemistry);
+        if (slope.isEmpty()) {
+            note("The ratings of " + name + " on " + weeds.get(weed).name() + " after " + rating.seenDays() + " and "
+                    + later.seenDays()
+                    + " days can't both come of one residual that fades: the later one must be below "
+                    + percent(likely) + " % and above " + percent(trial.leastLater(likely, later.seenDays()))
+                    + " %, as what was controlled does not come back. Only the first is reckoned with; look at what day and how"
+                    + " (plants or size) they were rated.");
+            return SOIL_SLOPE;
+        }
+        return slope.getAsDouble();
+    }
+
+    private static String percent(double share) {
+        return Numbers.fixed(100 * share, 0);
     }
 
     private LeafResponse leaf(FoundRating rating, Amount rate, String name, int weed) {
@@ -227,7 +277,7 @@ final class HerbicidePasses {
                 seen.slope(),
                 seen.referenceCm(),
                 seen.heightPower(),
-                doubt(rating, likely, name, weed, Timing.LEAF));
+                CoursePasses.drawn(columns, new EngineColumn.Odds(doubt(rating, name, weed, Timing.LEAF), likely)));
     }
 
     /** The rate a rating holds for; where the label's rate isn't on file, that of the pass is taken as the labelled one. */
@@ -244,11 +294,12 @@ final class HerbicidePasses {
         return Math.min(EngineColumn.MOST_CONTROL, Math.max(0, likely));
     }
 
-    private Uncertain doubt(FoundRating rating, double likely, String name, int weed, Timing timing) {
+    /** The place of a rating's doubt. */
+    private int doubt(FoundRating rating, String name, int weed, Timing timing) {
         String on = weeds.get(weed).name() + ", " + timing.word();
         Amount rate = rating.rate();
         String at = rate == null ? "" : " at " + rate.text() + "/ac";
-        int place = inputs.place(
+        return inputs.place(
                 "rating: " + name + " on " + on + (rate == null ? "" : " at " + rate.text()),
                 "control of " + weeds.get(weed).name() + " by " + name + at
                         + (timing == Timing.SOIL ? " in the soil" : " on leaves"),
@@ -257,6 +308,5 @@ final class HerbicidePasses {
                 rating.source(),
                 "rating " + name + " on " + on + (rate == null ? "" : " at " + rate.text()),
                 DoubtKind.YEAR);
-        return CoursePasses.drawn(columns, new EngineColumn.Odds(place, likely));
     }
 }

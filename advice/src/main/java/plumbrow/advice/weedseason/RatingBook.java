@@ -10,6 +10,7 @@ import plumbrow.advice.outlook.Law;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.LabelUse;
+import plumbrow.advice.weeds.Basis;
 import plumbrow.advice.weeds.Timing;
 import plumbrow.advice.weeds.WeedRating;
 import plumbrow.science.reference.EfficacyGuide;
@@ -28,6 +29,7 @@ final class RatingBook {
     private static final double MEAN_DOWN = .1;
     private static final double MEAN_UP = .05;
     private static final double MOST = .99;
+    private static final double SAME = 1e-6;
     private static final List<String> ON_SOIL = List.of("pre-emergence", "preplant-incorporated");
     private static final List<String> ON_LEAVES = List.of("post-emergence", "burndown");
 
@@ -39,27 +41,54 @@ final class RatingBook {
         this.crop = crop;
     }
 
-    /** The adviser's own rating of a product, the one nearest in rate; of several at that rate the first. */
+    /**
+     * The adviser's own rating of a product, the one nearest in rate; of several at that rate the first on leaves, on soil that of
+     * the earliest day together with that of the last.
+     */
     Optional<FoundRating> own(String product, FieldWeed weed, Timing timing, Amount rate) {
-        return season.pests().weedBook().ratings().stream()
+        List<WeedRating> rows = season.pests().weedBook().ratings().stream()
                 .filter(row -> row.product().equals(product)
                         && row.weed().equalsIgnoreCase(weed.name())
                         && row.timing() == timing
                         && row.rate().comparableWith(rate))
-                .min(Comparator.comparingDouble(
-                        (WeedRating row) -> Math.abs(Math.log(row.rate().inBase() / Math.max(1e-12, rate.inBase())))))
-                .map(RatingBook::found);
+                .toList();
+        Optional<WeedRating> nearest =
+                rows.stream().min(Comparator.comparingDouble((WeedRating row) -> away(row, rate)));
+        if (nearest.isEmpty() || timing == Timing.LEAF) {
+            return nearest.map(RatingBook::found);
+        }
+        List<WeedRating> looks = rows.stream()
+                .filter(row -> away(row, nearest.get().rate()) < SAME)
+                .sorted(Comparator.comparingInt(RatingBook::seenDays))
+                .toList();
+        WeedRating first = looks.get(0);
+        WeedRating last = looks.get(looks.size() - 1);
+        FoundRating found = found(first);
+        return Optional.of(
+                seenDays(last) == seenDays(first)
+                        ? found
+                        : found.with(new FoundRating.Later(FoundRating.likely(last.control()), seenDays(last))));
+    }
+
+    private static double away(WeedRating row, Amount rate) {
+        return Math.abs(Math.log(row.rate().inBase() / Math.max(1e-12, rate.inBase())));
+    }
+
+    private static int seenDays(WeedRating row) {
+        Integer days = row.seenDays();
+        return days == null ? FoundRating.USUAL_DAYS : days;
     }
 
     static FoundRating found(WeedRating row) {
         Double height = row.heightIn();
-        Integer days = row.seenDays();
         boolean borrowed = row.asFor() != null;
         return new FoundRating(
                 borrowed ? FoundRating.widened(row.control()) : row.control(),
                 row.rate(),
                 height == null ? FoundRating.USUAL_HEIGHT_CM : height * CM_PER_INCH,
-                days == null ? FoundRating.USUAL_DAYS : days,
+                seenDays(row),
+                row.basis() == Basis.OWN_RATING,
+                null,
                 row.basis().word() + ": " + row.source()
                         + (borrowed ? "; borrowed, as for " + row.asFor() + ", and widened" : ""));
     }
@@ -126,6 +155,8 @@ final class RatingBook {
                 labelled(product),
                 height,
                 FoundRating.USUAL_DAYS,
+                false,
+                null,
                 String.join("; ", words));
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static plumbrow.advice.weedseason.WeedField.spray;
 
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -148,6 +149,49 @@ class SeasonLawsTest {
                 .singleElement()
                 .satisfies(input -> assertThat(input.source())
                         .contains("published ratings", "susceptible plants at the labelled rate and size"));
+    }
+
+    @Test
+    @DisplayName(
+            "a second look at the same plots tells how fast control fades; two that can't both be are refused in words")
+    void twoLooks() {
+        String fades = twice(.55);
+        String lasts = twice(.85);
+        String cannot = twice(.05);
+
+        assertThat(fades).doesNotContain("can't both");
+        assertThat(lasts).doesNotContain("can't both");
+        assertThat(cannot)
+                .contains("after 28 and 56 days can't both come of one residual that fades")
+                .contains("what was controlled does not come back");
+        assertThat(stopped(.55)).isLessThan(stopped(.85));
+    }
+
+    private static WeedField twoLooks(double later) {
+        return new WeedField()
+                .weed("waterhemp", new Law.Fixed(25), 1, 45)
+                .herbicide("soil", "S-metolachlor")
+                .look("soil", "waterhemp", 28, new Law.Pert(.85, .9, .95))
+                .look("soil", "waterhemp", 56, new Law.Pert(later - .02, later, later + .02))
+                .course("pre", WeedField.spray(5, 1, "soil", 30));
+    }
+
+    private static String twice(double later) {
+        return String.join(" ", twoLooks(later).follow("pre").season().notes());
+    }
+
+    private static double stopped(double later) {
+        return Arrays.stream(twoLooks(later)
+                        .follow("pre")
+                        .season()
+                        .traceAt(Arrays.stream(twoLooks(later).follow("pre").drawn(500))
+                                .mapToDouble(
+                                        draws -> Arrays.stream(draws).average().orElseThrow())
+                                .toArray())
+                        .species()
+                        .get(0)
+                        .stoppedByResidual())
+                .sum();
     }
 
     @Test

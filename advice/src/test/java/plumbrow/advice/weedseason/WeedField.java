@@ -113,6 +113,13 @@ public final class WeedField {
         return this;
     }
 
+    /** A look at plots of 30 fl oz on soil, so many days after. */
+    WeedField look(String product, String weed, int days, Law control) {
+        ratings.add(new WeedRating(
+                product, weed, Timing.SOIL, oz(30), null, days, control, Basis.TRIAL, null, "strip trial, invented"));
+        return this;
+    }
+
     WeedField dug(double... inches) {
         for (double depth : inches) {
             floor.add(new FloorDepth(FIELD, Tool.FIELD_CULTIVATOR, "hole " + floor.size(), depth, "dug"));

@@ -32,6 +32,7 @@ public final class ResidualControl {
             .validity(
                     "After rain has activated it, in the soil for which ED50 holds. Weeds that are up are not counted.")
             .caution("A record of control shows only DT50 ÷ slope, not each of the two: one field does not fix both.")
+            .caution("This is control of one day's seedlings. A rating counts all that came up: residual-rating.")
             .example(
                     "rate=1400 dt50_d=20 days=0 ed50=200 slope=3",
                     "control_pct=99.71",
@@ -69,51 +70,6 @@ public final class ResidualControl {
                     COMPUTED)
             .model(ResidualControl::solve);
 
-    public static final Figure RECORD = Figure.declare("residual-record", Subject.WEEDS)
-            .question("What does a record of fading control say of the soil herbicide?")
-            .input(number("first_pct", "Control at the first look", "%", Range.open(0, 100), "95"))
-            .input(number("later_pct", "Control at the later look", "%", Range.open(0, 100), "57"))
-            .input(number("first_day", "Days after application, first look", "d", Range.closed(0, 3650), "28"))
-            .input(number("later_day", "Days after application, later look", "d", Range.closed(0, 3650), "56"))
-            .output("log_odds_per_day", "Fall of the log-odds of control", "1/d")
-            .output("dt50_over_slope_d", "DT50 divided by slope", "d")
-            .output("day_of_80", "Day on which control is 80 %", "d")
-            .formula("fall = (ln odds first − ln odds later) ÷ days; DT50 ÷ b = ln 2 ÷ fall")
-            .source("Consequence of first-order loss and log-logistic response", COMPUTED)
-            .validity(
-                    "Control that falls between the looks; one application, rain before the first. A day outside the looks is extrapolated.")
-            .example(
-                    "first_pct=95 later_pct=57 first_day=28 later_day=56",
-                    "log_odds_per_day=.0951 dt50_over_slope_d=7.290 day_of_80=44",
-                    "S-metolachlor on waterhemp in corn, Steckel et al. 2002 Table 3; weeds.md 4.3 and check 4d",
-                    COMPUTED)
-            .example(
-                    "first_pct=99 later_pct=85 first_day=28 later_day=56",
-                    "dt50_over_slope_d=6.8 day_of_80=59",
-                    "acetochlor, encapsulated 0.38 kg/L, weeds.md 4.3",
-                    COMPUTED)
-            .example(
-                    "first_pct=98 later_pct=61 first_day=28 later_day=56",
-                    "dt50_over_slope_d=5.6 day_of_80=48",
-                    "acetochlor EC, weeds.md 4.3",
-                    COMPUTED)
-            .example(
-                    "first_pct=91 later_pct=61 first_day=28 later_day=56",
-                    "dt50_over_slope_d=10.4 day_of_80=42",
-                    "dimethenamid, weeds.md 4.3",
-                    COMPUTED)
-            .example(
-                    "first_pct=93 later_pct=46 first_day=28 later_day=56",
-                    "dt50_over_slope_d=7.1 day_of_80=40",
-                    "pendimethalin, weeds.md 4.3",
-                    COMPUTED)
-            .example(
-                    "first_pct=99 later_pct=95 first_day=28 later_day=56",
-                    "dt50_over_slope_d=11.8 day_of_80=82",
-                    "acetochlor, encapsulated 0.46 kg/L, weeds.md 4.3",
-                    COMPUTED)
-            .model(ResidualControl::solveRecord);
-
     private ResidualControl() {}
 
     private static Outputs solve(Given given, Working working) {
@@ -148,47 +104,5 @@ public final class ResidualControl {
                 .put("control_pct", control)
                 .put("days_above_80", days)
                 .put("left", left);
-    }
-
-    private static Outputs solveRecord(Given given, Working working) {
-        double first = given.number("first_pct");
-        double later = given.number("later_pct");
-        double from = given.number("first_day");
-        double to = given.number("later_day");
-        if (to <= from) {
-            throw given.refuse("later_day", "a day after first_day");
-        }
-        if (later >= first) {
-            throw given.refuse("later_pct", "less than first_pct: control that does not fall shows no loss");
-        }
-        double odds = working.line(
-                "log-odds, first", ResidualHerbicide.logOdds(first), "", "ln({} ÷ (100 − {}))", first, first);
-        double oddsLater = working.line(
-                "log-odds, later", ResidualHerbicide.logOdds(later), "", "ln({} ÷ (100 − {}))", later, later);
-        double fall = working.line(
-                "fall per day",
-                (odds - oddsLater) / (to - from),
-                "",
-                "({} − {}) ÷ ({} − {})",
-                odds,
-                oddsLater,
-                to,
-                from);
-        double ratio = working.line("DT50 over slope", Math.log(2) / fall, "d", "ln(2) ÷ {}", fall);
-        double day = working.line(
-                "day of 80 %",
-                from + (odds - ResidualHerbicide.logOdds(GOOD_PCT)) / fall,
-                "d",
-                "{} + ({} − ln(4)) ÷ {}",
-                from,
-                odds,
-                fall);
-        if (day < from || day > to) {
-            working.caution("The day of 80 % lies outside the two looks: it is extrapolated.");
-        }
-        return new Outputs()
-                .put("log_odds_per_day", fall)
-                .put("dt50_over_slope_d", ratio)
-                .put("day_of_80", day);
     }
 }

@@ -20,14 +20,22 @@ final class Weathering {
         this.days = days;
         this.residual = residual;
         exposure = new double[days.count()];
-        decayDays = new double[days.count()];
+        decayDays = warmDays(days);
         double kind = VapourLoss.kind(residual.chemistry());
-        double sum = 0;
         for (int i = 0; i < exposure.length; i++) {
             exposure[i] = kind * VapourLoss.day(days.surface(i), days.soilC(i));
-            decayDays[i] = sum;
+        }
+    }
+
+    /** Days at 20 °C before each day, the clock of decay. */
+    static double[] warmDays(Days days) {
+        double[] warm = new double[days.count()];
+        double sum = 0;
+        for (int i = 0; i < warm.length; i++) {
+            warm[i] = sum;
             sum += Dissipation.temperatureFactor(days.soilC(i), REFERENCE_C, Q10);
         }
+        return warm;
     }
 
     /** Share not yet broken down on a day, of what was laid on another. */
