@@ -9,14 +9,18 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Protects;
 import plumbrow.advice.gates.Standing;
+import plumbrow.advice.outlook.DoubtKind;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.pests.ScoutingSample;
 import plumbrow.advice.weighing.Advice;
+import plumbrow.advice.weighing.AdviceRange;
 import plumbrow.advice.weighing.Band;
-import plumbrow.advice.weighing.BreakEven;
+import plumbrow.advice.weighing.BestBand;
 import plumbrow.advice.weighing.Comparison;
 import plumbrow.advice.weighing.CostLine;
+import plumbrow.advice.weighing.EqualRule;
 import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.GainDoubt;
 import plumbrow.advice.weighing.Knowing;
 import plumbrow.advice.weighing.SampleWorth;
 import plumbrow.advice.weighing.UncertainInput;
@@ -58,7 +62,7 @@ public final class SampleAdvice {
                 "Wes Aldane",
                 courses,
                 "Half rate in the furrow",
-                "Put the half rate in the furrow on Home 80: it pays in 7 of 10 seasons, about $14 an acre.",
+                "Put the half rate in the furrow on Home 80: it pays in 71 of 100 seasons, about $14 an acre.",
                 "Two root digs in three years showed a node pruned, and half the rate stops most of it.",
                 "Look up the refuge on the bag tag before trait corn can be compared.");
     }
@@ -78,7 +82,7 @@ public final class SampleAdvice {
                 "June Pell",
                 courses,
                 BASELINE,
-                "Leave North quarter beyond the old creamery road as it is: the second pass pays in 2 of 10 seasons.",
+                "Leave North quarter beyond the old creamery road as it is: the second pass pays in 22 of 100 seasons.",
                 "Weeds are few, and what the pass saves does not cover it.",
                 "A count of vines in June could change it.");
     }
@@ -113,9 +117,20 @@ public final class SampleAdvice {
                 courses,
                 BASELINE,
                 advised,
+                null,
+                EqualRule.DEFAULT,
                 sentence,
                 reason,
                 doubt,
+                new GainDoubt(
+                        courses.isEmpty() ? BASELINE : courses.get(0).name(),
+                        BASELINE,
+                        0.5,
+                        0.4,
+                        "pressure: corn rootworm",
+                        0.4,
+                        List.of(new GainDoubt.Case("in the third in which it is lowest", 1 / 3.0, 2, 0.55)),
+                        "Of the doubt about this gain, about half is about this field and could be found out."),
                 advised == null
                         ? List.of()
                         : List.of(new Comparison(
@@ -127,24 +142,36 @@ public final class SampleAdvice {
                                 "none",
                                 advised)),
                 List.of(
-                        new BreakEven(
+                        new AdviceRange(
                                 "price",
                                 "price received at harvest",
                                 "$/bu",
+                                advised == null ? BASELINE : advised,
                                 4.2,
                                 2.61,
                                 6.4,
                                 3.82,
-                                "Below $3.82/bu corn the baseline earns more."),
-                        new BreakEven(
+                                null,
+                                List.of(
+                                        new BestBand(
+                                                courses.isEmpty() ? BASELINE : courses.get(courses.size() - 1).name(),
+                                                2.61,
+                                                3.82,
+                                                0),
+                                        new BestBand(advised == null ? BASELINE : advised, 3.82, 6.4, 0.04)),
+                                "Below $3.82/bu corn another course earns more."),
+                        new AdviceRange(
                                 "yield",
                                 "attainable yield",
                                 "bu/ac",
+                                advised == null ? BASELINE : advised,
                                 192,
                                 120,
                                 244,
                                 null,
-                                "Yield does not turn the order anywhere from 120 to 244 bu/ac.")),
+                                null,
+                                List.of(new BestBand(advised == null ? BASELINE : advised, 120, 244, 0)),
+                                "Yield changes nothing anywhere from 120 to 244 bu/ac.")),
                 List.of(
                         knowing("pressure: corn rootworm", "how hard rootworm presses, untreated", 4.1, 3.9),
                         knowing(
@@ -165,6 +192,7 @@ public final class SampleAdvice {
                                 "price",
                                 "price received at harvest",
                                 "$/bu",
+                                DoubtKind.YEAR,
                                 new Law.Lognormal(4.2, 0.22, 0.6),
                                 4.2,
                                 new Band(3.3, 4.14, 5.2),
@@ -173,6 +201,7 @@ public final class SampleAdvice {
                                 "pressure: corn rootworm",
                                 "how hard rootworm presses, untreated",
                                 "nodes",
+                                DoubtKind.FIELD,
                                 new Law.Pert(0.1, 0.6, 2.2),
                                 0.78,
                                 new Band(0.31, 0.74, 1.33),

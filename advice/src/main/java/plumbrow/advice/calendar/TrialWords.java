@@ -14,7 +14,7 @@ public final class TrialWords {
     /** The answer in one or two sentences, with its band. */
     public static String sentence(SeasonTrial trial) {
         Band margin = trial.now().margin();
-        String earns = Numbers.dollars(trial.now().meanMarginUsdPerAcre(), 0) + "/ac; 8 of 10 seasons bring "
+        String earns = Numbers.dollars(trial.now().meanMarginUsdPerAcre(), 0) + "/ac; 80 of 100 seasons bring "
                 + Numbers.dollars(margin.low(), 0) + " to " + Numbers.dollars(margin.high(), 0);
         Double loss = trial.calendar().lossPct();
         String weeds = loss == null ? "" : " Weeds take " + Numbers.fixed(loss, 1) + " % of the yield.";

@@ -45,7 +45,7 @@ public final class Adviser {
         FieldModel thisSeason = FieldModels.of(season, field, options.changed());
         LaterCost later = options.later();
         FieldModel model = later == null ? thisSeason : thisSeason.withLater(later, later.of(season, field, options));
-        return new FieldWeighing(season, gates, model, source, options.seed()).advice();
+        return new FieldWeighing(season, gates, model, source, options).advice();
     }
 
     private static List<FieldAdvice> inOrder(

@@ -6,19 +6,29 @@ import java.util.List;
 import plumbrow.advice.gates.Standing;
 
 /**
- * Which course is taken, from those that may be advised.
+ * Which course is advised, from those that may be.
  *
  * @param advisable places of the courses that are clear or conditional, highest mean margin first
- * @param advised place of the course advised; −1 where none may be
+ * @param advised place of the course advised, which leads; −1 where none may be
  * @param rival place of the best of the others; −1 where there is none
  * @param tied whether the draws can't tell the advised course's mean from that of the best
+ * @param equals places of the courses about equal to the advised one, it first; it alone where it leads by more than that
  */
-record Choice(List<Integer> advisable, int advised, int rival, boolean tied) {
+record Choice(List<Integer> advisable, int advised, int rival, boolean tied, List<Integer> equals) {
     /** Means closer than this many standard errors of their difference are not told apart. */
     private static final double ERRORS = 2;
 
-    /** The highest mean margin; among those the draws can't tell apart from it, the one that costs least. */
-    static Choice among(List<CourseModel> courses, List<Standing> standings, double[][] margins, double[] meanMargins) {
+    /**
+     * The highest mean margin; among those the draws can't tell apart from it, the one that costs least. One that earns less
+     * than the baseline on average is not advised, even where the baseline itself may not be used.
+     */
+    static Choice among(
+            List<CourseModel> courses,
+            List<Standing> standings,
+            double[][] margins,
+            double[] meanMargins,
+            int baseline,
+            EqualRule rule) {
         List<Integer> advisable = new ArrayList<>();
         for (int c = 0; c < courses.size(); c++) {
             if (standings.get(c).advisable()) {
@@ -26,23 +36,30 @@ record Choice(List<Integer> advisable, int advised, int rival, boolean tied) {
             }
         }
         advisable.sort(Comparator.comparingDouble((Integer c) -> -meanMargins[c]));
-        if (advisable.isEmpty()) {
-            return new Choice(List.of(), -1, -1, false);
+        List<Integer> paying = advisable.stream()
+                .filter(c -> meanMargins[c] >= meanMargins[baseline])
+                .toList();
+        if (paying.isEmpty()) {
+            return new Choice(List.copyOf(advisable), -1, -1, false, List.of());
         }
-        int best = advisable.get(0);
-        int advised = advisable.stream()
+        int best = paying.get(0);
+        int advised = paying.stream()
                 .filter(c -> c == best || alike(margins[best], margins[c], meanMargins[best] - meanMargins[c]))
                 .min(Comparator.comparingDouble(c -> courses.get(c).costUsdPerAcre()))
                 .orElse(best);
         int rival = advisable.stream().filter(c -> c != advised).findFirst().orElse(-1);
-        return new Choice(List.copyOf(advisable), advised, rival, advised != best);
+        List<Integer> equals = new ArrayList<>(List.of(advised));
+        paying.stream()
+                .filter(c -> c != advised
+                        && !rule.ahead(
+                                meanMargins[advised] - meanMargins[c],
+                                FieldWeighing.chanceAbove(FieldWeighing.difference(margins[advised], margins[c]))))
+                .forEach(equals::add);
+        return new Choice(List.copyOf(advisable), advised, rival, advised != best, List.copyOf(equals));
     }
 
     private static boolean alike(double[] a, double[] b, double meanDifference) {
-        double[] difference = new double[a.length];
-        for (int i = 0; i < a.length; i++) {
-            difference[i] = a[i] - b[i];
-        }
+        double[] difference = FieldWeighing.difference(a, b);
         return meanDifference <= ERRORS * FieldWeighing.standardError(difference, meanDifference);
     }
 }

@@ -53,6 +53,11 @@ record CourseModel(
                 course, costUsdPerAcre, costs, lots, insects, weeds, injuries, delayDays, season, usdPerAcre);
     }
 
+    /** The same course for every so manieth draw. */
+    CourseModel thinned(int step) {
+        return laterUsdPerAcre.length == 0 ? this : withLater(Thinned.row(laterUsdPerAcre, step));
+    }
+
     /** The same course on ground without weeds. */
     CourseModel withoutWeeds() {
         return new CourseModel(
@@ -126,13 +131,9 @@ record CourseModel(
         }
     }
 
-    /**
-     * @param density place of the plants that would stand if nothing were done [1/m²]
-     * @param loss place of the loss per plant [% per plant/m²]
-     */
-    record Weed(String name, int density, int loss, double mostLossPct, List<Cut> cuts) {
+    record Weed(String name, int density, double firstPlantLossPct, double mostLossPct, List<Cut> cuts) {
         IntStream places() {
-            return IntStream.concat(IntStream.of(density, loss), cuts.stream().flatMapToInt(Cut::places));
+            return IntStream.concat(IntStream.of(density), cuts.stream().flatMapToInt(Cut::places));
         }
     }
 

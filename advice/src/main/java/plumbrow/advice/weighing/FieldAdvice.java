@@ -4,18 +4,23 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.outlook.Chances;
 
 /**
  * The answer for one field.
  *
  * @param courses all of them, highest mean margin first, barred ones too
  * @param baseline the course the others are compared with
- * @param advised the course advised; null where none may be
+ * @param advised the course advised, which leads; null where none may be
+ * @param aboutEqual the courses about equal to it, where there are any; null where it leads by more than that
+ * @param equal the rule by which courses are told as about equal
  * @param sentence the advice in one sentence, with its odds
  * @param reason why, in one sentence
  * @param doubt what is doubtful or must be looked up, in one sentence
+ * @param gainDoubt what the doubt about the advised course's gain is made of; null where no doubt that counts was entered
  * @param comparisons the advised course against each other one; empty where nothing is advised
- * @param breakEvens for each uncertain input, where the order of the two best advisable courses turns
+ * @param ranges for each uncertain input, the values over which the advised course stays the best of all that may be advised;
+ *     those that turn it first, nearest first
  * @param whatMatters uncertain inputs by what knowing them is worth, most first
  * @param samples planned scouting samples by what they are worth
  * @param inputs the uncertain inputs
@@ -30,11 +35,14 @@ public record FieldAdvice(
         List<WeighedCourse> courses,
         String baseline,
         @Nullable String advised,
+        @Nullable AboutEqual aboutEqual,
+        EqualRule equal,
         String sentence,
         String reason,
         String doubt,
+        @Nullable GainDoubt gainDoubt,
         List<Comparison> comparisons,
-        List<BreakEven> breakEvens,
+        List<AdviceRange> ranges,
         List<Knowing> whatMatters,
         List<SampleWorth> samples,
         List<UncertainInput> inputs,
@@ -43,7 +51,7 @@ public record FieldAdvice(
     public FieldAdvice {
         courses = List.copyOf(courses);
         comparisons = List.copyOf(comparisons);
-        breakEvens = List.copyOf(breakEvens);
+        ranges = List.copyOf(ranges);
         whatMatters = List.copyOf(whatMatters);
         samples = List.copyOf(samples);
         inputs = List.copyOf(inputs);
@@ -57,6 +65,24 @@ public record FieldAdvice(
     /** The course advised, where there is one. */
     public Optional<WeighedCourse> advisedCourse() {
         return advised == null ? Optional.empty() : course(advised);
+    }
+
+    /** Names of the advised course and those about equal to it, it first; empty where nothing is advised. */
+    public List<String> leading() {
+        if (advised == null) {
+            return List.of();
+        }
+        return aboutEqual == null ? List.of(advised) : aboutEqual.courses();
+    }
+
+    /** Whether any input was entered as more than a single value. */
+    public boolean doubtEntered() {
+        return inputs.stream().anyMatch(input -> !Chances.settled(input.law()));
+    }
+
+    /** A chance as odds; that no doubt was entered where every input is a single value. */
+    public String odds(double chance) {
+        return doubtEntered() ? Odds.words(chance) : Odds.NO_DOUBT;
     }
 
     /** Mean gain of the advised course over the baseline for the whole field [$]; 0 where nothing is advised. */

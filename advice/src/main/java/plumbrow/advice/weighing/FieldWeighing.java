@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.gates.Standing;
+import plumbrow.advice.outlook.Chances;
 import plumbrow.advice.outlook.Column;
 import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.season.Season;
@@ -20,7 +22,7 @@ final class FieldWeighing {
 
     private final Season season;
     private final FieldModel model;
-    private final long seed;
+    private final WeighingOptions options;
     private final DrawSource source;
     private final Column[] drawn;
     private final double[][] columns;
@@ -33,10 +35,10 @@ final class FieldWeighing {
     private final List<List<Finding>> findings = new ArrayList<>();
     private final List<Standing> standings = new ArrayList<>();
 
-    FieldWeighing(Season season, Gates gates, FieldModel model, DrawSource source, long seed) {
+    FieldWeighing(Season season, Gates gates, FieldModel model, DrawSource source, WeighingOptions options) {
         this.season = season;
         this.model = model;
-        this.seed = seed;
+        this.options = options;
         this.source = source;
         this.drawn = drawn(model, source);
         this.columns = Arrays.stream(drawn).map(Column::values).toArray(double[][]::new);
@@ -61,9 +63,13 @@ final class FieldWeighing {
 
     /** Mean of draws; what rounding leaves of a mean of nought is nought. */
     static double meanOf(double[] draws) {
-        double mean = SortedDraws.mean(draws);
+        return withoutRounding(SortedDraws.mean(draws), draws);
+    }
+
+    /** A figure read from draws; nought where it is no more than what rounding leaves of them. */
+    static double withoutRounding(double value, double[] draws) {
         double widest = Arrays.stream(draws).map(Math::abs).max().orElse(0);
-        return Math.abs(mean) < 1e-12 * widest ? 0 : mean;
+        return Math.abs(value) < 1e-12 * widest ? 0 : value;
     }
 
     /** The draws of every input, by its place; yield tied to price. */
@@ -85,45 +91,54 @@ final class FieldWeighing {
     }
 
     FieldAdvice advice() {
-        Choice choice = Choice.among(model.courses(), standings, margins, meanMargins);
+        int baseline = baseline();
+        Choice choice = Choice.among(model.courses(), standings, margins, meanMargins, baseline, options.equal());
         List<Integer> byMargin = byMargin();
         Knowledge knowledge = new Knowledge(rows(choice.advisable()));
         double everything = knowledge.ofEverything();
-        List<BreakEven> breakEvens = choice.advised() < 0 || choice.rival() < 0
-                ? List.of()
-                : new BreakEvens(
-                                model,
-                                drawn,
-                                loads,
-                                model.courses().get(choice.advised()),
-                                model.courses().get(choice.rival()))
-                        .all();
-        List<Knowing> matters = Information.onInputs(model, columns, knowledge);
+        Optional<AdviceRanges> ranges = choice.advised() < 0 || choice.rival() < 0
+                ? Optional.empty()
+                : Optional.of(new AdviceRanges(model, drawn, means, loads, margins, choice));
+        double[] worths = Information.worths(model, columns, knowledge, ranges);
+        List<AdviceRange> told = ranges.map(found -> found.all(worths)).orElse(List.of());
+        List<Knowing> matters = Information.onInputs(model, columns, knowledge, worths);
         List<SampleWorth> samples = Information.onSamples(season, model, columns, knowledge, source);
-        int baseline = baseline();
         double[] best = chancesBest();
         List<WeighedCourse> weighed =
                 byMargin.stream().map(c -> weighed(c, baseline, best[c])).toList();
         List<Comparison> comparisons = comparisons(choice.advised(), byMargin);
-        Telling telling = new Telling(model, weighed, choice, comparisons, breakEvens, matters);
+        Optional<GainDoubt> doubt = doubt(choice, baseline);
+        boolean entered = model.variables().stream().anyMatch(variable -> !Chances.settled(variable.law()));
+        Telling telling = new Telling(model, weighed, choice, comparisons, told, matters, entered);
         return new FieldAdvice(
                 model.field(),
                 model.farm().grower(),
                 source.draws(),
-                seed,
+                options.seed(),
                 weighed,
                 name(baseline),
                 choice.advised() < 0 ? null : name(choice.advised()),
+                telling.aboutEqual().orElse(null),
+                options.equal(),
                 telling.sentence(),
                 telling.reason(),
                 telling.doubt(),
+                doubt.orElse(null),
                 comparisons,
-                breakEvens,
+                told,
                 matters,
                 samples,
                 inputs(),
                 everything,
                 telling.cautions());
+    }
+
+    /** The doubt about the gain that the advice rests on: of the advised course over the baseline, else of the next best over it. */
+    private Optional<GainDoubt> doubt(Choice choice, int baseline) {
+        int subject = choice.advised() == baseline ? choice.rival() : choice.advised();
+        return subject < 0 || subject == baseline
+                ? Optional.empty()
+                : GainDoubts.of(model, columns, margins, subject, baseline);
     }
 
     private List<Integer> byMargin() {
@@ -248,6 +263,7 @@ final class FieldWeighing {
                     variable.id(),
                     variable.label(),
                     variable.unit(),
+                    variable.doubt(),
                     variable.law(),
                     means[place],
                     band(sorted),

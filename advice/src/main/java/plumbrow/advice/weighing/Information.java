@@ -3,6 +3,7 @@ package plumbrow.advice.weighing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import plumbrow.advice.outlook.Chances;
 import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.outlook.Law;
@@ -15,8 +16,31 @@ import plumbrow.science.figure.Numbers;
 final class Information {
     private Information() {}
 
+    /**
+     * What knowing each input exactly, before deciding, is worth [$/ac], by its place: by the same means as the range over which
+     * the advice holds, so that what turns nothing is worth nothing by itself. Where price and yield are tied, one tells of the
+     * other, which only a regression over the draws sees.
+     */
+    static double[] worths(FieldModel model, double[][] columns, Knowledge knowledge, Optional<AdviceRanges> ranges) {
+        double[] worths = new double[columns.length];
+        for (int place = 0; place < worths.length; place++) {
+            if (!Chances.settled(model.variables().get(place).law()) && ranges.isPresent()) {
+                worths[place] = Math.min(
+                        knowledge.ofEverything(),
+                        tied(model, place)
+                                ? knowledge.of(columns[place], columns[place].length)
+                                : ranges.get().worth(place));
+            }
+        }
+        return worths;
+    }
+
+    private static boolean tied(FieldModel model, int place) {
+        return model.tie() != 0 && (place == model.price() || place == model.yield());
+    }
+
     /** Every input that is in doubt, by what knowing it is worth, most first. */
-    static List<Knowing> onInputs(FieldModel model, double[][] columns, Knowledge knowledge) {
+    static List<Knowing> onInputs(FieldModel model, double[][] columns, Knowledge knowledge, double[] worths) {
         List<Knowing> all = new ArrayList<>();
         for (int place = 0; place < columns.length; place++) {
             Variable input = model.variables().get(place);
@@ -24,7 +48,7 @@ final class Information {
                 continue;
             }
             double[] draws = columns[place];
-            double value = knowledge.of(draws, draws.length);
+            double value = worths[place];
             double half = knowledge.of(draws, draws.length / 2);
             double field = value * model.field().acres();
             all.add(new Knowing(input.id(), input.label(), value, field, half, says(input, value, field)));
@@ -38,7 +62,7 @@ final class Information {
                 ? input.label().replace("chance that ", "whether ")
                 : "the " + input.label();
         return value < 0.005
-                ? "Knowing " + what + " would not change the choice."
+                ? "Knowing " + what + " by itself is worth less than a cent an acre."
                 : "Knowing " + what + " beforehand is worth at most " + Numbers.dollars(value, 2) + "/ac, "
                         + Numbers.dollars(field, 0) + " for the field.";
     }

@@ -6,7 +6,7 @@ package plumbrow.advice.weighing;
  * @param input id of the {@link UncertainInput}
  * @param usdPerAcre expected value of knowing it [$/ac]
  * @param usdField the same for the field [$]
- * @param halfSampleUsdPerAcre the same from half the draws [$/ac]: how far the two differ shows how firm it is
+ * @param halfSampleUsdPerAcre the same by regression on half of the draws [$/ac]: how far the two differ shows how firm it is
  * @param says one sentence
  */
 public record Knowing(

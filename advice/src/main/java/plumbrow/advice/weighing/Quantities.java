@@ -8,7 +8,7 @@ import plumbrow.science.figure.Numbers;
 public final class Quantities {
     private Quantities() {}
 
-    /** A value with its unit: "$4.20/bu", "45 %", "1.3 nodes", "7 of 10". */
+    /** A value with its unit: "$4.20/bu", "45 %", "1.3 nodes", "74 of 100". */
     public static String text(double value, String unit) {
         if (unit.equals("chance")) {
             return Odds.words(value);

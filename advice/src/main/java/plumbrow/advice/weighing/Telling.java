@@ -1,8 +1,11 @@
 package plumbrow.advice.weighing;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Objects;
+import java.util.Map;
 import java.util.Optional;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Standing;
@@ -10,47 +13,144 @@ import plumbrow.science.figure.Numbers;
 
 /** The advice in sentences: what to do and its odds, why, and what is in doubt. Never more certain than the draws. */
 final class Telling {
+    private static final String NO_DOUBT =
+            "No doubt was entered: every input is a single value, so this is one case worked through, without odds.";
+
     private final FieldModel model;
     private final List<WeighedCourse> weighed;
     private final Choice choice;
     private final List<Comparison> comparisons;
-    private final List<BreakEven> breakEvens;
+    private final List<AdviceRange> ranges;
     private final List<Knowing> matters;
+    private final boolean entered;
 
+    /** @param entered whether any input was entered as more than a single value */
     Telling(
             FieldModel model,
             List<WeighedCourse> weighed,
             Choice choice,
             List<Comparison> comparisons,
-            List<BreakEven> breakEvens,
-            List<Knowing> matters) {
+            List<AdviceRange> ranges,
+            List<Knowing> matters,
+            boolean entered) {
         this.model = model;
         this.weighed = weighed;
         this.choice = choice;
         this.comparisons = comparisons;
-        this.breakEvens = breakEvens;
+        this.ranges = ranges;
         this.matters = matters;
+        this.entered = entered;
     }
 
     String sentence() {
         if (choice.advised() < 0) {
-            return "Nothing can be advised yet: " + nothingBecause() + ".";
+            return choice.advisable().isEmpty()
+                    ? "Nothing can be advised yet: " + nothingBecause() + "."
+                    : allLose(course(choice.advisable().get(0)));
         }
         WeighedCourse advised = course(choice.advised());
+        if (choice.equals().size() > 1) {
+            return aboutEqual().orElseThrow().says()
+                    + (isBaselineAmong(choice.equals())
+                            ? ""
+                            : " Against " + baseline().name() + ", " + advised.name() + " " + gain(advised) + ".");
+        }
         if (!advised.baseline()) {
-            return "Take " + advised.name() + ". Against " + baseline().name() + " it pays in "
-                    + Odds.words(advised.chanceBeatsBaseline()) + " seasons, on average "
-                    + more(advised.meanGainUsdPerAcre()) + " (one season in ten below "
-                    + Quantities.dollarsPerAcre(advised.gain().low()) + ", one in ten above "
-                    + Quantities.dollarsPerAcre(advised.gain().high()) + ").";
+            return "Take " + advised.name() + ". Against " + baseline().name() + " it " + gain(advised) + ".";
         }
         if (choice.rival() < 0) {
             return "Stay with " + advised.name() + ": no other course on this field may be advised.";
         }
         WeighedCourse rival = course(choice.rival());
-        return "Stay with " + advised.name() + ". The next best, " + rival.name() + ", pays more in "
-                + Odds.words(rival.chanceBeatsBaseline()) + " seasons and on average brings "
-                + more(rival.meanGainUsdPerAcre()) + ".";
+        return "Stay with " + advised.name() + ". The next best, " + rival.name() + ", earns "
+                + more(rival.meanGainUsdPerAcre()) + " on average" + odds(", more", rival.chanceBeatsBaseline()) + "."
+                + (entered ? "" : " " + NO_DOUBT);
+    }
+
+    /** "earns $48/ac more on average, more in 84 of 100 simulated seasons (10 of 100 below …)". */
+    private String gain(WeighedCourse course) {
+        return "earns " + more(course.meanGainUsdPerAcre())
+                + (entered
+                        ? " on average" + odds(", more", course.chanceBeatsBaseline()) + " (10 of 100 below "
+                                + Quantities.dollarsPerAcre(course.gain().low()) + ", 10 of 100 above "
+                                + Quantities.dollarsPerAcre(course.gain().high()) + ")"
+                        : ". " + NO_DOUBT.substring(0, NO_DOUBT.length() - 1));
+    }
+
+    private String odds(String what, double chance) {
+        return entered ? what + " in " + Odds.words(chance) + " simulated seasons" : "";
+    }
+
+    private boolean isBaselineAmong(List<Integer> places) {
+        return places.stream().anyMatch(c -> course(c).baseline());
+    }
+
+    private String allLose(WeighedCourse least) {
+        WeighedCourse baseline = baseline();
+        return "Nothing is advised: all that may be used earns less on average than the baseline, " + baseline.name()
+                + ", which is " + baseline.standing().word() + ". Least behind is " + least.name() + ", "
+                + Quantities.dollarsPerAcre(-least.meanGainUsdPerAcre()) + " less.";
+    }
+
+    /** The courses about equal to the advised one, where there are any, with the cheapest, safest and most often best of them. */
+    Optional<AboutEqual> aboutEqual() {
+        if (choice.equals().size() < 2) {
+            return Optional.empty();
+        }
+        List<WeighedCourse> equals = choice.equals().stream().map(this::course).toList();
+        WeighedCourse cheapest = Collections.min(equals, Comparator.comparingDouble(WeighedCourse::costUsdPerAcre));
+        WeighedCourse safest = Collections.max(equals, Comparator.comparingDouble(WeighedCourse::shortfallUsdPerAcre));
+        WeighedCourse oftenest = Collections.max(equals, Comparator.comparingDouble(WeighedCourse::chanceBest));
+        double highest = equals.stream()
+                .mapToDouble(WeighedCourse::meanMarginUsdPerAcre)
+                .max()
+                .orElseThrow();
+        double lowest = equals.stream()
+                .mapToDouble(WeighedCourse::meanMarginUsdPerAcre)
+                .min()
+                .orElseThrow();
+        List<String> names = equals.stream().map(WeighedCourse::name).toList();
+        String says = inList(names) + " are about equal: " + (equals.size() > 2 ? "at most " : "")
+                + Quantities.dollarsPerAcre(highest - lowest) + " apart on average"
+                + (equals.size() == 2 ? leads(equals.get(0), equals.get(1)) : "") + ". "
+                + named(cheapest, safest, oftenest);
+        return Optional.of(
+                new AboutEqual(names, highest - lowest, cheapest.name(), safest.name(), oftenest.name(), says));
+    }
+
+    private String leads(WeighedCourse one, WeighedCourse other) {
+        return comparisons.stream()
+                .filter(pair -> pair.course().equals(one.name()) && pair.other().equals(other.name()))
+                .findFirst()
+                .map(pair -> odds(", " + one.name() + " ahead", pair.chanceBetter()))
+                .orElse("");
+    }
+
+    private String named(WeighedCourse cheapest, WeighedCourse safest, WeighedCourse oftenest) {
+        Map<String, List<String>> said = new LinkedHashMap<>();
+        role(said, cheapest, "cheapest (" + Quantities.dollarsPerAcre(cheapest.costUsdPerAcre()) + ")");
+        if (entered) {
+            role(
+                    said,
+                    safest,
+                    "safest (" + Quantities.dollarsPerAcre(safest.shortfallUsdPerAcre()) + " in the worst tenth)");
+            role(said, oftenest, "most often best of all (in " + Odds.words(oftenest.chanceBest()) + ")");
+        }
+        List<String> parts = new ArrayList<>();
+        said.forEach((name, roles) -> parts.add(name + " is the " + inList(roles)));
+        return String.join("; ", parts) + ".";
+    }
+
+    private static void role(Map<String, List<String>> said, WeighedCourse course, String role) {
+        said.computeIfAbsent(course.name(), none -> new ArrayList<>()).add(role);
+    }
+
+    /** "a", "a and b", "a, b and c". */
+    private static String inList(List<String> names) {
+        int last = names.size() - 1;
+        return last < 1
+                ? String.join("", names)
+                : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
     }
 
     private static String more(double gain) {
@@ -92,8 +192,10 @@ final class Telling {
         WeighedCourse against = course(other);
         double cost = advised.costUsdPerAcre() - against.costUsdPerAcre();
         double yield = advised.meanYieldBuPerAcre() - against.meanYieldBuPerAcre();
-        String paid = "It costs " + Quantities.dollarsPerAcre(Math.abs(cost)) + (cost >= 0 ? " more" : " less")
-                + " than " + against.name() + " and brings " + Numbers.fixed(Math.abs(yield), 1) + " bu/ac "
+        String dollars = Quantities.dollarsPerAcre(Math.abs(cost));
+        String paid = "It costs "
+                + (dollars.equals("$0/ac") ? "as much as " : dollars + (cost >= 0 ? " more than " : " less than "))
+                + against.name() + " and brings " + Numbers.fixed(Math.abs(yield), 1) + " bu/ac "
                 + (yield >= 0 ? "more" : "less") + ".";
         return choice.tied()
                 ? paid + " The draws can't tell it from the course with the highest mean, and it costs less."
@@ -103,14 +205,15 @@ final class Telling {
     String doubt() {
         List<String> doubts = new ArrayList<>();
         unknownAndBetter().ifPresent(doubts::add);
-        closestTurn().ifPresent(turn -> doubts.add(turn.says()));
+        ranges.stream().filter(AdviceRange::turns).findFirst().ifPresent(range -> doubts.add(range.says()));
         matters.stream()
                 .filter(knowing -> knowing.usdPerAcre() >= 0.05)
                 .findFirst()
                 .ifPresent(knowing -> doubts.add(knowing.says()));
-        return doubts.isEmpty()
-                ? "No single input turns the choice within its plausible range."
-                : String.join(" ", doubts);
+        if (!doubts.isEmpty()) {
+            return String.join(" ", doubts);
+        }
+        return entered ? "No single input turns the choice within its plausible range." : NO_DOUBT;
     }
 
     /** A course that would earn more than the advised one, were its unknowns answered. */
@@ -144,44 +247,16 @@ final class Telling {
         return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
     }
 
-    /** The break-even nearest to what is taken as likely, in widths of its plausible range. */
-    private Optional<BreakEven> closestTurn() {
-        BreakEven closest = null;
-        double nearest = Double.POSITIVE_INFINITY;
-        for (BreakEven turn : breakEvens) {
-            if (turn.value() != null) {
-                double distance = Math.abs(Objects.requireNonNull(turn.value()) - turn.likely())
-                        / (turn.plausibleHigh() - turn.plausibleLow());
-                if (distance < nearest) {
-                    nearest = distance;
-                    closest = turn;
-                }
-            }
-        }
-        return Optional.ofNullable(closest);
-    }
-
     List<String> cautions() {
         List<String> cautions = new ArrayList<>();
         cautions.add("The current label is the law. Local code and licensed practice decide; this is arithmetic, not a"
                 + " permit.");
-        comparisons.stream()
-                .filter(comparison ->
-                        Math.abs(comparison.meanDifferenceUsdPerAcre()) < 1 && advisable(comparison.other()))
-                .findFirst()
-                .ifPresent(comparison -> cautions.add("The mean margins of " + comparison.course() + " and "
-                        + comparison.other() + " lie within $1/ac: choose between them on other grounds."));
         if (model.courses().stream().anyMatch(course -> !course.insects().isEmpty())) {
             cautions.add("Trait and insecticide are counted as independent: an upper bound on what they do together."
                     + " Field trials often saw no gain from insecticide over a trait that works.");
         }
         cautions.addAll(model.cautions());
         return cautions;
-    }
-
-    private boolean advisable(String course) {
-        return weighed.stream()
-                .anyMatch(each -> each.name().equals(course) && each.standing().advisable());
     }
 
     private WeighedCourse baseline() {

@@ -12,20 +12,22 @@ import plumbrow.advice.outlook.Law;
  * @param threads number of fields weighed at once, at least 1; changes the time, never the answer
  * @param changed uncertain inputs set otherwise than the season says, by the id of {@link UncertainInput}
  * @param later what a course costs in the years after it, taken off its margin; null counts this season alone
+ * @param equal when courses are told as about equal
  */
 public record WeighingOptions(
         int draws,
         long seed,
         int threads,
         Map<String, Law> changed,
-        @Nullable LaterCost later) {
+        @Nullable LaterCost later,
+        EqualRule equal) {
     /** What is used where nobody says otherwise. */
     public static final WeighingOptions DEFAULT =
             new WeighingOptions(10_000, 20_260_401L, Runtime.getRuntime().availableProcessors(), Map.of());
 
     /** This season alone. */
     public WeighingOptions(int draws, long seed, int threads, Map<String, Law> changed) {
-        this(draws, seed, threads, changed, null);
+        this(draws, seed, threads, changed, null, EqualRule.DEFAULT);
     }
 
     public WeighingOptions {
@@ -39,22 +41,26 @@ public record WeighingOptions(
     }
 
     public WeighingOptions withDraws(int number) {
-        return new WeighingOptions(number, seed, threads, changed, later);
+        return new WeighingOptions(number, seed, threads, changed, later, equal);
     }
 
     public WeighingOptions withSeed(long number) {
-        return new WeighingOptions(draws, number, threads, changed, later);
+        return new WeighingOptions(draws, number, threads, changed, later, equal);
     }
 
     public WeighingOptions withThreads(int number) {
-        return new WeighingOptions(draws, seed, number, changed, later);
+        return new WeighingOptions(draws, seed, number, changed, later, equal);
     }
 
     public WeighingOptions withChanged(Map<String, Law> laws) {
-        return new WeighingOptions(draws, seed, threads, laws, later);
+        return new WeighingOptions(draws, seed, threads, laws, later, equal);
     }
 
     public WeighingOptions withLater(LaterCost cost) {
-        return new WeighingOptions(draws, seed, threads, changed, cost);
+        return new WeighingOptions(draws, seed, threads, changed, cost, equal);
+    }
+
+    public WeighingOptions withEqual(EqualRule rule) {
+        return new WeighingOptions(draws, seed, threads, changed, later, rule);
     }
 }

@@ -96,7 +96,7 @@ final class StandIn {
                         weed.field(),
                         weed.weed(),
                         weed.densityPerSquareMetre(),
-                        one.lossPerPlantPct(),
+                        one.firstPlantLossPct(),
                         one.mostLossPct(),
                         weed.source()))
                 .orElse(weed);

@@ -115,11 +115,11 @@ class ClosedFormTest {
         assertThat(dearer.chanceBeatsBaseline()).isCloseTo(0.61863, within(4 * 0.0049));
         assertThat(advice.worthOfKnowingAllUsdPerAcre()).isCloseTo(10 * 0.17935, within(4 * error));
         assertThat(advice.whatMatters().get(0).input()).isEqualTo("price");
-        BreakEven turn = advice.breakEvens().stream()
+        AdviceRange range = advice.ranges().stream()
                 .filter(each -> each.input().equals("price"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(turn.value()).isCloseTo(4.20, within(1e-3));
+        assertThat(range.holdsFrom()).isCloseTo(4.20, within(1e-3));
         double z = StandardNormal.quantile(ALPHA);
         double worst = futures * StandardNormal.below(z - law.logSd()) / ALPHA;
         assertThat(dearer.shortfallUsdPerAcre())

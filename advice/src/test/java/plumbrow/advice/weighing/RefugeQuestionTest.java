@@ -71,11 +71,16 @@ class RefugeQuestionTest {
     void failureChanceWhereItPays() {
         assertThat(gain(failing(0.070).weigh(10_000), "full rate over it")).isCloseTo(0, within(0.1));
         assertThat(gain(failing(0.027).weigh(10_000), "half rate over it")).isCloseTo(0, within(0.1));
-        BreakEven turn = failing(0.01).weigh(10_000).breakEvens().stream()
+        AdviceRange range = failing(0.01).weigh(10_000).ranges().stream()
                 .filter(each -> each.input().startsWith("trait works"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(turn.value()).isCloseTo(1 - 0.0272, within(0.001));
+        assertThat(range.holdsFrom()).isCloseTo(1 - 0.0272, within(0.001));
+        // At stake are 2 + 28.5·f bu at $6: full saves .75 of it for $18, half .60 for $10. Equal at f = (8/.9 − 2)/28.5 = .2417.
+        assertThat(range.bands())
+                .extracting(BestBand::course)
+                .containsExactly("full rate over it", "half rate over it", "trait alone");
+        assertThat(range.bands().get(1).from()).isCloseTo(1 - 0.2417, within(0.0005));
     }
 
     @Test

@@ -11,6 +11,7 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.Adviser;
+import plumbrow.advice.weighing.EqualRule;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.WeighingOptions;
 import plumbrow.advice.years.LaterYears;
@@ -53,6 +54,12 @@ final class WeighCommand implements Callable<Integer> {
             description = "What a dollar loses in a year, with --years; else 5 percent (common practice, no source).")
     private double discountPct = YearsOptions.DISCOUNT_PCT;
 
+    @Option(
+            names = "--equal",
+            paramLabel = "USD",
+            description = "Least gain per acre worth an order; below it courses are about equal. Else 2.")
+    private double equalUsd = EqualRule.DEFAULT.leastUsdPerAcre();
+
     @Option(names = "--json", description = "Answer as JSON.")
     private boolean json;
 
@@ -86,7 +93,10 @@ final class WeighCommand implements Callable<Integer> {
     private WeighingOptions options() {
         try {
             Integer asked = threads;
-            WeighingOptions options = WeighingOptions.DEFAULT.withDraws(draws).withSeed(seed);
+            WeighingOptions options = WeighingOptions.DEFAULT
+                    .withDraws(draws)
+                    .withSeed(seed)
+                    .withEqual(new EqualRule(equalUsd));
             Integer seasons = years;
             WeighingOptions counted =
                     seasons == null ? options : options.withLater(new LaterYears(seasons, discountPct));

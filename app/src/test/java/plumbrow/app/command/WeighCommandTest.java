@@ -38,7 +38,9 @@ class WeighCommandTest {
         String out = plumbrow("weigh", "--book", book).good().out();
         assertThat(out).startsWith("North 80: " + field.sentence().substring(0, 30));
         assertThat(out.replaceAll("\\s+", " "))
-                .contains(field.sentence(), field.reason(), "▸ " + field.advised(), "2027 season as of 2027-03-02");
+                .contains(field.sentence(), field.reason(), "▸ " + field.advised(), "2027 season as of 2027-03-02")
+                .contains(field.equal().words())
+                .doesNotContain("never turn");
     }
 
     @Test
@@ -84,6 +86,8 @@ class WeighCommandTest {
     void numbersOutOfRangeAreRefused() {
         plumbrow("weigh", "--book", book, "--draws", 5).refused("draws is 5; expected 100 to 1,000,000");
         plumbrow("weigh", "--book", book, "--threads", 0).refused("threads is 0; expected 1 or more");
+        plumbrow("weigh", "--book", book, "--equal", 0)
+                .refused("the least gain worth telling is $0.0/ac; expected more than 0, up to 1,000");
         plumbrow("weigh", "--book", book, "--draws", "many").misused("'many'");
         plumbrow("weigh", "--book", book, "--colour", "red").misused("--colour");
     }

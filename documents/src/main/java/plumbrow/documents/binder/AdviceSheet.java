@@ -30,7 +30,7 @@ public final class AdviceSheet {
             CourseSheets.advice(workbook, season, advice);
             CourseSheets.courses(workbook, advice);
             CourseSheets.findings(workbook, advice);
-            ChangeSheets.breakEvens(workbook, advice);
+            ChangeSheets.ranges(workbook, advice);
             ChangeSheets.whatMatters(workbook, advice);
             ChangeSheets.workings(workbook, advice);
             ChangeSheets.inputs(workbook, advice);

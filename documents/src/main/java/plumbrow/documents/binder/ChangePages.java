@@ -3,19 +3,23 @@ package plumbrow.documents.binder;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import plumbrow.advice.weighing.BreakEven;
+import plumbrow.advice.weighing.AdviceRange;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.Knowing;
 import plumbrow.advice.weighing.SampleWorth;
 import plumbrow.advice.weighing.UncertainInput;
 import plumbrow.documents.binder.Html.Column;
+import plumbrow.documents.picture.BandsPicture;
+import plumbrow.documents.picture.CoursePalette;
 import plumbrow.science.figure.Numbers;
 
-/** What would change the advice for a field: break-evens, what knowing more is worth, and what is uncertain. */
-record ChangePages(FieldAdvice field) {
+/** What would change the advice for a field: the range over which it holds, what knowing more is worth, and what is uncertain. */
+record ChangePages(FieldAdvice field, CoursePalette palette) {
+    private static final int PICTURE_PX = 690;
+
     void write(Html html) {
-        html.element("h2", "What would change it");
-        breakEvens(html);
+        html.element("h2", "The range over which this holds");
+        ranges(html);
         html.element("h2", "What matters most");
         matters(html);
         samples(html);
@@ -23,50 +27,29 @@ record ChangePages(FieldAdvice field) {
         inputs(html);
     }
 
-    private void breakEvens(Html html) {
-        if (field.breakEvens().isEmpty()) {
+    private void ranges(Html html) {
+        if (field.ranges().isEmpty()) {
             html.element("p", "There are no two courses that may be advised, so there is no order to turn.");
             return;
         }
-        List<BreakEven> turning =
-                field.breakEvens().stream().filter(even -> even.value() != null).toList();
-        if (!turning.isEmpty()) {
-            turning(html, turning);
+        if (field.ranges().stream().anyMatch(AdviceRange::turns)) {
+            html.open("div", "picture")
+                    .picture(BandsPicture.svg(field, palette, PICTURE_PX), BandsPicture.finding(field))
+                    .close("div");
+            html.list(field.ranges().stream()
+                    .filter(AdviceRange::turns)
+                    .map(AdviceRange::says)
+                    .toList());
         }
         sentence(
                 html,
-                "Within the range looked at, these never turn the order of the two best courses: ",
-                field.breakEvens().stream().filter(even -> even.value() == null).map(ChangePages::ranged));
+                "By itself, within the range looked at, none of these changes which course is best: ",
+                field.ranges().stream().filter(range -> !range.turns()).map(ChangePages::ranged));
     }
 
-    private static void turning(Html html, List<BreakEven> turning) {
-        html.table(
-                "plain",
-                List.of(
-                        Column.words("input", 22),
-                        Column.words("unit", 9),
-                        Column.figure("mean now", 8),
-                        Column.figure("looked at from", 9),
-                        Column.figure("to", 8),
-                        Column.figure("order turns at", 9),
-                        Column.words("in words", 35)));
-        for (BreakEven even : turning) {
-            html.open("tr")
-                    .cell(even.label())
-                    .cell(even.unit())
-                    .figure(ThreeFigures.of(even.likely()))
-                    .figure(ThreeFigures.of(even.plausibleLow()))
-                    .figure(ThreeFigures.of(even.plausibleHigh()))
-                    .figure(even.value() == null ? "never" : ThreeFigures.of(even.value()))
-                    .cell(even.says())
-                    .close("tr");
-        }
-        html.endTable();
-    }
-
-    private static String ranged(BreakEven even) {
-        return even.label() + " (" + ThreeFigures.of(even.plausibleLow()) + " to "
-                + (ThreeFigures.of(even.plausibleHigh()) + " " + even.unit()).strip() + ")";
+    private static String ranged(AdviceRange range) {
+        return range.label() + " (" + ThreeFigures.of(range.plausibleLow()) + " to "
+                + (ThreeFigures.of(range.plausibleHigh()) + " " + range.unit()).strip() + ")";
     }
 
     private static void sentence(Html html, String opening, Stream<String> parts) {
@@ -93,7 +76,7 @@ record ChangePages(FieldAdvice field) {
         }
         sentence(
                 html,
-                "Knowing these would not change the choice: ",
+                "Knowing any of these by itself is worth less than a cent an acre: ",
                 field.whatMatters().stream()
                         .filter(knowing -> !worthACent(knowing))
                         .map(Knowing::label));
@@ -161,8 +144,8 @@ record ChangePages(FieldAdvice field) {
                         Column.words("unit", 8),
                         Column.words("how it is spread", 19),
                         Column.figure("mean", 7),
-                        Column.figure("1 in 10 below", 8),
-                        Column.figure("1 in 10 above", 8),
+                        Column.figure("10 of 100 below", 8),
+                        Column.figure("10 of 100 above", 8),
                         Column.words("source", 28)));
         for (UncertainInput input : field.inputs()) {
             html.open("tr")

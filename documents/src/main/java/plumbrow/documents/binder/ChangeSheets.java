@@ -3,7 +3,8 @@ package plumbrow.documents.binder;
 import java.util.List;
 import org.dhatim.fastexcel.Workbook;
 import plumbrow.advice.weighing.Advice;
-import plumbrow.advice.weighing.BreakEven;
+import plumbrow.advice.weighing.AdviceRange;
+import plumbrow.advice.weighing.BestBand;
 import plumbrow.advice.weighing.CostLine;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.Knowing;
@@ -16,30 +17,34 @@ import plumbrow.science.figure.Step;
 final class ChangeSheets {
     private ChangeSheets() {}
 
-    static void breakEvens(Workbook workbook, Advice advice) {
+    static void ranges(Workbook workbook, Advice advice) {
         Grid grid = new Grid(
                 workbook,
-                "break-evens",
+                "ranges",
                 List.of(
                         Column.words("field", 24),
                         Column.words("input", 36),
                         Column.words("unit", 12),
                         Column.number("mean now [unit beside]", "General"),
-                        Column.number("looked at from [unit beside]", "General"),
-                        Column.number("looked at to [unit beside]", "General"),
-                        Column.number("order turns at [unit beside]", "General"),
+                        Column.words("best course", 30),
+                        Column.number("from [unit beside]", "General"),
+                        Column.number("to [unit beside]", "General"),
+                        Column.number("two standard errors of from [unit beside]", "General"),
                         Column.words("in words", 60)));
         for (FieldAdvice field : advice.fields()) {
-            for (BreakEven even : field.breakEvens()) {
-                grid.row(
-                        field.field().name(),
-                        even.label(),
-                        even.unit(),
-                        even.likely(),
-                        even.plausibleLow(),
-                        even.plausibleHigh(),
-                        even.value() == null ? "never" : even.value(),
-                        even.says());
+            for (AdviceRange range : field.ranges()) {
+                for (BestBand band : range.bands()) {
+                    grid.row(
+                            field.field().name(),
+                            range.label(),
+                            range.unit(),
+                            range.likely(),
+                            band.course(),
+                            band.from(),
+                            band.to(),
+                            band.fromError(),
+                            range.says());
+                }
             }
         }
     }
@@ -119,9 +124,9 @@ final class ChangeSheets {
                         Column.words("unit", 12),
                         Column.words("how it is spread", 40),
                         Column.number("mean [unit beside]", "General"),
-                        Column.number("1 in 10 below [unit beside]", "General"),
+                        Column.number("10 of 100 below [unit beside]", "General"),
                         Column.number("half below [unit beside]", "General"),
-                        Column.number("1 in 10 above [unit beside]", "General"),
+                        Column.number("10 of 100 above [unit beside]", "General"),
                         Column.words("source", 50)));
         for (FieldAdvice field : advice.fields()) {
             for (UncertainInput input : field.inputs()) {

@@ -5,7 +5,7 @@ import java.util.Optional;
 import plumbrow.advice.calendar.SeasonTrial;
 import plumbrow.advice.weighing.Comparison;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.Odds;
+import plumbrow.advice.weighing.GainDoubt;
 import plumbrow.advice.weighing.WeighedCourse;
 import plumbrow.documents.binder.Html.Column;
 import plumbrow.documents.picture.CoursePalette;
@@ -31,6 +31,10 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id, Optional<
         html.element("p", "quiet", place());
         html.element("p", "lead", field.sentence());
         paragraph(html, "Why", field.reason());
+        GainDoubt gain = field.gainDoubt();
+        if (gain != null) {
+            paragraph(html, "What the doubt is", gain.says());
+        }
         paragraph(html, "In doubt", field.doubt());
         for (String picture : StripPicture.svgs(field, palette, PICTURE_PX, MOST_IN_A_PICTURE)) {
             html.open("div", "picture")
@@ -43,7 +47,7 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id, Optional<
         comparisons(html);
         season.ifPresent(trial -> SeasonPages.write(html, trial));
         new FindingPages(field).write(html);
-        new ChangePages(field).write(html);
+        new ChangePages(field, palette).write(html);
         new WorkingPages(field).write(html);
         cautions(html);
         html.close("div");
@@ -73,9 +77,9 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id, Optional<
                         Column.figure("cost, $/ac", 7),
                         Column.figure("mean yield, bu/ac", 7),
                         Column.figure("mean margin, $/ac", 8),
-                        Column.figure("1 in 10 below, $/ac", 7),
+                        Column.figure("10 of 100 below, $/ac", 7),
                         Column.figure("half below, $/ac", 7),
-                        Column.figure("1 in 10 above, $/ac", 7),
+                        Column.figure("10 of 100 above, $/ac", 7),
                         Column.figure("worst tenth, $/ac", 7),
                         Column.figure("beats baseline in", 9),
                         Column.figure("best of all in", 9)));
@@ -88,9 +92,10 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id, Optional<
         html.element(
                 "p",
                 "quiet",
-                "Margin is what the operator keeps over these inputs. Worst tenth: mean of the worst 1 in 10 draws. With "
+                "Margin is what the operator keeps over these inputs. Worst tenth: mean of the worst 10 of 100 draws. With "
                         + Numbers.fixed(field.draws(), 0) + " draws the means are good to ± "
-                        + Numbers.dollars(widest, 2) + "/ac or better.");
+                        + Numbers.dollars(widest, 2) + "/ac or better. "
+                        + field.equal().words());
     }
 
     private void course(Html html, WeighedCourse course) {
@@ -104,6 +109,8 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id, Optional<
         html.standing(course.standing());
         if (course.name().equals(field.advised())) {
             html.markup("<br/>").element("b", "advised");
+        } else if (field.leading().contains(course.name())) {
+            html.markup("<br/>").element("b", "about equal");
         }
         html.close("td")
                 .figure(Numbers.fixed(course.costUsdPerAcre(), 2))
@@ -113,8 +120,8 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id, Optional<
                 .figure(Numbers.fixed(course.margin().middle(), 0))
                 .figure(Numbers.fixed(course.margin().high(), 0))
                 .figure(Numbers.fixed(course.shortfallUsdPerAcre(), 0))
-                .figure(course.baseline() ? "the baseline" : Odds.words(course.chanceBeatsBaseline()))
-                .figure(Odds.words(course.chanceBest()))
+                .figure(course.baseline() ? "the baseline" : field.odds(course.chanceBeatsBaseline()))
+                .figure(field.odds(course.chanceBest()))
                 .close("tr");
     }
 
@@ -128,7 +135,7 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id, Optional<
                 List.of(
                         Column.words("against", 30),
                         Column.figure("mean difference, $/ac", 13),
-                        Column.figure("8 of 10 draws from, $/ac", 12),
+                        Column.figure("80 of 100 draws from, $/ac", 12),
                         Column.figure("to, $/ac", 10),
                         Column.words("earns more in", 13),
                         Column.words("better whatever the luck", 11),
@@ -142,7 +149,7 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id, Optional<
                     .figure(Numbers.fixed(pair.meanDifferenceUsdPerAcre(), 2))
                     .figure(Numbers.fixed(pair.difference().low(), 0))
                     .figure(Numbers.fixed(pair.difference().high(), 0))
-                    .cell(Odds.words(pair.chanceBetter()))
+                    .cell(field.odds(pair.chanceBetter()))
                     .cell(pair.firstDegree())
                     .cell(pair.secondDegree())
                     .close("tr");

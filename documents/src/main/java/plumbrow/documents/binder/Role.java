@@ -5,7 +5,7 @@ import java.util.List;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.WeighedCourse;
 
-/** What a course is on its field: advised, the baseline, both, or neither. */
+/** What a course is on its field: advised or about equal to it, the baseline, both, or neither. */
 final class Role {
     private Role() {}
 
@@ -13,6 +13,8 @@ final class Role {
         List<String> roles = new ArrayList<>();
         if (course.name().equals(field.advised())) {
             roles.add("advised");
+        } else if (field.leading().contains(course.name())) {
+            roles.add("about equal");
         }
         if (course.baseline()) {
             roles.add("the baseline");

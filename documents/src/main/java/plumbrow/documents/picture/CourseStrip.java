@@ -3,7 +3,7 @@ package plumbrow.documents.picture;
 import java.util.ArrayList;
 import java.util.List;
 import plumbrow.advice.gates.Standing;
-import plumbrow.advice.weighing.Odds;
+import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.Quantities;
 import plumbrow.advice.weighing.WeighedCourse;
 import plumbrow.documents.picture.Canvas.Anchor;
@@ -11,7 +11,7 @@ import plumbrow.documents.picture.DotStack.Dot;
 import plumbrow.science.figure.Numbers;
 
 /** One course of a {@link StripPicture}: its label, and its margins as dots over a band. */
-record CourseStrip(WeighedCourse course, String colour, boolean advised) {
+record CourseStrip(FieldAdvice field, WeighedCourse course, String colour) {
     private static final double NAME = 14;
     private static final double SMALL = 12;
     private static final double DOT = 4.2;
@@ -49,19 +49,27 @@ record CourseStrip(WeighedCourse course, String colour, boolean advised) {
                 StandingMark.draw(canvas, course.standing(), x + 11, at - markSize + 2, markSize);
                 first = false;
             }
-            canvas.labelled(x + 30, at, line, SMALL, Canvas.INK, advised, Anchor.START);
+            canvas.labelled(x + 30, at, line, SMALL, Canvas.INK, advised(), Anchor.START);
         }
         canvas.close();
         return at + 4;
     }
 
+    private boolean advised() {
+        return course.name().equals(field.advised());
+    }
+
+    private boolean equal() {
+        return field.leading().contains(course.name());
+    }
+
     /** Standing, odds and mean gain, on as few lines as hold them. */
     private List<String> standing(double widest) {
         List<String> lines = new ArrayList<>();
-        lines.add((advised ? "advised, " : "") + StandingMark.word(course.standing()));
+        lines.add((advised() ? "advised, " : equal() ? "about equal, " : "") + StandingMark.word(course.standing()));
         for (String part : againstBaseline()) {
             String longer = lines.get(lines.size() - 1) + " · " + part;
-            if (Lettering.width(longer, SMALL, advised) <= widest) {
+            if (Lettering.width(longer, SMALL, advised()) <= widest) {
                 lines.set(lines.size() - 1, longer);
             } else {
                 lines.add(part);
@@ -75,7 +83,7 @@ record CourseStrip(WeighedCourse course, String colour, boolean advised) {
             return List.of("the baseline");
         }
         String mean = "on average " + Quantities.gain(course.meanGainUsdPerAcre()) + "/ac";
-        return List.of("beats baseline " + Odds.words(course.chanceBeatsBaseline()), mean);
+        return List.of("beats baseline " + field.odds(course.chanceBeatsBaseline()), mean);
     }
 
     private double strip(Canvas canvas, MoneyScale scale, double y) {

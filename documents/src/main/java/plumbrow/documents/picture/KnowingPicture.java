@@ -31,7 +31,7 @@ public final class KnowingPicture {
                 .limit(MOST_BARS)
                 .toList();
         if (shown.isEmpty()) {
-            String nothing = "No uncertain input of this field changes which course is best.";
+            String nothing = "No uncertain input by itself changes which course is best on this field.";
             double end = paragraph(canvas, nothing, 13, Canvas.INK, width, 4);
             return canvas.svg(width, end + 8, title, nothing);
         }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.Odds;
 import plumbrow.advice.weighing.WeighedCourse;
 import plumbrow.documents.picture.Canvas.Anchor;
 import plumbrow.science.figure.Numbers;
@@ -54,7 +53,7 @@ public final class StripPicture {
         double firstStrip = y;
         Canvas strips = new Canvas();
         for (WeighedCourse course : shown) {
-            CourseStrip strip = new CourseStrip(course, palette.colour(course), isAdvised(field, course));
+            CourseStrip strip = new CourseStrip(field, course, palette.colour(course));
             y = wide
                     ? strip.drawBeside(strips, scale, 4, labels - 4, y)
                     : strip.drawUnder(strips, scale, 4, width - 8, y);
@@ -82,7 +81,7 @@ public final class StripPicture {
     }
 
     private static double legend(Canvas canvas, double width) {
-        String words = "Each dot is 1 season in 20. Thick band: the middle 8 of 10 seasons. Tall tick: median. "
+        String words = "Each dot is 5 simulated seasons of 100. Thick band: the middle 80 of 100. Tall tick: median. "
                 + "Diamond: mean.";
         double y = 0;
         for (String line : Lettering.wrap(words, 11.5, false, width - 8, 4)) {
@@ -144,8 +143,10 @@ public final class StripPicture {
     private static String inWords(FieldAdvice field, WeighedCourse course) {
         List<String> roles = isAdvised(field, course)
                 ? List.of("advised", course.standing().word())
-                : List.of(course.standing().word());
-        return "%s (%s): mean %s/ac, median %s, 8 of 10 seasons from %s to %s%s."
+                : field.leading().contains(course.name())
+                        ? List.of("about equal", course.standing().word())
+                        : List.of(course.standing().word());
+        return "%s (%s): mean %s/ac, median %s, 80 of 100 seasons from %s to %s%s."
                 .formatted(
                         course.name(),
                         String.join(", ", roles),
@@ -155,6 +156,6 @@ public final class StripPicture {
                         Numbers.dollars(course.margin().high(), 0),
                         course.baseline()
                                 ? "; the baseline"
-                                : "; beats the baseline in " + Odds.words(course.chanceBeatsBaseline()));
+                                : "; beats the baseline in " + field.odds(course.chanceBeatsBaseline()));
     }
 }

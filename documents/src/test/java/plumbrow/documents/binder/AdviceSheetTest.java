@@ -42,7 +42,7 @@ class AdviceSheetTest {
                             "advice",
                             "courses",
                             "findings",
-                            "break-evens",
+                            "ranges",
                             "what matters",
                             "workings",
                             "inputs",
@@ -59,7 +59,7 @@ class AdviceSheetTest {
             Sheet courses = book.getSheet("courses");
             Row row = courses.getRow(1);
             assertThat(cell(courses, row, "cost [$/ac]").getNumericCellValue()).isEqualTo(first.costUsdPerAcre());
-            Cell low = cell(courses, row, "margin, 1 in 10 below [$/ac]");
+            Cell low = cell(courses, row, "margin, 10 of 100 below [$/ac]");
             assertThat(low.getCellType()).isEqualTo(CellType.NUMERIC);
             assertThat(low.getNumericCellValue()).isEqualTo(first.margin().low());
             assertThat(low.getCellStyle().getDataFormatString()).isEqualTo("#,##0.00");
@@ -71,15 +71,15 @@ class AdviceSheetTest {
     }
 
     @Test
-    void whatIsNotKnownIsEmptyAndNeverTurnsIsWritten() throws IOException {
+    void whatIsNotKnownIsEmptyAndEachBandHasItsRow() throws IOException {
         try (XSSFWorkbook book = written(SampleAdvice.advice())) {
-            Sheet evens = book.getSheet("break-evens");
-            assertThat(cell(evens, evens.getRow(1), "order turns at [unit beside]")
-                            .getNumericCellValue())
+            Sheet ranges = book.getSheet("ranges");
+            assertThat(cell(ranges, ranges.getRow(1), "to [unit beside]").getNumericCellValue())
                     .isEqualTo(3.82);
-            assertThat(cell(evens, evens.getRow(2), "order turns at [unit beside]")
-                            .getStringCellValue())
-                    .isEqualTo("never");
+            assertThat(cell(ranges, ranges.getRow(2), "best course").getStringCellValue())
+                    .isEqualTo(SampleAdvice.home().advised());
+            assertThat(cell(ranges, ranges.getRow(3), "input").getStringCellValue())
+                    .isEqualTo("attainable yield");
             Sheet advice = book.getSheet("advice");
             assertThat(cell(advice, advice.getRow(3), "advised course").getStringCellValue())
                     .isEqualTo("none may be advised");

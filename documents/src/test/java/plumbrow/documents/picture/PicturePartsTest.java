@@ -11,10 +11,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 import plumbrow.advice.gates.Standing;
+import plumbrow.advice.weighing.EqualRule;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.Knowing;
 import plumbrow.advice.weighing.WeighedCourse;
 import plumbrow.documents.SampleAdvice;
+import plumbrow.documents.SampleSeason;
 import plumbrow.documents.picture.DotStack.Dot;
 
 class PicturePartsTest {
@@ -93,9 +95,12 @@ class PicturePartsTest {
                 home.courses(),
                 home.baseline(),
                 null,
+                null,
+                EqualRule.DEFAULT,
                 "",
                 "",
                 "",
+                null,
                 List.of(),
                 List.of(),
                 worth,
@@ -135,6 +140,27 @@ class PicturePartsTest {
     }
 
     @Test
+    void bandsLieOnTheInputsAxisAndAreNamed() throws Exception {
+        FieldAdvice home = SampleAdvice.home();
+        CoursePalette palette = CoursePalette.of(SampleSeason.season());
+        for (int width : new int[] {350, 720}) {
+            Element svg = parse(BandsPicture.svg(home, palette, width));
+            assertThat(svg.getAttribute("aria-label")).contains("Below $3.82/bu corn another course earns more.");
+            assertThat(svg.getTextContent())
+                    .contains("price received at harvest", "now about $4.20/bu", "Half rate in the furrow", "$3.82/bu")
+                    .doesNotContain("attainable yield");
+            // The band of the other course takes (3.82 − 2.61)/(6.40 − 2.61) of the axis.
+            List<Double> widths = all(svg, "rect").stream()
+                    .filter(rect -> rect.getAttribute("height").equals("4"))
+                    .map(rect -> Double.parseDouble(rect.getAttribute("width")))
+                    .toList();
+            assertThat(widths).hasSize(2);
+            assertThat(widths.get(0) / (widths.get(0) + widths.get(1)))
+                    .isBetween(1.21 / 3.79 - 0.002, 1.21 / 3.79 + 0.002);
+        }
+    }
+
+    @Test
     void knowingNothingIsSaidInWords() throws Exception {
         FieldAdvice home = SampleAdvice.home();
         FieldAdvice settled = new FieldAdvice(
@@ -145,9 +171,12 @@ class PicturePartsTest {
                 home.courses(),
                 home.baseline(),
                 home.advised(),
+                null,
+                EqualRule.DEFAULT,
                 "",
                 "",
                 "",
+                null,
                 List.of(),
                 List.of(),
                 List.of(),
@@ -156,6 +185,6 @@ class PicturePartsTest {
                 0,
                 List.of());
         assertThat(parse(KnowingPicture.svg(settled, 360)).getTextContent())
-                .contains("No uncertain input of this field changes which course is best.");
+                .contains("No uncertain input by itself changes which course is best on this field.");
     }
 }

@@ -63,7 +63,7 @@ class StripPictureTest {
         String text = parse(svg(SampleAdvice.home(), 900)).getTextContent();
         assertThat(text)
                 .contains("advised, conditional")
-                .contains("beats baseline 7 of 10")
+                .contains("beats baseline 71 of 100")
                 .contains("on average +$14/ac")
                 .contains("on average −$12/ac")
                 .contains("barred")
@@ -80,7 +80,7 @@ class StripPictureTest {
         assertThat(svg.getElementsByTagName("desc").item(0).getTextContent())
                 .startsWith(field.sentence())
                 .contains("Half rate in the furrow (advised, conditional): mean $428/ac, median $428")
-                .contains("beats the baseline in 7 of 10");
+                .contains("beats the baseline in 71 of 100");
     }
 
     @ParameterizedTest

@@ -8,17 +8,10 @@ import java.util.Set;
  * @param share of the species' seedlings [-]
  * @param resists site-of-action groups; empty for susceptible plants
  */
-public record Biotype(Uncertain share, Set<Integer> resists) {
+public record Biotype(double share, Set<Integer> resists) {
     public Biotype {
-        if (share.column() < 0) {
-            Limits.share("share of a biotype", share.fixed());
-        }
+        Limits.share("share of a biotype", share);
         resists = Set.copyOf(resists);
-    }
-
-    /** With a share that is known. */
-    public Biotype(double share, Set<Integer> resists) {
-        this(Uncertain.known(share), resists);
     }
 
     /** All plants, none resistant. */

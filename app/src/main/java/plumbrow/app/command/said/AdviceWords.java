@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.Odds;
 import plumbrow.advice.weighing.WeighedCourse;
 import plumbrow.science.figure.Numbers;
 
@@ -28,6 +27,9 @@ public final class AdviceWords {
             FieldWords.add(paper, field, common);
         }
         paper.gap();
+        fields.stream()
+                .limit(1)
+                .forEach(field -> paper.prose(field.equal().words()).gap());
         common.forEach(caution -> paper.prose("Mind  ", caution));
         return paper.gap()
                 .prose(advice.year() + " season as of " + advice.asOf() + ", advised by " + advice.adviser() + ". "
@@ -41,7 +43,7 @@ public final class AdviceWords {
                 .words("Field")
                 .words("take")
                 .numbers("over baseline", "$/ac")
-                .words("pays in")
+                .words("beats it in")
                 .numbers("margin", "$/ac")
                 .words("standing");
         for (FieldAdvice field : fields) {
@@ -51,9 +53,9 @@ public final class AdviceWords {
             } else {
                 table.row(
                         field.field().name(),
-                        course.name(),
+                        String.join(" ≈ ", field.leading()),
                         course.baseline() ? "" : FieldWords.whole(course.meanGainUsdPerAcre()),
-                        course.baseline() ? "the baseline" : Odds.words(course.chanceBeatsBaseline()),
+                        course.baseline() ? "the baseline" : field.odds(course.chanceBeatsBaseline()),
                         FieldWords.whole(course.meanMarginUsdPerAcre()),
                         course.standing().word());
             }

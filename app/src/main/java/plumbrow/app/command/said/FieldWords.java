@@ -3,9 +3,9 @@ package plumbrow.app.command.said;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import plumbrow.advice.weighing.BreakEven;
+import plumbrow.advice.weighing.AdviceRange;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.Odds;
+import plumbrow.advice.weighing.GainDoubt;
 import plumbrow.advice.weighing.WeighedCourse;
 import plumbrow.science.figure.Numbers;
 
@@ -20,6 +20,10 @@ final class FieldWords {
     static void add(Paper paper, FieldAdvice advice, Set<String> saidElsewhere) {
         paper.heading(advice.field().name() + ": " + advice.sentence());
         paper.prose(advice.reason());
+        GainDoubt gain = advice.gainDoubt();
+        if (gain != null) {
+            paper.prose(gain.says());
+        }
         paper.prose(advice.doubt());
         paper.gap().table(courses(advice));
         advice.courses().stream()
@@ -27,7 +31,7 @@ final class FieldWords {
                 .filter(weeds -> !weeds.isEmpty())
                 .forEach(weeds -> paper.prose("  ", weeds));
         FindingWords.across(paper, advice);
-        turns(paper, advice.breakEvens());
+        ranges(paper, advice.ranges());
         matters(paper, advice);
         paper.gap();
         advice.cautions().stream()
@@ -45,39 +49,47 @@ final class FieldWords {
                 .words("Course")
                 .numbers("cost", "$/ac")
                 .numbers("mean", "$/ac")
-                .numbers("1 in 10 below", "$/ac")
+                .numbers("10 of 100 below", "$/ac")
                 .numbers("middle", "$/ac")
-                .numbers("1 in 10 above", "$/ac")
+                .numbers("10 of 100 above", "$/ac")
                 .words("beats baseline")
+                .words("is best")
                 .numbers("worst tenth", "$/ac")
                 .words("standing");
         for (WeighedCourse course : advice.courses()) {
             table.row(
-                    (course.name().equals(advice.advised()) ? "▸ " : "  ") + course.name(),
+                    (course.name().equals(advice.advised())
+                                    ? "▸ "
+                                    : advice.leading().contains(course.name()) ? "≈ " : "  ")
+                            + course.name(),
                     Numbers.fixed(course.costUsdPerAcre(), 2),
                     whole(course.meanMarginUsdPerAcre()),
                     whole(course.margin().low()),
                     whole(course.margin().middle()),
                     whole(course.margin().high()),
-                    course.baseline() ? "is the baseline" : Odds.words(course.chanceBeatsBaseline()),
+                    course.baseline() ? "is the baseline" : advice.odds(course.chanceBeatsBaseline()),
+                    advice.odds(course.chanceBest()),
                     whole(course.shortfallUsdPerAcre()),
                     course.standing().word());
         }
         return table;
     }
 
-    private static void turns(Paper paper, List<BreakEven> breakEvens) {
-        if (breakEvens.isEmpty()) {
+    private static void ranges(Paper paper, List<AdviceRange> ranges) {
+        if (ranges.isEmpty()) {
             return;
         }
-        paper.heading("What would turn it");
-        breakEvens.stream().filter(turn -> turn.value() != null).forEach(turn -> paper.prose("  ", turn.says()));
-        String never = breakEvens.stream()
-                .filter(turn -> turn.value() == null)
-                .map(BreakEven::label)
+        paper.heading("The range over which this holds");
+        ranges.stream().filter(AdviceRange::turns).forEach(range -> paper.prose("  ", range.says()));
+        String steady = ranges.stream()
+                .filter(range -> !range.turns())
+                .map(AdviceRange::label)
                 .collect(Collectors.joining("; "));
-        if (!never.isEmpty()) {
-            paper.prose("  ", "Nothing within the plausible range of these turns it: " + never + ".");
+        if (!steady.isEmpty()) {
+            paper.prose(
+                    "  ",
+                    "By itself, within its plausible range, none of these changes which course is best: " + steady
+                            + ".");
         }
     }
 

@@ -49,8 +49,8 @@ public final class YearsWords {
                 .words("Every year")
                 .numbers("a year", "$/ac")
                 .numbers("present value", "$/ac")
-                .numbers("1 in 10 below", "$/ac")
-                .numbers("1 in 10 above", "$/ac")
+                .numbers("10 of 100 below", "$/ac")
+                .numbers("10 of 100 above", "$/ac")
                 .words("earns most in")
                 .words("control fails by")
                 .words("standing");
@@ -151,7 +151,7 @@ public final class YearsWords {
                 .toList();
         if (!groups.isEmpty()) {
             lines.add("Resistance of " + pest + " to " + String.join(", ", groups)
-                    + " stays below 1 % in 9 of 10 draws.");
+                    + " stays below 1 % in 90 of 100 draws.");
         }
     }
 

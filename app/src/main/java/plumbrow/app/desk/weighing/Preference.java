@@ -8,11 +8,13 @@ public final class Preference {
 
     private Preference() {}
 
-    /** Whom these draws settle it for: everybody, whoever shuns risk, or nobody. */
+    /** Which of the two is ahead at every level of luck, which any risk-averse person prefers, or neither. */
     public static String words(Comparison comparison) {
         if (!comparison.firstDegree().equals(NONE)) {
-            return comparison.firstDegree() + ", and so does anybody: it is ahead at every level of luck";
+            return comparison.firstDegree() + ": ahead at every level of luck";
         }
-        return comparison.secondDegree().equals(NONE) ? "either, by how far he shuns it" : comparison.secondDegree();
+        return comparison.secondDegree().equals(NONE)
+                ? "neither"
+                : comparison.secondDegree() + ": preferred by any risk-averse person";
     }
 }

@@ -5,9 +5,8 @@ import java.util.List;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.weighing.BreakEven;
+import plumbrow.advice.weighing.AdviceRange;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.Quantities;
 import plumbrow.advice.weighing.WeighedCourse;
 import plumbrow.app.book.Choice;
 
@@ -49,19 +48,13 @@ public record WeighingView(
                 .toList();
     }
 
-    /** The inputs that turn the order of the two best courses somewhere in their plausible range. */
-    public List<BreakEven> turning() {
-        return advice.breakEvens().stream().filter(turn -> turn.value() != null).toList();
+    /** The inputs that by themselves make another course the best somewhere in their plausible range. */
+    public List<AdviceRange> turning() {
+        return advice.ranges().stream().filter(AdviceRange::turns).toList();
     }
 
-    /** The inputs that never do. */
-    public List<BreakEven> steady() {
-        return advice.breakEvens().stream().filter(turn -> turn.value() == null).toList();
-    }
-
-    /** Where the order turns, with its unit. */
-    public String turnsAt(BreakEven turn) {
-        Double value = turn.value();
-        return value == null ? "never in the plausible range" : Quantities.text(value, turn.unit());
+    /** The inputs that do not. */
+    public List<AdviceRange> steady() {
+        return advice.ranges().stream().filter(range -> !range.turns()).toList();
     }
 }

@@ -1,0 +1,25 @@
+package plumbrow.advice.weighing;
+
+import java.util.List;
+
+/**
+ * Courses that are about equal to the one that leads, it among them, by {@link EqualRule}.
+ *
+ * @param courses their names, highest mean margin first; two or more
+ * @param widestUsdPerAcre by how much the last of them is behind the first on average [$/ac]
+ * @param cheapest the one that costs the operator least
+ * @param safest the one with the best expected shortfall
+ * @param mostOftenBest the one that earns most in the most simulated seasons
+ * @param says all that in a sentence or two
+ */
+public record AboutEqual(
+        List<String> courses,
+        double widestUsdPerAcre,
+        String cheapest,
+        String safest,
+        String mostOftenBest,
+        String says) {
+    public AboutEqual {
+        courses = List.copyOf(courses);
+    }
+}

@@ -1,0 +1,143 @@
+package plumbrow.advice.weighing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static plumbrow.advice.weighing.OneField.NONE;
+import static plumbrow.advice.weighing.OneField.harvest;
+import static plumbrow.advice.weighing.OneField.plant;
+import static plumbrow.advice.weighing.OneField.spray;
+
+import java.util.Objects;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import plumbrow.advice.outlook.Law;
+
+/** When courses are told as about equal, and that none that loses to the baseline is advised. */
+class AboutEqualTest {
+    @ParameterizedTest(name = "${0}/ac, leads in {1}: ahead {2}")
+    @CsvSource({
+        "5.90, 0.50, false",
+        "5.90, 0.5499, false",
+        "5.90, 0.55, true",
+        "6.00, 0.30, true",
+        "2.00, 0.55, true",
+        "1.99, 0.99, false",
+        "-1, 1, false"
+    })
+    @DisplayName("ahead: $2/ac and 55 of 100, or $6/ac")
+    void rule(double gain, double leads, boolean ahead) {
+        assertThat(EqualRule.DEFAULT.ahead(gain, leads)).isEqualTo(ahead);
+    }
+
+    @Test
+    @DisplayName("the rule scales with what a farm calls worth telling, and refuses what is no amount")
+    void another() {
+        assertThat(new EqualRule(5).ahead(5.9, 0.54)).isFalse();
+        assertThat(new EqualRule(5).ahead(15, 0.4)).isTrue();
+        assertThat(new EqualRule(5).words()).contains("$5.00/ac", "$15.00/ac");
+        assertThatThrownBy(() -> new EqualRule(0)).hasMessageContaining("more than 0");
+    }
+
+    /** Gain of the dearer seed over the plain one: normal with this mean and spread [$/ac]. */
+    private static FieldAdvice gain(double mean, double sd) {
+        return new OneField()
+                .outlook(4, 200)
+                .seed("Plain", 100, 0, NONE)
+                .seed("Dearer", 112, 0, new Law.Normal((mean + 12) / 4, sd / (mean + 12)))
+                .course("plain seed", true, plant("Plain"), harvest(2))
+                .course("dearer seed", false, plant("Dearer"), harvest(2))
+                .weigh(10_000);
+    }
+
+    @Test
+    @DisplayName(
+            "$5 ahead at 54 of 100 is no order: both are named, with the cheapest, the safest and the most often best")
+    void nearTie() {
+        FieldAdvice advice = gain(5, 48); // Φ(5/48) = .541
+        AboutEqual equal = Objects.requireNonNull(advice.aboutEqual());
+        assertThat(equal.courses()).containsExactly("dearer seed", "plain seed");
+        assertThat(equal.cheapest()).isEqualTo("plain seed");
+        assertThat(equal.safest()).isEqualTo("plain seed");
+        assertThat(equal.mostOftenBest()).isEqualTo("dearer seed");
+        assertThat(advice.sentence())
+                .startsWith(
+                        "dearer seed and plain seed are about equal: $5.00/ac apart on average, dearer seed ahead in 54 of"
+                                + " 100 simulated seasons.")
+                .contains("plain seed is the cheapest ($100/ac) and safest", "most often best of all (in 54 of 100)")
+                .doesNotContain("Take");
+    }
+
+    @Test
+    @DisplayName("$5 ahead at 60 of 100 is a lead")
+    void lead() {
+        FieldAdvice advice = gain(5, 19);
+        assertThat(advice.aboutEqual()).isNull();
+        assertThat(advice.leading()).containsExactly("dearer seed");
+        assertThat(advice.sentence())
+                .startsWith("Take dearer seed. Against plain seed it earns $5.00/ac more on average, more in 60");
+    }
+
+    @Test
+    @DisplayName("what is a dollar behind the baseline is not named among its equals")
+    void behindTheBaseline() {
+        FieldAdvice advice = gain(-1, 20);
+        assertThat(advice.advised()).isEqualTo("plain seed");
+        assertThat(advice.aboutEqual()).isNull();
+        assertThat(advice.sentence())
+                .startsWith("Stay with plain seed. The next best, dearer seed, earns $1.00/ac less");
+    }
+
+    @Test
+    @DisplayName(
+            "where all that may be used lose to a barred baseline, nothing is advised and the least behind is named")
+    void allLose() {
+        FieldAdvice advice = new OneField()
+                .outlook(6, 200)
+                .seed("Plain", 100, 0, NONE)
+                .insecticide("Guard", 1)
+                .control("Guard", "beetle", 6, new Law.Fixed(0.9))
+                .insect("beetle", new Law.Fixed(1), new Law.Fixed(20))
+                .course("over the label", true, plant("Plain"), spray(2, "Guard", 7), harvest(3))
+                .course("none", false, plant("Plain"), harvest(2))
+                .weigh(500);
+        assertThat(advice.advised()).isNull();
+        assertThat(advice.sentence())
+                .startsWith("Nothing is advised: all that may be used earns less on average than the baseline, over the"
+                        + " label, which is barred. Least behind is none, $2");
+        assertThat(advice.leading()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
+    @DisplayName("whatever the field, none of the courses named as leading earns less than the baseline on average")
+    void neverALoser(long seed) {
+        FieldAdvice advice = RandomField.of(new SplittableRandom(seed)).weigh(1_000);
+        assertThat(advice.leading())
+                .allSatisfy(name -> assertThat(advice.course(name).orElseThrow().meanGainUsdPerAcre())
+                        .isNotNegative());
+    }
+
+    @Test
+    @DisplayName("single values only: no odds, and it says that no doubt was entered")
+    void noDoubt() {
+        FieldAdvice advice = new OneField()
+                .outlook(4, 200)
+                .seed("Plain", 100, 0, NONE)
+                .seed("Dearer", 112, 0, new Law.Fixed(5))
+                .course("plain seed", true, plant("Plain"), harvest(2))
+                .course("dearer seed", false, plant("Dearer"), harvest(2))
+                .weigh(500);
+        assertThat(advice.doubtEntered()).isFalse();
+        assertThat(advice.odds(1)).isEqualTo("no doubt entered");
+        assertThat(advice.gainDoubt()).isNull();
+        assertThat(advice.sentence())
+                .isEqualTo(
+                        "Take dearer seed. Against plain seed it earns $8.00/ac more. No doubt was entered: every input is a"
+                                + " single value, so this is one case worked through, without odds.");
+        assertThat(advice.doubt()).startsWith("No doubt was entered").doesNotContain("of 10");
+    }
+}
