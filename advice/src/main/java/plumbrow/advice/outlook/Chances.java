@@ -2,6 +2,7 @@ package plumbrow.advice.outlook;
 
 import plumbrow.science.chance.EmpiricalLaw;
 import plumbrow.science.chance.FixedLaw;
+import plumbrow.science.chance.LogitNormalLaw;
 import plumbrow.science.chance.LognormalLaw;
 import plumbrow.science.chance.NormalLaw;
 import plumbrow.science.chance.PertLaw;
@@ -36,6 +37,12 @@ public final class Chances {
         if (law instanceof Law.Lognormal price) {
             return LognormalLaw.ofPrice(price.price(), price.volatility(), price.years());
         }
+        if (law instanceof Law.Factor factor) {
+            return LognormalLaw.ofMedian(factor.median(), factor.logSd());
+        }
+        if (law instanceof Law.LogOdds share) {
+            return new LogitNormalLaw(share.median(), share.logitSd());
+        }
         if (law instanceof Law.Past past) {
             return new EmpiricalLaw(
                     past.values().stream().mapToDouble(Double::doubleValue).toArray());
@@ -53,6 +60,9 @@ public final class Chances {
         }
         if (law instanceof Law.Lognormal price) {
             return price.volatility() * price.years() == 0;
+        }
+        if (law instanceof Law.Past past) {
+            return past.values().stream().distinct().count() == 1;
         }
         return law instanceof Law.Fixed;
     }

@@ -4,6 +4,8 @@ import java.util.List;
 
 /** How an uncertain quantity is spread, in the quantity's own unit. Checked when made. */
 public sealed interface Law {
+    /** The standard normal value that one in ten lies above. */
+    double EIGHT_OF_TEN = 1.2815515655446004;
 
     /** A number without doubt. */
     record Fixed(double value) implements Law {}
@@ -22,6 +24,31 @@ public sealed interface Law {
 
     /** A price: mean {@code price} today, annual volatility, years until it is known; all 0 or more, price above 0. */
     record Lognormal(double price, double volatility, double years) implements Law {}
+
+    /** A positive number that differs by a factor, such as from field to field: median above 0, SD of its logarithm above 0. */
+    record Factor(double median, double logSd) implements Law {
+        /** Times less or more within which eight of ten cases lie. */
+        public double timesOfEight() {
+            return Math.exp(EIGHT_OF_TEN * logSd);
+        }
+    }
+
+    /** A share that differs from trial to trial: median above 0 and below 1, SD of its log-odds above 0. */
+    record LogOdds(double median, double logitSd) implements Law {
+        /** One in ten lies below. */
+        public double lowOfEight() {
+            return at(-EIGHT_OF_TEN);
+        }
+
+        /** One in ten lies above. */
+        public double highOfEight() {
+            return at(EIGHT_OF_TEN);
+        }
+
+        private double at(double z) {
+            return 1 / (1 + (1 - median) / median * Math.exp(-logitSd * z));
+        }
+    }
 
     /** Past values, each as likely as the next; at least two. */
     record Past(List<Double> values) implements Law {

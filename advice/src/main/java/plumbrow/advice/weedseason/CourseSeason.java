@@ -38,6 +38,8 @@ public final class CourseSeason {
     private final Groups groups;
     private final List<String> notes;
     private final double[] seedlings;
+    private final int losses;
+    private final List<List<Biotype>> biotypes;
 
     CourseSeason(
             Course course,
@@ -61,6 +63,11 @@ public final class CourseSeason {
                 .mapToDouble(weed -> 1 / Math.max(1e-6, weed.species().livingShare(climate.days(), crop)))
                 .toArray();
         List<EngineColumn> all = new ArrayList<>(columns);
+        this.losses = all.size();
+        for (FieldWeed weed : weeds) {
+            all.add(new EngineColumn.Times(weed.loss(), 1));
+        }
+        this.biotypes = weeds.stream().map(weed -> biotypes(weed, all)).toList();
         for (int j = 0; j < seedlings.length; j++) {
             all.add(new EngineColumn.Times(weeds.get(j).density(), seedlings[j]));
         }
@@ -100,7 +107,10 @@ public final class CourseSeason {
     public WeedSeason season() {
         List<Species> species = new ArrayList<>();
         for (int j = 0; j < weeds.size(); j++) {
-            species.add(species(j).withDensity(density(j)).withBiotypes(biotypes(j)));
+            Species weed = species(j);
+            species.add(weed.withDensity(density(j))
+                    .withBiotypes(biotypes.get(j))
+                    .withCompetition(weed.competition().times(Uncertain.drawn(losses + j))));
         }
         return new WeedSeason(
                 climate.days(), crop, species, made.stream().map(MadePass::pass).toList());
@@ -108,7 +118,7 @@ public final class CourseSeason {
 
     /** The engine's columns for the draws of the field's inputs. */
     public double[][] columns(double[][] drawn) {
-        return columns.stream().map(column -> column.of(drawn[column.place()])).toArray(double[][]::new);
+        return columns.stream().map(column -> column.of(drawn)).toArray(double[][]::new);
     }
 
     /** Loss, survivors and seed of all draws, by weed. */
@@ -155,7 +165,9 @@ public final class CourseSeason {
         List<BiotypeOutcome> all = new ArrayList<>();
         for (int j = 0; j < weeds.size(); j++) {
             double[] density = values[density(j).column()];
-            for (FieldWeed.ResistantPlants plants : weeds.get(j).biotypes()) {
+            for (int b = 0; b < biotypes.get(j).size(); b++) {
+                FieldWeed.ResistantPlants plants = weeds.get(j).biotypes().get(b);
+                Uncertain share = biotypes.get(j).get(b).share();
                 SeasonLoss one = SeasonLoss.of(
                         alone(j, List.of(new Biotype(1, groups.resisted(plants.groups()))), Uncertain.known(1)),
                         values,
@@ -163,10 +175,15 @@ public final class CourseSeason {
                 double[] survivors = one.survivorsM2()[0];
                 double[] seeds = one.seedsM2()[0];
                 for (int i = 0; i < draws; i++) {
-                    survivors[i] *= density[i] * plants.share();
-                    seeds[i] *= density[i] * plants.share();
+                    double plantsM2 = density[i] * share.in(values, i);
+                    survivors[i] *= plantsM2;
+                    seeds[i] *= plantsM2;
                 }
-                all.add(new BiotypeOutcome(weeds.get(j).name(), plants.share(), plants.groups(), survivors, seeds));
+                double mean = IntStream.range(0, draws)
+                        .mapToDouble(i -> share.in(values, i))
+                        .average()
+                        .orElse(0);
+                all.add(new BiotypeOutcome(weeds.get(j).name(), mean, plants.groups(), survivors, seeds));
             }
         }
         return all;
@@ -203,23 +220,31 @@ public final class CourseSeason {
                     .collect(Collectors.toSet())));
         }
         return SeasonResponse.ofBiotypes(
-                alone(weed, biotypes(weed), Uncertain.known(1)), 0, biotypes, columns(drawn), draws, 1);
+                costly(alone(weed, List.of(Biotype.susceptible()), Uncertain.known(1)), weed),
+                0,
+                biotypes,
+                columns(drawn),
+                draws,
+                1);
     }
 
     /** Competitive load [%] of one seedling/m² of a weed that no pass touches, draw by draw. */
     public double[] untreatedLoad(int weed, double[][] drawn, int draws) {
-        WeedSeason alone = alone(weed, List.of(Biotype.susceptible()), Uncertain.known(1));
+        WeedSeason alone = costly(alone(weed, List.of(Biotype.susceptible()), Uncertain.known(1)), weed);
         return SeasonLoss.of(alone.with(List.of()), columns(drawn), draws).loadPct()[0];
     }
 
-    /** Competitive load of a weed in each draw for one plant/m² that would stand if nothing were done [%]. */
+    /**
+     * Competitive load of a weed in each draw for one plant/m² that would stand if nothing were done, as a factor on the loss per
+     * plant: neither density nor that loss is in it.
+     */
     public double[] unitLoad(int weed, double[][] drawn, int draws) {
         double[][] values = new double[columns.size()][];
         for (int c = 0; c < values.length; c++) {
             EngineColumn column = columns.get(c);
-            values[c] = reads(weed, column.place()) ? column.of(drawn[column.place()]) : new double[0];
+            values[c] = column.places().allMatch(place -> reads(weed, place)) ? column.of(drawn) : new double[0];
         }
-        WeedSeason alone = alone(weed, biotypes(weed), Uncertain.known(seedlings[weed]));
+        WeedSeason alone = alone(weed, biotypes.get(weed), Uncertain.known(seedlings[weed]));
         return SeasonLoss.of(alone, values, draws).loadPct()[0];
     }
 
@@ -228,8 +253,11 @@ public final class CourseSeason {
         IntStream passes = made.stream()
                 .filter(pass -> pass.touches(weed))
                 .flatMapToInt(pass -> drawn(pass.on(weed)))
-                .map(column -> columns.get(column).place());
-        return IntStream.concat(IntStream.of(weeds.get(weed).shift()), passes);
+                .flatMap(column -> columns.get(column).places());
+        IntStream shares = weeds.get(weed).biotypes().stream()
+                .flatMap(plants -> plants.drawn().stream())
+                .mapToInt(EngineColumn.Plants.OfGroup::place);
+        return IntStream.concat(IntStream.of(weeds.get(weed).shift()), IntStream.concat(passes, shares));
     }
 
     public boolean reads(int weed, int place) {
@@ -269,9 +297,24 @@ public final class CourseSeason {
         return Uncertain.drawn(columns.size() - weeds.size() + weed);
     }
 
-    private List<Biotype> biotypes(int weed) {
-        return weeds.get(weed).biotypes().stream()
-                .map(plants -> new Biotype(plants.share(), groups.resisted(plants.groups())))
-                .toList();
+    /** The same with the weed's drawn loss per plant in its load. */
+    private WeedSeason costly(WeedSeason alone, int weed) {
+        Species species = alone.species().get(0);
+        return new WeedSeason(
+                alone.days(),
+                alone.crop(),
+                List.of(species.withCompetition(species.competition().times(Uncertain.drawn(losses + weed)))),
+                alone.passes());
+    }
+
+    private List<Biotype> biotypes(FieldWeed weed, List<EngineColumn> columns) {
+        List<Biotype> all = new ArrayList<>();
+        for (FieldWeed.ResistantPlants plants : weed.biotypes()) {
+            Uncertain share = plants.drawn().isEmpty()
+                    ? Uncertain.known(plants.share())
+                    : CoursePasses.drawn(columns, new EngineColumn.Plants(plants.share(), plants.drawn()));
+            all.add(new Biotype(share, groups.resisted(plants.groups())));
+        }
+        return all;
     }
 }

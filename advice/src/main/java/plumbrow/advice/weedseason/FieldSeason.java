@@ -11,7 +11,9 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Ingredient;
 import plumbrow.advice.outlook.DoubtKind;
 import plumbrow.advice.outlook.Law;
+import plumbrow.advice.outlook.SiteSpread;
 import plumbrow.advice.pests.KnownResistance;
+import plumbrow.advice.pests.LossPerPlant;
 import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.season.Season;
 import plumbrow.science.figure.Numbers;
@@ -89,7 +91,7 @@ public final class FieldSeason implements SeasonAnswer {
     private static String resistant(KnownResistance known) {
         Double share = known.sharePct();
         return (share == null
-                        ? "All " + known.weed() + " here is taken to resist group " + known.group()
+                        ? "Half to all of the " + known.weed() + " here is taken to resist group " + known.group()
                                 + ", since nobody has counted"
                         : Numbers.plain(share) + " % of the " + known.weed() + " here is taken to resist group "
                                 + known.group())
@@ -108,7 +110,7 @@ public final class FieldSeason implements SeasonAnswer {
         Competition grown = known.competition();
         Species species = known.named(pressure.weed())
                 .withCompetition(new Competition(
-                        pressure.firstPlantLossPct(),
+                        1, // times the loss per plant that is drawn
                         pressure.mostLossPct(),
                         grown.perDay(),
                         grown.halfDays(),
@@ -132,35 +134,76 @@ public final class FieldSeason implements SeasonAnswer {
                         : "common practice, no source",
                 "flush of " + pressure.weed() + " on " + field.name(),
                 DoubtKind.YEAR);
-        return new FieldWeed(pressure, species, known.name(), density, shift, biotypes(pressure.weed()));
+        SiteSpread.Drawn perPlant = SiteSpread.lossPerWeed(pressure.lossPerPlantPct(), borrowed);
+        int loss = inputs.place(
+                LossPerPlant.id(pressure.weed()),
+                LossPerPlant.label(pressure.weed()),
+                LossPerPlant.UNIT,
+                perPlant.law(),
+                perPlant.source(pressure.source()),
+                LossPerPlant.stream(pressure.weed(), field.name()),
+                DoubtKind.FIELD);
+        return new FieldWeed(pressure, species, known.name(), density, shift, loss, biotypes(pressure.weed()));
     }
 
-    /** Plants by what they resist: what is typed for one group is taken as independent of what is typed for another. */
+    /**
+     * Plants by what they resist: what is typed for one group is taken as independent of what is typed for another. How many resist is
+     * the field's own.
+     */
     private List<FieldWeed.ResistantPlants> biotypes(String weed) {
         List<FieldWeed.ResistantPlants> plants = new ArrayList<>();
-        plants.add(new FieldWeed.ResistantPlants(1, Set.of()));
+        plants.add(new FieldWeed.ResistantPlants(1, List.of(), Set.of()));
         for (KnownResistance known : season.pests().resistance()) {
             if (known.field().equals(field.name()) && known.weed().equals(weed)) {
-                Double typed = known.sharePct();
-                plants = split(plants, Ingredient.sameSite(known.group()), typed == null ? 1 : typed / 100);
+                plants = split(plants, known);
             }
         }
         return List.copyOf(plants);
     }
 
+    private List<FieldWeed.ResistantPlants> split(List<FieldWeed.ResistantPlants> plants, KnownResistance known) {
+        Double typed = known.sharePct();
+        SiteSpread.Drawn share = SiteSpread.resistant(typed == null ? null : typed / 100);
+        String group = Ingredient.sameSite(known.group());
+        if (share.law() instanceof Law.Fixed fixed) {
+            return split(plants, group, fixed.value(), -1);
+        }
+        int place = inputs.place(
+                "resistant: " + known.weed() + " to group " + group,
+                "share of " + known.weed() + " that resists group " + group,
+                "share",
+                share.law(),
+                share.source(known.source()),
+                "resistance of " + known.weed() + " to group " + group + " on " + field.name(),
+                DoubtKind.FIELD);
+        return split(plants, group, 1, place);
+    }
+
+    /** @param place of the share where it is drawn; below 0 where it is known */
     private static List<FieldWeed.ResistantPlants> split(
-            List<FieldWeed.ResistantPlants> plants, String group, double share) {
+            List<FieldWeed.ResistantPlants> plants, String group, double share, int place) {
         List<FieldWeed.ResistantPlants> all = new ArrayList<>();
         for (FieldWeed.ResistantPlants one : plants) {
             Set<String> more = new TreeSet<>(one.groups());
             more.add(group);
-            if (share < 1) {
-                all.add(new FieldWeed.ResistantPlants(one.share() * (1 - share), one.groups()));
-            }
-            if (share > 0) {
-                all.add(new FieldWeed.ResistantPlants(one.share() * share, more));
+            if (place >= 0) {
+                all.add(new FieldWeed.ResistantPlants(one.share(), with(one, place, false), one.groups()));
+                all.add(new FieldWeed.ResistantPlants(one.share(), with(one, place, true), more));
+            } else {
+                if (share < 1) {
+                    all.add(new FieldWeed.ResistantPlants(one.share() * (1 - share), one.drawn(), one.groups()));
+                }
+                if (share > 0) {
+                    all.add(new FieldWeed.ResistantPlants(one.share() * share, one.drawn(), more));
+                }
             }
         }
         return all;
+    }
+
+    private static List<EngineColumn.Plants.OfGroup> with(FieldWeed.ResistantPlants one, int place, boolean resist) {
+        List<EngineColumn.Plants.OfGroup> more = new ArrayList<>(one.drawn());
+        more.add(new EngineColumn.Plants.OfGroup(place, resist));
+        return more;
     }
 }

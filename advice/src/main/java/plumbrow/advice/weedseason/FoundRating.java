@@ -41,6 +41,9 @@ record FoundRating(
     }
 
     static double likely(Law law) {
+        if (law instanceof Law.LogOdds share) {
+            return share.median();
+        }
         return law instanceof Law.Pert pert ? pert.likely() : Chances.of(law).mean();
     }
 
@@ -48,8 +51,14 @@ record FoundRating(
         return new FoundRating(law, rate, heightCm, seenDays, onOwnGround, look, source);
     }
 
-    /** Wider, since it was seen on another weed or in another crop: 10 points down, 5 up (common practice, no source). */
+    /**
+     * Wider, since it was seen on another weed or in another crop: 10 points down, 5 up where it was entered as a
+     * spread, as much doubt again where it was one number (common practice, no source).
+     */
     static Law widened(Law law) {
+        if (law instanceof Law.LogOdds share) {
+            return new Law.LogOdds(share.median(), share.logitSd() * Math.sqrt(2));
+        }
         double low = law instanceof Law.Pert pert ? pert.low() : Chances.of(law).mean();
         double likely = law instanceof Law.Pert pert ? pert.likely() : low;
         double high = law instanceof Law.Pert pert ? pert.high() : low;

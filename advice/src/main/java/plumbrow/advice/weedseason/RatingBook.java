@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.outlook.Law;
+import plumbrow.advice.outlook.SiteSpread;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.LabelUse;
@@ -21,14 +22,11 @@ import plumbrow.science.reference.Ratings;
  * Finds the rating of a product or of its active ingredients on a weed: the adviser's own before what is published.
  *
  * Published ratings hold for susceptible plants at the labelled rate and size: taken as seen at the middle of the label's
- * rates. Several are kept as their spread. A single mean is widened by 10 points down and 5 up, one from another crop or
- * another weed again (common practice, no source). A row that gives only the best mean is no expected value and is left out.
+ * rates. They are the middle of a spread between trials ({@link SiteSpread}); doubt about that middle falls with their number, and
+ * is as much again where they are from another crop or another weed. A row that gives only the best mean is no expected value and is left out.
  */
 final class RatingBook {
     private static final double CM_PER_INCH = 2.54;
-    private static final double MEAN_DOWN = .1;
-    private static final double MEAN_UP = .05;
-    private static final double MOST = .99;
     private static final double SAME = 1e-6;
     private static final List<String> ON_SOIL = List.of("pre-emergence", "preplant-incorporated");
     private static final List<String> ON_LEAVES = List.of("post-emergence", "burndown");
@@ -82,14 +80,16 @@ final class RatingBook {
     static FoundRating found(WeedRating row) {
         Double height = row.heightIn();
         boolean borrowed = row.asFor() != null;
+        SiteSpread.Drawn drawn =
+                row.timing() == Timing.SOIL ? SiteSpread.soil(row.control(), true) : SiteSpread.leaf(row.control());
         return new FoundRating(
-                borrowed ? FoundRating.widened(row.control()) : row.control(),
+                borrowed ? FoundRating.widened(drawn.law()) : drawn.law(),
                 row.rate(),
                 height == null ? FoundRating.USUAL_HEIGHT_CM : height * CM_PER_INCH,
                 seenDays(row),
                 row.basis() == Basis.OWN_RATING,
                 null,
-                row.basis().word() + ": " + row.source()
+                drawn.source(row.basis().word() + ": " + row.source())
                         + (borrowed ? "; borrowed, as for " + row.asFor() + ", and widened" : ""));
     }
 
@@ -111,7 +111,7 @@ final class RatingBook {
                                 .toList();
                 if (!rows.isEmpty()) {
                     boolean borrowed = elsewhere || !name.equalsIgnoreCase(weed);
-                    return Optional.of(found(product, rows, borrowed, elsewhere, name, weed));
+                    return Optional.of(found(product, rows, timing, borrowed, elsewhere, name, weed));
                 }
             }
         }
@@ -119,19 +119,18 @@ final class RatingBook {
     }
 
     private FoundRating found(
-            String product, List<Rating> rows, boolean borrowed, boolean elsewhere, String name, String weed) {
-        double low = 1;
-        double high = 0;
-        double sum = 0;
-        for (Rating row : rows) {
-            double from = row.lowPercent().orElseThrow() / 100;
-            double to = row.highPercent() / 100;
-            low = Math.min(low, from == to ? from - MEAN_DOWN : from);
-            high = Math.max(high, from == to ? to + MEAN_UP : to);
-            sum += (from + to) / 2;
-        }
-        Law law = new Law.Pert(
-                Math.max(0, low), Math.min(MOST, sum / rows.size()), Math.min(1, Math.max(high, low + MEAN_UP)));
+            String product,
+            List<Rating> rows,
+            Timing timing,
+            boolean borrowed,
+            boolean elsewhere,
+            String name,
+            String weed) {
+        double mean = rows.stream()
+                .mapToDouble(row -> (row.lowPercent().orElseThrow() + row.highPercent()) / 200)
+                .average()
+                .orElseThrow();
+        Law law = SiteSpread.ofRatings(mean, rows.size(), timing == Timing.SOIL, borrowed);
         List<String> words = new ArrayList<>();
         words.add(
                 rows.size() == 1
@@ -151,13 +150,7 @@ final class RatingBook {
                 .average()
                 .orElse(FoundRating.USUAL_HEIGHT_CM);
         return new FoundRating(
-                borrowed ? FoundRating.widened(law) : law,
-                labelled(product),
-                height,
-                FoundRating.USUAL_DAYS,
-                false,
-                null,
-                String.join("; ", words));
+                law, labelled(product), height, FoundRating.USUAL_DAYS, false, null, String.join("; ", words));
     }
 
     /** The middle of the label's rates. */

@@ -72,6 +72,11 @@ public final class WeedSeasons {
                         .flatMap(KnownWeeds::find));
     }
 
+    /** Whether another weed stands in for one of which no numbers are known. */
+    public static boolean borrowed(Season season, String weed) {
+        return KnownWeeds.find(weed).isEmpty() && species(season, weed).isPresent();
+    }
+
     private static String known() {
         return String.join(", ", KnownWeeds.all().stream().map(Species::name).toList());
     }

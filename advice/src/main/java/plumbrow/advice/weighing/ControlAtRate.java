@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Function;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.outlook.DoubtKind;
+import plumbrow.advice.outlook.Law;
+import plumbrow.advice.outlook.SiteSpread;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.shelf.Control;
 import plumbrow.advice.weighing.CourseModel.Cut;
@@ -27,7 +30,14 @@ final class ControlAtRate {
 
     private ControlAtRate() {}
 
-    static Cut cut(Pass pass, List<Control> known, Variables variables, List<String> cautions) {
+    /** @param spread how control entered as one number differs from trial to trial */
+    static Cut cut(
+            Pass pass,
+            List<Control> known,
+            Function<Law, SiteSpread.Drawn> spread,
+            String field,
+            Variables variables,
+            List<String> cautions) {
         Amount rate = Objects.requireNonNull(pass.rate());
         List<Control> rows = known.stream()
                 .filter(row -> row.rate().comparableWith(rate))
@@ -47,21 +57,23 @@ final class ControlAtRate {
         }
         if (above == rows.size()) {
             Control top = rows.get(above - 1);
-            terms.add(new Term(place(top, variables), share));
+            terms.add(new Term(place(top, spread, field, variables), share));
             say(cautions, pass, top, "no more than at " + top.rate().text());
         } else if (Math.abs(rows.get(above).rate().inBase() - asked) <= asked * SAME) {
-            terms.add(new Term(place(rows.get(above), variables), share));
+            terms.add(new Term(place(rows.get(above), spread, field, variables), share));
         } else if (above == 0) {
             Control low = rows.get(0);
-            terms.add(new Term(place(low, variables), share * asked / low.rate().inBase()));
+            terms.add(new Term(
+                    place(low, spread, field, variables),
+                    share * asked / low.rate().inBase()));
             say(cautions, pass, low, "in proportion to that at " + low.rate().text());
         } else {
             Control low = rows.get(above - 1);
             Control high = rows.get(above);
             double part = (asked - low.rate().inBase())
                     / (high.rate().inBase() - low.rate().inBase());
-            terms.add(new Term(place(low, variables), share * (1 - part)));
-            terms.add(new Term(place(high, variables), share * part));
+            terms.add(new Term(place(low, spread, field, variables), share * (1 - part)));
+            terms.add(new Term(place(high, spread, field, variables), share * part));
             say(
                     cautions,
                     pass,
@@ -72,7 +84,10 @@ final class ControlAtRate {
         return new Cut(pass.product() + " at " + rate.text() + "/ac", terms);
     }
 
-    private static int place(Control control, Variables variables) {
+    /** Draws go by product and pest, not by rate: where it works well at one rate it does at another. */
+    private static int place(
+            Control control, Function<Law, SiteSpread.Drawn> spread, String field, Variables variables) {
+        SiteSpread.Drawn drawn = spread.apply(control.share());
         String what = control.product() + " on " + control.pest() + " at "
                 + control.rate().text();
         return variables.place(
@@ -80,9 +95,9 @@ final class ControlAtRate {
                 "control of " + control.pest() + " by " + control.product() + " at "
                         + control.rate().text() + "/ac",
                 "share",
-                control.share(),
-                control.source(),
-                "control " + what,
+                drawn.law(),
+                drawn.source(control.source()),
+                drawn.stream("control " + control.product() + " on " + control.pest(), field),
                 DoubtKind.YEAR);
     }
 

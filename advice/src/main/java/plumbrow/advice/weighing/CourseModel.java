@@ -131,9 +131,13 @@ record CourseModel(
         }
     }
 
-    record Weed(String name, int density, double firstPlantLossPct, double mostLossPct, List<Cut> cuts) {
+    /**
+     * @param density place of the plants that would stand if nothing were done [1/m²]
+     * @param loss place of the loss per plant [% per plant/m²]
+     */
+    record Weed(String name, int density, int loss, double mostLossPct, List<Cut> cuts) {
         IntStream places() {
-            return IntStream.concat(IntStream.of(density), cuts.stream().flatMapToInt(Cut::places));
+            return IntStream.concat(IntStream.of(density, loss), cuts.stream().flatMapToInt(Cut::places));
         }
     }
 

@@ -1,8 +1,10 @@
 package plumbrow.advice.weighing;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
@@ -10,6 +12,9 @@ import plumbrow.advice.course.PassKind;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.outlook.DoubtKind;
 import plumbrow.advice.outlook.Law;
+import plumbrow.advice.outlook.SiteSpread;
+import plumbrow.advice.pests.InsectPressure;
+import plumbrow.advice.pests.LossPerPlant;
 import plumbrow.advice.pests.TraitDoubt;
 import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.season.Season;
@@ -19,6 +24,7 @@ import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.Trait;
 import plumbrow.advice.weedseason.CourseSeason;
 import plumbrow.advice.weedseason.FieldSeason;
+import plumbrow.advice.weedseason.WeedSeasons;
 import plumbrow.advice.weighing.CourseModel.Cut;
 import plumbrow.advice.weighing.CourseModel.Injury;
 import plumbrow.advice.weighing.CourseModel.Insect;
@@ -28,6 +34,8 @@ import plumbrow.advice.weighing.CourseModel.Weed;
 
 /** Boils the courses of one field down for the kernel. */
 final class CourseModels {
+    private static final int WEEK_DAYS = 7;
+
     private final Season season;
     private final Field field;
     private final Variables variables;
@@ -144,13 +152,14 @@ final class CourseModels {
     }
 
     private Mode mode(Trait trait) {
+        SiteSpread.Drawn drawn = SiteSpread.trait(trait.control());
         int control = variables.place(
                 "trait: " + trait.name() + " on " + trait.insect(),
                 "control of " + trait.insect() + " by " + trait.name() + " where it works",
                 "share",
-                trait.control(),
-                trait.source(),
-                "trait " + trait.name() + " on " + trait.insect(),
+                drawn.law(),
+                drawn.source(trait.source()),
+                drawn.stream("trait " + trait.name() + " on " + trait.insect(), field.name()),
                 DoubtKind.FIELD);
         for (TraitDoubt doubt : season.pests().traitDoubts()) {
             if (doubt.field().equals(field.name())
@@ -178,7 +187,12 @@ final class CourseModels {
                 insect.cap(),
                 insect.loss(),
                 insect.neighbourShare(),
-                cuts(insect.name(), passes));
+                cuts(
+                        insect.name(),
+                        passes,
+                        pass -> insect.measure() == InsectPressure.Measure.NODE_INJURY
+                                ? SiteSpread::soilInsecticide
+                                : SiteSpread::leaf));
     }
 
     private List<Weed> weeds(List<Pass> passes) {
@@ -193,24 +207,48 @@ final class CourseModels {
                         weed.source(),
                         "density of " + weed.weed() + " on " + field.name(),
                         DoubtKind.FIELD);
+                SiteSpread.Drawn perPlant =
+                        SiteSpread.lossPerWeed(weed.lossPerPlantPct(), WeedSeasons.borrowed(season, weed.weed()));
+                int loss = variables.place(
+                        LossPerPlant.id(weed.weed()),
+                        LossPerPlant.label(weed.weed()),
+                        LossPerPlant.UNIT,
+                        perPlant.law(),
+                        perPlant.source(weed.source()),
+                        LossPerPlant.stream(weed.weed(), field.name()),
+                        DoubtKind.FIELD);
                 weeds.add(new Weed(
                         weed.weed(),
                         density,
-                        weed.firstPlantLossPct(),
+                        loss,
                         weed.mostLossPct(),
-                        followed == null ? cuts(weed.weed(), passes) : List.of()));
+                        followed == null ? cuts(weed.weed(), passes, pass -> beforeWeeds(pass, passes)) : List.of()));
             }
         }
         return weeds;
     }
 
-    private List<Cut> cuts(String pest, List<Pass> passes) {
+    /**
+     * What is sprayed up to a week after planting meets the weed in the soil; its rain is not drawn where weeds are weighed by what
+     * passes leave.
+     */
+    private static Function<Law, SiteSpread.Drawn> beforeWeeds(Pass pass, List<Pass> passes) {
+        LocalDate date = pass.date();
+        boolean soil = date != null
+                && passes.stream()
+                        .filter(one -> one.kind() == PassKind.SEED)
+                        .map(Pass::date)
+                        .anyMatch(planted -> planted != null && !date.isAfter(planted.plusDays(WEEK_DAYS)));
+        return soil ? law -> SiteSpread.soil(law, false) : SiteSpread::leaf;
+    }
+
+    private List<Cut> cuts(String pest, List<Pass> passes, Function<Pass, Function<Law, SiteSpread.Drawn>> spread) {
         List<Cut> cuts = new ArrayList<>();
         for (Pass pass : passes) {
             if (pass.product() != null && pass.rate() != null) {
                 List<Control> known = season.shelf().controls(pass.product(), pest);
                 if (!known.isEmpty()) {
-                    cuts.add(ControlAtRate.cut(pass, known, variables, cautions));
+                    cuts.add(ControlAtRate.cut(pass, known, spread.apply(pass), field.name(), variables, cautions));
                 }
             }
         }

@@ -145,8 +145,7 @@ public final class CourseYears {
                             .orElse(Set.of()),
                     left(weed.cuts().get(i))));
         }
-        return new WeedByPasses(
-                weed.name(), columns[weed.density()], weed.firstPlantLossPct(), weed.mostLossPct(), passes);
+        return new WeedByPasses(weed.name(), columns[weed.density()], columns[weed.loss()], weed.mostLossPct(), passes);
     }
 
     private double[] left(CourseModel.Cut cut) {

@@ -14,6 +14,7 @@ import plumbrow.advice.outlook.DoubtKind;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.outlook.OutlookLine;
 import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.outlook.SiteSpread;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weedseason.FieldSeason;
@@ -67,6 +68,7 @@ final class FieldModels {
         CourseModels reader = new CourseModels(season, field, variables, insects, cautions, season());
         List<CourseModel> models = courses.stream().map(reader::of).toList();
         refuseUnknownChanges();
+        spreads();
         return new FieldModel(
                 field, farm, variables.all(), price, yield, handling, lag, delay, tie(), models, List.copyOf(cautions));
     }
@@ -109,13 +111,16 @@ final class FieldModels {
                     pressure.source(),
                     "pressure of " + insect + " on " + field.name(),
                     DoubtKind.YEAR);
+            SiteSpread.Drawn perUnit = pressure.measure() == InsectPressure.Measure.NODE_INJURY
+                    ? SiteSpread.lossPerNode(pressure.lossPerUnitPct())
+                    : SiteSpread.lossPerInsect(pressure.lossPerUnitPct());
             int loss = variables.place(
                     "loss: " + insect,
                     "yield lost to " + insect,
                     "% per " + pressure.measure().one(),
-                    pressure.lossPerUnitPct(),
-                    pressure.source(),
-                    "loss to " + insect,
+                    perUnit.law(),
+                    perUnit.source(pressure.source()),
+                    perUnit.stream("loss to " + insect, field.name()),
                     DoubtKind.FIELD);
             insects.add(new CourseModel.Insect(
                     insect,
@@ -168,6 +173,19 @@ final class FieldModels {
             throw gap("the price-yield tie is " + tie + "; expected −0.95 to 0.95");
         }
         return tie;
+    }
+
+    /** One sentence on all inputs of which one number was entered and spread. */
+    private void spreads() {
+        List<String> spread = variables.all().stream()
+                .filter(variable -> variable.source().contains(SiteSpread.ONE_NUMBER))
+                .map(Variable::label)
+                .toList();
+        if (!spread.isEmpty()) {
+            cautions.add("One number was entered for: " + String.join("; ", spread)
+                    + ". Fields and years differ in them, so each is drawn about its number with the spread of published trials"
+                    + " (the list of inputs says how wide). Enter lowest and highest to put your own in its place.");
+        }
     }
 
     private void refuseUnknownChanges() {

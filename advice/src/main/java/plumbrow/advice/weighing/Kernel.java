@@ -22,7 +22,7 @@ import plumbrow.science.weeds.HyperbolicLoss;
  *                u share of plants without the trait, n what their neighbours make up,
  *                T = 1 − Π(1 − mode) over the trait groups, a mode counting its control where it works
  *   weed loss    hyperbola of Σ I·D·left, with the largest A of the weeds that stand; where the season of weeds is followed,
- *                of Σ D·(load of one plant by the season)
+ *                of Σ I·D·(load of one plant by the season, as a factor on I)
  *   delay loss   per day × days, at most 1
  *
  * <p>Plain arrays, nothing made per draw. All courses are worked over one block of draws before the next, so that the
@@ -211,15 +211,15 @@ final class Kernel {
         for (int j = 0; j < weeds.size(); j++) {
             Weed weed = weeds.get(j);
             double[] density = columns[weed.density()];
+            double[] loss = columns[weed.loss()];
             if (followed.length > 0) {
                 double[] each = followed[j];
                 for (int i = from; i < to; i++) {
-                    one[i] = each[i] * density[i];
+                    one[i] = each[i] * density[i] * loss[i];
                 }
             } else {
-                double first = weed.firstPlantLossPct();
                 for (int i = from; i < to; i++) {
-                    one[i] = first * density[i];
+                    one[i] = loss[i] * density[i];
                 }
                 cut(weed.cuts(), columns, from, to, one);
             }

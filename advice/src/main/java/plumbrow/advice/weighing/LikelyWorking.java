@@ -89,8 +89,8 @@ final class LikelyWorking {
             load += working.step(
                     "competition by " + weed.name(),
                     plain(at[weed.density()]) + " plants/m² × " + plain(left * 100) + " % left × "
-                            + plain(weed.firstPlantLossPct()) + " % per plant/m²",
-                    at[weed.density()] * left * weed.firstPlantLossPct(),
+                            + plain(at[weed.loss()]) + " % per plant/m²",
+                    at[weed.density()] * left * at[weed.loss()],
                     "%",
                     "mixed-weed-loss");
             most = Math.max(most, weed.mostLossPct());

@@ -6,8 +6,9 @@ import java.util.Map;
 import plumbrow.advice.weedseason.CourseSeason;
 
 /**
- * Competitive load of each weed for one plant/m² of it, draw by draw and course by course, as far as courses are followed by
- * the season of weeds. Density is not in it: a change of density alone asks for no new season.
+ * Competitive load of each weed for one plant/m² of it, as a factor on its loss per plant, draw by draw and course by course, as
+ * far as courses are followed by the season of weeds. Neither density nor loss per plant is in it: a change of those asks for no new
+ * season.
  */
 final class SeasonLoads {
     static final SeasonLoads NONE = new SeasonLoads(Map.of());

@@ -9,14 +9,14 @@ import plumbrow.science.years.WeedResponse;
  * A weed weighed by what passes leave of it.
  *
  *   left of a biotype = Π over passes of left^(1 − groups it resists/groups of the product)
- *   seed = left·seeds a plant;  load = left·I
+ *   seed = left·seeds a plant;  load = left·I, I drawn
  *
  * <p>The partners of a premix are taken to do equal parts of its work: the control sheet rates the product as a whole (common
  * practice, no source). A product whose groups are not known is taken to be resisted by nothing.
  */
 @SuppressWarnings("ArrayRecordComponent") // One number a draw; read only.
 record WeedByPasses(
-        String weed, double[] seedlingsM2, double firstPlantLossPct, double mostLossPct, List<OnePass> passes)
+        String weed, double[] seedlingsM2, double[] lossPerPlantPct, double mostLossPct, List<OnePass> passes)
         implements WeedOn {
 
     /**
@@ -59,9 +59,7 @@ record WeedByPasses(
 
     @Override
     public double[] untreatedLoad() {
-        double[] load = new double[seedlingsM2.length];
-        Arrays.fill(load, firstPlantLossPct);
-        return load;
+        return lossPerPlantPct.clone();
     }
 
     @Override
@@ -81,7 +79,7 @@ record WeedByPasses(
             }
             for (int k = 0; k < draws; k++) {
                 seeds[b][k] = survive[b][k] * seedsPerPlant[k];
-                load[b][k] = survive[b][k] * firstPlantLossPct;
+                load[b][k] = survive[b][k] * lossPerPlantPct[k];
             }
         }
         return new WeedResponse(survive, seeds, load, crowdingM2);

@@ -96,7 +96,7 @@ final class StandIn {
                         weed.field(),
                         weed.weed(),
                         weed.densityPerSquareMetre(),
-                        one.firstPlantLossPct(),
+                        one.lossPerPlantPct(),
                         one.mostLossPct(),
                         weed.source()))
                 .orElse(weed);

@@ -39,7 +39,7 @@ class SeasonLawsTest {
     @DisplayName("density is what would stand if nothing were done")
     void density() {
         WeedField.Followed followed = field(25).follow("nothing");
-        double[] at = {25, 0, 40, 0};
+        double[] at = {25, 0, 1, 40, 0, .4};
         SeasonTrace trace = followed.season().traceAt(at);
         double[] standing = trace.species().get(0).standing();
         assertThat(standing[standing.length - 1]).isCloseTo(25, within(.5));
@@ -61,16 +61,17 @@ class SeasonLawsTest {
     }
 
     @Test
-    @DisplayName("the loads of single plants, times density, are the loads of the whole season")
+    @DisplayName("the loads of single plants, times density and loss per plant, are the loads of the whole season")
     void unitLoads() {
         WeedField.Followed followed = field(25).follow("both");
         double[][] drawn = followed.drawn(DRAWS);
         SeasonLoss whole = followed.season().loss(drawn, DRAWS);
         for (int weed = 0; weed < 2; weed++) {
             double[] unit = followed.season().unitLoad(weed, drawn, DRAWS);
-            int density = weed == 0 ? 0 : 2;
+            int density = weed == 0 ? 0 : 3;
             for (int i = 0; i < DRAWS; i++) {
-                assertThat(unit[i] * drawn[density][i]).isCloseTo(whole.loadPct()[weed][i], within(1e-9));
+                assertThat(unit[i] * drawn[density][i] * drawn[density + 2][i])
+                        .isCloseTo(whole.loadPct()[weed][i], within(1e-9));
             }
         }
     }
@@ -83,17 +84,24 @@ class SeasonLawsTest {
         SeasonLoss whole = followed.season().loss(drawn, DRAWS);
         List<BiotypeOutcome> parts = followed.season().biotypes(drawn, DRAWS);
         assertThat(parts).hasSize(3);
+        double[] resist = drawn[
+                followed.inputs().all().stream()
+                        .map(OwnInputs.Input::id)
+                        .toList()
+                        .indexOf("resistant: waterhemp to group 9")];
+        assertThat(Arrays.stream(resist).distinct().count()).isEqualTo(DRAWS);
         for (int i = 0; i < DRAWS; i++) {
             assertThat(parts.get(0).seedsM2()[i] + parts.get(1).seedsM2()[i])
                     .isCloseTo(whole.seedsM2()[0][i], within(1e-7 * (1 + whole.seedsM2()[0][i])));
-            assertThat(parts.get(1).seedsM2()[i] / .3)
+            assertThat(parts.get(1).seedsM2()[i] / resist[i])
                     .as("of as many seedlings, resistant ones shed more")
-                    .isGreaterThan(parts.get(0).seedsM2()[i] / .7);
+                    .isGreaterThan(parts.get(0).seedsM2()[i] / (1 - resist[i]));
         }
     }
 
     @Test
-    @DisplayName("resistance that nobody has counted holds for all plants; a counted share for as many")
+    @DisplayName(
+            "resistance that nobody has counted holds for half the plants to all; a counted share is drawn about its number")
     void resistance() {
         double none = field(25).lossPct("leaf", DRAWS);
         double some = field(25).resists("waterhemp", "9", 30.0).lossPct("leaf", DRAWS);

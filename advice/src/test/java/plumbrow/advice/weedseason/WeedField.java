@@ -16,6 +16,7 @@ import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.outlook.OutlookLine;
 import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.outlook.Sure;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.WeedPressure;
@@ -93,7 +94,7 @@ public final class WeedField {
     }
 
     public WeedField weed(String name, Law density, double first, double most) {
-        weeds.add(new WeedPressure(FIELD, name, density, first, most, "invented"));
+        weeds.add(new WeedPressure(FIELD, name, density, Sure.of(first), most, "invented"));
         return this;
     }
 

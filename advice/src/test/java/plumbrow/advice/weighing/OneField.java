@@ -15,6 +15,7 @@ import plumbrow.advice.field.Texture;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.outlook.OutlookLine;
 import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.outlook.Sure;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.ScoutingSample;
@@ -116,7 +117,7 @@ final class OneField {
     }
 
     OneField trait(String name, String group, String insect, Law control) {
-        traits.add(new Trait(name, group, insect, control, "invented"));
+        traits.add(new Trait(name, group, insect, Sure.of(control), "invented"));
         return this;
     }
 
@@ -159,7 +160,7 @@ final class OneField {
     }
 
     OneField control(String product, String pest, double flOz, Law share) {
-        controls.add(new Control(product, pest, new Amount(flOz, FarmUnit.FL_OZ), share, "invented"));
+        controls.add(new Control(product, pest, new Amount(flOz, FarmUnit.FL_OZ), Sure.of(share), "invented"));
         return this;
     }
 
@@ -169,7 +170,7 @@ final class OneField {
                 insect,
                 InsectPressure.Measure.INSECTS_PER_PLANT,
                 pressure,
-                lossPct,
+                Sure.of(lossPct),
                 0,
                 sample,
                 null,
@@ -179,12 +180,32 @@ final class OneField {
 
     OneField insect(String insect, Law pressure, Law lossPct) {
         insects.add(new InsectPressure(
-                FIELD, insect, InsectPressure.Measure.INSECTS_PER_PLANT, pressure, lossPct, 0, null, null, "invented"));
+                FIELD,
+                insect,
+                InsectPressure.Measure.INSECTS_PER_PLANT,
+                pressure,
+                Sure.of(lossPct),
+                0,
+                null,
+                null,
+                "invented"));
         return this;
     }
 
     OneField weed(String weed, Law density, double first, double most) {
-        weeds.add(new WeedPressure(FIELD, weed, density, first, most, "invented"));
+        weeds.add(new WeedPressure(FIELD, weed, density, Sure.of(first), most, "invented"));
+        return this;
+    }
+
+    /** As a season has it: one number for the loss per plant is spread. */
+    OneField enteredWeed(String weed, Law density, Law lossPerPlant, double most) {
+        weeds.add(new WeedPressure(FIELD, weed, density, lossPerPlant, most, "invented"));
+        return this;
+    }
+
+    /** As a season has it: one number for the control is spread. */
+    OneField enteredControl(String product, String pest, double flOz, Law share) {
+        controls.add(new Control(product, pest, new Amount(flOz, FarmUnit.FL_OZ), share, "invented"));
         return this;
     }
 

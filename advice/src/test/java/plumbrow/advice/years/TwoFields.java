@@ -15,6 +15,7 @@ import plumbrow.advice.field.Texture;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.outlook.OutlookLine;
 import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.outlook.Sure;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.Pests;
@@ -78,7 +79,7 @@ final class TwoFields {
     }
 
     TwoFields trait(String name, double control) {
-        traits.add(new Trait(name, name, "corn rootworm", new Law.Fixed(control), "invented"));
+        traits.add(new Trait(name, name, "corn rootworm", Sure.of(control), "invented"));
         return this;
     }
 
@@ -88,7 +89,7 @@ final class TwoFields {
                 "corn rootworm",
                 InsectPressure.Measure.NODE_INJURY,
                 new Law.Fixed(nodes),
-                new Law.Fixed(15),
+                Sure.of(15),
                 0,
                 null,
                 null,
@@ -127,12 +128,12 @@ final class TwoFields {
                     30,
                     "invented label p. 3"));
         }
-        controls.add(new Control(name, weed, new Amount(1, FarmUnit.QT), new Law.Fixed(control), "invented"));
+        controls.add(new Control(name, weed, new Amount(1, FarmUnit.QT), Sure.of(control), "invented"));
         return this;
     }
 
     TwoFields weed(String weed, double plantsM2) {
-        weeds.add(new WeedPressure(CORN, weed, new Law.Fixed(plantsM2), 1, 50, "invented"));
+        weeds.add(new WeedPressure(CORN, weed, new Law.Fixed(plantsM2), Sure.of(1), 50, "invented"));
         return this;
     }
 

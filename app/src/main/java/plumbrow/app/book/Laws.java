@@ -85,6 +85,10 @@ final class Laws {
             return new Shape("weibull", weibull.mean(), weibull.cv(), null);
         } else if (law instanceof Law.Lognormal price) {
             return new Shape("price", price.price(), price.volatility(), price.years());
+        } else if (law instanceof Law.Factor factor) {
+            return new Shape("factor", factor.median(), factor.logSd(), null);
+        } else if (law instanceof Law.LogOdds share) {
+            return new Shape("log-odds", share.median(), share.logitSd(), null);
         } else if (law instanceof Law.Past) {
             return new Shape("past", null, null, null);
         } else if (law instanceof Law.Chance chance) {
@@ -101,6 +105,8 @@ final class Laws {
             case "normal" -> new Law.Normal(given(shape.a()), given(shape.b()));
             case "weibull" -> new Law.Weibull(given(shape.a()), given(shape.b()));
             case "price" -> new Law.Lognormal(given(shape.a()), given(shape.b()), given(shape.c()));
+            case "factor" -> new Law.Factor(given(shape.a()), given(shape.b()));
+            case "log-odds" -> new Law.LogOdds(given(shape.a()), given(shape.b()));
             case "chance" -> new Law.Chance(given(shape.a()));
             case "past" -> new Law.Past(past);
             default ->

@@ -43,6 +43,8 @@ final class JsonShapes {
         @JsonSubTypes.Type(value = Law.Normal.class, name = "normal"),
         @JsonSubTypes.Type(value = Law.Weibull.class, name = "weibull"),
         @JsonSubTypes.Type(value = Law.Lognormal.class, name = "price"),
+        @JsonSubTypes.Type(value = Law.Factor.class, name = "factor"),
+        @JsonSubTypes.Type(value = Law.LogOdds.class, name = "log-odds"),
         @JsonSubTypes.Type(value = Law.Past.class, name = "past"),
         @JsonSubTypes.Type(value = Law.Chance.class, name = "chance")
     })

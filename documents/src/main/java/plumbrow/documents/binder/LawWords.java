@@ -28,6 +28,14 @@ final class LawWords {
             return Numbers.plain(price.price()) + " today, moving " + percent(price.volatility()) + " a year for "
                     + Numbers.plain(price.years()) + " years";
         }
+        if (law instanceof Law.Factor factor) {
+            return "about " + Numbers.plain(factor.median()) + ", in 8 of 10 cases within "
+                    + Numbers.fixed(factor.timesOfEight(), 1) + " times less or more";
+        }
+        if (law instanceof Law.LogOdds share) {
+            return "about " + Numbers.plain(share.median()) + ", in 8 of 10 cases "
+                    + Numbers.fixed(share.lowOfEight(), 2) + " to " + Numbers.fixed(share.highOfEight(), 2);
+        }
         if (law instanceof Law.Past past) {
             return "as in the past: "
                     + past.values().stream().map(Numbers::plain).collect(Collectors.joining("; "));

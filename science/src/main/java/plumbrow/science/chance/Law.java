@@ -7,7 +7,15 @@ package plumbrow.science.chance;
  * beta family, where the distribution's own series does: draw many values of those by {@link #strata}.
  */
 public sealed interface Law
-        permits BetaLaw, EmpiricalLaw, FixedLaw, LognormalLaw, NormalLaw, PertLaw, TriangularLaw, WeibullLaw {
+        permits BetaLaw,
+                EmpiricalLaw,
+                FixedLaw,
+                LogitNormalLaw,
+                LognormalLaw,
+                NormalLaw,
+                PertLaw,
+                TriangularLaw,
+                WeibullLaw {
 
     /**
      * The value that is not passed with a given chance.

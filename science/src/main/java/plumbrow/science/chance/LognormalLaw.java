@@ -24,6 +24,11 @@ public record LognormalLaw(double mean, double logSd) implements Law {
         return new LognormalLaw(futures, volatility * Math.sqrt(years));
     }
 
+    /** The law with a given median, more than 0. */
+    public static LognormalLaw ofMedian(double median, double logSd) {
+        return new LognormalLaw(median * Math.exp(logSd * logSd / 2), logSd);
+    }
+
     /** The law with a given mean and coefficient of variation: s² = ln(1 + CV²). */
     public static LognormalLaw ofMeanAndCv(double mean, double cv) {
         Refusal.unless(cv >= 0, "the coefficient of variation must be 0 or more");

@@ -8,10 +8,17 @@ import java.util.Set;
  * @param share of the species' seedlings [-]
  * @param resists site-of-action groups; empty for susceptible plants
  */
-public record Biotype(double share, Set<Integer> resists) {
+public record Biotype(Uncertain share, Set<Integer> resists) {
     public Biotype {
-        Limits.share("share of a biotype", share);
+        if (share.column() < 0) {
+            Limits.share("share of a biotype", share.fixed());
+        }
         resists = Set.copyOf(resists);
+    }
+
+    /** With a share that is known. */
+    public Biotype(double share, Set<Integer> resists) {
+        this(Uncertain.known(share), resists);
     }
 
     /** All plants, none resistant. */

@@ -15,10 +15,16 @@ import plumbrow.science.weeds.HyperbolicLoss;
  * @param perDay c, strength lost per day of delay [1/d]
  * @param halfDays days of competition that cost half of a full season's
  * @param slope how sharply that sets in [-]
+ * @param times draws of I against that number: multiplies the load, 0 or more
  * Source: {@link HyperbolicLoss}; removal: L(T)/C of weeds.md 2, fitted to Soltani, Shropshire & Sikkema 2022.
  */
 public record Competition(
-        double firstPlantLossPct, double highestLossPct, double perDay, double halfDays, double slope) {
+        double firstPlantLossPct,
+        double highestLossPct,
+        double perDay,
+        double halfDays,
+        double slope,
+        Uncertain times) {
     private static final double MOST_AHEAD_DAYS = 10;
 
     public Competition {
@@ -32,7 +38,22 @@ public record Competition(
         }
     }
 
-    /** Competitive load [%] of one plant/m² that stays, T days after the crop. */
+    /** With I as it is. */
+    public Competition(double firstPlantLossPct, double highestLossPct, double perDay, double halfDays, double slope) {
+        this(firstPlantLossPct, highestLossPct, perDay, halfDays, slope, Uncertain.known(1));
+    }
+
+    /** The same with I drawn. */
+    public Competition times(Uncertain drawn) {
+        return new Competition(firstPlantLossPct, highestLossPct, perDay, halfDays, slope, drawn);
+    }
+
+    /** By how much a draw's load is that of I. */
+    double timesIn(double[][] columns, int draw) {
+        return Math.max(0, times.in(columns, draw));
+    }
+
+    /** Competitive load [%] of one plant/m² that stays, T days after the crop, by I itself. */
     public double load(double daysAfterCrop) {
         return HyperbolicLoss.load(1, firstPlantLossPct, perDay, Math.max(-MOST_AHEAD_DAYS, daysAfterCrop));
     }

@@ -39,9 +39,10 @@ public record CriticalDays(int begin, int end, double acceptedLossPct) {
         return Optional.of(new CriticalDays(first + begin, first + end, acceptedLossPct));
     }
 
-    /** Plants of each day that would live [1/m²]. */
+    /** Plants of each day that would live, by what each costs against I itself [1/m²]. */
     private static double[] living(WeedSeason season, Species weed, double[][] columns, int draw) {
-        double density = Math.max(0, weed.densityM2().in(columns, draw));
+        double density = Math.max(0, weed.densityM2().in(columns, draw))
+                * weed.competition().timesIn(columns, draw);
         double shift = weed.shiftDays().in(columns, draw);
         Stand stand = new Stand(season, weed, density);
         double[] living = new double[season.days().count()];

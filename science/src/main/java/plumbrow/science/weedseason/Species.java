@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param densityM2 seedlings of the season if nothing is done [plants/m²]
  * @param shiftDays days by which its flush runs late, negative early; −60 to 60, beyond it is cut
- * @param biotypes shares sum to 1
+ * @param biotypes shares sum to 1, in every draw where they are drawn
  */
 public record Species(
         String name,
@@ -24,8 +24,9 @@ public record Species(
 
     public Species {
         biotypes = List.copyOf(biotypes);
-        double sum = biotypes.stream().mapToDouble(Biotype::share).sum();
-        if (Math.abs(sum - 1) > ROUNDING) {
+        boolean drawn = biotypes.stream().anyMatch(one -> one.share().column() >= 0);
+        double sum = biotypes.stream().mapToDouble(one -> one.share().fixed()).sum();
+        if (!drawn && Math.abs(sum - 1) > ROUNDING) {
             throw new IllegalArgumentException("biotypes of " + name + " sum to " + sum + "; expected 1");
         }
     }

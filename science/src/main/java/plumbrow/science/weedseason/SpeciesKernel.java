@@ -66,8 +66,11 @@ final class SpeciesKernel {
         double plants = 0;
         double seed = 0;
         for (Biotype biotype : species.biotypes()) {
+            double share = biotype.share().in(columns, draw);
+            if (share == 0) {
+                continue;
+            }
             pass(met, place, biotype, columns, draw, from);
-            double share = biotype.share();
             double oneLoad = 0;
             double onePlants = 0;
             double oneSeed = 0;
@@ -82,7 +85,7 @@ final class SpeciesKernel {
             seed += share * oneSeed;
         }
         double density = Math.max(0, species.densityM2().in(columns, draw));
-        loadPct = density * load;
+        loadPct = density * load * species.competition().timesIn(columns, draw);
         survivorsM2 = density * plants;
         seedsM2 = density * seed / (1 + species.seedSet().crowdingM2() * survivorsM2);
     }
@@ -164,7 +167,7 @@ final class SpeciesKernel {
         return left[cohort];
     }
 
-    /** Load of a cohort's seedlings, each [% per plant/m²]; of the last biotype. */
+    /** Load of a cohort's seedlings, each [% per plant/m²], by I itself; of the last biotype. */
     double load(int cohort) {
         return strength[cohort] * (left[cohort] + cost[cohort]);
     }

@@ -109,7 +109,7 @@ final class Tracer {
         double seeds = 0;
         double plants = 0;
         for (Biotype biotype : weed.biotypes()) {
-            Stand stand = new Stand(season, weed, density * biotype.share());
+            Stand stand = new Stand(season, weed, density * biotype.share().in(columns, draw));
             for (int i = 0; i < count; i++) {
                 double sprouted = stand.sprouted(i, shift(weed), byDay, made);
                 double passed = sprouted;
@@ -150,7 +150,7 @@ final class Tracer {
                 walk.standing(),
                 walk.brokenDormancy(),
                 walk.left(),
-                load,
+                load * weed.competition().timesIn(columns, draw),
                 seeds / (1 + weed.seedSet().crowdingM2() * plants));
     }
 

@@ -30,6 +30,14 @@ public final class Laws {
             return n(price.price()) + tail + " today, moves " + n(price.volatility() * 100) + " % a year, known in "
                     + n(price.years()) + " years";
         }
+        if (law instanceof Law.Factor factor) {
+            return "about " + n(factor.median()) + tail + ", in 8 of 10 cases within "
+                    + Numbers.fixed(factor.timesOfEight(), 1) + " times less or more";
+        }
+        if (law instanceof Law.LogOdds share) {
+            return "about " + n(share.median()) + tail + ", in 8 of 10 cases " + Numbers.fixed(share.lowOfEight(), 2)
+                    + " to " + Numbers.fixed(share.highOfEight(), 2);
+        }
         if (law instanceof Law.Chance chance) {
             return "yes with a chance of " + Odds.words(chance.chance());
         }

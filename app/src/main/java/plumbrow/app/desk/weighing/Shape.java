@@ -119,6 +119,52 @@ enum Shape {
             return new Law.Past(values);
         }
     },
+    /** A number that differs by a factor, or a share that differs from trial to trial. */
+    AROUND {
+        @Override
+        List<String> labels() {
+            return List.of("middle", "lowest", "highest");
+        }
+
+        @Override
+        List<String> texts(Law law) {
+            return law instanceof Law.Factor factor
+                    ? List.of(BoxText.of(factor.median()), "", "")
+                    : List.of(BoxText.of(((Law.LogOdds) law).median()), "", "");
+        }
+
+        @Override
+        Law law(UncertainInput input, List<String> typed) {
+            double middle = number(input, typed, 0);
+            boolean low = typed.get(1).isBlank();
+            boolean high = typed.get(2).isBlank();
+            if (low != high) {
+                throw new BoxFault(low ? 1 : 2, "fill in both lowest and highest, or neither");
+            }
+            if (low) {
+                return again(input.law(), middle);
+            }
+            double lowest = number(input, typed, 1);
+            double highest = number(input, typed, 2);
+            if (lowest > middle) {
+                throw new BoxFault(1, "expected no more than the middle");
+            }
+            if (highest < middle) {
+                throw new BoxFault(2, "expected no less than the middle");
+            }
+            return lowest == highest ? new Law.Fixed(middle) : new Law.Pert(lowest, middle, highest);
+        }
+
+        /** The same spread about another middle; at an end of the range nothing is left to spread. */
+        private static Law again(Law law, double middle) {
+            if (law instanceof Law.Factor factor) {
+                return middle > 0 ? new Law.Factor(middle, factor.logSd()) : new Law.Fixed(middle);
+            }
+            return middle > 0 && middle < 1
+                    ? new Law.LogOdds(middle, ((Law.LogOdds) law).logitSd())
+                    : new Law.Fixed(middle);
+        }
+    },
     /** How often something works. */
     CHANCE {
         @Override
@@ -147,6 +193,9 @@ enum Shape {
         }
         if (law instanceof Law.Lognormal) {
             return PRICE;
+        }
+        if (law instanceof Law.Factor || law instanceof Law.LogOdds) {
+            return AROUND;
         }
         if (law instanceof Law.Past) {
             return PAST;
