@@ -20,6 +20,7 @@ import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.LabelUse;
+import plumbrow.advice.text.TextRule;
 import plumbrow.advice.weeds.TillageWork;
 import plumbrow.advice.weedseason.CropStage;
 import plumbrow.advice.weedseason.FieldSeason;
@@ -77,9 +78,12 @@ public final class CourseChanges {
     /** The season with the changed course beside the one it was made from. */
     public Season added(String course, List<PassChange> changes, String name) {
         String told = name.strip();
-        if (told.isEmpty() || told.length() > 100) {
-            throw new CourseChangeException(0, "Give the new course a name of up to 100 letters.");
+        if (told.isEmpty()) {
+            throw new CourseChangeException(0, "Give the new course a name: " + TextRule.NAME.words() + ".");
         }
+        TextRule.NAME.objection(told).ifPresent(expected -> {
+            throw new CourseChangeException(0, "The name of the new course can't be so: expected " + expected + ".");
+        });
         if (season.courses(field.name()).stream().anyMatch(known -> known.name().equalsIgnoreCase(told))) {
             throw new CourseChangeException(
                     0, field.name() + " has a course '" + told + "' already: take another name.");

@@ -32,14 +32,14 @@ final class Faults {
         if (SPOKEN.stream().noneMatch(kind -> kind.isInstance(fault))) {
             return unforeseen(screen, fault);
         }
-        screen.err().println(fault.getMessage());
+        screen.complain(String.valueOf(fault.getMessage()));
         return Exit.BAD_INPUT;
     }
 
     static int sayUsage(Screen screen, ParameterException fault) {
         String command = fault.getCommandLine().getCommandSpec().qualifiedName();
         String message = String.valueOf(fault.getMessage()).replaceAll("\\s*\\R\\s*", " ");
-        screen.err().println(command + ": " + message);
+        screen.complain(command + ": " + message);
         screen.err().println("See: " + command + " --help");
         return Exit.BAD_INPUT;
     }

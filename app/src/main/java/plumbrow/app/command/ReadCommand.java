@@ -96,7 +96,7 @@ final class ReadCommand implements Callable<Integer> {
             return sheet;
         } catch (PaperTrouble trouble) {
             String sentence = String.valueOf(trouble.getMessage());
-            screen.err().println(sentence);
+            screen.complain(sentence);
             return SheetRead.failed(name, sentence);
         }
     }

@@ -11,7 +11,12 @@ import java.io.PrintWriter;
  */
 public record Screen(PrintWriter out, PrintWriter err, boolean terminal) {
     void say(String text) {
-        out.print(text);
+        out.print(Terminal.plain(text));
         out.print(text.endsWith("\n") ? "" : "\n");
+    }
+
+    /** What went wrong, on a line of its own. */
+    void complain(String sentence) {
+        err.println(Terminal.plain(sentence));
     }
 }

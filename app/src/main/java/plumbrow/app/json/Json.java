@@ -2,7 +2,9 @@ package plumbrow.app.json;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import plumbrow.advice.text.TextRule;
 import plumbrow.science.figure.Answer;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Step;
@@ -83,7 +85,21 @@ public final class Json {
     private record Entry(String figure, String subject, String question) {}
 
     private static String write(Object value) {
-        return WRITER.writeValueAsString(value);
+        return seen(WRITER.writeValueAsString(value));
+    }
+
+    /** Characters that a terminal obeys are written by their number; outside of words there are none. */
+    private static String seen(String json) {
+        if (json.codePoints().noneMatch(c -> c != '\n' && TextRule.hidden(c))) {
+            return json;
+        }
+        StringBuilder seen = new StringBuilder();
+        json.codePoints()
+                .forEach(c -> seen.append(
+                        c != '\n' && TextRule.hidden(c)
+                                ? String.format(Locale.ROOT, "\\u%04x", c)
+                                : Character.toString(c)));
+        return seen.toString();
     }
 
     /** One value on a line; the line ends do not depend on the machine. */

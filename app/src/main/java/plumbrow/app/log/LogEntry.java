@@ -13,6 +13,7 @@ import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.ProductKind;
+import plumbrow.advice.text.TextRule;
 import plumbrow.documents.workbook.form.Cell;
 import plumbrow.documents.workbook.form.DateKind;
 import plumbrow.documents.workbook.form.Kind;
@@ -41,7 +42,6 @@ public record LogEntry(
     public static final String APPLICATOR = "applicator";
     public static final String SOURCE = "source";
 
-    private static final int LONGEST = 1000;
     private static final NumberKind AMOUNT = NumberKind.above(0).upTo(1_000_000);
     private static final NumberKind PERCENT = NumberKind.above(0).upTo(100);
 
@@ -77,8 +77,8 @@ public record LogEntry(
                         one.pricedPer().dimension().words() + ", since " + one.name() + " is priced per "
                                 + one.pricedPer().symbol()));
         Double share = typed.getOrDefault(SHARE, "").isBlank() ? Double.valueOf(100) : reader.read(SHARE, PERCENT);
-        String applicator = typed.getOrDefault(APPLICATOR, "").strip();
-        String source = reader.text(SOURCE, "where this stands: log book, receipt, memory");
+        String applicator = reader.maybe(APPLICATOR, TextRule.NAME);
+        String source = reader.text(SOURCE, TextRule.PROSE, "where this stands: log book, receipt, memory");
         Amount amount = rate == null || unit == null ? null : unit.rate(rate);
         boolean whole = reader.faults.isEmpty();
         return new LogEntry(
@@ -160,12 +160,18 @@ public record LogEntry(
             return name;
         }
 
-        private @Nullable String text(String column, String what) {
-            String text = found(column).orElse("");
-            if (text.isEmpty() || text.length() > LONGEST) {
+        private @Nullable String text(String column, TextRule rule, String what) {
+            if (found(column).isEmpty()) {
                 fault(column, what);
                 return null;
             }
+            return maybe(column, rule);
+        }
+
+        /** Words by the rule of the workbook's column; empty where nothing stands there. */
+        private String maybe(String column, TextRule rule) {
+            String text = found(column).orElse("");
+            rule.objection(text).ifPresent(expected -> fault(column, expected));
             return text;
         }
     }

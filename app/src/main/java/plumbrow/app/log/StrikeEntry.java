@@ -2,6 +2,7 @@ package plumbrow.app.log;
 
 import java.time.Instant;
 import java.util.Map;
+import plumbrow.advice.text.TextRule;
 import plumbrow.app.book.LogLine;
 
 /**
@@ -10,15 +11,20 @@ import plumbrow.app.book.LogLine;
  * @param fault what keeps it from being written down; empty where nothing does
  */
 public record StrikeEntry(String who, String why, String fault) {
-    private static final int LONGEST_NAME = 100;
-    private static final int LONGEST_REASON = 1000;
-
     public static StrikeEntry read(Map<String, String> typed) {
         String who = typed.getOrDefault("who", "").strip();
         String why = typed.getOrDefault("why", "").strip();
-        String fault = who.isEmpty() || who.length() > LONGEST_NAME
-                ? "Say who strikes it, in up to " + LONGEST_NAME + " letters."
-                : why.isEmpty() || why.length() > LONGEST_REASON ? "Say why it is wrong, in a sentence." : "";
+        String fault = who.isEmpty()
+                ? "Say who strikes it."
+                : why.isEmpty()
+                        ? "Say why it is wrong, in a sentence."
+                        : TextRule.NAME
+                                .objection(who)
+                                .map(expected -> "Who strikes it: expected " + expected + ".")
+                                .or(() -> TextRule.PROSE
+                                        .objection(why)
+                                        .map(expected -> "Why it is wrong: expected " + expected + "."))
+                                .orElse("");
         return new StrikeEntry(who, why, fault);
     }
 

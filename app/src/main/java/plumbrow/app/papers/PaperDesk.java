@@ -40,7 +40,7 @@ public final class PaperDesk implements AutoCloseable {
      * @throws PaperTrouble if it can't be read, or is neither a safety sheet nor a label
      */
     public ReadPaper read(Path file) {
-        String name = String.valueOf(file.getFileName());
+        String name = plainName(String.valueOf(file.getFileName()));
         PaperValues values = reader.values(file, null);
         if (values instanceof PaperValues.Label read) {
             return new ReadPaper.Label(filed(name, read.label()), read.label());
@@ -99,7 +99,7 @@ public final class PaperDesk implements AutoCloseable {
     /** The last part of a name, without signs that a disk might refuse. */
     public static String plainName(String name) {
         String last = name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
-        String plain = last.replaceAll("[^\\p{L}\\p{N} ._()+-]", "_").strip();
+        String plain = last.replaceAll("[^\\p{L}\\p{N} ._()+-]", "_").strip().replaceFirst("^[+-]", "_");
         String shorter = plain.length() > 120 ? plain.substring(plain.length() - 120) : plain;
         return shorter.isEmpty() || shorter.matches("\\.+") ? "paper" : shorter;
     }

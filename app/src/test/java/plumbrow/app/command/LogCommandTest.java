@@ -4,12 +4,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static plumbrow.app.command.Typed.plumbrow;
 
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import plumbrow.advice.course.Done;
+import plumbrow.advice.quantity.Amount;
+import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
 import plumbrow.app.SmallSeason;
+import plumbrow.app.book.Book;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 @SuppressWarnings("NullAway.Init")
 class LogCommandTest {
@@ -61,6 +70,59 @@ class LogCommandTest {
         assertThat(lines.size()).isEqualTo(2);
         assertThat(lines.get(0).get("strike").get("why").asString()).isEqualTo("it was 5");
         assertThat(lines.get(1).get("strike").isNull()).isTrue();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"=1+1", "+1", "-x", "@SUM(A1)", "a\u001B[2Jb", "a\u009Bb"})
+    void whatTheWorkbookRefusesIsRefusedHereToo(String words) {
+        plumbrow(
+                        "log",
+                        "add",
+                        "--book",
+                        book,
+                        "--field=North 80",
+                        "--date=2026-05-01",
+                        "--product=Stonefly 3G",
+                        "--rate=4",
+                        "--unit=lb/ac",
+                        "--source=" + words)
+                .refused("The line was not written down. source: ");
+        add("4").good();
+        plumbrow("log", "strike", 1, "--book", book, "--who=" + words, "--why=wrong")
+                .refused("Who strikes it: expected text");
+    }
+
+    /** An older book may hold what no door lets in any more. */
+    @Test
+    void noWordOfTheBookGivesOrdersToTheTerminal() {
+        String screen = "\u001B[2J\u001B]0;owned\u0007\u009B31mred\u202E\r\u0008";
+        try (Book held = Book.open(book)) {
+            held.log(
+                    new Done(
+                            "North 80",
+                            LocalDate.of(2026, 5, 1),
+                            "Stonefly 3G",
+                            new Amount(4, FarmUnit.LB),
+                            100,
+                            "S. Lind" + screen,
+                            "log book" + screen),
+                    Instant.EPOCH);
+        }
+        String shown = plumbrow("log", "list", "--book", book).good().out();
+        assertThat(shown).contains("bookred", "by S. Lindred").doesNotContain("owned");
+        assertThat(shown.chars().filter(c -> c != '\n')).noneMatch(Character::isISOControl);
+        String json = plumbrow("log", "list", "--book", book, "--json").good().out();
+        assertThat(json.chars().filter(c -> c != '\n')).noneMatch(Character::isISOControl);
+        assertThat(new JsonMapper()
+                        .readTree(json)
+                        .get(0)
+                        .get("done")
+                        .get("source")
+                        .asString())
+                .isEqualTo("log book" + screen);
+        String asked =
+                plumbrow("log", "add", "--book", book, "--field=" + screen).err();
+        assertThat(asked.chars().filter(c -> c != '\n')).isNotEmpty().noneMatch(Character::isISOControl);
     }
 
     @Test

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.shelf.Shelf;
+import plumbrow.advice.text.TextRule;
 import plumbrow.documents.label.LabelPaper;
 import plumbrow.documents.paper.Quote;
 
@@ -24,7 +25,6 @@ import plumbrow.documents.paper.Quote;
 public record LabelValues(LabelFile label, Optional<String> product, List<LabelValue> values, String writtenDay) {
     private static final RowName CARE = new RowName(ShelfTable.CARE, Map.of(), 1);
     private static final String READ_ON = "confirmed";
-    private static final int LONGEST_NAME = 100;
 
     public LabelValues {
         values = List.copyOf(values);
@@ -154,13 +154,21 @@ public record LabelValues(LabelFile label, Optional<String> product, List<LabelV
 
     private static String named(String who) {
         String name = who.strip().replaceAll("\\s+", " ");
-        if (name.isEmpty() || name.length() > LONGEST_NAME) {
-            throw new NotSoException("Who says so? Expected a name of up to " + LONGEST_NAME + " letters.");
+        if (name.isEmpty()) {
+            throw new NotSoException("Who says so? Expected a name of up to " + TextRule.NAME.longest() + " letters.");
         }
+        TextRule.NAME.objection(name).ifPresent(expected -> {
+            throw new NotSoException("Who says so? Expected " + expected + ".");
+        });
         return name;
     }
 
     private LabelDecision decision(LabelValue value, Verdict verdict, String enters, String who, Instant when) {
+        for (String part : enters.split(";", -1)) {
+            TextRule.PROSE.objection(part.strip()).ifPresent(expected -> {
+                throw new NotSoException(value.value().title() + " can't be so; expected " + expected + ".");
+            });
+        }
         Optional<Quote> quote = value.value().quote();
         return new LabelDecision(
                 label.sha256(),

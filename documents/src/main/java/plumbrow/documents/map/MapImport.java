@@ -21,6 +21,7 @@ import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.land.Nearness;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.text.TextRule;
 import plumbrow.documents.workbook.ground.FeatureShape;
 import plumbrow.documents.workbook.ground.GeoJsonFile;
 import plumbrow.documents.workbook.ground.NoBoundary;
@@ -103,6 +104,7 @@ public final class MapImport {
     }
 
     public static Result into(Season season, String fileName, List<GeoJsonFile.Feature> shapes) {
+        Placing.demand("The file's name, which is noted as the source,", TextRule.PROSE, fileName);
         MapImport task = new MapImport(season, fileName);
         // Outlines first: features are matched to them.
         Map<Boolean, List<Integer>> order = new LinkedHashMap<>();
@@ -178,6 +180,11 @@ public final class MapImport {
                     number,
                     name,
                     owner.isEmpty() ? "no outlined field lies near it" : "there is no field called " + owner);
+        }
+        Optional<String> unfit = TextRule.NAME.objection(name);
+        if (unfit.isPresent() && !owners.isEmpty()) {
+            wrong(number, name, "expected a name that is " + unfit.get());
+            return;
         }
         for (Field field : owners) {
             Feature placed = Placing.placed(features, new Feature(field.name(), kind, name, shape, null, source));

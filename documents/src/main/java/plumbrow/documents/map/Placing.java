@@ -13,6 +13,7 @@ import plumbrow.advice.land.Acres;
 import plumbrow.advice.land.CountyFit;
 import plumbrow.advice.land.TypedPlace;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.text.TextRule;
 
 /** Changes to the ground of a season: an outline, a feature more, a feature less. */
 public final class Placing {
@@ -100,6 +101,13 @@ public final class Placing {
         features.removeIf(known -> same(known, feature.field(), feature.kind(), feature.name()));
         features.add(feature);
         return with(season, season.fields(), features);
+    }
+
+    /** Refuses words that the workbook's column would not take. */
+    public static void demand(String what, TextRule rule, String text) {
+        rule.objection(text).ifPresent(expected -> {
+            throw new MapTrouble(what + " can't be so; expected " + expected + ".");
+        });
     }
 
     /** The season without a feature. */

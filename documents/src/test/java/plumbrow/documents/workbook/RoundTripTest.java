@@ -41,6 +41,56 @@ class RoundTripTest {
         assertThat(through(season, folder.resolve("season"))).isEqualTo(season);
     }
 
+    /** An older book may hold words that begin like a formula: they go out as text and come in as they were. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"=1+1", "+1", "-x", "@SUM(A1)", "=cmd|' /C calc'!A0", "'=1", "''-2", "'quoted", "-5", "=\"a\",b"
+            })
+    void wordsThatBeginLikeAFormulaGoOutAsText(String words) throws IOException {
+        Season season = new RandomSeason(5, 3).make();
+        Season written = new Season(
+                season.year(),
+                season.asOf(),
+                words,
+                season.farms(),
+                season.fields(),
+                season.history(),
+                season.shelf(),
+                season.pests(),
+                season.courses(),
+                season.outlook(),
+                season.ground(),
+                season.work());
+        assertThat(through(written, folder.resolve("season.xlsx"))).isEqualTo(written);
+        assertThat(through(written, folder.resolve("season"))).isEqualTo(written);
+        assertThat(Files.readString(folder.resolve("season/season.csv")).lines().skip(1))
+                .allMatch(line -> line.chars().noneMatch(c -> c == '=') || line.contains("'"));
+        if (!words.startsWith("'")) {
+            assertThat(Files.readString(folder.resolve("season/season.csv"))).contains("'" + words.substring(0, 2));
+        }
+    }
+
+    @Test
+    void charactersOfAnOlderBookThatCantBeSeenGoOutAsMarks() {
+        Season season = new RandomSeason(5, 3).make();
+        Season written = new Season(
+                season.year(),
+                season.asOf(),
+                "R.\u001B[2J\0 Al\nder",
+                season.farms(),
+                season.fields(),
+                season.history(),
+                season.shelf(),
+                season.pests(),
+                season.courses(),
+                season.outlook(),
+                season.ground(),
+                season.work());
+        for (String name : List.of("season.xlsx", "season")) {
+            assertThat(through(written, folder.resolve(name)).adviser()).isEqualTo("R.␛[2J␀ Al␊der");
+        }
+    }
+
     @Test
     void nothingIsLeftBesideAWorkbook() throws IOException {
         through(Fixture.season(), folder.resolve("season.xlsx"));

@@ -9,6 +9,7 @@ import plumbrow.advice.field.Feature.Shape;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.text.TextRule;
 import plumbrow.documents.map.MapTrouble;
 import plumbrow.documents.map.Placing;
 
@@ -17,7 +18,6 @@ public record FeatureForm(String kind, String name, String form, String places, 
     /** The word that says the shape is the field's own outline. */
     public static final String OUTLINE = "outline of the field";
 
-    private static final int MOST_LETTERS = 100;
     private static final double MOST_FEET = 100_000;
 
     public static final FeatureForm EMPTY = new FeatureForm("", "", "point", "", "", "");
@@ -47,9 +47,12 @@ public record FeatureForm(String kind, String name, String form, String places, 
         if (known.isEmpty()) {
             throw new MapTrouble("Say what it is: stream, ditch, dwelling and so on.");
         }
-        if (name.isBlank() || name.length() > MOST_LETTERS) {
-            throw new MapTrouble("Give it a name of up to 100 letters, as people here call it.");
+        if (name.isBlank()) {
+            throw new MapTrouble(
+                    "Give it a name of up to " + TextRule.NAME.longest() + " letters, as people here call it.");
         }
+        Placing.demand("The name", TextRule.NAME, name.strip());
+        Placing.demand("The source", TextRule.PROSE, source.strip());
         Double typed = typedFeet();
         if (places.isBlank() && typed == null) {
             throw new MapTrouble("Draw where it lies, type its places, or type its distance from the field.");

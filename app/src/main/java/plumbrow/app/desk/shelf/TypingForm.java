@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import plumbrow.advice.text.TextRule;
 import plumbrow.app.book.TypedSheet;
 import plumbrow.app.book.TypedValue;
 import plumbrow.documents.sheet.ValueKind;
@@ -18,7 +19,7 @@ import plumbrow.documents.shelf.FiledPaper;
  * @param fault what is wrong; empty where nothing is
  */
 public record TypingForm(String who, Map<String, String> values, String fault) {
-    private static final int LONGEST = 2000;
+    private static final TextRule VALUE = new TextRule(2000, true);
 
     /** What is asked for: what a person needs first. */
     static final List<String> ASKED = List.of(
@@ -65,8 +66,8 @@ public record TypingForm(String who, Map<String, String> values, String fault) {
 
     static TypingForm read(Map<String, String> typed) {
         Map<String, String> values = new LinkedHashMap<>();
-        ASKED.forEach(
-                about -> values.put(about, typed.getOrDefault(box(about), "").strip()));
+        ASKED.forEach(about -> values.put(
+                about, typed.getOrDefault(box(about), "").replace("\r\n", "\n").strip()));
         String who = typed.getOrDefault("who", "").strip();
         String fault = "";
         String kind = values.getOrDefault(TypedSheet.KIND, "");
@@ -74,10 +75,15 @@ public record TypingForm(String who, Map<String, String> values, String fault) {
             fault = "This paper is a “" + kind + "”? Expected " + String.join(" or ", KINDS) + ".";
         } else if (values.values().stream().allMatch(String::isEmpty)) {
             fault = "Nothing was typed; expected at least one value from the page.";
-        } else if (who.isEmpty() || who.length() > 100) {
-            fault = "Who typed it? Expected a name of up to 100 letters.";
-        } else if (values.values().stream().anyMatch(value -> value.length() > LONGEST)) {
+        } else if (who.isEmpty() || TextRule.NAME.objection(who).isPresent()) {
+            fault = "Who typed it? Expected "
+                    + TextRule.NAME.objection(who).orElse("a name of up to " + TextRule.NAME.longest() + " letters")
+                    + ".";
+        } else if (values.values().stream().anyMatch(value -> value.length() > VALUE.longest())) {
             fault = "One of the values is longer than 2,000 letters; expected what the page says in short.";
+        } else if (values.values().stream()
+                .anyMatch(value -> VALUE.unreadable(value).isPresent())) {
+            fault = "One of the values has characters that can't be seen; expected what the page says.";
         }
         return new TypingForm(who, values, fault);
     }

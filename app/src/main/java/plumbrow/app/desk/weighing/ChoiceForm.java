@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Standing;
+import plumbrow.advice.text.TextRule;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.WeighedCourse;
 import plumbrow.app.book.Choice;
@@ -23,8 +24,7 @@ public record ChoiceForm(String course, String who, String why, Map<String, Stri
             "The season in the book was changed by somebody else since you saw these courses, so nothing was recorded."
                     + " They are weighed anew above: look at them, then decide once more.";
 
-    private static final int LONGEST_NAME = 100;
-    private static final int LONGEST_REASON = 2000;
+    private static final TextRule REASON = new TextRule(2000, true);
 
     /** Nothing typed yet; the advised course stands ready. */
     public static ChoiceForm blank(FieldAdvice advice, String adviser) {
@@ -34,18 +34,20 @@ public record ChoiceForm(String course, String who, String why, Map<String, Stri
     public static ChoiceForm read(FieldAdvice advice, Map<String, String> typed) {
         String course = typed.getOrDefault("course", "");
         String who = typed.getOrDefault("who", "").strip();
-        String why = typed.getOrDefault("why", "").strip();
+        String why = typed.getOrDefault("why", "").replace("\r\n", "\n").strip();
         Map<String, String> faults = new LinkedHashMap<>();
         String refusal = advice.course(course).map(ChoiceForm::refusal).orElse("Say which course you choose.");
         if (!refusal.isEmpty()) {
             faults.put("choice-course", refusal);
         }
-        if (who.isEmpty() || who.length() > LONGEST_NAME) {
-            faults.put("choice-who", "Say who decides, in up to " + LONGEST_NAME + " letters.");
+        if (who.isEmpty()) {
+            faults.put("choice-who", "Say who decides, in up to " + TextRule.NAME.longest() + " letters.");
         }
-        if (why.isEmpty() || why.length() > LONGEST_REASON) {
+        TextRule.NAME.objection(who).ifPresent(expected -> faults.put("choice-who", "Expected " + expected + "."));
+        if (why.isEmpty()) {
             faults.put("choice-why", "Say why, in a sentence or two.");
         }
+        REASON.objection(why).ifPresent(expected -> faults.put("choice-why", "Expected " + expected + "."));
         String seen = typed.getOrDefault("seen", "");
         if (!seen.isEmpty() && !seen.equals(seen(advice))) {
             faults.put("choice-course", MEANWHILE);

@@ -1,21 +1,31 @@
 package plumbrow.documents.workbook.form;
 
+import java.util.Optional;
+import java.util.regex.Pattern;
+import plumbrow.advice.text.TextRule;
+
 /**
- * Words without a list.
- *
- * @param longest most characters
- * @param lines whether line breaks may stand in it
+ * Words without a list, as {@link TextRule} lets them in. Words of an older book that begin like a formula are written with an
+ * apostrophe before them, which a spreadsheet program takes for text, and read without it.
  */
-public record TextKind(int longest, boolean lines) implements Kind<String> {
+public record TextKind(TextRule rule) implements Kind<String> {
     /** A name by which other rows refer to this one. */
-    public static final TextKind NAME = new TextKind(80, false);
+    public static final TextKind NAME = new TextKind(TextRule.NAME);
 
     /** A remark or a source. */
-    public static final TextKind PROSE = new TextKind(1000, true);
+    public static final TextKind PROSE = new TextKind(TextRule.PROSE);
+
+    private static final Pattern FORMULA = Pattern.compile("'*[=+@-]");
+    private static final String APOSTROPHE = "'";
 
     @Override
     public String words() {
-        return "text of up to " + longest + " characters";
+        return rule.words();
+    }
+
+    /** Whether line breaks may stand in it. */
+    public boolean lines() {
+        return rule.lines();
     }
 
     @Override
@@ -28,21 +38,18 @@ public record TextKind(int longest, boolean lines) implements Kind<String> {
                     "text; the spreadsheet turned this cell into a date, set its format to text and type it again");
         }
         String text = cell.found();
-        if (text.length() > longest) {
-            throw new Misread(words() + ", not " + text.length());
+        boolean marked = text.startsWith(APOSTROPHE) && FORMULA.matcher(text).lookingAt();
+        String meant = marked ? text.substring(1) : text;
+        Optional<String> objection = marked ? rule.unreadable(meant) : rule.objection(meant);
+        if (objection.isPresent()) {
+            throw new Misread(objection.get());
         }
-        if (text.chars().anyMatch(c -> Character.isISOControl(c) && !(lines && (c == '\n' || c == '\t')))) {
-            throw new Misread(lines ? "text without control characters" : "text on one line");
-        }
-        // A spreadsheet that opens a CSV file takes such text for a formula and runs it.
-        if (!text.isEmpty() && "=+-@".indexOf(text.charAt(0)) >= 0) {
-            throw new Misread("text that does not begin with = + - or @");
-        }
-        return text;
+        return meant;
     }
 
     @Override
     public Cell show(String value) {
-        return new Cell.Text(value);
+        String seen = rule.seen(value);
+        return new Cell.Text(FORMULA.matcher(seen).lookingAt() ? APOSTROPHE + seen : seen);
     }
 }
