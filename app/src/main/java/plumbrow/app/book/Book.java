@@ -156,7 +156,7 @@ public final class Book implements AutoCloseable {
             List<String> gone = before.map(held -> changes.lost(held, season)).orElse(List.of());
             if (!gone.isEmpty() && !over) {
                 throw new MeanwhileException("Season " + season.year()
-                        + " was changed in the book since a workbook was last brought in, and this one lacks it: "
+                        + " was changed in the book since a workbook was last brought in, and this one has it otherwise: "
                         + String.join("; ", gone) + ". Nothing was changed.");
             }
             rows.replace(season);
@@ -338,11 +338,32 @@ public final class Book implements AutoCloseable {
         database.copyTo(newFile);
     }
 
+    /** The last link of the chain over all that was written down for good. Whoever keeps it elsewhere can check by it later. */
+    public RecordHead head() {
+        return database.read(sql -> new ChainRows(JdbcClient.create(sql)).head());
+    }
+
     /** What is wrong with the book, a sentence each; empty where all is well. Looks at every row of every season. */
     public List<String> check() {
+        return check(List.of());
+    }
+
+    /**
+     * As {@link #check()}, and whether the record is still the one that had these heads.
+     *
+     * @param heads printed on paper or taken from a backup
+     */
+    public List<String> check(List<RecordHead> heads) {
         List<String> problems = new ArrayList<>(database.problems());
+        problems.addAll(database.read(sql -> {
+            ChainRows chain = new ChainRows(JdbcClient.create(sql));
+            List<String> found = new ArrayList<>(chain.problems());
+            heads.forEach(head -> found.addAll(chain.missing(head)));
+            return found;
+        }));
         for (int year : seasons()) {
             try {
+                problems.addAll(database.read(sql -> new SeasonRows(sql).unsealed(year)));
                 problems.addAll(database.read(sql -> {
                     SeasonRows rows = new SeasonRows(sql);
                     return rows.season(year).map(rows::lostInReading).orElse(List.of());

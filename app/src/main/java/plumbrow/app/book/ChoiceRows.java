@@ -38,6 +38,7 @@ final class ChoiceRows {
                         .real(choice.meanMarginUsdPerAcre())
                         .all())
                 .update();
+        new ChainRows(client).addLast(RecordKind.CHOICE);
     }
 
     List<Choice> all(int year) {

@@ -1,13 +1,12 @@
 package plumbrow.app.book;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.TreeSet;
+import java.util.Set;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.field.Feature;
@@ -19,9 +18,6 @@ import plumbrow.advice.season.Season;
  * unasked. Works inside the transaction of whoever calls.
  */
 final class DeskChangeRows {
-    /** Stands for what the season that was brought in did not have. */
-    private static final String NOTHING = "";
-
     private final JdbcClient client;
 
     DeskChangeRows(JdbcClient client) {
@@ -39,36 +35,18 @@ final class DeskChangeRows {
         }
     }
 
-    /** Notes what differs between a season and what it was changed to. What is put back as it came is no change. */
+    /** Notes what differs between a season and what it was changed to. */
     void note(Season before, Season after) {
         Map<Part, String> old = parts(before);
         Map<Part, String> now = parts(after);
-        TreeSet<Part> all = new TreeSet<>((one, other) -> one.toString().compareTo(other.toString()));
-        all.addAll(old.keySet());
+        Set<Part> all = new LinkedHashSet<>(old.keySet());
         all.addAll(now.keySet());
-        for (Part part : all) {
-            String was = old.getOrDefault(part, NOTHING);
-            String is = now.getOrDefault(part, NOTHING);
-            if (!was.equals(is)) {
-                Optional<String> brought = brought(after.year(), part);
-                if (brought.isEmpty()) {
-                    client.sql("INSERT INTO desk_change (season, kind, field, name, brought) VALUES (?, ?, ?, ?, ?)")
-                            .params(after.year(), part.kind(), part.field(), part.name(), sum(was))
-                            .update();
-                } else if (brought.get().equals(sum(is))) {
-                    client.sql("DELETE FROM desk_change WHERE season = ? AND kind = ? AND field = ? AND name = ?")
-                            .params(after.year(), part.kind(), part.field(), part.name())
-                            .update();
-                }
-            }
-        }
-    }
-
-    private Optional<String> brought(int year, Part part) {
-        return client.sql("SELECT brought FROM desk_change WHERE season = ? AND kind = ? AND field = ? AND name = ?")
-                .params(year, part.kind(), part.field(), part.name())
-                .query(String.class)
-                .optional();
+        all.stream()
+                .filter(part -> !Objects.equals(old.get(part), now.get(part)))
+                .forEach(part -> client.sql(
+                                "INSERT INTO desk_change (season, kind, field, name) VALUES (?, ?, ?, ?) ON CONFLICT DO NOTHING")
+                        .params(after.year(), part.kind(), part.field(), part.name())
+                        .update());
     }
 
     /** What was changed in the season held and is otherwise in the one that comes, in words. */
@@ -97,7 +75,7 @@ final class DeskChangeRows {
     private static Map<Part, String> parts(Season season) {
         Map<Part, String> parts = new LinkedHashMap<>();
         for (Field field : season.fields()) {
-            parts.put(new Part("outline", field.name(), NOTHING), String.valueOf(field.boundary()));
+            parts.put(new Part("outline", field.name(), ""), String.valueOf(field.boundary()));
         }
         Map<Part, List<String>> rows = new LinkedHashMap<>();
         for (Course course : season.courses()) {
@@ -118,9 +96,5 @@ final class DeskChangeRows {
 
     private static void add(Map<Part, List<String>> rows, Part part, Object row) {
         rows.computeIfAbsent(part, none -> new ArrayList<>()).add(row.toString());
-    }
-
-    private static String sum(String rows) {
-        return rows.equals(NOTHING) ? NOTHING : PaperRows.sha256(rows.getBytes(StandardCharsets.UTF_8));
     }
 }

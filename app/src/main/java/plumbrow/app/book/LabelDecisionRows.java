@@ -40,6 +40,7 @@ final class LabelDecisionRows {
                         decision.who(),
                         decision.when().toString()))
                 .update();
+        new ChainRows(client).addLast(RecordKind.LABEL_VALUE);
     }
 
     /** All, in the order in which they were made. */

@@ -102,6 +102,7 @@ final class LogRows {
                         .text(at == null ? null : at.toString())
                         .all())
                 .update();
+        new ChainRows(client).addLast(RecordKind.LOG_LINE);
         List<LogLine> lines = all();
         return lines.get(lines.size() - 1);
     }
@@ -120,6 +121,7 @@ final class LogRows {
         client.sql("INSERT INTO log_strike (line, who, why, struck_at) VALUES (?, ?, ?, ?)")
                 .params(number, strike.who(), strike.why(), strike.when().toString())
                 .update();
+        new ChainRows(client).addLast(RecordKind.STRIKE);
     }
 
     private static boolean within(int year, LocalDate date) {

@@ -48,6 +48,7 @@ final class PaperRows {
                         at.toString(),
                         content))
                 .update();
+        new ChainRows(client).addLast(RecordKind.PAPER);
     }
 
     List<StoredPaper> all() {
@@ -95,6 +96,7 @@ final class PaperRows {
                         value.who(),
                         value.when().toString())
                 .update();
+        new ChainRows(client).addLast(RecordKind.TYPED);
     }
 
     List<TypedValue> typed(int paper) {

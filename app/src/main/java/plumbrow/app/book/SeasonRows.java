@@ -1,10 +1,17 @@
 package plumbrow.app.book;
 
+import java.nio.charset.StandardCharsets;
+import java.sql.ResultSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import org.springframework.jdbc.core.JdbcOperations;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import plumbrow.advice.field.Field;
@@ -105,6 +112,73 @@ final class SeasonRows {
                 season.asOf().toString(),
                 season.adviser());
         rows.forEach(filled -> sql.batchUpdate(filled.kind().insert(), filled.cells()));
+        seal(season.year());
+    }
+
+    /** Takes the season's tables, as they are, for what was put in. */
+    void seal(int year) {
+        client.sql("DELETE FROM season_seal WHERE season = ?").param(year).update();
+        seals(year)
+                .forEach((part, sum) -> client.sql("INSERT INTO season_seal (season, part, sha256) VALUES (?, ?, ?)")
+                        .params(year, part, sum)
+                        .update());
+    }
+
+    /** The tables of a season that are no longer as they were put in, a sentence each. */
+    List<String> unsealed(int year) {
+        Map<String, String> then = new TreeMap<>();
+        client.sql("SELECT part, sha256 FROM season_seal WHERE season = ?")
+                .param(year)
+                .query((row, number) -> then.put(row.getString(1), row.getString(2)))
+                .list();
+        Map<String, String> now = seals(year);
+        Set<String> parts = new TreeSet<>(then.keySet());
+        parts.addAll(now.keySet());
+        return parts.stream()
+                .filter(part -> !Objects.equals(then.get(part), now.get(part)))
+                .map(part -> "Season " + year + " is no longer as it was put in: its table " + part.replace('_', ' ')
+                        + " was changed by something else than Plumbrow.")
+                .toList();
+    }
+
+    /** A checksum for each table in which the season has rows: of the cells that are not blank, each with its column's name. */
+    private Map<String, String> seals(int year) {
+        Map<String, String> seals = new TreeMap<>();
+        client.sql("SELECT as_of, adviser FROM season WHERE season = ?")
+                .param(year)
+                .query((row, number) -> seals.put("season", sum(row.getString(1) + "\n" + row.getString(2))))
+                .list();
+        for (RowKind<?> kind : KINDS) {
+            StringBuilder text = new StringBuilder();
+            sql.query(
+                    kind.selectAll(),
+                    (ResultSet row) -> {
+                        for (int column = 1; column <= row.getMetaData().getColumnCount(); column++) {
+                            Object cell = row.getObject(column);
+                            if (cell != null) {
+                                text.append(row.getMetaData().getColumnName(column))
+                                        .append('=')
+                                        .append(
+                                                cell instanceof Number number
+                                                        ? Double.toHexString(number.doubleValue())
+                                                        : cell.toString()
+                                                                .replace("\\", "\\\\")
+                                                                .replace("\n", "\\n"))
+                                        .append('\n');
+                            }
+                        }
+                        text.append('\n');
+                    },
+                    year);
+            if (text.length() > 0) {
+                seals.merge(kind.table(), sum(text.toString()), (one, other) -> sum(one + other));
+            }
+        }
+        return seals;
+    }
+
+    private static String sum(String text) {
+        return PaperRows.sha256(text.getBytes(StandardCharsets.UTF_8));
     }
 
     Optional<Season> season(int year) {

@@ -45,6 +45,11 @@ final class SqliteFaults {
             return "A name stands twice where it must stand once (" + column(message) + "); nothing was changed in "
                     + file + ".";
         }
+        if (message.contains("a paper once kept")
+                || message.contains("a link of the chain")
+                || message.contains("line of the log")) {
+            return "What was written down for good stays as it was; nothing was changed in " + file + ".";
+        }
         if (message.contains("typed from a paper stays")) {
             return "What was typed from a paper stays as it was; type it once more.";
         }

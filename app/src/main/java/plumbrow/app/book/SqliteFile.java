@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 import org.springframework.jdbc.core.JdbcOperations;
 import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.JdbcTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.sqlite.SQLiteConfig;
@@ -35,6 +37,9 @@ final class SqliteFile implements Database {
 
     /** Reads "Plum"; the first migration writes it into the file. */
     static final int APPLICATION_ID = 0x506C756D;
+
+    /** The checksum of the form stands with those of the seasons, as of the year 0. */
+    private static final String SEALED = "SELECT sha256 FROM season_seal WHERE season = 0";
 
     private static final byte[] FIRST_BYTES = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
 
@@ -59,6 +64,7 @@ final class SqliteFile implements Database {
                 Schema.bringUpToDate(book.reading, "sqlite");
                 return newFile;
             });
+            book.begin();
         } catch (BookException fault) {
             newFile.toFile().delete();
             throw fault;
@@ -89,8 +95,40 @@ final class SqliteFile implements Database {
                 Schema.bringUpToDate(book.reading, "sqlite");
                 return version;
             });
+            book.write(sql -> {
+                SeasonRows seasons = new SeasonRows(sql);
+                seasons.years().forEach(seasons::seal);
+                sealForm(sql);
+                return version;
+            });
         }
+        book.begin();
         return book;
+    }
+
+    /** Links what an older book holds, as it is found. */
+    private void begin() {
+        if (read(sql -> new ChainRows(JdbcClient.create(sql)).due())) {
+            write(sql -> {
+                ChainRows chain = new ChainRows(JdbcClient.create(sql));
+                chain.begin(Instant.now());
+                sealForm(sql);
+                return chain;
+            });
+        }
+    }
+
+    /** Takes the tables, indexes and triggers, as they are, for what the migrations made. */
+    private static void sealForm(JdbcOperations sql) {
+        sql.update("DELETE FROM season_seal WHERE season = 0");
+        sql.update("INSERT INTO season_seal (season, part, sha256) VALUES (0, 'form', ?)", form(sql));
+    }
+
+    private static String form(JdbcOperations sql) {
+        String text = String.join(
+                "\n",
+                sql.queryForList("SELECT sql FROM sqlite_master WHERE sql IS NOT NULL ORDER BY name", String.class));
+        return PaperRows.sha256(text.getBytes(StandardCharsets.UTF_8));
     }
 
     @Override
@@ -148,6 +186,11 @@ final class SqliteFile implements Database {
                     "PRAGMA foreign_key_check",
                     (row, number) -> "A row of the table " + row.getString("table") + " names a row of "
                             + row.getString("parent") + " that isn't there."));
+            if (!sql.queryForList(SEALED, String.class).equals(List.of(form(sql)))) {
+                problems.add(
+                        "The tables of the file, or the guards that nothing written down for good is changed, are no"
+                                + " longer as Plumbrow made them.");
+            }
             Integer id = sql.queryForObject("PRAGMA application_id", Integer.class);
             if (id == null || id != APPLICATION_ID) {
                 problems.add("The file no longer says that it is a book.");

@@ -11,6 +11,7 @@ import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.Adviser;
 import plumbrow.advice.weighing.WeighingOptions;
+import plumbrow.app.book.Book;
 import plumbrow.app.json.Json;
 import plumbrow.documents.binder.AdviceSheet;
 import plumbrow.documents.binder.Binder;
@@ -46,7 +47,7 @@ final class BinderCommand implements Callable<Integer> {
         Advice advice = FieldsBar.show(
                 screen, season.fields().size(), bar -> Adviser.advise(season, WeighingOptions.DEFAULT, bar));
         if (pages) {
-            Binder.write(season, advice, out);
+            Binder.write(season, advice, recordHead(), out);
         } else {
             AdviceSheet.write(season, advice, out);
         }
@@ -56,5 +57,11 @@ final class BinderCommand implements Callable<Integer> {
                                 out.toString(), season.year(), season.fields().size()))
                         : "The binder for " + season.year() + " is in " + out + ".");
         return WeighCommand.code(advice);
+    }
+
+    private String recordHead() {
+        try (Book book = Book.open(from.file())) {
+            return book.head().text();
+        }
     }
 }

@@ -60,7 +60,7 @@ final class DemoCommand implements Callable<Integer> {
                 screen, season.fields().size(), bar -> Adviser.advise(season, WeighingOptions.DEFAULT, bar));
         Path pages = folder.resolve("binder.pdf");
         Path sheet = folder.resolve("advice.xlsx");
-        Binder.write(season, advice, pages);
+        Binder.write(season, advice, recordHead(file), pages);
         AdviceSheet.write(season, advice, sheet);
         screen.say(json ? Json.of(advice) : AdviceWords.of(advice));
         if (!json) {
@@ -73,6 +73,12 @@ final class DemoCommand implements Callable<Integer> {
         }
         Screen rest = json ? new Screen(screen.err(), screen.err(), screen.terminal()) : screen;
         return Serving.untilStopped(rest, door, file, port, json);
+    }
+
+    private static String recordHead(Path file) {
+        try (Book book = Book.open(file)) {
+            return book.head().text();
+        }
     }
 
     private Season season(Path file) {

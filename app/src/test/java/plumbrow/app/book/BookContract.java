@@ -218,13 +218,17 @@ abstract class BookContract {
         Season changed = book.season(2027).orElseThrow();
         assertThatThrownBy(() -> book.bring(out, null, false))
                 .isInstanceOf(MeanwhileException.class)
-                .hasMessageContaining("this one lacks it: the course 'half rate' of North 80. Nothing was changed.");
+                .hasMessageContaining(
+                        "this one has it otherwise: the course 'half rate' of North 80. Nothing was changed.");
         assertThat(book.season(2027)).contains(changed);
         assertThat(book.bring(changed, null, false).gone()).isEmpty();
         assertThat(book.bring(out, null, false).replaced()).isTrue();
 
+        // A workbook written out between a change and its undoing would bring the change in again.
         book.change(held -> changed);
         book.change(held -> out);
+        assertThatThrownBy(() -> book.bring(changed, null, false)).isInstanceOf(MeanwhileException.class);
+        assertThat(book.bring(out, null, false).gone()).isEmpty();
         assertThat(book.bring(changed, null, false).gone()).isEmpty();
         book.change(held -> out);
         assertThat(book.bring(changed, null, true).gone()).containsExactly("the course 'half rate' of North 80");

@@ -193,18 +193,27 @@ class SqliteBookTest extends BookContract {
             book.put(SmallSeason.of(2027));
             book.put(RandomSeason.of(2028, 5));
             sql("UPDATE field SET farm = 'Nobody' WHERE season = 2027");
-            assertThat(book.check()).containsExactly("A row of the table field names a row of farm that isn't there.");
+            assertThat(book.check())
+                    .containsExactly(
+                            "A row of the table field names a row of farm that isn't there.", unsealed("field"));
             sql("UPDATE field SET farm = 'Alder Home', crop = 'turnip' WHERE season = 2027");
             assertThat(book.check())
                     .containsExactly(
+                            unsealed("field"),
                             "Season 2027 can't be read. The book holds 'turnip' where a word for crop should stand.");
             sql("UPDATE field SET crop = 'corn' WHERE season = 2027");
             sql("UPDATE pass SET rate_unit = NULL WHERE season = 2027 AND position = 1");
             assertThat(book.check())
-                    .containsExactly("Season 2027 reads back otherwise than it stands in the table pass.");
+                    .containsExactly(
+                            unsealed("pass"), "Season 2027 reads back otherwise than it stands in the table pass.");
             sql("PRAGMA application_id = 7");
             assertThat(book.check()).contains("The file no longer says that it is a book.");
         }
+    }
+
+    private static String unsealed(String table) {
+        return "Season 2027 is no longer as it was put in: its table " + table
+                + " was changed by something else than Plumbrow.";
     }
 
     private List<String> names() throws IOException {

@@ -142,12 +142,54 @@ class BookCommandTest {
         }
         Typed typed = plumbrow("book", "check", "--book", file);
         assertThat(typed.code()).isEqualTo(1);
-        assertThat(typed.out()).contains("has 1 fault").contains("names a row of farm that isn't there");
+        assertThat(typed.out()).contains("has 2 faults").contains("names a row of farm that isn't there");
         assertThat(plumbrow("book", "check", "--book", file, "--json")
                         .json()
                         .get("problems")
                         .size())
-                .isEqualTo(1);
+                .isEqualTo(2);
+    }
+
+    @Test
+    void checkHoldsTheRecordAgainstAHeadKeptElsewhere() {
+        Path file = SmallBook.of(folder.resolve("farm.book"), SEASON);
+        Path copy = folder.resolve("copy.book");
+        Choice choice = new Choice(2027, "North 80", "half rate", "R. Alder", Instant.EPOCH, "", 0.7, 500.0);
+        try (Book book = Book.open(file)) {
+            book.choose(choice);
+        }
+        String copied = plumbrow("book", "backup", copy, "--book", file).good().out();
+        String head = copied.replaceAll("(?s).*Head of its record: (1:[0-9a-f]{32})\\..*", "$1");
+        try (Book book = Book.open(file)) {
+            book.choose(choice);
+        }
+        assertThat(plumbrow("book", "check", "--book", file, "--head", head, "--backup", copy)
+                        .good()
+                        .out())
+                .contains("is whole", "Head of its record: 2:", "it went through 2 heads given");
+        Path other = SmallBook.of(folder.resolve("other.book"), SEASON);
+        Typed cut = plumbrow("book", "check", "--book", other, "--head", head);
+        assertThat(cut.code()).isEqualTo(1);
+        assertThat(cut.out()).contains("The record ends before entry 1, which the head " + head);
+        plumbrow("book", "check", "--book", file, "--head", "12345").refused("--head is '12345'; expected a number");
+    }
+
+    @Test
+    void aWorkbookDoesNotGoOverWhatWasChangedInTheBookSince() {
+        Path file = SmallBook.of(folder.resolve("farm.book"), SEASON);
+        Path in = folder.resolve("season");
+        WorkbookWriter.write(SEASON, in);
+        try (Book book = Book.open(file)) {
+            book.change(season -> season.withCourses(season.courses().subList(0, 2), season.work()));
+        }
+        plumbrow("book", "import", in, "--book", file)
+                .refused(
+                        "has it otherwise: the course 'full rate' of North 80. Nothing was changed. Write the season out");
+        assertThat(plumbrow("book", "import", in, "--book", file, "--replace")
+                        .good()
+                        .out())
+                .contains("No longer as it was changed in the book: the course 'full rate' of North 80.");
+        assertThat(season(file)).isEqualTo(SEASON);
     }
 
     @Test

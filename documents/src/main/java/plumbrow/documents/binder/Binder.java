@@ -22,7 +22,17 @@ public final class Binder {
      * @throws FileTrouble if the file can't be written; an older one is then still as it was
      */
     public static void write(Season season, Advice advice, Path pdf) {
-        String pages = Typeface.printable(BinderPages.html(season, advice));
+        write(season, advice, "", pdf);
+    }
+
+    /**
+     * As {@link #write(Season, Advice, Path)}, with the head of the book's record on the cover, by which anybody can check later
+     * that nothing up to this day was changed.
+     *
+     * @param recordHead as the book prints it; empty where the season comes from no book
+     */
+    public static void write(Season season, Advice advice, String recordHead, Path pdf) {
+        String pages = Typeface.printable(BinderPages.html(season, advice, recordHead));
         long number = Objects.hash(advice.year(), advice.seed(), pages.hashCode());
         WholeFile.write(
                 pdf,

@@ -21,7 +21,7 @@ import plumbrow.science.figure.Numbers;
 final class BinderPages {
     private BinderPages() {}
 
-    static String html(Season season, Advice advice) {
+    static String html(Season season, Advice advice, String recordHead) {
         CoursePalette palette = CoursePalette.of(season);
         SeasonTrials seasons = new SeasonTrials(
                 season, WeighingOptions.DEFAULT.withDraws(advice.draws()).withSeed(advice.seed()));
@@ -34,7 +34,7 @@ final class BinderPages {
         html.markup("<html lang=\"en-US\">");
         head(html, advice, parts);
         html.open("body");
-        cover(html, season, advice, parts);
+        cover(html, season, advice, recordHead, parts);
         parts.forEach(part -> part.write(html));
         ShelfSources.write(html, season);
         return html.close("body").close("html").toString();
@@ -59,7 +59,7 @@ final class BinderPages {
         return "<bookmark name=\"" + Markup.escape(name) + "\" href=\"#" + id + "\"/>";
     }
 
-    private static void cover(Html html, Season season, Advice advice, List<FieldPages> parts) {
+    private static void cover(Html html, Season season, Advice advice, String recordHead, List<FieldPages> parts) {
         String growers = season.farms().stream()
                 .map(farm -> farm.name() + " (" + farm.grower() + ")")
                 .collect(Collectors.joining(", "));
@@ -74,6 +74,13 @@ final class BinderPages {
                 "Adviser: " + advice.adviser() + ". As of " + advice.asOf() + ". Weighed on "
                         + Numbers.fixed(advice.draws(), 0) + " draws of the outlook, seed " + advice.seed()
                         + "; the same season, draws and seed give the same pages.");
+        if (!recordHead.isEmpty()) {
+            html.element(
+                    "p",
+                    "Head of the book's record: " + recordHead
+                            + ". With it, plumbrow book check --head shows later whether the record up to this day is still"
+                            + " the same.");
+        }
         html.element("h2", "What is advised");
         if (parts.isEmpty()) {
             html.element("p", "No field has been weighed, so nothing is advised.");
