@@ -4,13 +4,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Tells a page printed in two columns from a table, and puts the columns one after the other.
+ * Tells a page printed in columns from a table, and puts the columns one after the other.
  *
  * Both show a gutter that no cell crosses. It parts columns of text where a landmark, such as the heading of a section,
- * begins right of it on some page, or where both sides are running text that fills its column. Anything else is a table,
- * and stays row by row.
+ * begins right of it on some page; where both sides are running text that fills its column; or where both sides are running
+ * text whose lines do not stand beside each other, as in the small print of a label. Anything else is a table, and stays row
+ * by row. What stands on either side may be parted again: a label has three columns and more, and boxes within them.
  */
 final class Columns {
     private static final double SAME_LEFT = 2.5;
@@ -19,10 +21,17 @@ final class Columns {
     private static final double FULL = .72;
     private static final double MOSTLY = .6;
     private static final double BALANCE = .8;
-    private static final double NARROWEST_SHARE = .33;
+    private static final double NARROWEST_SHARE = .14;
+    private static final double ASIDE = .2;
+    private static final double DENSE = 1.9;
+    private static final int FEWEST_WORDS = 3;
+    private static final int DEEPEST = 4;
 
     private final Predicate<String> landmark;
     private final List<Double> gutters = new ArrayList<>();
+
+    /** Rows that no cell carries over a gutter, and where the gutter ends. */
+    private record Stretch(int from, List<Row> rows, double left) {}
 
     /**
      * Looks for gutters on all pages, whose rows stand from top to bottom.
@@ -34,7 +43,7 @@ final class Columns {
         for (List<Row> page : pages) {
             for (double left : candidates(page)) {
                 if (gutters.stream().noneMatch(gutter -> Math.abs(gutter - left) <= SAME_LEFT)
-                        && runs(page, left).stream().anyMatch(run -> parts(run, left))) {
+                        && runs(page, left).stream().anyMatch(run -> parts(run.rows, left))) {
                     gutters.add(left);
                 }
             }
@@ -43,29 +52,38 @@ final class Columns {
 
     /** The page in reading order. */
     List<Row> inOrder(List<Row> page) {
-        for (double left : gutters) {
-            List<List<Row>> runs = runs(page, left);
-            if (!runs.isEmpty()) {
-                return split(page, runs, left);
-            }
-        }
-        return page;
+        return inOrder(page, 0);
     }
 
-    private static List<Row> split(List<Row> page, List<List<Row>> runs, double left) {
-        List<Row> ordered = new ArrayList<>();
-        int next = 0;
-        for (int i = 0; i < page.size(); i++) {
-            if (next < runs.size() && page.get(i).equals(runs.get(next).get(0))) {
-                List<Row> run = runs.get(next++);
-                run.forEach(row -> side(row, left, false, ordered));
-                run.forEach(row -> side(row, left, true, ordered));
-                i += run.size() - 1;
-            } else {
-                ordered.add(page.get(i));
+    private List<Row> inOrder(List<Row> rows, int depth) {
+        Stretch longest = depth == DEEPEST ? null : longest(rows);
+        if (longest == null) {
+            return rows;
+        }
+        List<Row> lefts = new ArrayList<>();
+        List<Row> rights = new ArrayList<>();
+        longest.rows.forEach(row -> side(row, longest.left, false, lefts));
+        longest.rows.forEach(row -> side(row, longest.left, true, rights));
+        List<Row> ordered = new ArrayList<>(inOrder(rows.subList(0, longest.from), depth));
+        ordered.addAll(inOrder(lefts, depth + 1));
+        ordered.addAll(inOrder(rights, depth + 1));
+        ordered.addAll(inOrder(rows.subList(longest.from + longest.rows.size(), rows.size()), depth));
+        return ordered;
+    }
+
+    /** The longest stretch that a gutter parts; null where none does. */
+    private @Nullable Stretch longest(List<Row> rows) {
+        Stretch longest = null;
+        for (double left : candidates(rows)) {
+            boolean known = gutters.stream().anyMatch(gutter -> Math.abs(gutter - left) <= SAME_LEFT);
+            for (Stretch run : runs(rows, left)) {
+                boolean longer = longest == null || run.rows.size() > longest.rows.size();
+                if (longer && (known || parts(run.rows, left))) {
+                    longest = run;
+                }
             }
         }
-        return ordered;
+        return longest;
     }
 
     private static void side(Row row, double left, boolean right, List<Row> ordered) {
@@ -106,28 +124,23 @@ final class Columns {
     }
 
     /** Stretches of rows that no cell carries over the gutter. */
-    private static List<List<Row>> runs(List<Row> page, double left) {
-        List<List<Row>> runs = new ArrayList<>();
-        List<Row> run = new ArrayList<>();
-        for (Row row : page) {
-            boolean crossed = row.cells().stream()
-                    .anyMatch(cell -> cell.left() < left - SAME_LEFT && cell.right() > left - SAME_LEFT);
-            if (crossed) {
-                close(run, left, runs);
-                run = new ArrayList<>();
-            } else {
-                run.add(row);
+    private static List<Stretch> runs(List<Row> rows, double left) {
+        List<Stretch> runs = new ArrayList<>();
+        int from = 0;
+        for (int i = 0; i <= rows.size(); i++) {
+            if (i == rows.size() || crosses(rows.get(i), left)) {
+                List<Row> run = rows.subList(from, i);
+                if (run.stream().filter(row -> begins(row, left)).count() >= FEWEST_ROWS) {
+                    runs.add(new Stretch(from, run, left));
+                }
+                from = i + 1;
             }
         }
-        close(run, left, runs);
         return runs;
     }
 
-    private static void close(List<Row> run, double left, List<List<Row>> runs) {
-        long right = run.stream().filter(row -> begins(row, left)).count();
-        if (right >= FEWEST_ROWS) {
-            runs.add(run);
-        }
+    private static boolean crosses(Row row, double left) {
+        return row.cells().stream().anyMatch(cell -> cell.left() < left - SAME_LEFT && cell.right() > left - SAME_LEFT);
     }
 
     private static boolean begins(Row row, double left) {
@@ -141,7 +154,35 @@ final class Columns {
         run.forEach(row -> side(row, left, true, rights));
         return rights.stream()
                         .anyMatch(row -> Math.abs(row.first().left() - left) <= SAME_LEFT && landmark.test(row.text()))
-                || (balanced(lefts, rights) && prose(lefts) && prose(rights));
+                || (balanced(lefts, rights) && prose(lefts) && prose(rights))
+                || (flows(lefts) && flows(rights) && !beside(lefts, rights));
+    }
+
+    /** Line under line of running text. */
+    private static boolean flows(List<Row> side) {
+        if (side.size() < ENOUGH_PROSE) {
+            return false;
+        }
+        int near = 0;
+        int wordy = 0;
+        for (int i = 0; i < side.size(); i++) {
+            double height = side.get(i).bottom() - side.get(i).top();
+            near += i > 0 && side.get(i).top() - side.get(i - 1).top() < DENSE * height ? 1 : 0;
+            wordy += side.get(i).cells().stream().mapToInt(cell -> cell.words().size()).sum() >= FEWEST_WORDS ? 1 : 0;
+        }
+        return near > MOSTLY * side.size() && wordy > MOSTLY * side.size();
+    }
+
+    /** Whether most lines of the side with fewer have a line of the other side beside them, as in a table. */
+    private static boolean beside(List<Row> lefts, List<Row> rights) {
+        List<Row> few = lefts.size() <= rights.size() ? lefts : rights;
+        List<Row> many = lefts.size() <= rights.size() ? rights : lefts;
+        long beside = few.stream()
+                .filter(row -> many.stream()
+                        .anyMatch(other -> Math.abs(other.bottom() - row.bottom())
+                                < ASIDE * (row.bottom() - row.top())))
+                .count();
+        return beside > MOSTLY * few.size();
     }
 
     /** Labels of a table stand wider apart than the lines of their values. */

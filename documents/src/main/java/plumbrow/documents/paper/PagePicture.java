@@ -31,7 +31,7 @@ public final class PagePicture {
     public record Drawn(byte[] png, double width, double height) {}
 
     /**
-     * Draws a page as PNG.
+     * Draws a page as PNG, turned so that its text stands upright.
      *
      * @param number from 1
      * @param longestPx longest side of the picture [px]; a page is never drawn at more than 144 dots an inch
@@ -45,6 +45,7 @@ public final class PagePicture {
                         name + " has " + document.getNumberOfPages() + " pages and no page " + number + ".");
             }
             PDPage page = document.getPage(number - 1);
+            page.setRotation(PdfGlyphs.turn(document, number, PaperLimits.USUAL.glyphs()));
             double longest =
                     Math.max(page.getCropBox().getWidth(), page.getCropBox().getHeight());
             double scale = Math.min(144 / POINTS_PER_INCH, longestPx / Math.max(1, longest));

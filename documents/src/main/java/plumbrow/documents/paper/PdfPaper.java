@@ -56,17 +56,20 @@ final class PdfPaper {
         if (pages > limits.pages()) {
             throw new PaperTrouble(name + " has " + pages + " pages; expected at most " + limits.pages() + ".");
         }
-        List<List<Glyph>> glyphs = PdfGlyphs.of(document, limits.glyphs());
+        List<PdfGlyphs.Letters> letters = PdfGlyphs.of(document, limits.glyphs());
         List<Leaf> leaves = new ArrayList<>();
-        for (int i = 0; i < glyphs.size(); i++) {
-            leaves.add(leaf(document.getPage(i), Lines.rows(i + 1, glyphs.get(i))));
+        for (int i = 0; i < letters.size(); i++) {
+            leaves.add(leaf(
+                    document.getPage(i),
+                    letters.get(i).turn(),
+                    Lines.rows(i + 1, letters.get(i).glyphs())));
         }
         return Leaf.bind(Paper.Kind.PDF, leaves, notices(document), landmark);
     }
 
-    private static Leaf leaf(PDPage page, List<Row> rows) {
+    private static Leaf leaf(PDPage page, int turn, List<Row> rows) {
         PDRectangle size = page.getCropBox();
-        boolean turned = page.getRotation() % 180 != 0;
+        boolean turned = turn % 180 != 0;
         return new Leaf(turned ? size.getHeight() : size.getWidth(), turned ? size.getWidth() : size.getHeight(), rows);
     }
 
