@@ -21,7 +21,10 @@ final class Columns {
     private static final double FULL = .72;
     private static final double MOSTLY = .6;
     private static final double BALANCE = .8;
-    private static final double NARROWEST_SHARE = .14;
+    private static final double NARROWEST_SHARE = .33;
+    private static final double NARROWEST_OF_MANY = .14;
+    private static final double MOSTLY_FULL = .5;
+    private static final int ENOUGH_TEXT = 20;
     private static final double ASIDE = .2;
     private static final double DENSE = 1.9;
     private static final int FEWEST_WORDS = 3;
@@ -41,7 +44,7 @@ final class Columns {
     Columns(List<List<Row>> pages, Predicate<String> landmark) {
         this.landmark = landmark;
         for (List<Row> page : pages) {
-            for (double left : candidates(page)) {
+            for (double left : candidates(page, NARROWEST_SHARE)) {
                 if (gutters.stream().noneMatch(gutter -> Math.abs(gutter - left) <= SAME_LEFT)
                         && runs(page, left).stream().anyMatch(run -> parts(run.rows, left))) {
                     gutters.add(left);
@@ -74,11 +77,11 @@ final class Columns {
     /** The longest stretch that a gutter parts; null where none does. */
     private @Nullable Stretch longest(List<Row> rows) {
         Stretch longest = null;
-        for (double left : candidates(rows)) {
+        for (double left : candidates(rows, NARROWEST_OF_MANY)) {
             boolean known = gutters.stream().anyMatch(gutter -> Math.abs(gutter - left) <= SAME_LEFT);
             for (Stretch run : runs(rows, left)) {
                 boolean longer = longest == null || run.rows.size() > longest.rows.size();
-                if (longer && (known || parts(run.rows, left))) {
+                if (longer && (known || partsSmallPrint(run.rows, left))) {
                     longest = run;
                 }
             }
@@ -96,14 +99,14 @@ final class Columns {
     }
 
     /** Lefts in the middle of the page at which several cells begin. */
-    private static List<Double> candidates(List<Row> page) {
+    private static List<Double> candidates(List<Row> page, double narrowest) {
         double from = page.stream().mapToDouble(row -> row.first().left()).min().orElse(0);
         double to = page.stream()
                 .flatMap(row -> row.cells().stream())
                 .mapToDouble(Cell::right)
                 .max()
                 .orElse(0);
-        double margin = NARROWEST_SHARE * (to - from);
+        double margin = narrowest * (to - from);
         List<Double> lefts = page.stream()
                 .flatMap(row -> row.cells().stream())
                 .map(Cell::left)
@@ -154,8 +157,17 @@ final class Columns {
         run.forEach(row -> side(row, left, true, rights));
         return rights.stream()
                         .anyMatch(row -> Math.abs(row.first().left() - left) <= SAME_LEFT && landmark.test(row.text()))
-                || (balanced(lefts, rights) && prose(lefts) && prose(rights))
-                || (flows(lefts) && flows(rights) && !beside(lefts, rights));
+                || (balanced(lefts, rights) && prose(lefts) && prose(rights));
+    }
+
+    private static boolean partsSmallPrint(List<Row> run, double left) {
+        List<Row> lefts = new ArrayList<>();
+        List<Row> rights = new ArrayList<>();
+        run.forEach(row -> side(row, left, false, lefts));
+        run.forEach(row -> side(row, left, true, rights));
+        boolean much = Math.min(lefts.size(), rights.size()) >= ENOUGH_TEXT
+                || (full(lefts) > MOSTLY_FULL * lefts.size() && full(rights) > MOSTLY_FULL * rights.size());
+        return much && flows(lefts) && flows(rights) && !beside(lefts, rights);
     }
 
     /** Line under line of running text. */
@@ -194,14 +206,18 @@ final class Columns {
         if (side.size() < ENOUGH_PROSE) {
             return false;
         }
+        return full(side) > MOSTLY * side.size();
+    }
+
+    /** How many lines fill the side without a gap. */
+    private static long full(List<Row> side) {
         double from = side.stream().mapToDouble(row -> row.first().left()).min().orElse(0);
         double to = side.stream()
                 .mapToDouble(row -> row.cells().get(row.cells().size() - 1).right())
                 .max()
                 .orElse(0);
-        long full = side.stream()
+        return side.stream()
                 .filter(row -> row.cells().size() == 1 && row.first().box().width() > FULL * (to - from))
                 .count();
-        return full > MOSTLY * side.size();
     }
 }

@@ -52,6 +52,35 @@ class GeometryTest {
     }
 
     @Test
+    @DisplayName("three columns of small print, each at its own pace, are read one after the other")
+    void threeColumns() throws IOException {
+        List<String> rows = rows(0, content -> {
+            for (int line = 0; line < 40; line++) {
+                show(content, 6, 20, 700 - line * 7.4f, "first column of the directions goes on " + line);
+                show(content, 6, 210, 697 - line * 6.9f, "second column tells how to store it all " + line);
+                show(content, 6, 400, 702 - line * 7.9f, "third column is what the warranty says " + line);
+            }
+        });
+        assertThat(rows).hasSize(120);
+        assertThat(rows.subList(0, 40)).allMatch(row -> row.startsWith("first"));
+        assertThat(rows.subList(40, 80)).allMatch(row -> row.startsWith("second"));
+        assertThat(rows.subList(80, 120)).allMatch(row -> row.startsWith("third"));
+    }
+
+    @Test
+    @DisplayName("a table of names and values stays row by row")
+    void table() throws IOException {
+        List<String> rows = rows(0, content -> {
+            for (int line = 0; line < 30; line++) {
+                show(content, 9, 40, 700 - line * 14, "Name of the property " + line);
+                show(content, 9, 260, 700 - line * 14, "value that the sheet prints beside it " + line);
+            }
+        });
+        assertThat(rows).hasSize(30).last().isEqualTo(
+                "Name of the property 29  value that the sheet prints beside it 29");
+    }
+
+    @Test
     @DisplayName("a line printed over another is read as two lines")
     void lineOverLine() throws IOException {
         List<String> rows = rows(0, content -> {
