@@ -70,14 +70,14 @@ class GeometryTest {
     @Test
     @DisplayName("a table of names and values stays row by row")
     void table() throws IOException {
+        List<String> names = List.of("Flash point", "pH", "Solubility in water at 20 degrees", "Odor");
         List<String> rows = rows(0, content -> {
             for (int line = 0; line < 30; line++) {
-                show(content, 9, 40, 700 - line * 14, "Name of the property " + line);
-                show(content, 9, 260, 700 - line * 14, "value that the sheet prints beside it " + line);
+                show(content, 9, 40, 700 - line * 14, names.get(line % names.size()));
+                show(content, 9, 260, 700 - line * 14, "as the sheet prints it beside the name".substring(line));
             }
         });
-        assertThat(rows).hasSize(30).last().isEqualTo(
-                "Name of the property 29  value that the sheet prints beside it 29");
+        assertThat(rows).hasSize(30).first().isEqualTo("Flash point  as the sheet prints it beside the name");
     }
 
     @Test
