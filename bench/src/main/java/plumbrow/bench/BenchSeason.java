@@ -98,7 +98,7 @@ public final class BenchSeason {
 
     private void field(String name, int courseCount) {
         fields.add(new Field(
-                name, "Home", 60 + random.nextInt(100), null, "IA", "Alder", Crop.CORN, Texture.LOAM, 3.0, 6.5, 2.0));
+                name, "Home", 60 + random.nextInt(100), null, "IA", "Adams", Crop.CORN, Texture.LOAM, 3.0, 6.5, 2.0));
         outlook.add(new OutlookLine(
                 null, name, OutlookQuantity.YIELD, new Law.Weibull(170 + 40 * random.nextDouble(), 0.18), SOURCE));
         insect(name, ROOTWORM, InsectPressure.Measure.NODE_INJURY, pert(0.1, 2.6), new Law.Pert(10, 15, 18), 0.1);

@@ -48,7 +48,7 @@ final class FollowedSeason {
         List<Course> courses = new ArrayList<>();
         for (int i = 0; i < fields; i++) {
             String field = "field " + i;
-            land.add(new Field(field, "Home", 100, null, "IA", "Alder", Crop.CORN, Texture.LOAM, 3.0, 6.5, 1.0));
+            land.add(new Field(field, "Home", 100, null, "IA", "Adams", Crop.CORN, Texture.LOAM, 3.0, 6.5, 1.0));
             names.forEach(
                     weed -> pressures.add(new WeedPressure(field, weed, new Law.Pert(5, 25, 80), 1, 45, "invented")));
             courses.addAll(courses(field));
@@ -138,7 +138,7 @@ final class FollowedSeason {
         List<MonthClimate> months = new ArrayList<>();
         for (int month = 1; month <= MEAN_F.length; month++) {
             double mean = MEAN_F[month - 1];
-            months.add(new MonthClimate("IA: Alder", month, mean, mean - 11, mean + 11, 4, 11, "value from memory"));
+            months.add(new MonthClimate("IA: Adams", month, mean, mean - 11, mean + 11, 4, 11, "value from memory"));
         }
         List<WeedRating> ratings = new ArrayList<>();
         for (String weed : weeds) {

@@ -6,11 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
+import plumbrow.advice.shelf.ActiveName;
 import plumbrow.science.reference.Bound;
 import plumbrow.science.reference.Choice;
 import plumbrow.science.reference.Property;
 import plumbrow.science.reference.Substance;
-import plumbrow.science.reference.Substances;
 
 /**
  * What the reference data say of an active ingredient, one chosen value for each property. What is not in it is unknown,
@@ -34,7 +34,7 @@ public record Ingredient(String name, List<String> groups, Map<Property, Bound> 
         Ingredient known = KNOWN.get(name);
         return known != null
                 ? known
-                : Substances.find(name)
+                : ActiveName.known(name)
                         .map(substance -> KNOWN.computeIfAbsent(name, asked -> read(asked, substance)))
                         .orElseGet(() -> new Ingredient(name, List.of(), Map.of()));
     }

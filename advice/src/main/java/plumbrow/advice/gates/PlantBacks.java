@@ -3,9 +3,10 @@ package plumbrow.advice.gates;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Locale;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import plumbrow.advice.field.CropName;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.field.NextCrop.Use;
 import plumbrow.advice.shelf.PlantBack;
@@ -73,19 +74,26 @@ final class PlantBacks extends Question {
         return (asks ? asked(finding, fitting) : finding).standingIn(longest.source());
     }
 
-    /** Rows that name the crop; where none does, those for any other. */
+    /**
+     * Rows that name the crop, else those that name what it is a kind of, as wheat for winter wheat. Where neither is there,
+     * rows for kinds of it hold with those for any other crop, and the longest of them decides.
+     */
     private static List<PlantBack> rows(List<PlantBack> all, String crop) {
-        List<PlantBack> named =
-                all.stream().filter(row -> same(row.nextCrop(), crop)).toList();
-        return named.isEmpty()
-                ? all.stream()
-                        .filter(row -> same(row.nextCrop(), PlantBack.ANY_OTHER))
-                        .toList()
-                : named;
+        List<PlantBack> named = where(all, row -> CropName.same(row.nextCrop(), crop));
+        if (!named.isEmpty()) {
+            return named;
+        }
+        List<PlantBack> wider = where(all, row -> CropName.kindOf(crop, row.nextCrop()));
+        return wider.isEmpty()
+                ? where(
+                        all,
+                        row -> CropName.same(row.nextCrop(), PlantBack.ANY_OTHER)
+                                || CropName.kindOf(row.nextCrop(), crop))
+                : wider;
     }
 
-    private static boolean same(String one, String other) {
-        return one.strip().toLowerCase(Locale.ROOT).equals(other.strip().toLowerCase(Locale.ROOT));
+    private static List<PlantBack> where(List<PlantBack> rows, Predicate<PlantBack> which) {
+        return rows.stream().filter(which).toList();
     }
 
     private static boolean byPh(PlantBack row) {

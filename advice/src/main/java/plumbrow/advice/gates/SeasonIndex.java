@@ -76,8 +76,9 @@ final class SeasonIndex {
         LabelBook labels = season.shelf().labels();
         products = first(season.shelf().products(), Product::name);
         uses = by(season.shelf().labelUses(), LabelUse::product);
-        actives = by(season.shelf().actives(), ActiveContent::product);
-        activeLimits = by(season.shelf().activeLimits(), ActiveLimit::product);
+        actives = by(season.shelf().actives().stream().map(ActiveContent::plain).toList(), ActiveContent::product);
+        activeLimits = by(
+                season.shelf().activeLimits().stream().map(ActiveLimit::plain).toList(), ActiveLimit::product);
         kills = by(
                 season.shelf().controls().stream().map(Kill::of).toList(), kill -> new On(kill.product(), kill.pest()));
         insects = by(season.pests().insects(), InsectPressure::field);

@@ -2,11 +2,10 @@ package plumbrow.advice.gates;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.SprayPlan;
-import plumbrow.advice.shelf.ActiveContent;
+import plumbrow.advice.shelf.ActiveName;
 import plumbrow.advice.shelf.MixRule;
 import plumbrow.advice.shelf.Product;
 
@@ -118,10 +117,7 @@ final class TankMix extends Question {
                 .isPresent();
         return kind
                 || partner.equalsIgnoreCase(meant)
-                || at.index().actives(partner).stream()
-                        .map(ActiveContent::ingredient)
-                        .collect(Collectors.toSet())
-                        .contains(meant);
+                || at.index().actives(partner).stream().anyMatch(active -> ActiveName.same(active.ingredient(), meant));
     }
 
     private static boolean contentUnknown(Case at, String partner) {

@@ -16,4 +16,9 @@ public record ActiveContent(
         String ingredient,
         double pounds,
         FarmUnit per,
-        @Nullable Double acidEquivalentRatio) {}
+        @Nullable Double acidEquivalentRatio) {
+    /** The same with its ingredient in the one spelling by which ingredients are compared. */
+    public ActiveContent plain() {
+        return new ActiveContent(product, ActiveName.plain(ingredient), pounds, per, acidEquivalentRatio);
+    }
+}

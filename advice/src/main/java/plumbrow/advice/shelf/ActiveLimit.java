@@ -18,6 +18,11 @@ public record ActiveLimit(
         Basis basis,
         String source) {
 
+    /** The same with its ingredient in the one spelling by which ingredients are compared. */
+    public ActiveLimit plain() {
+        return new ActiveLimit(product, crop, ActiveName.plain(ingredient), seasonMaxPounds, basis, source);
+    }
+
     /** On what the pounds are counted. */
     public enum Basis {
         ACTIVE_INGREDIENT("ai"),

@@ -18,7 +18,7 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.outlook.DoubtKind;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.shelf.ActiveContent;
+import plumbrow.advice.shelf.ActiveName;
 import plumbrow.advice.weeds.Timing;
 import plumbrow.science.figure.Numbers;
 import plumbrow.science.weedseason.Chemistry;
@@ -89,7 +89,7 @@ final class HerbicidePasses {
     List<MadePass> of(Pass pass, int day, Uncertain daysLate) {
         String product = Objects.requireNonNull(pass.product());
         List<String> actives = season.shelf().actives(product).stream()
-                .map(ActiveContent::ingredient)
+                .map(active -> ActiveName.plain(active.ingredient()))
                 .toList();
         boolean[] rated = new boolean[weeds.size()];
         List<MadePass> made = new ArrayList<>();

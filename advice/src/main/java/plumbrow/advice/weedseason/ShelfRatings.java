@@ -8,7 +8,7 @@ import plumbrow.advice.field.Crop;
 import plumbrow.advice.outlook.Law;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.shelf.ActiveContent;
+import plumbrow.advice.shelf.ActiveName;
 import plumbrow.advice.weeds.Timing;
 import plumbrow.advice.weeds.WeedRating;
 
@@ -57,7 +57,7 @@ public final class ShelfRatings {
         String as = WeedSeasons.species(season, weed).map(one -> one.name()).orElse(weed);
         RatingBook book = new RatingBook(season, crop);
         List<String> actives = season.shelf().actives(product).stream()
-                .map(ActiveContent::ingredient)
+                .map(active -> ActiveName.plain(active.ingredient()))
                 .toList();
         Optional<FoundRating> whole = book.published(product, actives, weed, as, timing);
         if (whole.isPresent()) {

@@ -37,12 +37,23 @@ public final class Adviser {
      * @throws SeasonGapException where the season lacks what weighing needs
      */
     public static FieldAdvice adviseField(Season season, Field field, WeighingOptions options) {
-        return weigh(season, Gates.of(season), field, options, new DrawSource(options.draws(), options.seed()));
+        return weigh(
+                season,
+                Gates.of(season),
+                new DanglingNames(season),
+                field,
+                options,
+                new DrawSource(options.draws(), options.seed()));
     }
 
     private static FieldAdvice weigh(
-            Season season, Gates gates, Field field, WeighingOptions options, DrawSource source) {
-        FieldModel thisSeason = FieldModels.of(season, field, options.changed());
+            Season season,
+            Gates gates,
+            DanglingNames dangling,
+            Field field,
+            WeighingOptions options,
+            DrawSource source) {
+        FieldModel thisSeason = FieldModels.of(season, field, options.changed()).withFirst(dangling.cautions(field));
         LaterCost later = options.later();
         FieldModel model = later == null ? thisSeason : thisSeason.withLater(later, later.of(season, field, options));
         return new FieldWeighing(season, gates, model, source, options).advice();
@@ -54,11 +65,12 @@ public final class Adviser {
         try {
             int fields = season.fields().size();
             Gates gates = Gates.of(season);
+            DanglingNames dangling = new DanglingNames(season);
             AtomicInteger done = new AtomicInteger();
             List<Future<FieldAdvice>> answers = new ArrayList<>();
             for (Field field : season.fields()) {
                 answers.add(workers.submit(() -> {
-                    FieldAdvice answer = weigh(season, gates, field, options, source);
+                    FieldAdvice answer = weigh(season, gates, dangling, field, options, source);
                     progress.done(done.incrementAndGet(), fields);
                     return answer;
                 }));

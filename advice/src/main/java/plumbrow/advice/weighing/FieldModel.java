@@ -35,6 +35,13 @@ record FieldModel(
                 field, farm, variables, price, yield, handling, geneticLag, delayLoss, tie, counted, said);
     }
 
+    /** The same field with more to be careful of, told before the rest. */
+    FieldModel withFirst(List<String> more) {
+        List<String> said = Stream.concat(more.stream(), cautions.stream()).toList();
+        return new FieldModel(
+                field, farm, variables, price, yield, handling, geneticLag, delayLoss, tie, courses, said);
+    }
+
     /** Places of the inputs that the margin of a course is made of, some of them more than once. */
     IntStream inputs(CourseModel course) {
         return IntStream.concat(IntStream.of(price, yield, handling, geneticLag, delayLoss), course.places());

@@ -76,7 +76,7 @@ final class RandomShelf {
                 LocalDate.of(2026, 3, 1),
                 "A. Tester",
                 List.of(new Farm("Home", "G. Rower", 0.5 + random.nextDouble() / 2, 0.4 + 0.6 * random.nextDouble())),
-                List.of(new Field(FIELD, "Home", 100, null, "IA", "Marrow", Crop.CORN, Texture.LOAM, 3.0, 6.5, 1.0)),
+                List.of(new Field(FIELD, "Home", 100, null, "IA", "Adams", Crop.CORN, Texture.LOAM, 3.0, 6.5, 1.0)),
                 List.of(),
                 new Shelf(products, seeds, List.of(), actives, uses, limits, controls),
                 new Pests(

@@ -183,14 +183,14 @@ public final class WeedField {
         for (int month = 1; month <= 12; month++) {
             double mean = MEAN_F[month - 1];
             months.add(new MonthClimate(
-                    "IA: Alder", month, mean, mean - 11, mean + 11, rainIn, rainDays, "value from memory"));
+                    "IA: Adams", month, mean, mean - 11, mean + 11, rainIn, rainDays, "value from memory"));
         }
         return new Season(
                 2026,
                 LocalDate.of(2026, 3, 1),
                 "A. Adviser",
                 List.of(new Farm("Home", "A grower", 1, 1)),
-                List.of(new Field(FIELD, "Home", 100, null, "IA", "Alder", Crop.CORN, Texture.LOAM, 3.0, 6.5, 1.0)),
+                List.of(new Field(FIELD, "Home", 100, null, "IA", "Adams", Crop.CORN, Texture.LOAM, 3.0, 6.5, 1.0)),
                 List.of(),
                 new Shelf(products, List.of(seed()), List.of(), actives, uses, List.of(), controls),
                 new Pests(

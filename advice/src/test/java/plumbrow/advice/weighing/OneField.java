@@ -252,7 +252,7 @@ final class OneField {
     }
 
     Season season() {
-        Field field = new Field(FIELD, "Home", 100, null, "IA", "Alder", Crop.CORN, Texture.LOAM, 3.0, 6.5, 1.0);
+        Field field = new Field(FIELD, "Home", 100, null, "IA", "Adams", Crop.CORN, Texture.LOAM, 3.0, 6.5, 1.0);
         return ReadWhole.season(new Season(
                 2026,
                 LocalDate.of(2026, 3, 1),

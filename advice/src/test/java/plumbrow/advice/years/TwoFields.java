@@ -193,6 +193,6 @@ final class TwoFields {
     }
 
     private static Field field(String name, Crop crop) {
-        return new Field(name, "Home", 100, null, "IA", "Alder", crop, Texture.LOAM, 3.0, 6.5, 1.0);
+        return new Field(name, "Home", 100, null, "IA", "Adams", crop, Texture.LOAM, 3.0, 6.5, 1.0);
     }
 }

@@ -8,10 +8,13 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcOperations;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import plumbrow.advice.course.Done;
+import plumbrow.advice.names.UnknownName;
+import plumbrow.advice.names.UnknownNames;
 import plumbrow.advice.season.Season;
 import plumbrow.documents.confirm.ConfirmedSeason;
 import plumbrow.documents.confirm.LabelDecision;
@@ -205,6 +208,7 @@ public final class Book implements AutoCloseable {
             Season written = held.written();
             Season changed = own.ask(() -> change.apply(held));
             if (!changed.equals(written)) {
+                refuseUnknown(UnknownNames.added(written, changed));
                 new SeasonRows(sql).replace(changed);
                 new DeskChangeRows(JdbcClient.create(sql)).note(written, changed);
                 new LogRows(JdbcClient.create(sql)).merge(changed, null);
@@ -226,6 +230,28 @@ public final class Book implements AutoCloseable {
         } catch (BookException fault) {
             throw own.refusal == null ? fault : own.refusal;
         }
+    }
+
+    /** A change brings in no name that refers to nothing; what stood there before stays until it is put right. */
+    private static void refuseUnknown(List<UnknownName> unknown) {
+        if (!unknown.isEmpty()) {
+            throw new BookException("Nothing was changed. "
+                    + unknown.stream().map(UnknownName::sentence).collect(Collectors.joining(" ")));
+        }
+    }
+
+    /**
+     * Names in the seasons that refer to nothing, so that their rows count as nothing: a sentence each. Seasons of before
+     * that was refused may have some.
+     */
+    public List<String> unknownNames() {
+        List<String> sentences = new ArrayList<>();
+        for (int year : seasons()) {
+            season(year)
+                    .ifPresent(season -> UnknownNames.of(season)
+                            .forEach(name -> sentences.add("Season " + year + ": " + name.sentence())));
+        }
+        return sentences;
     }
 
     /** Asks somebody else in the midst of a transaction, and remembers by which exception he refused. */

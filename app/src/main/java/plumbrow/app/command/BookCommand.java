@@ -25,7 +25,8 @@ final class BookCommand implements Runnable {
 
     private record NewBook(String book) {}
 
-    private record Checked(String book, List<Integer> seasons, String head, List<String> problems) {}
+    private record Checked(
+            String book, List<Integer> seasons, String head, List<String> problems, List<String> unknownNames) {}
 
     private record Copied(String book, String backup, String head) {}
 
@@ -88,8 +89,9 @@ final class BookCommand implements Runnable {
             List<String> problems = book.check(anchors);
             List<Integer> seasons = book.seasons();
             String head = problems.isEmpty() ? book.head().text() : "";
+            List<String> unknown = problems.isEmpty() ? book.unknownNames() : List.of();
             if (json) {
-                screen.say(Json.of(new Checked(file.toString(), seasons, head, problems)));
+                screen.say(Json.of(new Checked(file.toString(), seasons, head, problems, unknown)));
             } else if (problems.isEmpty()) {
                 screen.say("The book " + file + " is whole. Seasons: " + Said.list(seasons) + ".\nHead of its record: "
                         + head
@@ -102,7 +104,11 @@ final class BookCommand implements Runnable {
                         + "; take the latest backup.");
                 problems.forEach(screen::say);
             }
-            return problems.isEmpty() ? Exit.GOOD : Exit.NOT_ADVISED;
+            if (!json && !unknown.isEmpty()) {
+                screen.say("Rows that count as nothing until their names are put right:");
+                unknown.forEach(screen::say);
+            }
+            return problems.isEmpty() && unknown.isEmpty() ? Exit.GOOD : Exit.NOT_ADVISED;
         }
     }
 

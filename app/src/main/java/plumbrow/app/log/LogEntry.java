@@ -8,7 +8,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Done;
+import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.names.Near;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
@@ -78,6 +80,12 @@ public record LogEntry(
                                 + one.pricedPer().symbol()));
         Double share = typed.getOrDefault(SHARE, "").isBlank() ? Double.valueOf(100) : reader.read(SHARE, PERCENT);
         String applicator = reader.maybe(APPLICATOR, TextRule.NAME);
+        List<String> people =
+                season.work().crew().people().stream().map(Person::name).toList();
+        if (!applicator.isEmpty() && !people.contains(applicator)) {
+            Near.to(applicator, people, 1)
+                    .ifPresent(near -> reader.fault(APPLICATOR, near + ", as the sheet people spells it"));
+        }
         String source = reader.text(SOURCE, TextRule.PROSE, "where this stands: log book, receipt, memory");
         Amount amount = rate == null || unit == null ? null : unit.rate(rate);
         boolean whole = reader.faults.isEmpty();
@@ -136,7 +144,8 @@ public record LogEntry(
             faults.putIfAbsent(
                     column,
                     found(column).map(text -> "Found “" + text + "”; expected ").orElse("Nothing there; expected ")
-                            + expected + ".");
+                            + expected
+                            + (expected.endsWith("?") ? "" : "."));
         }
 
         private <T> @Nullable T read(String column, Kind<T> kind) {
@@ -154,7 +163,7 @@ public record LogEntry(
         private @Nullable String named(String column, List<String> names, String what) {
             String name = found(column).orElse("");
             if (!names.contains(name)) {
-                fault(column, what);
+                fault(column, what + Near.suggested(name, names));
                 return null;
             }
             return name;

@@ -70,13 +70,13 @@ class CheckPagesTest {
         assertThat(page)
                 .contains(
                         "Lawful on one side of a line, barred on the other",
-                        "Depot Eighty, Marrow County, IA: Registered in IA.",
-                        "Levee, Tamsen County, MN and Larkin County, MN: Trenchline 2 is registered in IA, not in MN.",
-                        "The label excludes Tamsen County, MN.",
-                        "The label does not exclude Larkin County, MN.");
+                        "Depot Eighty, Kossuth County, IA: Registered in IA.",
+                        "Levee, Martin County, MN and Faribault County, MN: Trenchline 2 is registered in IA, not in MN.",
+                        "The label excludes Martin County, MN.",
+                        "The label does not exclude Faribault County, MN.");
         assertThat(visitor.get("/fields/Levee/check?course=Single%20trait%2C%20Hartsedge")
                         .text())
-                .contains("Tamsen County, MN and Larkin County, MN", "To protect wildlife barred");
+                .contains("Martin County, MN and Faribault County, MN", "To protect wildlife barred");
     }
 
     @Test

@@ -541,7 +541,8 @@ class FaultyCellsTest {
                                 "control",
                                 4,
                                 "pest",
-                                "found \"water hemp\", expected waterhemp, as the fields' rows spell it")),
+                                "found \"water hemp\", expected an insect of the sheet insects or a weed of the sheet "
+                                        + "weeds; did you mean waterhemp?")),
                 wrong(
                         "seeds",
                         2,

@@ -84,10 +84,10 @@ class FaultyTermsTest {
             setbacks | 2 | kind | river | one of: stream, ditch, pond, well, sinkhole, tile inlet, dwelling, school, \
             bee yard, sensitive crop, organic field, protected habitat
             plant_backs | 3 | ph_from | 8 | less than ph_below, which is 7.5
-            plant_backs | 4 | next_crop | alfalfas | alfalfa, as the fields' rows spell it
+            plant_backs | 4 | next_crop | alfalffa | a crop; did you mean alfalfa?
             mix_rules | 3 | partner | Clear Row | another product than the one whose label says so
-            mix_rules | 3 | partner | adjuvnt | adjuvant, as it is spelled elsewhere
-            mix_rules | 2 | partner | bifentrin | bifenthrin, as it is spelled elsewhere
+            mix_rules | 3 | partner | adjuvnt | a product of the sheet shelf, an active ingredient, or a kind of product such as adjuvant; did you mean adjuvant?
+            mix_rules | 2 | partner | bifentrin | a product of the sheet shelf, an active ingredient, or a kind of product such as adjuvant; did you mean bifenthrin?
             special_labels | 2 | counties |  | all, or counties parted by semicolons, such as Adams; Pike
             special_labels | 3 | counties | Pike County | all, or counties parted by semicolons, such as Adams; Pike; \
             "Pike County" is not a county's name, without the word County
@@ -104,11 +104,11 @@ class FaultyTermsTest {
             also_in | 2 | county | Pike County | a county's name, without the word County
             next_crops | 2 | planted | 2025-12-31 | a day between 2026-01-01 and 2028-12-31
             next_crops | 3 | use | maybe | one of: next crop, cover crop, if this crop fails
-            resistance | 2 | weed | waterhmp | waterhemp, as the fields' rows spell it
+            resistance | 2 | weed | waterhmp | a weed of the sheet weeds; did you mean waterhemp?
             resistance | 2 | group | G | the number of a site-of-action group, such as 9 or 14
             sprays | 2 | pass | 4 | a pass of the course Trait and granule of East 80 on the sheet passes
             sprays | 2 | pass | 3 | a seed, spray or granule pass; this is a tillage pass
-            sprays | 2 | course | Traits | @pass a pass of the course Traits of East 80 on the sheet passes
+            sprays | 2 | course | Traits | a course of East 80 on the sheet courses; did you mean Trait alone?
             sprays | 4 | crop_stage | V4 | a stage of wheat: PRE or a Feekes stage, 1 to 11.4
             sprays | 3 | carrier_gal_ac | 8 | 5, as in row 2, since both go out in one tank
             sprays | 3 | bloom | yes | no, as in row 2, since both go out in one tank

@@ -175,7 +175,7 @@ final class FixtureTerms {
                         "Clear Row",
                         Crop.CORN,
                         "IL",
-                        List.of("Pike", "O'Brien"),
+                        List.of("Pike", "Adams"),
                         null,
                         SpecialLabel.NO_LAST_DAY,
                         "section 18"));
@@ -244,7 +244,7 @@ final class FixtureTerms {
                                 new Feature.Area(Fixture.outline()),
                                 300.0,
                                 "registry")),
-                List.of(new AlsoIn("East 80", "IA", "Pike"), new AlsoIn("River", "IA", "Adams")),
+                List.of(new AlsoIn("East 80", "IA", "Page"), new AlsoIn("River", "IA", "Adams")),
                 List.of(
                         new NextCrop("East 80", "alfalfa", LocalDate.of(2027, 4, 20), NextCrop.Use.NEXT, true),
                         new NextCrop("East 80", "cereal rye", day(9, 25), NextCrop.Use.COVER, false),

@@ -3,6 +3,7 @@ package plumbrow.documents.workbook;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
@@ -56,6 +57,9 @@ import plumbrow.advice.weeds.WeedRating;
 
 /** A season made up at random from a seed: within the rules, with numbers of all digits and gaps wherever one may be. */
 final class RandomSeason {
+    static final String[] WEEDS = {"waterhemp", "kochia", "velvetleaf"};
+    static final Map<String, String> COUNTIES = Map.of("IA", "Kossuth", "IL", "De Witt", "MN", "Faribault");
+
     private static final String[] WORDS = {
         "Éast",
         "80",
@@ -98,7 +102,11 @@ final class RandomSeason {
                 land,
                 make(
                         fields,
-                        i -> new CropYear(land.get(i).name(), 2025 - random.nextInt(9), text(), maybe(this::hundred))),
+                        i -> new CropYear(
+                                land.get(i).name(),
+                                2025 - random.nextInt(9),
+                                pick("corn", "Oats", "winter wheat", "fallow"),
+                                maybe(this::hundred))),
                 shelf,
                 pests(land, shelf),
                 courses,
@@ -109,14 +117,15 @@ final class RandomSeason {
 
     private Field field(int number, Farm farm) {
         Boundary boundary = maybe(() -> outline(number));
+        String state = pick("IA", "IL", "MN");
         double acres = boundary == null ? 1 + hundred() : Acres.inside(boundary) * (0.95 + share() / 10);
         return new Field(
                 name(number),
                 farm.name(),
                 acres,
                 boundary,
-                pick("IA", "IL", "MN"),
-                text(),
+                state,
+                COUNTIES.getOrDefault(state, ""),
                 CROPS.get(number % 3),
                 maybe(() -> pick(Texture.values())),
                 maybe(this::hundred),
@@ -184,7 +193,7 @@ final class RandomSeason {
                                 maybe(this::part),
                                 pick(ActiveLimit.Basis.values()),
                                 text())),
-                make(3, i -> new Control("spray " + i, "weed " + i, volume(20), law(1), text())),
+                make(3, i -> new Control("spray " + i, WEEDS[i % 3], volume(20), law(1), text())),
                 new RandomTerms(random).labels());
     }
 
@@ -259,7 +268,7 @@ final class RandomSeason {
                 make(
                         fields,
                         i -> new WeedPressure(
-                                land.get(i).name(), "weed " + i % 3, law(50), hundred(), 100 * part(), text())),
+                                land.get(i).name(), WEEDS[i % 3], law(50), hundred(), 100 * part(), text())),
                 new RandomTerms(random).resistance(land),
                 weedBook(land));
     }
@@ -277,7 +286,7 @@ final class RandomSeason {
                                 part(),
                                 10 * share(),
                                 text())),
-                make(5, i -> new WeatherDay("IA: Larkin", AS_OF.plusDays(i), 30 + i, 50 + share(), share(), text())),
+                make(5, i -> new WeatherDay("IA: Kossuth", AS_OF.plusDays(i), 30 + i, 50 + share(), share(), text())),
                 make(
                         fields,
                         i -> new CropTiming(
@@ -286,7 +295,7 @@ final class RandomSeason {
                                 maybe(() -> AS_OF.plusDays(120)),
                                 law(20),
                                 text())),
-                make(2, i -> new LikeWeed("weed " + i, pick("waterhemp", "giant foxtail"), text())),
+                make(2, i -> new LikeWeed(WEEDS[i % 3], pick("waterhemp", "giant foxtail"), text())),
                 make(3, this::rating),
                 List.of(),
                 make(
@@ -299,7 +308,7 @@ final class RandomSeason {
         Timing timing = pick(Timing.values());
         return new WeedRating(
                 "spray " + i,
-                "weed " + i,
+                WEEDS[i % 3],
                 timing,
                 volume(20),
                 timing == Timing.SOIL ? null : maybe(() -> 1 + share()),

@@ -81,7 +81,7 @@ final class RandomTerms {
                         3,
                         i -> new MixRule(
                                 PRODUCTS.get(i),
-                                pick("active 7", "adjuvant", "fungicide"),
+                                pick("active 0", "adjuvant", "fungicide"),
                                 pick(MixRule.Word.values()),
                                 text())),
                 make(
@@ -90,7 +90,7 @@ final class RandomTerms {
                                 PRODUCTS.get(i),
                                 pick(Crop.values()),
                                 pick("IA", "MN"),
-                                maybe(() -> pick(List.of(), List.of("Adams"), List.of("Pike", "O'Brien"))),
+                                maybe(() -> pick(List.of(), List.of("Polk"), List.of("Polk", "Cass"))),
                                 maybe(() -> AS_OF.plusDays(random.nextInt(90))),
                                 maybe(() ->
                                         flip() ? SpecialLabel.NO_LAST_DAY : AS_OF.plusDays(90 + random.nextInt(90))),
@@ -169,7 +169,11 @@ final class RandomTerms {
         return make(
                 land.size(),
                 i -> new KnownResistance(
-                        land.get(i).name(), "weed " + i % 3, pick("2", "9", "14"), maybe(() -> 100 * share()), text()));
+                        land.get(i).name(),
+                        RandomSeason.WEEDS[i % 3],
+                        pick("2", "9", "14"),
+                        maybe(() -> 100 * share()),
+                        text()));
     }
 
     Ground ground(List<Field> land) {
@@ -190,7 +194,7 @@ final class RandomTerms {
                 features,
                 land.stream()
                         .filter(field -> flip())
-                        .map(field -> new AlsoIn(field.name(), pick("IA", "MN"), "Larkin"))
+                        .map(field -> new AlsoIn(field.name(), pick("IA", "MN"), "Wright"))
                         .toList(),
                 land.stream()
                         .flatMap(field -> Stream.of(NextCrop.Use.COVER, NextCrop.Use.NEXT)

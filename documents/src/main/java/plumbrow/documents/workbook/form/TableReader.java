@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import plumbrow.advice.names.Near;
 
 /** Reads the cells of a grid as the rows of a sheet, and objects to each cell that is not what its column asks for. */
 public final class TableReader {

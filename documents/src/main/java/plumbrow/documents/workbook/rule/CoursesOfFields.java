@@ -5,19 +5,16 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import plumbrow.documents.workbook.form.Near;
 import plumbrow.documents.workbook.form.Objections;
 import plumbrow.documents.workbook.form.Row;
 import plumbrow.documents.workbook.form.Tables;
 import plumbrow.documents.workbook.sheet.CourseSheet;
-import plumbrow.documents.workbook.sheet.PassSheet;
 
-/** A field with courses has exactly one baseline, and each pass belongs to a course of its field. */
+/** A field with courses has exactly one baseline, and no second one. */
 final class CoursesOfFields implements Rule {
     @Override
     public void check(Tables tables, Objections objections) {
         baselines(tables, objections);
-        passes(tables, objections);
     }
 
     private static void baselines(Tables tables, Objections objections) {
@@ -48,28 +45,16 @@ final class CoursesOfFields implements Rule {
         });
     }
 
-    private static void passes(Tables tables, Objections objections) {
-        Map<String, Set<String>> courses = new HashMap<>();
+    /** Field and name of every course; what names another one is told of it already. */
+    static Set<List<Object>> all(Tables tables) {
+        Set<List<Object>> all = new HashSet<>();
         for (Row row : tables.rows(CourseSheet.SHEET)) {
             String field = row.find(CourseSheet.FIELD);
             String course = row.find(CourseSheet.COURSE);
             if (field != null && course != null) {
-                courses.computeIfAbsent(field, key -> new HashSet<>()).add(course);
+                all.add(List.of(field, course));
             }
         }
-        for (Row row : tables.rows(PassSheet.SHEET)) {
-            String field = row.find(PassSheet.FIELD);
-            String course = row.find(PassSheet.COURSE);
-            Set<String> known = courses.getOrDefault(String.valueOf(field), Set.of());
-            if (field != null && course != null && !known.contains(course)) {
-                objections.at(
-                        row,
-                        PassSheet.COURSE,
-                        "a course of " + field + " on the sheet courses"
-                                + Near.to(course, List.copyOf(known))
-                                        .map(near -> "; did you mean " + near + "?")
-                                        .orElse(""));
-            }
-        }
+        return all;
     }
 }

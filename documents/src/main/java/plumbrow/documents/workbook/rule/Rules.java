@@ -8,8 +8,8 @@ import plumbrow.documents.workbook.form.Tables;
 public final class Rules {
     private static final List<Rule> ALL = List.of(
             new OnlyOnce(),
-            new NamesStand(),
-            new SpelledAlike(),
+            new NamesKnown(),
+            new OneGroup(),
             new Dates(),
             new LoggedProducts(),
             new CoursesOfFields(),

@@ -3,6 +3,7 @@ package plumbrow.documents.workbook.rule;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.PassKind;
 import plumbrow.advice.field.Crop;
@@ -19,12 +20,13 @@ final class SpraysFit implements Rule {
     @Override
     public void check(Tables tables, Objections objections) {
         Map<List<Object>, Row> passes = passes(tables);
+        Set<List<Object>> courses = CoursesOfFields.all(tables);
         Map<String, Row> fields = tables.index(FieldSheet.SHEET, FieldSheet.FIELD);
         for (Row spray : tables.rows(SpraySheet.SHEET)) {
             String field = spray.find(SpraySheet.FIELD);
             String course = spray.find(SpraySheet.COURSE);
             Integer number = spray.find(SpraySheet.PASS);
-            if (field != null && course != null && number != null) {
+            if (field != null && course != null && number != null && courses.contains(List.of(field, course))) {
                 pass(spray, passes.get(List.of(field, course, number)), objections);
             }
             Row land = fields.get(String.valueOf(field));

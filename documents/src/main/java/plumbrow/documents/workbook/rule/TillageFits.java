@@ -2,6 +2,7 @@ package plumbrow.documents.workbook.rule;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import plumbrow.advice.course.PassKind;
 import plumbrow.documents.workbook.form.Objections;
 import plumbrow.documents.workbook.form.Row;
@@ -14,11 +15,12 @@ final class TillageFits implements Rule {
     @Override
     public void check(Tables tables, Objections objections) {
         Map<List<Object>, Row> passes = SpraysFit.passes(tables);
+        Set<List<Object>> courses = CoursesOfFields.all(tables);
         for (Row row : tables.rows(TillageSheet.SHEET)) {
             String field = row.find(TillageSheet.FIELD);
             String course = row.find(TillageSheet.COURSE);
             Integer number = row.find(TillageSheet.PASS);
-            if (field == null || course == null || number == null) {
+            if (field == null || course == null || number == null || !courses.contains(List.of(field, course))) {
                 continue;
             }
             Row pass = passes.get(List.of(field, course, number));

@@ -63,8 +63,8 @@ public final class ClimateSheet {
         return Column.of(
                         "place",
                         TextKind.NAME,
-                        "a field by its name, or a county for all fields in it, as IA: Alder",
-                        "IA: Alder")
+                        "a field by its name, or a county for all fields in it, as IA: Adams",
+                        "IA: Adams")
                 .need();
     }
 
