@@ -1,6 +1,7 @@
 package plumbrow.science.weedseason;
 
 import java.util.Arrays;
+import plumbrow.science.weatheryears.MonthCurve;
 
 /**
  * The weather of a season, day by day: soil and air temperature [°C, daily mean], rain [mm] and the soil surface.
@@ -8,7 +9,6 @@ import java.util.Arrays;
  * Days are counted as days of the year from the first one. What comes after the last day is not known: nothing emerges then.
  */
 public final class Days {
-    private static final int[] MID_MONTH = {16, 46, 75, 106, 136, 167, 197, 228, 259, 289, 320, 350};
     private static final int YEAR = 365;
     private static final int SOIL_LAG_DAYS = 5;
 
@@ -60,9 +60,9 @@ public final class Days {
         double[] air = new double[count];
         double[] soil = new double[count];
         for (int i = 0; i < count; i++) {
-            air[i] = between(airC, firstDayOfYear + i);
+            air[i] = MonthCurve.at(airC, firstDayOfYear + i);
             for (int back = 0; back < SOIL_LAG_DAYS; back++) {
-                soil[i] += between(airC, firstDayOfYear + i - back) / SOIL_LAG_DAYS;
+                soil[i] += MonthCurve.at(airC, firstDayOfYear + i - back) / SOIL_LAG_DAYS;
             }
         }
         Days days = measured(firstDayOfYear, soil, air, new double[count]);
@@ -75,18 +75,6 @@ public final class Days {
         Surface[] same = new Surface[count()];
         Arrays.fill(same, always);
         return new Days(first, soilC, airC, rainMm, same);
-    }
-
-    private static double between(double[] months, int day) {
-        int next = 0;
-        while (next < 12 && MID_MONTH[next] <= day) {
-            next++;
-        }
-        int before = (next + 11) % 12;
-        double from = next == 0 ? MID_MONTH[11] - YEAR : MID_MONTH[before];
-        double to = next == 12 ? MID_MONTH[0] + YEAR : MID_MONTH[next];
-        double way = (day - from) / (to - from);
-        return months[before] + way * (months[next % 12] - months[before]);
     }
 
     /** Number of days. */
