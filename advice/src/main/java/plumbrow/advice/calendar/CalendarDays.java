@@ -2,6 +2,7 @@ package plumbrow.advice.calendar;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ import plumbrow.advice.weedseason.SeasonAnswer;
 import plumbrow.advice.weedseason.SeasonLacks;
 import plumbrow.advice.weedseason.WeedSeasons;
 import plumbrow.advice.weighing.CourseTrial;
+import plumbrow.science.figure.Numbers;
 import plumbrow.science.weedseason.Residual;
 import plumbrow.science.weedseason.SeasonTrace;
 
@@ -62,7 +64,8 @@ final class CalendarDays {
         SeasonTrace trace = followed.traceAt(trial.means());
         List<SeasonCalendar.Stage> stages = answer instanceof FieldSeason known
                 ? known.stages(course).stream()
-                        .map(stage -> new SeasonCalendar.Stage(stage.word(), date(stage.day())))
+                        .map(stage -> new SeasonCalendar.Stage(
+                                stage.word(), date(stage.day()), date(stage.early()), date(stage.late())))
                         .toList()
                 : List.of();
         SeasonCalendar.Canopy canopy = new SeasonCalendar.Canopy(
@@ -80,7 +83,31 @@ final class CalendarDays {
                 followed,
                 trace,
                 List.of(),
-                new DayWords(season, followed, trace, followed.storyAt(trial.means())).lines());
+                lines(answer, followed, trace, stages));
+    }
+
+    /** The days in words: which season is shown, what it was, and how far other seasons lie from it. */
+    private List<String> lines(
+            SeasonAnswer answer, CourseSeason followed, SeasonTrace trace, List<SeasonCalendar.Stage> stages) {
+        List<String> lines = new ArrayList<>();
+        if (answer instanceof FieldSeason known) {
+            lines.add(known.shownSeason());
+        }
+        lines.addAll(new DayWords(season, followed, trace, followed.storyAt(trial.means())).lines());
+        if (followed.seasons() > 1) {
+            double[] losses = followed.lossBySeason(trial.means());
+            Arrays.sort(losses);
+            int off = losses.length / 10;
+            lines.add("In eight seasons of ten weeds take " + Numbers.fixed(losses[off], 1) + " to "
+                    + Numbers.fixed(losses[losses.length - 1 - off], 1)
+                    + " %, by the weather alone, every other input at its mean.");
+            stages.stream()
+                    .filter(stage -> stage.word().equals("V6"))
+                    .findFirst()
+                    .ifPresent(stage -> lines.add("The crop reaches V6 between " + stage.early() + " and "
+                            + stage.late() + " in eight seasons of ten."));
+        }
+        return lines;
     }
 
     private SeasonCalendar calendar(

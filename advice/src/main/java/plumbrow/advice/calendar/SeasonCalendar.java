@@ -79,7 +79,13 @@ public record SeasonCalendar(
         }
     }
 
-    public record Stage(String word, LocalDate day) {}
+    /**
+     * A stage of the crop.
+     *
+     * @param day in the season shown
+     * @param early it comes before this day in one season of ten, after {@code late} in another
+     */
+    public record Stage(String word, LocalDate day, LocalDate early, LocalDate late) {}
 
     public record Canopy(LocalDate up, LocalDate closed) {}
 

@@ -7,6 +7,7 @@ import plumbrow.science.chance.LognormalLaw;
 import plumbrow.science.chance.NormalLaw;
 import plumbrow.science.chance.PertLaw;
 import plumbrow.science.chance.TriangularLaw;
+import plumbrow.science.chance.UniformLaw;
 import plumbrow.science.chance.WeibullLaw;
 
 /** From a law as it is written down to the law that can be drawn from. */
@@ -27,6 +28,9 @@ public final class Chances {
         }
         if (law instanceof Law.Triangular triangle) {
             return new TriangularLaw(triangle.low(), triangle.likely(), triangle.high());
+        }
+        if (law instanceof Law.Even even) {
+            return new UniformLaw(even.low(), even.high());
         }
         if (law instanceof Law.Normal normal) {
             return new NormalLaw(normal.mean(), Math.abs(normal.mean()) * normal.cv());

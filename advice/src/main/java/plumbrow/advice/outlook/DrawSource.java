@@ -1,5 +1,6 @@
 package plumbrow.advice.outlook;
 
+import java.util.List;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
 import org.apache.commons.rng.UniformRandomProvider;
@@ -50,11 +51,22 @@ public final class DrawSource {
     }
 
     /**
-     * As {@link #tied(String, Law, Column, double)}, and tied besides to normals that many fields share, so that the
-     * scores of two fields are correlated by {@code between} [0 to 1].
+     * A column that leads another.
+     *
+     * @param ranks for each draw, how many draws of the leader are lower
+     * @param rankCorrelation of the two, −1 to 1
      */
-    public Column tied(String name, Law law, Column leader, double rankCorrelation, double[] shared, double between) {
-        return RankTie.tie(column(name, law), leader, rankCorrelation, shared, between, normalStrata);
+    @SuppressWarnings("ArrayRecordComponent") // One number a draw; read only.
+    public record Tie(int[] ranks, double rankCorrelation) {}
+
+    /**
+     * As {@link #tied(String, Law, Column, double)}, to several columns that are free of each other, and besides to normals that
+     * many fields share, so that the scores of two fields are correlated by {@code between} [0 to 1].
+     *
+     * @param shared empty where there are none
+     */
+    public Column tied(String name, Law law, List<Tie> ties, double[] shared, double between) {
+        return RankTie.tie(column(name, law), ties, shared, between, normalStrata);
     }
 
     /** Standard normal draws of their own, for what is not in the outlook: the error of a sample, say. */

@@ -16,6 +16,9 @@ public sealed interface Law {
     /** Lowest, most likely and highest value, with straight sides; low ≤ likely ≤ high and low < high. */
     record Triangular(double low, double likely, double high) implements Law {}
 
+    /** Every value between two as likely as the next; low < high. */
+    record Even(double low, double high) implements Law {}
+
     /** Bell-shaped about a mean; cv is the standard deviation over the mean, more than 0. */
     record Normal(double mean, double cv) implements Law {}
 

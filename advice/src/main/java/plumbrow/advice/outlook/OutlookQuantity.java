@@ -15,7 +15,12 @@ public enum OutlookQuantity {
             "yield of new varieties gained each year, missed by older seed",
             DoubtKind.FIELD),
     DELAY_LOSS("delay loss", "% per day", "yield lost for each day a crop is set back", DoubtKind.YEAR),
-    PRICE_YIELD_TIE("price-yield tie", "", "rank correlation of price and yield, −0.95 to 0.95", DoubtKind.FIELD);
+    PRICE_YIELD_TIE("price-yield tie", "", "rank correlation of price and yield, −0.95 to 0.95", DoubtKind.FIELD),
+    WEATHER_YIELD_TIE(
+            "weather-yield tie",
+            "",
+            "rank correlation of yield and a wet, cool July (August for soybeans), −0.95 to 0.95",
+            DoubtKind.FIELD);
 
     private final String word;
     private final String unit;

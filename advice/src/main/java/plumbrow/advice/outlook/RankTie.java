@@ -1,6 +1,7 @@
 package plumbrow.advice.outlook;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Ties one column of draws to another by a rank correlation, its own values kept to the last bit.
@@ -31,18 +32,28 @@ final class RankTie {
     }
 
     /**
-     * The same with a further column of standard normals that many fields share, such as the weather of a season. The
-     * scores of two fields that share leader and normals are then correlated by {@code between}, or by what the leader
-     * alone brings about where that is more.
+     * The same to several columns that are free of each other, and to a further column of standard normals that many fields
+     * share, such as the luck of a region. The scores of two fields that share all of them are then correlated by
+     * {@code between}, or by what the columns alone bring about where that is more. Where columns ask for more than all of it,
+     * the first come first.
+     *
+     * @param shared standard normals; empty where there are none
      */
-    static Column tie(
-            Column own, Column leader, double rankCorrelation, double[] shared, double between, double[] normal) {
-        double pull = pull(rankCorrelation);
-        double common = Math.sqrt(Math.max(0, between - pull * pull));
-        double rest = Math.sqrt(Math.max(0, 1 - pull * pull - common * common));
+    static Column tie(Column own, List<DrawSource.Tie> ties, double[] shared, double between, double[] normal) {
         double[] score = new double[own.values().length];
+        double told = 0;
+        for (DrawSource.Tie tie : ties) {
+            double most = Math.sqrt(Math.max(0, 1 - told));
+            double pull = Math.max(-most, Math.min(most, pull(tie.rankCorrelation())));
+            told += pull * pull;
+            for (int i = 0; i < score.length; i++) {
+                score[i] += pull * normal[tie.ranks()[i]];
+            }
+        }
+        double common = shared.length == 0 ? 0 : Math.sqrt(Math.max(0, between - told));
+        double rest = Math.sqrt(Math.max(0, 1 - told - common * common));
         for (int i = 0; i < score.length; i++) {
-            score[i] = pull * normal[leader.ranks()[i]] + common * shared[i] + rest * normal[own.ranks()[i]];
+            score[i] += (common == 0 ? 0 : common * shared[i]) + rest * normal[own.ranks()[i]];
         }
         return byScore(own, score);
     }

@@ -34,8 +34,8 @@ final class ComingDays {
             return Coming.unknown(
                     field.name(),
                     figure,
-                    "No curve of emergence is kept for it. Name a weed that comes up like it in the sheet like_weeds, or"
-                            + " ask extension for its place in the order of emergence.");
+                    "No curve of emergence is kept for it. Name a weed that comes up like it in the sheet like_weeds,"
+                            + " or ask extension for its place in the order of emergence.");
         }
         if (heat.isEmpty()) {
             return Coming.unknown(field.name(), figure, "The field's temperatures are not known: " + NO_DAYS);
@@ -53,6 +53,11 @@ final class ComingDays {
                 + Numbers.plain(known.emergence().baseC()) + "), shape "
                 + Numbers.plain(known.emergence().shape())
                 + (borrowed ? ", borrowed from " + known.name() : "") + ".");
+        heat.get()
+                .upInSeasons(known.emergence(), .5)
+                .map(ComingDays::between)
+                .map(words -> "Half up " + words)
+                .ifPresent(reserves::add);
         late(heat.get(), LocalDate.of(season.year(), 1, 1)).ifPresent(reserves::add);
         return new Coming(
                 field.name(),
@@ -90,6 +95,13 @@ final class ComingDays {
         if (!calendar.get().reserve().isEmpty()) {
             reserves.add(calendar.get().reserve());
         }
+        calendar.get().events().stream()
+                .findFirst()
+                .flatMap(event -> heat.get()
+                        .reachedInSeasons(calendar.get(), event.degreeDaysF())
+                        .map(ComingDays::between)
+                        .map(words -> event.says() + ": " + words))
+                .ifPresent(reserves::add);
         late(heat.get(), from).ifPresent(reserves::add);
         return new Coming(
                 field.name(),
@@ -99,6 +111,12 @@ final class ComingDays {
                 figure,
                 reserves,
                 null);
+    }
+
+    private static String between(SeasonHeat.Days days) {
+        return days.early().equals(days.late())
+                ? "on " + days.middle() + " by the days on file."
+                : "between " + days.early() + " and " + days.late() + " in eight seasons of ten.";
     }
 
     private static Optional<String> late(SeasonHeat heat, LocalDate from) {

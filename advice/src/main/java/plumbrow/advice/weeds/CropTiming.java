@@ -9,10 +9,11 @@ import plumbrow.advice.outlook.Law;
  *
  * @param up day on which it is up; null to reckon it from the seed pass by degree days
  * @param closed day on which its leaves meet between the rows; null to reckon it
- * @param daysLate days by which a spray after planting comes later than planned
+ * @param daysLate days by which a spray after planting comes later than planned once the ground is fit: other work, wind, repairs.
+ *     That it waits for wet ground comes from the weather of the season
  */
 public record CropTiming(
         String field, @Nullable LocalDate up, @Nullable LocalDate closed, Law daysLate, String source) {
-    /** How late a sprayer comes where nobody says otherwise. Common practice, no source. */
-    public static final Law USUALLY_LATE = new Law.Pert(0, 1, 6);
+    /** How late a sprayer comes where nobody says otherwise, wet ground not counted. Common practice, no source. */
+    public static final Law USUALLY_LATE = new Law.Pert(0, 0, 4);
 }

@@ -43,8 +43,9 @@ final class CourseGaps {
         }
         if (gaps.isEmpty()
                 && climate.isPresent()
-                && CropDays.of(climate.get(), field, typed(season, field), course)
-                        .isEmpty()) {
+                && climate.get().seasons().stream()
+                        .anyMatch(days -> CropDays.of(days, field, typed(season, field), course)
+                                .isEmpty())) {
             gaps.add("when the crop of course '" + course.name() + "' is up and closed (sheet crop_days)");
         }
         return gaps;

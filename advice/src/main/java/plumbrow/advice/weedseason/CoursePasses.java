@@ -31,7 +31,8 @@ final class CoursePasses {
     private final SeasonInputs inputs;
     private final List<FieldWeed> weeds;
     private final Course course;
-    private final Crop crop;
+    private final List<Crop> crops;
+    private final int weather;
     private final List<EngineColumn> columns = new ArrayList<>();
     private final List<MadePass> made = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
@@ -42,16 +43,18 @@ final class CoursePasses {
             Field field,
             FieldClimate climate,
             SeasonInputs inputs,
+            int weather,
             List<FieldWeed> weeds,
             Course course,
-            Crop crop) {
+            List<Crop> crops) {
         this.season = season;
         this.field = field;
         this.climate = climate;
         this.inputs = inputs;
         this.weeds = weeds;
         this.course = course;
-        this.crop = crop;
+        this.crops = crops;
+        this.weather = weather;
         this.herbicides = new HerbicidePasses(season, field, climate, inputs, weeds, columns, notes);
     }
 
@@ -61,7 +64,8 @@ final class CoursePasses {
             shifts.add(drawn(new EngineColumn.Times(weed.shift(), 1)));
         }
         course.passes().stream().sorted(Comparator.comparingInt(Pass::number)).forEach(this::read);
-        return new CourseSeason(course, climate, crop, weeds, shifts, made, columns, herbicides.groups(), notes);
+        return new CourseSeason(
+                course, climate, crops, weather, weeds, shifts, made, columns, herbicides.groups(), notes);
     }
 
     private Uncertain drawn(EngineColumn column) {
@@ -89,7 +93,7 @@ final class CoursePasses {
             notes.add("Pass " + pass.number() + " of " + course.name() + " is on " + date
                     + ", outside the days that are followed: it is counted as doing nothing to weeds.");
         } else if (herbicide) {
-            made.addAll(herbicides.of(pass, day + laterThanTillage(pass), daysLate(date)));
+            made.addAll(herbicides.of(pass, day, laterThanTillage(pass), daysLate(date)));
         } else {
             tillage(pass, day).ifPresent(made::add);
         }
@@ -151,6 +155,7 @@ final class CoursePasses {
                         tool.rotary(),
                         tool.killShare(),
                         tool.halfHeightCm(),
-                        tool.broughtUpShare())));
+                        tool.broughtUpShare()),
+                0));
     }
 }

@@ -1,6 +1,7 @@
 package plumbrow.advice.weedseason;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -18,7 +19,6 @@ import plumbrow.science.weedseason.SeasonTrace;
 import plumbrow.science.weedseason.Species;
 import plumbrow.science.weedseason.Uncertain;
 import plumbrow.science.weedseason.WeedSeason;
-import plumbrow.science.years.SeasonResponse;
 import plumbrow.science.years.WeedResponse;
 
 /**
@@ -30,7 +30,8 @@ import plumbrow.science.years.WeedResponse;
 public final class CourseSeason {
     private final Course course;
     private final FieldClimate climate;
-    private final Crop crop;
+    private final List<Crop> crops;
+    private final int weather;
     private final List<FieldWeed> weeds;
     private final List<Uncertain> shifts;
     private final List<MadePass> made;
@@ -44,7 +45,8 @@ public final class CourseSeason {
     CourseSeason(
             Course course,
             FieldClimate climate,
-            Crop crop,
+            List<Crop> crops,
+            int weather,
             List<FieldWeed> weeds,
             List<Uncertain> shifts,
             List<MadePass> made,
@@ -53,14 +55,15 @@ public final class CourseSeason {
             List<String> notes) {
         this.course = course;
         this.climate = climate;
-        this.crop = crop;
+        this.crops = List.copyOf(crops);
+        this.weather = weather;
         this.weeds = weeds;
         this.shifts = List.copyOf(shifts);
         this.made = List.copyOf(made);
         this.groups = groups;
         this.notes = List.copyOf(notes);
         this.seedlings = weeds.stream()
-                .mapToDouble(weed -> 1 / Math.max(1e-6, weed.species().livingShare(climate.days(), crop)))
+                .mapToDouble(weed -> 1 / Math.max(1e-6, livingShare(weed.species())))
                 .toArray();
         List<EngineColumn> all = new ArrayList<>(columns);
         this.losses = all.size();
@@ -74,6 +77,15 @@ public final class CourseSeason {
         this.columns = List.copyOf(all);
     }
 
+    /** Mean over the seasons of the share of seedlings that live where nothing is done. */
+    private double livingShare(Species species) {
+        double sum = 0;
+        for (int season = 0; season < crops.size(); season++) {
+            sum += species.livingShare(climate.seasons().get(season).days(), crops.get(season));
+        }
+        return sum / crops.size();
+    }
+
     public Course course() {
         return course;
     }
@@ -83,9 +95,23 @@ public final class CourseSeason {
         return weeds.stream().map(FieldWeed::name).toList();
     }
 
-    /** When the crop is up and closed. */
+    /** When the crop is up and closed, in the season that stands for all. */
     public Crop crop() {
-        return crop;
+        return crops.get(middle());
+    }
+
+    /** Seasons as likely as each other that its weather may be. */
+    public int seasons() {
+        return crops.size();
+    }
+
+    private int middle() {
+        return crops.size() / 2;
+    }
+
+    /** The season that the weather of a draw stands for. */
+    private int at(double[][] drawn, int draw) {
+        return weather < 0 ? 0 : climate.at(drawn[weather][draw]);
     }
 
     /** What is unknown of this course and counted as nothing, in sentences. */
@@ -103,8 +129,13 @@ public final class CourseSeason {
         return seedlings[weed];
     }
 
-    /** What the engine reckons; its columns come from {@link #columns}. */
+    /** What the engine reckons in the season that stands for all; its columns come from {@link #columns}. */
     public WeedSeason season() {
+        return season(middle());
+    }
+
+    private WeedSeason season(int season) {
+        SeasonDays days = climate.seasons().get(season);
         List<Species> species = new ArrayList<>();
         for (int j = 0; j < weeds.size(); j++) {
             Species weed = species(j);
@@ -113,7 +144,10 @@ public final class CourseSeason {
                     .withCompetition(weed.competition().times(Uncertain.drawn(losses + j))));
         }
         return new WeedSeason(
-                climate.days(), crop, species, made.stream().map(MadePass::pass).toList());
+                days.days(),
+                crops.get(season),
+                species,
+                made.stream().map(pass -> pass.in(days)).toList());
     }
 
     /** The engine's columns for the draws of the field's inputs. */
@@ -123,12 +157,16 @@ public final class CourseSeason {
 
     /** Loss, survivors and seed of all draws, by weed. */
     public SeasonLoss loss(double[][] drawn, int draws) {
-        return SeasonLoss.of(season(), columns(drawn), draws);
+        return bySeason(drawn).loss(this::season, columns(drawn), weeds.size(), draws);
+    }
+
+    private DrawsBySeason bySeason(double[][] drawn) {
+        return weather < 0 ? DrawsBySeason.one() : DrawsBySeason.of(drawn[weather], seasons(), climate::at);
     }
 
     /** One draw day by day: emergence, control left by each residual, kills, loss, seed. */
     public SeasonTrace trace(double[][] drawn, int draw) {
-        return SeasonTrace.of(season(), columns(drawn), draw);
+        return SeasonTrace.of(season(at(drawn, draw)), columns(drawn), draw);
     }
 
     /** One draw day by day with every input at a value: its mean, say. */
@@ -142,12 +180,26 @@ public final class CourseSeason {
      * @param acceptedLossPct loss that is accepted [%]
      */
     public Optional<CriticalDays> critical(double[] at, double acceptedLossPct) {
-        return CriticalDays.of(season(), columns(oneDraw(at)), 0, acceptedLossPct);
+        double[][] one = oneDraw(at);
+        return CriticalDays.of(season(at(one, 0)), columns(one), 0, acceptedLossPct);
+    }
+
+    /** Loss in each season, every other input at a value [%], from the driest spring to the wettest. */
+    public double[] lossBySeason(double[] at) {
+        int seasons = seasons();
+        double[][] drawn = new double[at.length][seasons];
+        for (int place = 0; place < at.length; place++) {
+            Arrays.fill(drawn[place], at[place]);
+        }
+        if (weather >= 0) {
+            Arrays.setAll(drawn[weather], season -> 100 * (season + .5) / seasons);
+        }
+        return loss(drawn, seasons).lossPct();
     }
 
     /** The same told weed by weed. */
     public SeasonStory storyAt(double[] at) {
-        return SeasonStory.of(season(), traceAt(at));
+        return SeasonStory.of(season(at(oneDraw(at), 0)), traceAt(at));
     }
 
     /** A row of one draw for each input. */
@@ -168,10 +220,10 @@ public final class CourseSeason {
             for (int b = 0; b < biotypes.get(j).size(); b++) {
                 FieldWeed.ResistantPlants plants = weeds.get(j).biotypes().get(b);
                 Uncertain share = biotypes.get(j).get(b).share();
-                SeasonLoss one = SeasonLoss.of(
-                        alone(j, List.of(new Biotype(1, groups.resisted(plants.groups()))), Uncertain.known(1)),
-                        values,
-                        draws);
+                int weed = j;
+                List<Biotype> biotype = List.of(new Biotype(1, groups.resisted(plants.groups())));
+                SeasonLoss one = bySeason(drawn)
+                        .loss(season -> alone(season, weed, biotype, Uncertain.known(1)), values, 1, draws);
                 double[] survivors = one.survivorsM2()[0];
                 double[] seeds = one.seedsM2()[0];
                 for (int i = 0; i < draws; i++) {
@@ -219,19 +271,25 @@ public final class CourseSeason {
                     .mapToObj(resisted::get)
                     .collect(Collectors.toSet())));
         }
-        return SeasonResponse.ofBiotypes(
-                costly(alone(weed, List.of(Biotype.susceptible()), Uncertain.known(1)), weed),
-                0,
-                biotypes,
-                columns(drawn),
-                draws,
-                1);
+        List<Biotype> any = List.of(Biotype.susceptible());
+        return bySeason(drawn)
+                .response(
+                        season -> costly(alone(season, weed, any, Uncertain.known(1)), weed),
+                        biotypes,
+                        columns(drawn),
+                        draws);
     }
 
     /** Competitive load [%] of one seedling/m² of a weed that no pass touches, draw by draw. */
     public double[] untreatedLoad(int weed, double[][] drawn, int draws) {
-        WeedSeason alone = costly(alone(weed, List.of(Biotype.susceptible()), Uncertain.known(1)), weed);
-        return SeasonLoss.of(alone.with(List.of()), columns(drawn), draws).loadPct()[0];
+        List<Biotype> any = List.of(Biotype.susceptible());
+        return bySeason(drawn)
+                .loss(
+                        season -> costly(alone(season, weed, any, Uncertain.known(1)), weed).with(List.of()),
+                        columns(drawn),
+                        1,
+                        draws)
+                .loadPct()[0];
     }
 
     /**
@@ -244,8 +302,13 @@ public final class CourseSeason {
             EngineColumn column = columns.get(c);
             values[c] = column.places().allMatch(place -> reads(weed, place)) ? column.of(drawn) : new double[0];
         }
-        WeedSeason alone = alone(weed, biotypes.get(weed), Uncertain.known(seedlings[weed]));
-        return SeasonLoss.of(alone, values, draws).loadPct()[0];
+        return bySeason(drawn)
+                .loss(
+                        season -> alone(season, weed, biotypes.get(weed), Uncertain.known(seedlings[weed])),
+                        values,
+                        1,
+                        draws)
+                .loadPct()[0];
     }
 
     /** Places of the inputs that the load of one plant of a weed hangs on. */
@@ -257,7 +320,10 @@ public final class CourseSeason {
         IntStream shares = weeds.get(weed).biotypes().stream()
                 .flatMap(plants -> plants.drawn().stream())
                 .mapToInt(EngineColumn.Plants.OfGroup::place);
-        return IntStream.concat(IntStream.of(weeds.get(weed).shift()), IntStream.concat(passes, shares));
+        IntStream own = weather < 0
+                ? IntStream.of(weeds.get(weed).shift())
+                : IntStream.of(weather, weeds.get(weed).shift());
+        return IntStream.concat(own, IntStream.concat(passes, shares));
     }
 
     public boolean reads(int weed, int place) {
@@ -278,14 +344,15 @@ public final class CourseSeason {
         return columns.build().filter(column -> column >= 0);
     }
 
-    private WeedSeason alone(int weed, List<Biotype> biotypes, Uncertain density) {
+    private WeedSeason alone(int season, int weed, List<Biotype> biotypes, Uncertain density) {
+        SeasonDays days = climate.seasons().get(season);
         return new WeedSeason(
-                climate.days(),
-                crop,
+                days.days(),
+                crops.get(season),
                 List.of(species(weed).withDensity(density).withBiotypes(biotypes)),
                 made.stream()
                         .filter(pass -> pass.touches(weed))
-                        .map(pass -> pass.on(weed))
+                        .map(pass -> pass.in(days, weed))
                         .toList());
     }
 

@@ -21,13 +21,14 @@ final class CropDays {
 
     private CropDays() {}
 
-    /** Empty where the crop's days are neither typed nor to be reckoned. */
-    static Optional<Crop> of(FieldClimate climate, Field field, Optional<CropTiming> typed, Course course) {
+    /** In one season, planted on the first fit day from the planned one on; empty where its days are neither typed nor to be reckoned. */
+    static Optional<Crop> of(SeasonDays climate, Field field, Optional<CropTiming> typed, Course course) {
         Optional<Integer> up =
                 typed.flatMap(crop -> Optional.ofNullable(crop.up())).map(DayOfYear::of);
         Optional<Integer> closed =
                 typed.flatMap(crop -> Optional.ofNullable(crop.closed())).map(DayOfYear::of);
-        Optional<Integer> planted = planted(course).map(DayOfYear::of);
+        Optional<Integer> planted =
+                planted(course).map(DayOfYear::of).filter(climate.days()::has).map(climate::fitFrom);
         double[] needs = needs(field);
         if (up.isEmpty() && planted.isPresent() && needs.length > 0) {
             up = planted.map(day -> climate.dayAfter(day, needs[0]));

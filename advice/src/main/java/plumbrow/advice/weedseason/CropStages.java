@@ -2,6 +2,8 @@ package plumbrow.advice.weedseason;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import plumbrow.advice.field.Crop;
 import plumbrow.science.insects.CornCalendar;
 
@@ -20,10 +22,29 @@ final class CropStages {
 
     private CropStages() {}
 
-    static List<CropStage> of(FieldClimate climate, Crop crop, int planted) {
-        if (crop != Crop.CORN || !climate.days().has(planted)) {
+    /** In the season in the middle, with the days between which they come in eight seasons of ten. */
+    static List<CropStage> of(FieldClimate climate, Crop crop, int planned) {
+        List<Map<String, Integer>> seasons = climate.seasons().stream()
+                .map(season ->
+                        of(season, crop, planned).stream().collect(Collectors.toMap(CropStage::word, CropStage::day)))
+                .toList();
+        return of(climate.middle(), crop, planned).stream()
+                .map(stage -> {
+                    int[] days = seasons.stream()
+                            .mapToInt(season -> season.getOrDefault(stage.word(), WeatherOnFile.LAST_DAY + 1))
+                            .sorted()
+                            .toArray();
+                    int off = days.length / 10;
+                    return new CropStage(stage.word(), stage.day(), days[off], days[days.length - 1 - off]);
+                })
+                .toList();
+    }
+
+    private static List<CropStage> of(SeasonDays climate, Crop crop, int planned) {
+        if (crop != Crop.CORN || !climate.days().has(planned)) {
             return List.of();
         }
+        int planted = climate.fitFrom(planned);
         List<CropStage> stages = new ArrayList<>();
         add(stages, climate, planted, "VE", UP);
         for (int leaf = 1; leaf <= LAST_LEAF; leaf++) {
@@ -37,10 +58,10 @@ final class CropStages {
         return stages;
     }
 
-    private static void add(List<CropStage> stages, FieldClimate climate, int planted, String word, double degreeDays) {
+    private static void add(List<CropStage> stages, SeasonDays climate, int planted, String word, double degreeDays) {
         int day = climate.dayAfter(planted, degreeDays);
         if (climate.days().has(day)) {
-            stages.add(new CropStage(word, day));
+            stages.add(new CropStage(word, day, day, day));
         }
     }
 

@@ -30,6 +30,7 @@ public final class FieldSeason implements SeasonAnswer {
     private final Field field;
     private final FieldClimate climate;
     private final SeasonInputs inputs;
+    private final int weather;
     private final List<FieldWeed> weeds;
 
     FieldSeason(Season season, Field field, FieldClimate climate, SeasonInputs inputs) {
@@ -37,6 +38,7 @@ public final class FieldSeason implements SeasonAnswer {
         this.field = field;
         this.climate = climate;
         this.inputs = inputs;
+        this.weather = climate.seasons().size() > 1 ? SeasonWeather.place(inputs, climate) : -1;
         this.weeds = WeedSeasons.weeds(season, field).stream().map(this::weed).toList();
     }
 
@@ -51,9 +53,11 @@ public final class FieldSeason implements SeasonAnswer {
             throw new IllegalArgumentException("The weeds of " + field.name() + " can't be followed under '"
                     + course.name() + "': missing is " + String.join("; ", gaps) + ".");
         }
-        Crop crop = CropDays.of(climate, field, CourseGaps.typed(season, field), course)
-                .orElseThrow();
-        return new CoursePasses(season, field, climate, inputs, weeds, course, crop).season();
+        List<Crop> crops = climate.seasons().stream()
+                .map(days -> CropDays.of(days, field, CourseGaps.typed(season, field), course)
+                        .orElseThrow())
+                .toList();
+        return new CoursePasses(season, field, climate, inputs, weather, weeds, course, crops).season();
     }
 
     /** The stages of the crop under a course, planted as it says, in order; empty where there is no table for the crop. */
@@ -69,6 +73,16 @@ public final class FieldSeason implements SeasonAnswer {
         return DayOfYear.date(year, dayOfYear);
     }
 
+    /** What is shown where one season must stand for all. */
+    public String shownSeason() {
+        int seasons = climate.seasons().size();
+        return seasons == 1
+                ? "Shown is the season as it was measured."
+                : "Shown is one season of " + seasons
+                        + " as likely as each other: the one in the middle by the rain of its" + " spring, of "
+                        + climate.source() + ".";
+    }
+
     /** Where the days come from. */
     public String climateSource() {
         return climate.source();
@@ -76,7 +90,7 @@ public final class FieldSeason implements SeasonAnswer {
 
     /** Sentences to stand beside everything that comes of it: what is borrowed, resistant or dug. */
     public List<String> cautions() {
-        List<String> cautions = new ArrayList<>();
+        List<String> cautions = new ArrayList<>(climate.says());
         for (FieldWeed weed : weeds) {
             if (weed.borrowed()) {
                 cautions.add("How " + weed.name() + " comes up and grows is borrowed from " + weed.as()

@@ -1,11 +1,8 @@
 package plumbrow.advice.weedseason;
 
-import java.time.LocalDate;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -86,7 +83,8 @@ final class HerbicidePasses {
         return groups;
     }
 
-    List<MadePass> of(Pass pass, int day, Uncertain daysLate) {
+    /** @param after days it must wait after tillage of its own day */
+    List<MadePass> of(Pass pass, int day, int after, Uncertain daysLate) {
         String product = Objects.requireNonNull(pass.product());
         List<String> actives = season.shelf().actives(product).stream()
                 .map(active -> ActiveName.plain(active.ingredient()))
@@ -100,7 +98,7 @@ final class HerbicidePasses {
                         .or(() -> ratings.published(product, actives, weed, timing))
                         .orElse(null));
             }
-            add(made, pass, day, daysLate, timing, product, actives, whole, rated);
+            add(made, pass, day, after, daysLate, timing, product, actives, whole, rated);
             if (actives.size() > 1) {
                 for (String active : actives) {
                     List<@Nullable FoundRating> single = new ArrayList<>();
@@ -115,6 +113,7 @@ final class HerbicidePasses {
                             made,
                             pass,
                             day,
+                            after,
                             daysLate,
                             timing,
                             product + " (" + active + ")",
@@ -143,6 +142,7 @@ final class HerbicidePasses {
             List<MadePass> made,
             Pass pass,
             int day,
+            int after,
             Uncertain daysLate,
             Timing timing,
             String name,
@@ -168,15 +168,16 @@ final class HerbicidePasses {
                     pass.number(),
                     new Residual(
                             name,
-                            day,
+                            day + after,
                             daysLate,
                             group,
                             rate.inBase(),
                             chemistry,
                             RAIN_NEED_MM,
-                            rain(Objects.requireNonNull(pass.date())),
+                            Optional.empty(),
                             HOURS_UNTIL_WORKED_IN,
-                            responses)));
+                            responses),
+                    after));
             return;
         }
         List<LeafResponse> responses = new ArrayList<>();
@@ -185,7 +186,8 @@ final class HerbicidePasses {
             rated[j] |= one != null;
             responses.add(one == null ? LeafResponse.none() : leaf(one, rate, name, j));
         }
-        made.add(new MadePass(pass.number(), new Post(name, day, daysLate, group, rate.inBase(), MISSED, responses)));
+        made.add(new MadePass(
+                pass.number(), new Post(name, day + after, daysLate, group, rate.inBase(), MISSED, responses), after));
     }
 
     private static Set<String> sites(List<String> actives) {
@@ -198,22 +200,6 @@ final class HerbicidePasses {
             sites.addAll(known);
         }
         return sites;
-    }
-
-    private Optional<Uncertain> rain(LocalDate date) {
-        if (climate.months().isEmpty()) {
-            return Optional.empty();
-        }
-        String month = date.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
-        int place = inputs.place(
-                "rain: " + month,
-                "days until rain puts a soil herbicide of " + month + " to work",
-                "days",
-                climate.rainAfter(date.getMonthValue()),
-                climate.source(),
-                "rain of " + month + " by " + climate.source(),
-                DoubtKind.YEAR);
-        return Optional.of(CoursePasses.drawn(columns, new EngineColumn.Times(place, 1)));
     }
 
     private SoilResponse soil(FoundRating rating, Amount rate, Chemistry chemistry, String name, int weed) {
@@ -254,8 +240,8 @@ final class HerbicidePasses {
                     + later.seenDays()
                     + " days can't both come of one residual that fades: the later one must be below "
                     + percent(likely) + " % and above " + percent(trial.leastLater(likely, later.seenDays()))
-                    + " %, as what was controlled does not come back. Only the first is reckoned with; look at what day and how"
-                    + " (plants or size) they were rated.");
+                    + " %, as what was controlled does not come back. Only the first is reckoned with; look at what"
+                    + " day and how (plants or size) they were rated.");
             return SOIL_SLOPE;
         }
         return slope.getAsDouble();

@@ -9,8 +9,23 @@ import plumbrow.science.weedseason.Residual;
  * A pass of the engine and the pass of the course that it is part of.
  *
  * @param number of the course's pass; one with soil and leaf control is two passes here
+ * @param after days after the day on which the field is fit for it: 1 where it must follow tillage of its own day
  */
-record MadePass(int number, Pass pass) {
+record MadePass(int number, Pass pass, int after) {
+    /** The pass in a season: on the first day from the planned one on that is fit for the field. */
+    Pass in(SeasonDays days) {
+        return on(pass, days);
+    }
+
+    /** The same as it is rated on one weed alone. */
+    Pass in(SeasonDays days, int weed) {
+        return on(on(weed), days);
+    }
+
+    private Pass on(Pass one, SeasonDays days) {
+        return one.on(Math.min(days.last(), days.fitFrom(one.day() - after) + after));
+    }
+
     /** The same pass as it is rated on one weed alone. */
     Pass on(int weed) {
         if (pass instanceof Residual soil) {

@@ -28,7 +28,7 @@ public final class WeedSeasons {
      * @param inputs where its uncertain inputs are entered; left untouched where something is missing
      */
     public static SeasonAnswer of(Season season, Field field, SeasonInputs inputs) {
-        Optional<FieldClimate> climate = FieldClimate.of(season.pests().weedBook(), field);
+        Optional<FieldClimate> climate = FieldClimate.of(season, field);
         List<String> missing = missing(season, field, climate);
         return missing.isEmpty() && climate.isPresent()
                 ? new FieldSeason(season, field, climate.get(), inputs)
@@ -37,7 +37,7 @@ public final class WeedSeasons {
 
     /** What a field lacks for its weeds to be followed day by day under each of its courses; empty where nothing is. */
     public static List<String> lacks(Season season, Field field) {
-        return missing(season, field, FieldClimate.of(season.pests().weedBook(), field));
+        return missing(season, field, FieldClimate.of(season, field));
     }
 
     private static List<String> missing(Season season, Field field, Optional<FieldClimate> climate) {

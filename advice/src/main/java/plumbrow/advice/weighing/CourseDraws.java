@@ -88,9 +88,7 @@ public final class CourseDraws {
     private double[][] columns(FieldModel model) {
         Column[] drawn = FieldWeighing.drawn(model, source);
         if (between > 0) {
-            Variable yield = model.variables().get(model.yield());
-            drawn[model.yield()] =
-                    source.tied(yield.stream(), yield.law(), drawn[model.price()], model.tie(), growingSeason, between);
+            drawn[model.yield()] = FieldWeighing.yieldColumn(model, drawn, source, growingSeason, between);
         }
         return Arrays.stream(drawn).map(Column::values).toArray(double[][]::new);
     }

@@ -3,6 +3,7 @@ package plumbrow.advice.weighing;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 
@@ -10,6 +11,7 @@ import plumbrow.advice.field.Field;
  * A field boiled down for the kernel: its uncertain inputs and its courses, places instead of names.
  *
  * @param tie rank correlation of price and yield
+ * @param weather the season's weather and how the yield hangs on it; null where it is unknown, or known for certain
  */
 record FieldModel(
         Field field,
@@ -21,6 +23,7 @@ record FieldModel(
         int geneticLag,
         int delayLoss,
         double tie,
+        @Nullable WeatherTie weather,
         List<CourseModel> courses,
         List<String> cautions) {
 
@@ -32,14 +35,14 @@ record FieldModel(
         List<String> said =
                 Stream.concat(cautions.stream(), Stream.of(later.says())).toList();
         return new FieldModel(
-                field, farm, variables, price, yield, handling, geneticLag, delayLoss, tie, counted, said);
+                field, farm, variables, price, yield, handling, geneticLag, delayLoss, tie, weather, counted, said);
     }
 
     /** The same field with more to be careful of, told before the rest. */
     FieldModel withFirst(List<String> more) {
         List<String> said = Stream.concat(more.stream(), cautions.stream()).toList();
         return new FieldModel(
-                field, farm, variables, price, yield, handling, geneticLag, delayLoss, tie, courses, said);
+                field, farm, variables, price, yield, handling, geneticLag, delayLoss, tie, weather, courses, said);
     }
 
     /** Places of the inputs that the margin of a course is made of, some of them more than once. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Course;
+import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.outlook.Chances;
@@ -20,7 +21,9 @@ import plumbrow.advice.season.Season;
 import plumbrow.advice.weedseason.FieldSeason;
 import plumbrow.advice.weedseason.SeasonAnswer;
 import plumbrow.advice.weedseason.SeasonLacks;
+import plumbrow.advice.weedseason.SeasonWeather;
 import plumbrow.advice.weedseason.WeedSeasons;
+import plumbrow.science.figure.Numbers;
 
 /** Boils a field of a season down to what the kernel reads, or says what the season lacks. */
 final class FieldModels {
@@ -65,12 +68,24 @@ final class FieldModels {
         int lag = outlook(OutlookQuantity.GENETIC_LAG, 0.0);
         int delay = outlook(OutlookQuantity.DELAY_LOSS, 0.0);
         List<CourseModel.Insect> insects = insects();
+        WeatherTie weather = weather();
         CourseModels reader = new CourseModels(season, field, variables, insects, cautions, season());
         List<CourseModel> models = courses.stream().map(reader::of).toList();
         refuseUnknownChanges();
         spreads();
         return new FieldModel(
-                field, farm, variables.all(), price, yield, handling, lag, delay, tie(), models, List.copyOf(cautions));
+                field,
+                farm,
+                variables.all(),
+                price,
+                yield,
+                handling,
+                lag,
+                delay,
+                tie(),
+                weather,
+                models,
+                List.copyOf(cautions));
     }
 
     /** The season of the field's weeds, where there is all that it needs; which way was taken stands among the cautions. */
@@ -80,7 +95,7 @@ final class FieldModels {
         }
         SeasonAnswer answer = WeedSeasons.of(season, field, variables);
         if (answer instanceof FieldSeason followed) {
-            cautions.add("Weeds are followed day by day through the season: " + followed.climateSource()
+            cautions.add("Weeds are followed day by day through " + followed.climateSource()
                     + ". Loss per plant differs between sites by a factor of several.");
             cautions.addAll(followed.cautions());
             return followed;
@@ -161,7 +176,7 @@ final class FieldModels {
             case HANDLING -> "drying and haul";
             case GENETIC_LAG -> "genetic lag of older seed";
             case DELAY_LOSS -> "loss per day of delay";
-            case PRICE, PRICE_YIELD_TIE -> quantity.word();
+            case PRICE, PRICE_YIELD_TIE, WEATHER_YIELD_TIE -> quantity.word();
         };
     }
 
@@ -186,6 +201,27 @@ final class FieldModels {
                     + ". Fields and years differ in them, so each is drawn about its number with the spread of published trials"
                     + " (the list of inputs says how wide). Enter lowest and highest to put your own in its place.");
         }
+    }
+
+    /** The season's weather and how the yield hangs on it; empty where its weather is not known, or all of it is. */
+    private @Nullable WeatherTie weather() {
+        SeasonWeather weather = SeasonWeather.of(season, field).orElse(null);
+        if (weather == null) {
+            return null;
+        }
+        Optional<OutlookLine> line = season.outlook(field, OutlookQuantity.WEATHER_YIELD_TIE);
+        double tie = line.map(found -> Chances.of(found.law()).mean()).orElse(WeatherTie.USUAL);
+        if (Math.abs(tie) > TIE_LIMIT) {
+            throw gap("the weather-yield tie is " + tie + "; expected −0.95 to 0.95");
+        }
+        int place = weather.place(variables);
+        double[] summer = weather.summer(field.crop());
+        if (summer.length > 0 && tie != 0) {
+            cautions.add("Yield goes with the weather of the season: rank correlation " + Numbers.plain(tie)
+                    + (field.crop() == Crop.CORN ? " with a wet, cool July" : " with a wet, cool August")
+                    + " (" + line.map(OutlookLine::source).orElse(WeatherTie.SOURCE) + ").");
+        }
+        return new WeatherTie(place, weather, summer, tie);
     }
 
     private void refuseUnknownChanges() {

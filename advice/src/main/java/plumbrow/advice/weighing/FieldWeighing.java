@@ -72,18 +72,35 @@ final class FieldWeighing {
         return Math.abs(value) < 1e-12 * widest ? 0 : value;
     }
 
-    /** The draws of every input, by its place; yield tied to price. */
+    /** The draws of every input, by its place; yield tied to price and weather. */
     static Column[] drawn(FieldModel model, DrawSource source) {
         List<Variable> variables = model.variables();
         Column[] columns = new Column[variables.size()];
         Column price = column(variables.get(model.price()), source);
         for (int place = 0; place < columns.length; place++) {
             Variable variable = variables.get(place);
-            columns[place] = place == model.yield()
-                    ? source.tied(variable.stream(), variable.law(), price, model.tie())
-                    : column(variable, source);
+            columns[place] = place == model.yield() ? price : column(variable, source);
         }
+        columns[model.yield()] = yieldColumn(model, columns, source, new double[0], 0);
         return columns;
+    }
+
+    /**
+     * Draws of the attainable yield: tied to the price, to the weather of the season, and where {@code between} is above 0 to
+     * normals that many fields share.
+     */
+    static Column yieldColumn(FieldModel model, Column[] drawn, DrawSource source, double[] shared, double between) {
+        Variable attainable = model.variables().get(model.yield());
+        WeatherTie weather = model.weather();
+        if (between == 0 && (weather == null || !weather.ties())) {
+            return source.tied(attainable.stream(), attainable.law(), drawn[model.price()], model.tie());
+        }
+        List<DrawSource.Tie> ties = new ArrayList<>();
+        ties.add(new DrawSource.Tie(drawn[model.price()].ranks(), model.tie()));
+        if (weather != null && weather.ties()) {
+            ties.add(new DrawSource.Tie(weather.ranks(drawn[weather.place()]), weather.rankCorrelation()));
+        }
+        return source.tied(attainable.stream(), attainable.law(), ties, shared, between);
     }
 
     private static Column column(Variable variable, DrawSource source) {

@@ -1,7 +1,9 @@
 package plumbrow.advice.weighing;
 
+import static plumbrow.science.figure.Numbers.fixed;
 import static plumbrow.science.figure.Numbers.plain;
 
+import java.util.Arrays;
 import plumbrow.advice.weedseason.CourseSeason;
 import plumbrow.advice.weedseason.SeasonStory;
 import plumbrow.science.figure.Working;
@@ -32,10 +34,22 @@ final class SeasonLines {
         }
         return working.step(
                 "yield lost to weeds",
-                plain(load) + " % ÷ (1 + " + plain(load) + " ÷ " + plain(most) + ")",
+                plain(load) + " % ÷ (1 + " + plain(load) + " ÷ " + plain(most) + ")" + between(),
                 HyperbolicLoss.ofLoad(load, most),
                 "%",
                 "mixed-weed-loss");
+    }
+
+    /** How far the loss of other seasons lies from that of the one in the middle. */
+    private String between() {
+        if (season.seasons() == 1) {
+            return "";
+        }
+        double[] losses = season.lossBySeason(at);
+        Arrays.sort(losses);
+        int off = losses.length / 10;
+        return "; the season in the middle of " + season.seasons() + ", in eight of ten it is " + fixed(losses[off], 1)
+                + " to " + fixed(losses[losses.length - 1 - off], 1) + " %";
     }
 
     private double weed(CourseModel.Weed weed, SeasonStory.OfWeed story, double perPlant) {

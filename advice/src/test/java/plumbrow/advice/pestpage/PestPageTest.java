@@ -70,7 +70,10 @@ class PestPageTest {
             }
             sum += Math.max(0, soil - 4.4);
         }
-        assertThat(half("waterhemp")).isEqualTo(LocalDate.ofYearDay(2026, day));
+        // Days that are warmer and colder than the months' means gain heat above the base that the means don't have in
+        // March and
+        // April: the middle of the seasons is some days before the smooth sum, never after it.
+        assertThat(half("waterhemp")).isBetween(LocalDate.ofYearDay(2026, day - 6), LocalDate.ofYearDay(2026, day));
     }
 
     @Test

@@ -24,7 +24,7 @@ class CoursesTest {
     private static WeedField viny() {
         return new WeedField()
                 .weed("burcucumber", new Law.Pert(20, 40, 60), 5, 60)
-                .late(new Law.Pert(0, 1, 6))
+                .late(new Law.Pert(0, 0, 4))
                 .herbicide("soil", "S-metolachlor")
                 .herbicide("leaf", "glyphosate")
                 .rating("soil", "burcucumber", Timing.SOIL, 30, new Law.Pert(.88, .95, .98))
@@ -46,7 +46,9 @@ class CoursesTest {
 
         assertThat(pre).isGreaterThan(15);
         assertThat(post).isGreaterThan(15);
-        assertThat(both).isLessThan(7).isLessThan(pre / 2);
+        // The worked case is one season on time; in the mean of wet and dry springs, and waiting for the ground, it is
+        // more.
+        assertThat(both).isLessThan(12).isLessThan(pre / 2);
         assertThat(half).isGreaterThan(1.4 * both);
     }
 
@@ -59,21 +61,22 @@ class CoursesTest {
                 .startsWith("Weeds under pre take ")
                 .contains("burcucumber", "soil of 1 May stops less than half of what comes up from");
         assertThat(advice.course("half").orElseThrow().weeds()).contains("leaf of ", " leaves ", "in tall");
-        assertThat(advice.cautions()).anyMatch(caution -> caution.contains("day by day through the season"));
+        assertThat(advice.cautions())
+                .anyMatch(caution -> caution.contains("day by day through 41 seasons made from the normals"));
         assertThat(advice.inputs())
                 .extracting(input -> input.id())
                 .contains(
                         "density: burcucumber",
                         "shift: burcucumber",
                         "late: sprayer",
-                        "rain: May",
+                        "weather",
                         "rating: leaf on burcucumber, leaf at 40 fl oz");
     }
 
-    /** Federal table; vapour pressure of the reference data. Rain of 10 mm comes late on this bench. */
+    /** Federal table; vapour pressure of the reference data. A season of drizzle: the rain that washes it in comes late. */
     private static WeedField dry() {
         return new WeedField()
-                .rain(1.5, 5)
+                .measured(2026, 0, .02)
                 .weed("waterhemp", new Law.Fixed(50), 1, 45)
                 .herbicide("volatile", "EPTC")
                 .rating("volatile", "waterhemp", Timing.SOIL, 30, new Law.Pert(.66, .72, .77))
@@ -114,15 +117,17 @@ class CoursesTest {
     }
 
     private static double stoppedShare(WeedField.Followed followed) {
-        SeasonTrace.OfSpecies weed = likely(followed).species().get(0);
-        int from = 145 - 1;
+        SeasonTrace trace = likely(followed);
+        SeasonTrace.OfSpecies weed = trace.species().get(0);
+        int from = 145 - trace.firstDay();
         int to = from + 28;
         return Arrays.stream(weed.stoppedByResidual(), from, to).sum()
                 / (weed.brokenDormancy()[to - 1] - weed.brokenDormancy()[from - 1]);
     }
 
     private static double dose(WeedField.Followed followed) {
-        return likely(followed).controls().get(0).dose()[150];
+        SeasonTrace trace = likely(followed);
+        return trace.controls().get(0).dose()[151 - trace.firstDay()];
     }
 
     private static SeasonTrace likely(WeedField.Followed followed) {

@@ -41,6 +41,7 @@ import plumbrow.advice.weeds.MonthClimate;
 import plumbrow.advice.weeds.TillageWork;
 import plumbrow.advice.weeds.Timing;
 import plumbrow.advice.weeds.Tool;
+import plumbrow.advice.weeds.WeatherDay;
 import plumbrow.advice.weeds.WeedBook;
 import plumbrow.advice.weeds.WeedRating;
 import plumbrow.advice.weighing.Adviser;
@@ -65,6 +66,9 @@ public final class WeedField {
     private final List<WeedRating> ratings = new ArrayList<>();
     private final List<TillageWork> tillage = new ArrayList<>();
     private final List<FloorDepth> floor = new ArrayList<>();
+    private final List<WeatherDay> days = new ArrayList<>();
+    private final List<OutlookLine> outlook = new ArrayList<>();
+    private boolean normals = true;
     private Law late = new Law.Fixed(0);
 
     public WeedField() {
@@ -75,6 +79,32 @@ public final class WeedField {
     WeedField rain(double inches, double days) {
         rainIn = inches;
         rainDays = days;
+        return this;
+    }
+
+    /** Without twelve months of climate. */
+    WeedField withoutNormals() {
+        normals = false;
+        return this;
+    }
+
+    /** A measured year, 1 March to 30 September: so much warmer than the normals, and this much rain every third day. */
+    WeedField measured(int year, double warmerF, double rainIn) {
+        for (LocalDate day = LocalDate.of(year, 3, 1); day.getMonthValue() < 10; day = day.plusDays(1)) {
+            double mean = MEAN_F[day.getMonthValue() - 1] + warmerF;
+            days.add(new WeatherDay(
+                    "IA: Alder",
+                    day,
+                    mean - 11,
+                    mean + 11,
+                    day.getDayOfYear() % 3 == 0 ? rainIn : 0,
+                    "gauge, invented"));
+        }
+        return this;
+    }
+
+    public WeedField outlook(OutlookQuantity quantity, Law law) {
+        outlook.add(new OutlookLine(null, FIELD, quantity, law, "invented"));
         return this;
     }
 
@@ -180,7 +210,7 @@ public final class WeedField {
 
     public Season season() {
         List<MonthClimate> months = new ArrayList<>();
-        for (int month = 1; month <= 12; month++) {
+        for (int month = 1; normals && month <= 12; month++) {
             double mean = MEAN_F[month - 1];
             months.add(new MonthClimate(
                     "IA: Adams", month, mean, mean - 11, mean + 11, rainIn, rainDays, "value from memory"));
@@ -200,16 +230,22 @@ public final class WeedField {
                         resistance,
                         new WeedBook(
                                 months,
-                                List.of(),
+                                days,
                                 List.of(new CropTiming(FIELD, null, null, late, "invented")),
                                 likes,
                                 ratings,
                                 tillage,
                                 floor)),
                 courses,
-                List.of(
-                        new OutlookLine(Crop.CORN, null, OutlookQuantity.PRICE, new Law.Fixed(4), "invented"),
-                        new OutlookLine(Crop.CORN, null, OutlookQuantity.YIELD, new Law.Fixed(200), "invented")));
+                outlook());
+    }
+
+    private List<OutlookLine> outlook() {
+        List<OutlookLine> lines = new ArrayList<>(List.of(
+                new OutlookLine(Crop.CORN, null, OutlookQuantity.PRICE, new Law.Fixed(4), "invented"),
+                new OutlookLine(Crop.CORN, null, OutlookQuantity.YIELD, new Law.Fixed(200), "invented")));
+        lines.addAll(outlook);
+        return lines;
     }
 
     private static Seed seed() {
@@ -255,6 +291,11 @@ public final class WeedField {
     }
 
     record Followed(CourseSeason season, OwnInputs inputs, FieldSeason field) {
+        /** Where an input stands among the draws. */
+        int place(String id) {
+            return inputs.all().stream().map(OwnInputs.Input::id).toList().indexOf(id);
+        }
+
         double[][] drawn(int draws) {
             return inputs.draws(new DrawSource(draws, 7));
         }

@@ -40,6 +40,7 @@ final class JsonShapes {
         @JsonSubTypes.Type(value = Law.Fixed.class, name = "number"),
         @JsonSubTypes.Type(value = Law.Pert.class, name = "pert"),
         @JsonSubTypes.Type(value = Law.Triangular.class, name = "triangular"),
+        @JsonSubTypes.Type(value = Law.Even.class, name = "even"),
         @JsonSubTypes.Type(value = Law.Normal.class, name = "normal"),
         @JsonSubTypes.Type(value = Law.Weibull.class, name = "weibull"),
         @JsonSubTypes.Type(value = Law.Lognormal.class, name = "price"),

@@ -18,6 +18,9 @@ final class LawWords {
         if (law instanceof Law.Triangular three) {
             return between(three.low(), three.likely(), three.high()) + " (straight sides)";
         }
+        if (law instanceof Law.Even even) {
+            return Numbers.plain(even.low()) + " to " + Numbers.plain(even.high()) + ", all as likely";
+        }
         if (law instanceof Law.Normal normal) {
             return about(normal.mean(), normal.cv()) + " (bell-shaped)";
         }

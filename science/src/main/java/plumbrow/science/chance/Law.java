@@ -15,6 +15,7 @@ public sealed interface Law
                 NormalLaw,
                 PertLaw,
                 TriangularLaw,
+                UniformLaw,
                 WeibullLaw {
 
     /**

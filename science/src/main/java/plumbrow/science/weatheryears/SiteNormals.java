@@ -33,6 +33,11 @@ public record SiteNormals(List<Double> highC, List<Double> lowC, List<Double> ra
         return Champaign.halfRangeC(month);
     }
 
+    /** Those of the station that the days are shaped by: to fill months that a place has none of. */
+    public static SiteNormals station() {
+        return Champaign.normals();
+    }
+
     private static List<Double> list(double[] values) {
         return Arrays.stream(values).boxed().toList();
     }

@@ -13,6 +13,9 @@ import java.util.List;
  *      of wet days answers to P(W|D) with the power 1 − π
  *   e  spread of the month's mean temperature beyond that of the days [°C];  z  standard normal, 0.2 from one month to the next
  *
+ * Last, the mean temperature of each month is put right: where the days alone make it differ more between years than it does, its
+ * departure is drawn in, and a part of it goes with the month's rain as it does in the states.
+ *
  * Such a chain has too little spread between years (its known fault). F and e supply what is missing against the place's state:
  * CV²(F) = (1 + CV²)/(1 + CV² of the chain) − 1, e² = SD² − SD² of the chain, none where the chain has enough. One factor for a
  * whole year would tie the months: statewide the rain of two months in turn is not correlated.
@@ -28,6 +31,9 @@ public final class WeatherGenerator {
     private final double[] factorSd = new double[12];
     private final double[] power = new double[12];
     private final double[] monthSdC = new double[12];
+    private final double[] rainSdC = new double[12];
+    private final double[] rainCv = new double[12];
+    private final double[] kept = new double[12];
     private final double[] highWet = new double[12];
     private final double[] highDry = new double[12];
     private final double[] lowWet = new double[12];
@@ -49,8 +55,13 @@ public final class WeatherGenerator {
                     days,
                     mixed(wet, Champaign.HIGH_WET_SD[m], Champaign.HIGH_DRY_SD[m]) / 2,
                     mixed(wet, Champaign.LOW_WET_SD[m], Champaign.LOW_DRY_SD[m]) / 2);
-            double wanted = spread.meanSdF()[m] / 1.8;
+            double sdC = spread.meanSdF()[m] / 1.8;
+            double withRain = YearSpread.WARMTH_WITH_RAIN[m];
+            double wanted = sdC * Math.sqrt(1 - withRain * withRain);
+            rainSdC[m] = sdC * withRain;
+            kept[m] = Math.min(1, wanted / own);
             monthSdC[m] = Math.sqrt(Math.max(0, wanted * wanted - own * own));
+            rainCv[m] = Math.max(chain, spread.rainCv()[m]);
             double high = Champaign.HIGH_WET[m] - Champaign.HIGH_DRY[m];
             double low = Champaign.LOW_WET[m] - Champaign.LOW_DRY[m];
             highWet[m] = normals.highC().get(m) + (1 - wet) * high;
@@ -140,6 +151,8 @@ public final class WeatherGenerator {
         double[] high = new double[365];
         double[] low = new double[365];
         double[] mm = new double[365];
+        double[] highOff = new double[12];
+        double[] lowOff = new double[12];
         boolean wet = chances.wet[season][0] < rain[0].wetShare();
         double[] chi = new double[2];
         for (int i = 0; i < chances.wet[season].length; i++) {
@@ -152,17 +165,27 @@ public final class WeatherGenerator {
             if (day < 1) {
                 continue;
             }
-            double warm = monthSdC[m] * chances.monthWarmth[season][m];
-            double first = warm
-                    + MonthCurve.at(wet ? highWet : highDry, day)
-                    + (wet ? Champaign.HIGH_WET_SD : Champaign.HIGH_DRY_SD)[m] * chi[0];
-            double second = warm
-                    + MonthCurve.at(wet ? lowWet : lowDry, day)
-                    + (wet ? Champaign.LOW_WET_SD : Champaign.LOW_DRY_SD)[m] * chi[1];
-            high[day - 1] = Math.max(first, second);
-            low[day - 1] = Math.min(first, second);
+            double first = (wet ? Champaign.HIGH_WET_SD : Champaign.HIGH_DRY_SD)[m] * chi[0];
+            double second = (wet ? Champaign.LOW_WET_SD : Champaign.LOW_DRY_SD)[m] * chi[1];
+            highOff[m] += first / MonthCurve.days(m);
+            lowOff[m] += second / MonthCurve.days(m);
+            high[day - 1] = first + MonthCurve.at(wet ? highWet : highDry, day);
+            low[day - 1] = second + MonthCurve.at(wet ? lowWet : lowDry, day);
             mm[day - 1] = wet ? rain[m].scaleMm() * often * chances.amount[season][i] : 0;
         }
-        return new WeatherYear(1, high, low, mm);
+        WeatherYear year = new WeatherYear(1, high, low, mm);
+        for (int m = 0; m < 12; m++) {
+            double usual = rain[m].meanMm(MonthCurve.days(m));
+            double wetter = (year.monthRainMm(m) - usual) / (usual * rainCv[m]);
+            double warm = monthSdC[m] * chances.monthWarmth[season][m] + rainSdC[m] * wetter;
+            int from = MonthCurve.firstDay(m) - 1;
+            for (int i = from; i < from + MonthCurve.days(m); i++) {
+                double first = high[i] + warm - (1 - kept[m]) * highOff[m];
+                double second = low[i] + warm - (1 - kept[m]) * lowOff[m];
+                high[i] = Math.max(first, second);
+                low[i] = Math.min(first, second);
+            }
+        }
+        return year;
     }
 }

@@ -67,4 +67,26 @@ public record WeatherYear(int first, double[] highC, double[] lowC, double[] rai
     public double monthC(int month) {
         return meanC(MonthCurve.firstDay(month), MonthCurve.firstDay(month) + MonthCurve.days(month) - 1);
     }
+
+    /** Mean highest temperature of a month, 0 for January [°C]. */
+    public double monthHighC(int month) {
+        return mean(highC, month);
+    }
+
+    /** Mean lowest temperature of a month, 0 for January [°C]. */
+    public double monthLowC(int month) {
+        return mean(lowC, month);
+    }
+
+    /** Wet days of a month, 0 for January. */
+    public double monthWetDays(int month) {
+        return wetDays(MonthCurve.firstDay(month), MonthCurve.firstDay(month) + MonthCurve.days(month) - 1);
+    }
+
+    private double mean(double[] days, int month) {
+        int from = place(MonthCurve.firstDay(month));
+        return Arrays.stream(days, from, place(MonthCurve.firstDay(month) + MonthCurve.days(month) - 1) + 1)
+                .average()
+                .orElseThrow();
+    }
 }

@@ -18,6 +18,10 @@ import java.util.Map;
 @SuppressWarnings("ArrayRecordComponent") // Twelve numbers, read only.
 record YearSpread(double[] meanSdF, double[] rainCv) {
     private static final double GAUGE_VARIANCE = 1.56;
+
+    /** Correlation of the month's warmth with its rain, mean of the seven states, January first. */
+    static final double[] WARMTH_WITH_RAIN = {.04, -.03, .12, .05, -.26, -.11, -.30, .01, -.16, -.22, -.01, .16};
+
     private static final Map<String, YearSpread> STATES = new LinkedHashMap<>();
 
     static {

@@ -9,4 +9,7 @@ public sealed interface Pass permits Residual, Post, Tillage {
 
     /** Days by which it comes late, rounded to whole days; where it falls after the last day of the season it is not done. */
     Uncertain daysLate();
+
+    /** The same planned for another day of the year. */
+    Pass on(int day);
 }

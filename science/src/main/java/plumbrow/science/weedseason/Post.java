@@ -24,4 +24,9 @@ public record Post(
         Limits.share("missed weeds", missedShare);
         responses = List.copyOf(responses);
     }
+
+    @Override
+    public Post on(int other) {
+        return new Post(name, other, daysLate, group, rate, missedShare, responses);
+    }
 }

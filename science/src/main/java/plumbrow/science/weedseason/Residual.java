@@ -34,4 +34,10 @@ public record Residual(
         }
         responses = List.copyOf(responses);
     }
+
+    @Override
+    public Residual on(int other) {
+        return new Residual(
+                name, other, daysLate, group, rate, chemistry, rainNeedMm, rainAfterDays, hoursOnSurface, responses);
+    }
 }

@@ -32,6 +32,11 @@ public record Tillage(
         Limits.notNegative("seedlings brought up", broughtUpShare);
     }
 
+    @Override
+    public Tillage on(int other) {
+        return new Tillage(name, other, daysLate, workingDepthCm, rotary, killShare, halfHeightCm, broughtUpShare);
+    }
+
     double killed(double heightCm) {
         return killShare / (1 + Math.pow(heightCm / halfHeightCm, SHARPNESS));
     }

@@ -98,9 +98,10 @@ class WeatherYearsTest {
                     FREE.stream().mapToDouble(year -> year.monthC(month)).toArray();
             assertThat(mean(warm))
                     .isCloseTo((normals.highC().get(m) + normals.lowC().get(m)) / 2, within(.6));
-            assertThat(sd(warm))
-                    .as("warmth of month %d", m + 1)
-                    .isBetween(.9 * spread.meanSdF()[m] / 1.8, 1.4 * spread.meanSdF()[m] / 1.8);
+            assertThat(sd(warm)).as("warmth of month %d", m + 1).isCloseTo(spread.meanSdF()[m] / 1.8, within(.15));
+            assertThat(correlation(warm, rain))
+                    .as("warmth with rain of month %d", m + 1)
+                    .isCloseTo(YearSpread.WARMTH_WITH_RAIN[m], within(.12));
         }
     }
 

@@ -20,6 +20,9 @@ public final class Laws {
         if (law instanceof Law.Triangular triangle) {
             return spread(triangle.low(), triangle.likely(), triangle.high(), tail);
         }
+        if (law instanceof Law.Even even) {
+            return n(even.low()) + " to " + n(even.high()) + tail + ", all as likely";
+        }
         if (law instanceof Law.Normal normal) {
             return "about " + n(normal.mean()) + tail + ", spread " + n(normal.cv() * 100) + " %";
         }

@@ -32,7 +32,8 @@ public final class ClimateSheet {
 
     public static final Sheet<MonthClimate> SHEET = Sheet.<MonthClimate>named(
                     "climate",
-                    "The usual weather of a field or county: twelve rows for a place. The season of weeds is reckoned from it.",
+                    "The usual weather of a field or county: twelve rows for a place. The seasons that may come are"
+                            + " made from it.",
                     season -> season.pests().weedBook().climate())
             .optional()
             .column(PLACE, MonthClimate::place)

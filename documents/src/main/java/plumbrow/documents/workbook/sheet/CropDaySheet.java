@@ -18,7 +18,7 @@ public final class CropDaySheet {
                     "late_*_days",
                     NumberKind.between(0, 60),
                     "days",
-                    "days by which a spray after planting comes later than planned",
+                    "days by which a spray after planting comes later than planned, waiting for wet ground not counted",
                     0,
                     1,
                     6)

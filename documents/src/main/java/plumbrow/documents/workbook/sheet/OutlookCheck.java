@@ -30,8 +30,9 @@ final class OutlookCheck {
         if (form == null || quantity == null) {
             return;
         }
-        if (quantity == OutlookQuantity.PRICE_YIELD_TIE && form != LawForm.NUMBER) {
-            objections.at(row, OutlookSheet.FORM, "number, the only form of a price-yield tie");
+        if ((quantity == OutlookQuantity.PRICE_YIELD_TIE || quantity == OutlookQuantity.WEATHER_YIELD_TIE)
+                && form != LawForm.NUMBER) {
+            objections.at(row, OutlookSheet.FORM, "number, the only form of a " + quantity.word());
             return;
         }
         if (form == LawForm.PRICE && quantity != OutlookQuantity.PRICE) {
@@ -103,7 +104,7 @@ final class OutlookCheck {
             case HANDLING -> form == LawForm.WEIBULL ? NumberKind.above(0).upTo(100) : NumberKind.between(0, 100);
             case GENETIC_LAG, DELAY_LOSS ->
                 form == LawForm.WEIBULL ? NumberKind.above(0).upTo(100) : NumberKind.between(0, 100);
-            case PRICE_YIELD_TIE -> NumberKind.between(-0.95, 0.95);
+            case PRICE_YIELD_TIE, WEATHER_YIELD_TIE -> NumberKind.between(-0.95, 0.95);
         };
     }
 

@@ -12,9 +12,8 @@ public final class WeatherDaySheet {
     private static final NumberKind FAHRENHEIT = NumberKind.between(-60, 130);
 
     public static final Column<String> PLACE = ClimateSheet.place();
-    public static final Column<LocalDate> DATE = Column.of(
-                    "date", new DateKind(), "the day, of any one year", "2025-05-04")
-            .need();
+    public static final Column<LocalDate> DATE =
+            Column.of("date", new DateKind(), "the day", "2025-05-04").need();
     static final Column<Double> LOW = Column.of("low_f", FAHRENHEIT, "lowest air temperature", "48")
             .in("°F")
             .need();
@@ -28,7 +27,8 @@ public final class WeatherDaySheet {
 
     public static final Sheet<WeatherDay> SHEET = Sheet.<WeatherDay>named(
                     "weather_days",
-                    "Days as they were measured, from 1 March to 30 September without a gap: they come before the climate.",
+                    "Days as they were measured, years from 1 March to 30 September without a gap. Ten years or more"
+                            + " are the seasons that may come; one year never is.",
                     season -> season.pests().weedBook().days())
             .optional()
             .column(PLACE, WeatherDay::place)
