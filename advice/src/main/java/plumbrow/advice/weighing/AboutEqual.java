@@ -10,7 +10,8 @@ import java.util.List;
  * @param cheapest the one that costs the operator least
  * @param safest the one with the best expected shortfall
  * @param mostOftenBest the one that earns most in the most simulated seasons
- * @param says all that in a sentence or two
+ * @param says which they are and how far apart, in one sentence
+ * @param named the cheapest, safest and most often best of them, in one sentence
  */
 public record AboutEqual(
         List<String> courses,
@@ -18,7 +19,8 @@ public record AboutEqual(
         String cheapest,
         String safest,
         String mostOftenBest,
-        String says) {
+        String says,
+        String named) {
     public AboutEqual {
         courses = List.copyOf(courses);
     }

@@ -50,10 +50,7 @@ final class Telling {
         }
         WeighedCourse advised = course(choice.advised());
         if (choice.equals().size() > 1) {
-            return aboutEqual().orElseThrow().says()
-                    + (isBaselineAmong(choice.equals())
-                            ? ""
-                            : " Against " + baseline().name() + ", " + advised.name() + " " + gain(advised) + ".");
+            return aboutEqual().orElseThrow().says();
         }
         if (!advised.baseline()) {
             return "Take " + advised.name() + ". Against " + baseline().name() + " it " + gain(advised) + ".";
@@ -112,10 +109,9 @@ final class Telling {
         List<String> names = equals.stream().map(WeighedCourse::name).toList();
         String says = inList(names) + " are about equal: " + (equals.size() > 2 ? "at most " : "")
                 + Quantities.dollarsPerAcre(highest - lowest) + " apart on average"
-                + (equals.size() == 2 ? leads(equals.get(0), equals.get(1)) : "") + ". "
-                + named(cheapest, safest, oftenest);
+                + (equals.size() == 2 ? leads(equals.get(0), equals.get(1)) : "") + ".";
         return Optional.of(
-                new AboutEqual(names, highest - lowest, cheapest.name(), safest.name(), oftenest.name(), says));
+                new AboutEqual(names, highest - lowest, cheapest.name(), safest.name(), oftenest.name(), says, named(cheapest, safest, oftenest)));
     }
 
     private String leads(WeighedCourse one, WeighedCourse other) {
@@ -181,6 +177,14 @@ final class Telling {
     String reason() {
         if (choice.advised() < 0) {
             return "A course that is barred or unknown is weighed and shown, and not advised.";
+        }
+        Optional<AboutEqual> equal = aboutEqual();
+        if (equal.isPresent()) {
+            WeighedCourse leading = course(choice.advised());
+            return equal.get().named()
+                    + (isBaselineAmong(choice.equals())
+                            ? ""
+                            : " Against " + baseline().name() + ", " + leading.name() + " " + gain(leading) + ".");
         }
         int other = course(choice.advised()).baseline()
                 ? choice.rival()

@@ -151,7 +151,7 @@ public final class BandsPicture {
 
     /** The values at which bands meet, with their errors, and the ends of what was looked at where there is room. */
     private double ends(AdviceRange range, double left, double right, double y) {
-        double baseline = y + 14;
+        double baseline = y + 17;
         double taken = Double.NEGATIVE_INFINITY;
         for (int b = 1; b < range.bands().size(); b++) {
             BestBand band = range.bands().get(b);
