@@ -36,6 +36,7 @@ import plumbrow.science.chance.StandardNormal;
 class CalibrationTest {
     private static final int DRAWS = 800;
     private static final String BIG = "plumbrow.calibration";
+    private static final int MANY = Integer.getInteger(BIG + ".lives", 40);
 
     /** How the truth of a field hangs together beyond what the model knows. */
     private enum Truth {
@@ -78,11 +79,11 @@ class CalibrationTest {
             """);
         List<Tally> tallies = new ArrayList<>();
         for (Truth truth : Truth.values()) {
-            for (int lives : new int[] {1, 40}) {
+            for (int lives : new int[] {1, MANY}) {
                 Tally tally = run(500, lives, truth);
                 tallies.add(tally);
                 table.append(tally.row(truth == Truth.AS_STATED ? "as stated" : "all inputs together, 0.3", lives));
-                if (lives == 40 && truth == Truth.AS_STATED) {
+                if (lives == MANY && truth == Truth.AS_STATED) {
                     reliability.append(tally.reliability());
                 }
             }
