@@ -17,6 +17,7 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
 import plumbrow.advice.outlook.OutlookLine;
 import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.outlook.Law;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.Pests;
@@ -229,7 +230,14 @@ public final class RandomSeason {
     }
 
     private WeedPressure weed(String field) {
-        return new WeedPressure(field, chance.text(), chance.law(), chance.number(), chance.number(), chance.text());
+        double loss = chance.number();
+        return new WeedPressure(
+                field,
+                chance.text(),
+                chance.law(),
+                chance.yes() ? new Law.Fixed(loss) : new Law.Pert(loss - 1, loss, loss + 2),
+                chance.number(),
+                chance.text());
     }
 
     private List<Course> courses() {

@@ -28,7 +28,7 @@ public sealed interface Law {
     /** A price: mean {@code price} today, annual volatility, years until it is known; all 0 or more, price above 0. */
     record Lognormal(double price, double volatility, double years) implements Law {}
 
-    /** A positive number that differs by a factor, such as from field to field: median above 0, SD of its logarithm above 0. */
+    /** Only drawn, never entered in a season. A positive number that differs by a factor, such as from field to field: median above 0, SD of its logarithm above 0. */
     record Factor(double median, double logSd) implements Law {
         /** Times less or more within which eight of ten cases lie. */
         public double timesOfEight() {
@@ -36,7 +36,7 @@ public sealed interface Law {
         }
     }
 
-    /** A share that differs from trial to trial: median above 0 and below 1, SD of its log-odds above 0. */
+    /** Only drawn, never entered in a season. A share that differs from trial to trial: median above 0 and below 1, SD of its log-odds above 0. */
     record LogOdds(double median, double logitSd) implements Law {
         /** One in ten lies below. */
         public double lowOfEight() {

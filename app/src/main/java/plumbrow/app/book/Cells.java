@@ -65,6 +65,11 @@ final class Cells {
         return add(laws.number(law));
     }
 
+    /** The same where there may be none. */
+    Cells maybeLaw(@Nullable Law law) {
+        return law == null ? add(null) : law(law);
+    }
+
     private Cells add(@Nullable Object value) {
         values.add(value);
         return this;

@@ -2,6 +2,7 @@ package plumbrow.app.book;
 
 import java.sql.SQLException;
 import org.jspecify.annotations.Nullable;
+import plumbrow.advice.outlook.Law;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.InsectPressure.Measure;
 import plumbrow.advice.pests.KnownResistance;
@@ -41,15 +42,16 @@ final class PestRows {
 
     static final RowKind<WeedPressure> WEED = new RowKind<>(
             "weed_pressure",
-            "field weed density_m2 first_plant_loss_pct most_loss_pct source",
+            "field weed density_m2 first_plant_loss_pct most_loss_pct source first_plant_loss_law",
             season -> season.pests().weeds(),
             (weed, cells) -> cells.text(weed.field())
                     .text(weed.weed())
                     .law(weed.densityPerSquareMetre())
                     .real(weed.firstPlantLossPct())
                     .real(weed.mostLossPct())
-                    .text(weed.source()),
-            row -> new WeedPressure(row.text(), row.text(), row.law(), row.real(), row.real(), row.text()));
+                    .text(weed.source())
+                    .maybeLaw(weed.lossPerPlantPct() instanceof Law.Fixed ? null : weed.lossPerPlantPct()),
+            PestRows::weed);
 
     static final RowKind<KnownResistance> RESISTANCE = new RowKind<>(
             "known_resistance",
@@ -63,6 +65,19 @@ final class PestRows {
             PestRows::resistance);
 
     private PestRows() {}
+
+    /** The loss per plant is one number, or a law where it was entered as one; older books have the number alone. */
+    private static WeedPressure weed(Row row) throws SQLException {
+        String field = row.text();
+        String weed = row.text();
+        Law density = row.law();
+        double lossPct = row.real();
+        double mostLossPct = row.real();
+        String source = row.text();
+        Law entered = row.maybeLaw();
+        return new WeedPressure(
+                field, weed, density, entered == null ? new Law.Fixed(lossPct) : entered, mostLossPct, source);
+    }
 
     private static KnownResistance resistance(Row row) throws SQLException {
         String field = row.text();

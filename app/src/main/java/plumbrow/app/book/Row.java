@@ -94,6 +94,12 @@ final class Row {
         return yes() ? Set.of() : null;
     }
 
+    @Nullable
+    Law maybeLaw() throws SQLException {
+        Integer number = maybeWhole();
+        return number == null ? null : laws.law(number);
+    }
+
     Law law() throws SQLException {
         return laws.law(whole());
     }

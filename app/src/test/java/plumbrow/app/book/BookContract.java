@@ -78,6 +78,8 @@ abstract class BookContract {
                 new Law.Normal(5, 0.1),
                 new Law.Weibull(190, 0.15),
                 new Law.Lognormal(4.4, 0.25, 0.7),
+                new Law.Factor(5, 0.8),
+                new Law.LogOdds(0.85, 0.95),
                 new Law.Past(List.of(170.0, 182.0, 182.0)),
                 new Law.Chance(0.3));
         assertThat(laws.stream().map(Object::getClass)).containsExactlyInAnyOrder(Law.class.getPermittedSubclasses());

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.sqlite.SQLiteDataSource;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.pests.Pests;
+import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.season.Work;
@@ -58,7 +59,9 @@ class OlderBookTest {
                 Statement statement = connection.createStatement()) {
             statement.execute("ATTACH DATABASE '" + lender + "' AS lender");
             for (String table : tables(statement)) {
-                statement.execute("INSERT INTO main." + table + " SELECT * FROM lender." + table);
+                String columns = columns(statement, table);
+                statement.execute("INSERT INTO main." + table + " (" + columns + ") SELECT " + columns + " FROM lender."
+                        + table);
             }
         }
     }
@@ -150,6 +153,14 @@ class OlderBookTest {
         return tables;
     }
 
+    /** Columns of the older book's table, some of which a newer book has more of. */
+    private static String columns(Statement statement, String table) throws SQLException {
+        try (ResultSet names = statement.executeQuery(
+                "SELECT group_concat(name, ', ') FROM pragma_table_info('" + table + "', 'main')")) {
+            return names.getString(1);
+        }
+    }
+
     private static Season asOfOld(Season season) {
         Shelf shelf = season.shelf();
         Pests pests = season.pests();
@@ -168,7 +179,18 @@ class OlderBookTest {
                         shelf.labelUses(),
                         shelf.activeLimits(),
                         shelf.controls()),
-                new Pests(pests.insects(), pests.traitDoubts(), pests.weeds()),
+                new Pests(
+                        pests.insects(),
+                        pests.traitDoubts(),
+                        pests.weeds().stream()
+                                .map(weed -> new WeedPressure(
+                                        weed.field(),
+                                        weed.weed(),
+                                        weed.densityPerSquareMetre(),
+                                        weed.firstPlantLossPct(),
+                                        weed.mostLossPct(),
+                                        weed.source()))
+                                .toList()),
                 season.courses(),
                 season.outlook());
     }

@@ -35,7 +35,8 @@ public final class WorkbookPage {
             - Rates are per acre: `fl oz/ac`, or `fl oz` for short. Metric labels: `L/ha`, `mL/ha`, `kg/ha` and `g/ha` are
               turned into rates per acre.
             - All amounts of a product are of one kind. What is priced by the gallon is not put out by the pound.
-            - Where low, likely and high stand side by side, fill in all three, or only likely where there is no doubt.
+            - Where low, likely and high stand side by side, fill in all three, or only likely: it is then without doubt, or spread as
+              fields and years differ in it, as its columns say.
             - Part several entries in one cell by semicolons: `IA; IL`. The word `none` says that someone looked and there is
               none.
             - Growth stages are written as labels write them. Corn: VE, V1 to V22, VT, R1 to R6. Soybean: VE, VC, V1 to V20,

@@ -268,7 +268,7 @@ final class RandomSeason {
                 make(
                         fields,
                         i -> new WeedPressure(
-                                land.get(i).name(), WEEDS[i % 3], law(50), hundred(), 100 * part(), text())),
+                                land.get(i).name(), WEEDS[i % 3], law(50), law(20), 100 * part(), text())),
                 new RandomTerms(random).resistance(land),
                 weedBook(land));
     }

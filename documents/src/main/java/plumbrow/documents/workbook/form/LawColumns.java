@@ -5,10 +5,13 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.advice.outlook.Law;
 
 /**
- * An uncertain quantity in three columns. Only the middle one filled is a number without doubt; all three are its
- * lowest, most likely and highest value.
+ * An uncertain quantity in three columns. All three are its lowest, most likely and highest value; only the middle one filled is a
+ * number without doubt, or one that the weighing spreads between fields and years ({@link #spreadWhereBlank}).
  */
 public record LawColumns(Column<Double> low, Column<Double> likely, Column<Double> high) implements RowCheck {
+    /** What blank low and high mean for what differs between fields. */
+    public static final String SPREAD = "the number is spread as fields and years differ in it";
+
     /**
      * The three columns of one quantity.
      *
@@ -31,6 +34,11 @@ public record LawColumns(Column<Double> low, Column<Double> likely, Column<Doubl
 
     public LawColumns need() {
         return new LawColumns(low, likely.need(), high);
+    }
+
+    /** Where low and high are blank, the weighing spreads the number as published trials differ. */
+    public LawColumns spreadWhereBlank() {
+        return new LawColumns(low.blankMeans(SPREAD), likely, high.blankMeans(SPREAD));
     }
 
     public LawColumns otherwise(double value) {

@@ -35,7 +35,8 @@ public final class ControlSheet {
                     0.35,
                     0.55,
                     0.75)
-            .need();
+            .need()
+            .spreadWhereBlank();
     static final Column<String> SOURCE = Words.source();
 
     public static final Sheet<Control> SHEET = Sheet.<Control>named(

@@ -44,7 +44,8 @@ public final class InsectSheet {
             .need();
     static final LawColumns LOSS = LawColumns.of(
                     "loss_*_pct", Words.PERCENT, "% per unit", "yield lost for each unit of pressure", 8, 15, 22)
-            .need();
+            .need()
+            .spreadWhereBlank();
     static final Column<Double> NEIGHBOUR = Column.of(
                     "neighbour_share",
                     Words.SHARE,

@@ -46,7 +46,8 @@ public final class RatingSheet {
             .blankMeans("four weeks");
     static final LawColumns CONTROL = LawColumns.of(
                     "control_*", Words.SHARE, "share", "share of the plants that it kills", 0.8, 0.9, 0.97)
-            .need();
+            .need()
+            .spreadWhereBlank();
     static final Column<Basis> BASIS = Column.of(
                     "basis", WordKind.of(Basis.class, Basis::word), "what the rating rests on", "trial")
             .need();

@@ -22,7 +22,8 @@ public final class TraitSheet {
             .need();
     static final LawColumns CONTROL = LawColumns.of(
                     "control_*", Words.SHARE, "share", "share of injury it prevents while it works", 0.7, 0.85, 0.95)
-            .need();
+            .need()
+            .spreadWhereBlank();
     static final Column<String> SOURCE = Words.source();
 
     public static final Sheet<Trait> SHEET = Sheet.<Trait>named(

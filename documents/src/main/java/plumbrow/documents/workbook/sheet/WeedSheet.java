@@ -38,6 +38,22 @@ public final class WeedSheet {
                     "1.5")
             .in("% per plant/m2")
             .need();
+    static final LawColumns LOSS = new LawColumns(
+            Column.of(
+                            "first_plant_loss_low_pct",
+                            NumberKind.between(0, 1000),
+                            "the same, lowest believable on this field",
+                            "0.5")
+                    .in("% per plant/m2")
+                    .blankMeans(LawColumns.SPREAD),
+            FIRST_PLANT,
+            Column.of(
+                            "first_plant_loss_high_pct",
+                            NumberKind.between(0, 1000),
+                            "the same, highest believable on this field",
+                            "4")
+                    .in("% per plant/m2")
+                    .blankMeans(LawColumns.SPREAD));
     static final Column<Double> MOST = Column.of(
                     "most_loss_pct",
                     NumberKind.above(0).upTo(100),
@@ -55,7 +71,7 @@ public final class WeedSheet {
             .column(WEED, WeedPressure::weed)
             .law(DENSITY, WeedPressure::densityPerSquareMetre)
             .column(DENSITY_UNIT, weed -> Area.SQUARE_METRE)
-            .column(FIRST_PLANT, WeedPressure::firstPlantLossPct)
+            .law(LOSS, WeedPressure::lossPerPlantPct)
             .column(MOST, WeedPressure::mostLossPct)
             .column(SOURCE, WeedPressure::source)
             .once(FIELD, WEED)
@@ -68,7 +84,7 @@ public final class WeedSheet {
                 row.get(FIELD),
                 row.get(WEED),
                 DENSITY.read(row, row.get(DENSITY_UNIT).perSquareMetre()),
-                row.get(FIRST_PLANT),
+                LOSS.read(row),
                 row.get(MOST),
                 row.get(SOURCE));
     }
