@@ -18,8 +18,8 @@ final class Information {
 
     /**
      * What knowing each input exactly, before deciding, is worth [$/ac], by its place: by the same means as the range over which
-     * the advice holds, so that what turns nothing is worth nothing by itself. Where price and yield are tied, one tells of the
-     * other, which only a regression over the draws sees.
+     * the advice holds, so that what turns nothing is worth nothing by itself. Where price or weather is tied to the yield, one
+     * tells of the other, which only a regression over the draws sees.
      */
     static double[] worths(FieldModel model, double[][] columns, Knowledge knowledge, Optional<AdviceRanges> ranges) {
         double[] worths = new double[columns.length];
@@ -36,7 +36,10 @@ final class Information {
     }
 
     private static boolean tied(FieldModel model, int place) {
-        return model.tie() != 0 && (place == model.price() || place == model.yield());
+        WeatherTie weather = model.weather();
+        boolean byWeather = weather != null && weather.ties();
+        return (model.tie() != 0 && (place == model.price() || place == model.yield()))
+                || (byWeather && (place == weather.place() || place == model.yield()));
     }
 
     /** Every input that is in doubt, by what knowing it is worth, most first. */
