@@ -53,4 +53,23 @@ public record SprayPlan(
                 bloom,
                 applicator);
     }
+
+    /** The same way of spraying, meant for weeds up to another height [in]. */
+    public SprayPlan overWeeds(@Nullable Double height) {
+        return new SprayPlan(
+                field,
+                course,
+                pass,
+                tank,
+                method,
+                carrierGalPerAcre,
+                droplets,
+                boomIn,
+                driftReductionPct,
+                cropStage,
+                cropHeightIn,
+                height,
+                bloom,
+                applicator);
+    }
 }

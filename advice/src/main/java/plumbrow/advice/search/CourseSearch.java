@@ -3,7 +3,7 @@ package plumbrow.advice.search;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -44,6 +44,7 @@ final class CourseSearch {
     private final CourseDraws draws;
     private final Set<String> drivers;
     private final List<Candidate> advisable = new ArrayList<>();
+    private final Map<String, Candidate> told = new HashMap<>();
     private @Nullable Candidate open;
     private Map<String, Integer> needed = new TreeMap<>();
     private double best = Double.NEGATIVE_INFINITY;
@@ -139,12 +140,17 @@ final class CourseSearch {
                     .sorted(Comparator.comparingDouble((Tank tank) -> -means.getOrDefault(tank, 0.0))
                             .thenComparing(Tank::text))
                     .toList());
-            Set<Dose> some = new LinkedHashSet<>();
-            kept.get(w).forEach(tank -> some.addAll(tank.doses()));
-            doses.add(List.copyOf(some));
+            doses.add(distinct(kept.get(w)));
         }
         barred += courses - courses(kept);
         return new Branch(frame, kept, doses, costs);
+    }
+
+    /** Each product and rate of a window once, in whichever way it is sprayed: that does not change what it does. */
+    private static List<Dose> distinct(List<Tank> tanks) {
+        Map<String, Dose> some = new LinkedHashMap<>();
+        tanks.forEach(tank -> tank.doses().forEach(dose -> some.putIfAbsent(dose.text(), dose)));
+        return List.copyOf(some.values());
     }
 
     private static long courses(List<List<Tank>> tanks) {
@@ -239,6 +245,9 @@ final class CourseSearch {
             open = known == null || mean > known.mean() + EPS ? candidate : known;
             return;
         }
+        if (known(candidate)) {
+            return;
+        }
         if (mean > best) {
             second = best;
             best = mean;
@@ -248,6 +257,37 @@ final class CourseSearch {
         if (mean >= threshold() - EPS) {
             advisable.add(candidate);
         }
+    }
+
+    /**
+     * Whether the same course is known in another way of spraying it, which changes no money. The way that the gates like
+     * better is kept.
+     */
+    private boolean known(Candidate candidate) {
+        String key = key(candidate);
+        Candidate before = told.get(key);
+        if (before == null) {
+            told.put(key, candidate);
+            return false;
+        }
+        int at = advisable.indexOf(before);
+        if (candidate.standing() == Standing.CLEAR && before.standing() != Standing.CLEAR && at >= 0) {
+            advisable.set(at, candidate);
+            told.put(key, candidate);
+        }
+        return true;
+    }
+
+    /** The frame, and what goes out in each trip of each day. */
+    private String key(Candidate candidate) {
+        return candidate.frame().from() + ": "
+                + candidate.tanks().stream()
+                        .map(tank -> {
+                            Window window = room.windows().get(tank.window());
+                            return window.kind() + " " + window.date() + " " + tank.text();
+                        })
+                        .sorted()
+                        .toList();
     }
 
     /** Advisable courses within the width, and the runner-up; highest mean margin first, the cheaper of equals first. */

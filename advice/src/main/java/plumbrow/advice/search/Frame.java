@@ -1,6 +1,8 @@
 package plumbrow.advice.search;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.RefugePlan;
@@ -10,8 +12,9 @@ import plumbrow.advice.course.RefugePlan;
  *
  * @param from the first course that has it
  * @param seeds what it plants
+ * @param planted the first day of that; empty where none is planned
  */
-record Frame(String from, RefugePlan refuge, List<Pass> passes, Set<String> seeds) {
+record Frame(String from, RefugePlan refuge, List<Pass> passes, Set<String> seeds, Optional<LocalDate> planted) {
     Frame {
         passes = List.copyOf(passes);
         seeds = Set.copyOf(seeds);

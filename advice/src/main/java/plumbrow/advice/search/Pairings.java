@@ -58,12 +58,6 @@ final class Pairings {
                         .isPresent();
     }
 
-    static Window window(Season season, Course course, Pass pass) {
-        Window bare = new Window(
-                pass.kind(), pass.date(), season.work().sprayPlan(course, pass).orElse(null), pass.chargeUsdPerAcre());
-        return new Window(bare.kind(), bare.date(), bare.planFor(course.field(), "", 0, null), bare.chargeUsdPerAcre());
-    }
-
     private Set<Use> seen() {
         Set<Use> uses = new HashSet<>();
         Set<String> alike = season.fields().stream()
@@ -84,7 +78,10 @@ final class Pairings {
 
     private void add(Course course, Pass pass, Set<Use> uses) {
         String product = String.valueOf(pass.product());
-        Side side = new Side(pass.kind(), window(season, course, pass).afterEmergence(), product);
+        Side side = new Side(
+                pass.kind(),
+                Way.afterEmergence(season.work().sprayPlan(course, pass).orElse(null)),
+                product);
         injuries.putIfAbsent(side, pass.injuryPct());
         if (pass.rate() != null) {
             planned.computeIfAbsent(product, name -> new ArrayList<>()).add(pass.rate());
@@ -99,11 +96,11 @@ final class Pairings {
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
-    /** Products that may go into a window over a frame's seed, by name. */
-    List<String> products(Window window, Frame frame) {
+    /** Products that may go into a window, sprayed in one of its ways, over a frame's seed, by name. */
+    List<String> products(Window window, Way way, Frame frame) {
         return seen.stream()
-                .filter(use -> use.side().kind() == window.kind() && use.side().after() == window.afterEmergence())
-                .filter(use -> !window.afterEmergence() || frame.seeds().contains(use.seed()))
+                .filter(use -> use.side().kind() == window.kind() && use.side().after() == way.afterEmergence())
+                .filter(use -> !way.afterEmergence() || frame.seeds().contains(use.seed()))
                 .map(use -> use.side().product())
                 .filter(this::worksHere)
                 .distinct()
@@ -112,10 +109,10 @@ final class Pairings {
     }
 
     /** Products that some course puts into such a window, but none over this frame's seed. */
-    List<String> notOver(Window window, Frame frame) {
-        List<String> over = products(window, frame);
+    List<String> notOver(Window window, Way way, Frame frame) {
+        List<String> over = products(window, way, frame);
         return seen.stream()
-                .filter(use -> use.side().kind() == window.kind() && use.side().after() == window.afterEmergence())
+                .filter(use -> use.side().kind() == window.kind() && use.side().after() == way.afterEmergence())
                 .map(use -> use.side().product())
                 .filter(this::worksHere)
                 .filter(product -> !over.contains(product))
@@ -165,7 +162,7 @@ final class Pairings {
                 .toList();
     }
 
-    Law injury(Window window, String product) {
-        return injuries.getOrDefault(new Side(window.kind(), window.afterEmergence(), product), new Law.Fixed(0));
+    Law injury(Window window, Way way, String product) {
+        return injuries.getOrDefault(new Side(window.kind(), way.afterEmergence(), product), new Law.Fixed(0));
     }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import plumbrow.advice.course.Course;
+import plumbrow.advice.course.PassKind;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Escape;
 import plumbrow.advice.gates.Finding;
@@ -135,13 +136,17 @@ public final class Search {
 
     private String name(Candidate candidate) {
         String seeds = candidate.frame().seeds().stream().sorted().collect(Collectors.joining(" and "));
+        boolean alike = search.room().frames().stream()
+                .anyMatch(frame -> frame != candidate.frame()
+                        && frame.seeds().equals(candidate.frame().seeds()));
+        String frame = alike ? seeds + ", the rest as " + candidate.frame().from() : seeds;
         String tanks = candidate.tanks().stream()
                 .map(tank -> {
                     var day = search.room().windows().get(tank.window()).date();
                     return tank.text() + (day == null ? "" : " " + day.getMonthValue() + "/" + day.getDayOfMonth());
                 })
                 .collect(Collectors.joining(", "));
-        return seeds + (tanks.isEmpty() ? ", nothing more" : ": " + tanks);
+        return frame + (tanks.isEmpty() ? ", nothing more" : ": " + tanks);
     }
 
     private String note() {
@@ -207,6 +212,13 @@ public final class Search {
             limits.add(
                     "No lawful course has that many sites of action on every driver weed; ask for fewer with sites.");
         }
+        search.room().windows().stream()
+                .filter(window -> window.chargeUsdPerAcre() == 0 && window.kind() == PassKind.SPRAY)
+                .map(window -> window.date())
+                .distinct()
+                .forEach(day -> limits.add("No course charges anything for the trip"
+                        + (day == null ? " without a day" : " of " + day.getMonthValue() + "/" + day.getDayOfMonth())
+                        + ", so it is free here: enter its charge."));
         search.room().notTried().forEach(one -> limits.add("Not tried: " + one));
         if (search.room().windows().isEmpty()) {
             limits.add(

@@ -7,10 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
@@ -46,52 +46,49 @@ final class SearchRoom {
     SearchRoom(Season season, Field field, int mates) {
         this.season = season;
         this.field = field;
-        this.windows = readWindows();
+        this.windows = Windows.of(season, field);
         this.frames = readFrames();
         Pairings pairings = new Pairings(season, field);
         for (Frame frame : frames) {
             List<List<Tank>> ofFrame = new ArrayList<>();
             for (int w = 0; w < windows.size(); w++) {
-                Window window = windows.get(w);
-                List<List<Dose>> choices = new ArrayList<>();
-                for (String product : pairings.products(window, frame)) {
-                    choices.add(doses(pairings, w, product));
+                List<Tank> ofWindow = new ArrayList<>();
+                for (Way way : windows.get(w).ways()) {
+                    ofWindow.addAll(tanks(pairings, w, way, frame, mates));
                 }
-                pairings.notOver(window, frame)
-                        .forEach(product -> notTried.add(product + " after emergence over "
-                                + String.join(" and ", new TreeSet<>(frame.seeds()))
-                                + ": no course of this season plans it so."));
-                // Granules go out one by one: there is no tank to mix them in.
-                ofFrame.add(mixed(w, choices, window.kind() == PassKind.GRANULE ? 1 : mates));
+                ofFrame.add(ofWindow);
             }
             tanks.add(ofFrame);
         }
     }
 
-    private List<Window> readWindows() {
-        List<Window> found = new ArrayList<>();
-        for (Course course : season.courses(field.name())) {
-            for (Pass pass : course.passes()) {
-                if (Pairings.searched(season, pass)) {
-                    add(found, Pairings.window(season, course, pass));
-                }
-            }
+    /** What may go out in one trip of a window over a frame, sprayed in one of its ways. */
+    private List<Tank> tanks(Pairings pairings, int w, Way way, Frame frame, int mates) {
+        Window window = windows.get(w);
+        if (!way.planted().contains(frame.planted())) {
+            notTried.add("Spraying on " + day(window.date()) + " as planned over seed that goes in on "
+                    + way.planted().stream()
+                            .map(planted -> day(planted.orElse(null)))
+                            .sorted()
+                            .collect(Collectors.joining(" and "))
+                    + " is not tried over seed of " + day(frame.planted().orElse(null))
+                    + ": the crop would stand at another growth stage.");
+            return List.of();
         }
-        found.sort(Comparator.comparing(Window::date, Comparator.nullsLast(Comparator.naturalOrder())));
-        return List.copyOf(found);
+        List<List<Dose>> choices = new ArrayList<>();
+        for (String product : pairings.products(window, way, frame)) {
+            choices.add(doses(pairings, w, way, product));
+        }
+        pairings.notOver(window, way, frame)
+                .forEach(product -> notTried.add(product + " after emergence over "
+                        + String.join(" and ", new TreeSet<>(frame.seeds()))
+                        + ": no course of this season plans it so."));
+        // Granules go out one by one: there is no tank to mix them in.
+        return mixed(w, choices, window.kind() == PassKind.GRANULE ? 1 : mates);
     }
 
-    /** A window met again keeps the dearer trip: a tank mate that rides along is charged nothing. */
-    private static void add(List<Window> found, Window window) {
-        for (int i = 0; i < found.size(); i++) {
-            if (found.get(i).sameTime(window)) {
-                if (window.chargeUsdPerAcre() > found.get(i).chargeUsdPerAcre()) {
-                    found.set(i, window);
-                }
-                return;
-            }
-        }
-        found.add(window);
+    private static String day(@Nullable LocalDate day) {
+        return day == null ? "a day that is not planned" : day.getMonthValue() + "/" + day.getDayOfMonth();
     }
 
     private List<Frame> readFrames() {
@@ -118,7 +115,12 @@ final class SearchRoom {
                 });
             }
             if (!found.containsKey(alike)) {
-                found.put(alike, new Frame(course.name(), course.refuge(), numbered, Pairings.seeds(kept)));
+                found.put(alike, new Frame(
+                                course.name(),
+                                course.refuge(),
+                                numbered,
+                                Pairings.seeds(kept),
+                                Windows.planted(kept)));
                 tillage.addAll(works);
                 passes += numbered.size();
             }
@@ -152,16 +154,18 @@ final class SearchRoom {
                 .count();
     }
 
-    private List<Dose> doses(Pairings pairings, int w, String product) {
+    private List<Dose> doses(Pairings pairings, int w, Way way, String product) {
         List<Amount> rates = pairings.rates(product);
         if (rates.isEmpty()) {
             notTried.add(product + ": its labelled rates on " + field.crop().word() + " are not in the book.");
         }
-        Law injury = pairings.injury(windows.get(w), product);
+        Law injury = pairings.injury(windows.get(w), way, product);
+        SprayPlan plan = way.planFor(product);
+        int number = windows.get(w).ways().indexOf(way);
         return rates.stream()
                 .map(rate -> doses.computeIfAbsent(
-                        w + " " + product + " " + rate,
-                        key -> new Dose(BLOCK * w + DOSES_FROM + dosesOf(w) + 1, product, rate, injury)))
+                        w + " " + number + " " + product + " " + rate,
+                        key -> new Dose(BLOCK * w + DOSES_FROM + dosesOf(w) + 1, product, rate, injury, plan)))
                 .toList();
     }
 
@@ -230,7 +234,7 @@ final class SearchRoom {
         List<Pass> passes = new ArrayList<>(course(frame, chosen).passes());
         for (Dose dose : more) {
             passes.add(pass(
-                    new Dose(dose.number(), dose.product(), dose.rate(), new Law.Fixed(0)),
+                    new Dose(dose.number(), dose.product(), dose.rate(), new Law.Fixed(0), dose.plan()),
                     windows.get(dose.number() / BLOCK),
                     0));
         }
@@ -253,12 +257,14 @@ final class SearchRoom {
     /** The season in which the gates find the plans of every course of the room. */
     Season searchedSeason() {
         List<SprayPlan> plans = doses.values().stream()
-                .map(dose -> windows.get(dose.number() / BLOCK)
-                        .planFor(field.name(), SEARCHED, dose.number(), "window " + dose.number() / BLOCK))
-                .filter(Objects::nonNull)
+                .flatMap(dose -> plan(dose, SEARCHED, dose.number(), "window " + dose.number() / BLOCK).stream())
                 .toList();
         return season.withCourses(List.of(), season.work().withSprayPlans(plans))
                 .withPests(season.pests().withTillage(tillage));
+    }
+
+    private Optional<SprayPlan> plan(Dose dose, String course, int pass, @Nullable String tank) {
+        return Optional.ofNullable(dose.plan()).map(plan -> plan.forPass(field.name(), course, pass, tank));
     }
 
     /** A course as it goes into a season: passes by day and numbered from 1, with its spray plans. */
@@ -275,23 +281,15 @@ final class SearchRoom {
                     .filter(work -> work.pass() == pass.number())
                     .forEach(work -> works.add(new TillageWork(
                             field.name(), name, last.number(), work.tool(), work.depthIn(), work.source())));
-            int w = pass.number() / BLOCK;
-            if (isDose(pass.number())) {
-                boolean mixed = chosen.stream()
-                        .anyMatch(tank -> tank.window() == w && tank.doses().size() > 1);
-                SprayPlan plan =
-                        windows.get(w).planFor(field.name(), name, last.number(), mixed ? "tank " + (w + 1) : null);
-                if (plan != null) {
-                    plans.add(plan);
-                }
+            for (Tank tank : chosen) {
+                String word = tank.doses().size() > 1 ? "tank " + (tank.window() + 1) : null;
+                tank.doses().stream()
+                        .filter(dose -> dose.number() == pass.number())
+                        .flatMap(dose -> plan(dose, name, last.number(), word).stream())
+                        .forEach(plans::add);
             }
         }
         return new Proposal(new Course(field.name(), name, false, frame.refuge(), note, passes), plans, works);
-    }
-
-    private static boolean isDose(int number) {
-        int within = number % BLOCK;
-        return within > DOSES_FROM && within < WORKED_IN_FROM;
     }
 
     /** A course, how its passes are sprayed, and how it tills. */

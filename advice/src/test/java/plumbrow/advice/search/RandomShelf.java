@@ -10,6 +10,7 @@ import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
 import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.course.SprayPlan;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
@@ -37,11 +38,17 @@ import plumbrow.advice.shelf.RefugeRule;
 import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.SeedRights;
 import plumbrow.advice.shelf.Shelf;
+import plumbrow.advice.shelf.UseTerms;
+import plumbrow.advice.weeds.CropTiming;
+import plumbrow.advice.weeds.MonthClimate;
+import plumbrow.advice.weeds.WeedBook;
 
 /** Small seasons of one corn field with weeds, an insect and a few products, from a seeded generator. */
 final class RandomShelf {
     static final String FIELD = "Creek 100";
     private static final List<String> ACTIVES = List.of("mesotrione", "glyphosate", "atrazine", "acetochlor");
+    private static final LocalDate EARLY = LocalDate.of(2026, 5, 3);
+    private static final double[] MEAN_F = {19, 25, 37, 50, 61, 72, 75, 72, 64, 52, 37, 25};
     private static final RefugePlan NO_REFUGE = new RefugePlan(null, null);
 
     private final RandomGenerator random;
@@ -58,6 +65,34 @@ final class RandomShelf {
 
     static Season of(RandomGenerator random) {
         return new RandomShelf(random).season();
+    }
+
+    /** The same with months of weather, so that its weeds are followed day by day. */
+    static Season followed(RandomGenerator random) {
+        Season season = of(random);
+        List<MonthClimate> months = new ArrayList<>();
+        for (int month = 1; month <= 12; month++) {
+            double mean = MEAN_F[month - 1];
+            months.add(new MonthClimate("IA: Marrow", month, mean, mean - 11, mean + 11, 4, 11, "value from memory"));
+        }
+        return season.withPests(new Pests(
+                season.pests().insects(),
+                season.pests().traitDoubts(),
+                season.pests().weeds(),
+                season.pests().resistance(),
+                new WeedBook(
+                        months,
+                        List.of(),
+                        List.of(new CropTiming(FIELD, null, null, new Law.Pert(0, 1, 5), "invented")),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of())));
+    }
+
+    /** What a trip on a day costs, whatever is in its tank [$/ac]. */
+    static double tripUsdPerAcre(LocalDate day) {
+        return day.equals(EARLY) ? 8 : 9;
     }
 
     private Season season() {
@@ -106,7 +141,99 @@ final class RandomShelf {
                         line(OutlookQuantity.HANDLING, pert(0.1, 0.4)),
                         line(OutlookQuantity.PRICE_YIELD_TIE, new Law.Fixed(-0.3))));
         Season read = ReadWhole.season(bare);
-        return random.nextInt(3) == 0 ? forbidding(read) : read;
+        Season planned = planned(random.nextInt(3) == 0 ? forbidding(read) : read);
+        return random.nextInt(4) == 0 ? planned : limited(planned);
+    }
+
+    /** The first trip before emergence, the mates of the second in one tank. */
+    private static Season planned(Season season) {
+        return season.withCourses(
+                season.courses(),
+                season.work().withSprayPlans(season.work().sprayPlans().stream()
+                        .map(plan -> staged(plan, plan.pass() == 2 ? "PRE" : "V5", plan.weedHeightIn()))
+                        .toList()));
+    }
+
+    private static SprayPlan staged(SprayPlan plan, String stage, @Nullable Double weedHeightIn) {
+        return new SprayPlan(
+                plan.field(),
+                plan.course(),
+                plan.pass(),
+                stage.equals("PRE") ? null : "post",
+                plan.method(),
+                plan.carrierGalPerAcre(),
+                plan.droplets(),
+                plan.boomIn(),
+                plan.driftReductionPct(),
+                stage,
+                plan.cropHeightIn(),
+                weedHeightIn,
+                plan.bloom(),
+                plan.applicator());
+    }
+
+    /** The same with labels that end at different heights of weeds, each mate of a tank meant for weeds of its own height. */
+    private Season limited(Season season) {
+        Shelf shelf = season.shelf();
+        LabelBook book = shelf.labels();
+        LabelBook ending = new LabelBook(
+                book.terms().stream()
+                        .map(one -> endingAt(one, 3.0 + random.nextInt(4)))
+                        .toList(),
+                book.soilRates(),
+                book.setbacks(),
+                book.plantBacks(),
+                book.mixRules(),
+                book.specialLabels(),
+                book.cares());
+        List<SprayPlan> plans = season.work().sprayPlans().stream()
+                .map(plan -> plan.pass() == 2 ? plan.overWeeds(0.0) : plan.overWeeds(2.0 + random.nextInt(4)))
+                .toList();
+        return new Season(
+                season.year(),
+                season.asOf(),
+                season.adviser(),
+                season.farms(),
+                season.fields(),
+                season.history(),
+                new Shelf(
+                        shelf.products(),
+                        shelf.seeds(),
+                        shelf.traits(),
+                        shelf.actives(),
+                        shelf.labelUses(),
+                        shelf.activeLimits(),
+                        shelf.controls(),
+                        ending),
+                season.pests(),
+                season.courses(),
+                season.outlook(),
+                season.ground(),
+                season.work().withSprayPlans(plans));
+    }
+
+    private static UseTerms endingAt(UseTerms terms, double highestWeedIn) {
+        return new UseTerms(
+                terms.product(),
+                terms.crop(),
+                terms.reentryHours(),
+                terms.daysBetween(),
+                terms.grazingDays(),
+                terms.feedingForbidden(),
+                terms.earliestStage(),
+                terms.latestStage(),
+                terms.highestCropIn(),
+                highestWeedIn,
+                terms.methods(),
+                terms.carrierLowGalPerAcre(),
+                terms.finest(),
+                terms.coarsest(),
+                terms.boomHighestIn(),
+                terms.windLowestMph(),
+                terms.windHighestMph(),
+                terms.warmestF(),
+                terms.rainFreeHours(),
+                terms.source());
     }
 
     /** The same with two products that must not go into one tank. */
@@ -145,6 +272,7 @@ final class RandomShelf {
     }
 
     private Course course(String name, boolean baseline, String seed, String late) {
+        boolean first = random.nextBoolean(); // which of the mates carries the trip's charge
         return new Course(
                 FIELD,
                 name,
@@ -153,9 +281,9 @@ final class RandomShelf {
                 "",
                 List.of(
                         pass(1, PassKind.SEED, 5, 1, seed, new Amount(1, FarmUnit.UNIT), 20),
-                        pass(2, PassKind.SPRAY, 5, 3, "Herb 0", rate(3), 8),
-                        pass(3, PassKind.SPRAY, 6, 5, late, rate(6), 9),
-                        pass(4, PassKind.SPRAY, 6, 5, "Bug", rate(6), 0),
+                        pass(2, PassKind.SPRAY, 5, 3, "Herb 0", rate(3), tripUsdPerAcre(EARLY)),
+                        pass(3, PassKind.SPRAY, 6, 5, late, rate(6), first ? 9 : 0),
+                        pass(4, PassKind.SPRAY, 6, 5, "Bug", rate(6), first ? 0 : 9),
                         pass(5, PassKind.HARVEST, 10, 14, null, null, 36)));
     }
 

@@ -10,24 +10,30 @@ import java.util.Objects;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import plumbrow.advice.course.Course;
+import plumbrow.advice.course.SprayPlan;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.outlook.DrawSource;
-import plumbrow.advice.search.SearchRoom.Proposal;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.weedseason.WeedSeasons;
 import plumbrow.advice.weighing.CourseDraws;
 
-/** The search against weighing every single course of small seasons, each put into the season as a person would. */
+/**
+ * The search against weighing every single course of small seasons, each put together from the sheets and into the season as
+ * a person would.
+ */
 class SearchAgainstAllTest {
     private static final int CASES = 200;
+    private static final int FOLLOWED = 8;
     private static final SearchOptions OPTIONS = SearchOptions.DEFAULT.withDraws(100);
 
     private final SplittableRandom random = new SplittableRandom(20_261_125L);
     private int withAnswer;
     private int withBars;
     private int withCuts;
+    private int twice;
 
     /** What weighing everything finds. */
     private static final class All {
@@ -40,18 +46,81 @@ class SearchAgainstAllTest {
     void bestRunnerUpAndAllNearTheBestEqualThoseOfWeighingEveryCourse() {
         for (int i = 0; i < CASES; i++) {
             Season season = RandomShelf.of(random);
-            Field field = season.fields().get(0);
-            CourseSearch search = new CourseSearch(season, field, OPTIONS).run();
-            All all = all(season, field, search);
-            SearchAnswer answer = Search.of(season, field, OPTIONS);
-            same(answer, all, "case " + i);
+            same(season, Search.of(season, season.fields().get(0), OPTIONS), "case " + i);
         }
         assertThat(withAnswer).isGreaterThan(100);
         assertThat(withBars).isGreaterThan(50);
         assertThat(withCuts).isGreaterThan(50);
     }
 
-    private void same(SearchAnswer answer, All all, String what) {
+    @Test
+    void soItIsWhereWeedsAreFollowedDayByDay() {
+        for (int i = 0; i < FOLLOWED; i++) {
+            Season season = RandomShelf.followed(random);
+            assertThat(WeedSeasons.lacks(season, season.fields().get(0))).isEmpty();
+            same(season, Search.of(season, season.fields().get(0), OPTIONS), "followed case " + i);
+        }
+        assertThat(withAnswer).isGreaterThan(FOLLOWED / 2);
+    }
+
+    /** The mate that rides along stands first, meant for taller weeds than the one that carries the charge. */
+    @Test
+    void aTripIsNeverFree() {
+        for (int i = 0; i < 20; i++) {
+            Season season = RandomShelf.of(random);
+            SearchRoom room = new SearchRoom(season, season.fields().get(0), 2);
+            assertThat(room.windows()).hasSize(2);
+            for (Window window : room.windows()) {
+                assertThat(window.chargeUsdPerAcre())
+                        .isEqualTo(RandomShelf.tripUsdPerAcre(Objects.requireNonNull(window.date())));
+            }
+        }
+    }
+
+    @Test
+    void noCourseIsListedTwice() {
+        for (int i = 0; i < 6; i++) {
+            Season season = twoWays(RandomShelf.of(random));
+            SearchAnswer answer = Search.of(season, season.fields().get(0), OPTIONS);
+            assertThat(answer.near().stream().map(Found::name)).doesNotHaveDuplicates();
+            if (answer.runnerUp() != null) {
+                assertThat(answer.runnerUp().name())
+                        .isNotEqualTo(Objects.requireNonNull(answer.best()).name());
+            }
+            twice += answer.near().size() > 1 ? 1 : 0;
+        }
+        assertThat(twice).isGreaterThan(2);
+    }
+
+    /** The same with one course sprayed at another carrier volume on the same days. */
+    private static Season twoWays(Season season) {
+        return season.withCourses(
+                season.courses(),
+                season.work().withSprayPlans(season.work().sprayPlans().stream()
+                        .map(plan -> plan.course().equals("own")
+                                ? plan
+                                : new SprayPlan(
+                                        plan.field(),
+                                        plan.course(),
+                                        plan.pass(),
+                                        plan.tank(),
+                                        plan.method(),
+                                        20.0,
+                                        plan.droplets(),
+                                        plan.boomIn(),
+                                        plan.driftReductionPct(),
+                                        plan.cropStage(),
+                                        plan.cropHeightIn(),
+                                        plan.weedHeightIn(),
+                                        plan.bloom(),
+                                        plan.applicator()))
+                        .toList()));
+    }
+
+    private void same(Season season, SearchAnswer answer, String what) {
+        Field field = season.fields().get(0);
+        CourseSearch search = new CourseSearch(season, field, OPTIONS);
+        All all = all(season, field, search.run());
         Proof proof = answer.proof();
         assertThat(proof.courses()).as(what).isEqualTo(all.courses);
         assertThat(proof.whole()).as(what).isTrue();
@@ -93,26 +162,22 @@ class SearchAgainstAllTest {
 
     private static All all(Season season, Field field, CourseSearch search) {
         All all = new All();
-        SearchRoom room = search.room();
         DrawSource source = new DrawSource(OPTIONS.draws(), OPTIONS.seed());
-        for (int f = 0; f < room.frames().size(); f++) {
-            for (List<Tank> chosen : everyChoice(room.tanks(f))) {
-                all.courses++;
-                Proposal proposal = room.proposal(room.frames().get(f), chosen, "by hand", "");
-                Season with = season.withCourses(
-                        List.of(proposal.course()), season.work().withSprayPlans(proposal.plans()));
-                List<Finding> findings = Gates.check(with, field, proposal.course());
-                Standing standing = Gates.standing(findings);
-                if (standing != Standing.BARRED
-                        && Drivers.enough(Drivers.sites(search.drivers(), findings), search.needed())) {
-                    double mean = new CourseDraws(with, field, source)
-                            .weigh(proposal.course())
-                            .meanMarginUsdPerAcre();
-                    if (standing == Standing.UNKNOWN) {
-                        all.open = Math.max(all.open, mean);
-                    } else {
-                        all.advisable.add(mean);
-                    }
+        for (EveryProgram.Program program : new EveryProgram(season).all()) {
+            all.courses++;
+            Season with =
+                    season.withCourses(List.of(program.course()), season.work().withSprayPlans(program.plans()));
+            List<Finding> findings = Gates.check(with, field, program.course());
+            Standing standing = Gates.standing(findings);
+            if (standing != Standing.BARRED
+                    && Drivers.enough(Drivers.sites(search.drivers(), findings), search.needed())) {
+                double mean = new CourseDraws(with, field, source)
+                        .weigh(program.course())
+                        .meanMarginUsdPerAcre();
+                if (standing == Standing.UNKNOWN) {
+                    all.open = Math.max(all.open, mean);
+                } else {
+                    all.advisable.add(mean);
                 }
             }
         }
