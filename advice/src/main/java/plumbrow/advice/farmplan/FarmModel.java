@@ -1,6 +1,5 @@
 package plumbrow.advice.farmplan;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.ojalgo.optimisation.Expression;
@@ -32,7 +31,7 @@ final class FarmModel {
      * @param found whether there is any answer
      * @param value of the objective [$]
      * @param shares of each option of each place
-     * @param tiers share of each tier of each good
+     * @param tiers share of each tier of each good, that of buying none the last
      * @param buyingUsd what buying brings over list prices [$]
      */
     @SuppressWarnings("ArrayRecordComponent") // Plain columns of numbers, read only.
@@ -70,12 +69,21 @@ final class FarmModel {
             for (int c = 0; c < place.options().size(); c++) {
                 Variable take = model.newVariable("x " + f + " " + c).lower(0).upper(1);
                 hold(take, settled.option(f, c));
-                take.weight(place.options().get(c).mean() / THOUSAND);
+                take.weight(beforeBuying(place.options().get(c)) / THOUSAND);
                 one.set(take, 1);
                 own.add(take);
             }
             takes.add(own);
         }
+    }
+
+    /** Mean margin of an option as if its goods were free: what they cost is reckoned where they are bought [$]. */
+    private double beforeBuying(Option option) {
+        double mean = option.mean();
+        for (int g = 0; g < problem.goods().size(); g++) {
+            mean += problem.goods().get(g).list() * option.goods()[g];
+        }
+        return mean;
     }
 
     private void goods(Settled settled) {
@@ -89,6 +97,8 @@ final class FarmModel {
             Expression noMore = model.newExpression("own within use of " + g).upper(0);
             noMore.set(own, 1);
             Expression oneTier = model.newExpression("one tier of " + g).level(1);
+            Expression shedFirst = model.newExpression("shed first of " + g).lower(0);
+            shedFirst.set(own, 1);
             List<Variable> tiers = new ArrayList<>();
             List<Variable> taking = new ArrayList<>();
             double most = Math.min(good.most(), Math.max(mostUsed(g), last(good))) / scale;
@@ -107,17 +117,21 @@ final class FarmModel {
                         .set(quantity, 1)
                         .set(taken, -good.tiers().get(t).from() / scale);
                 oneTier.set(taken, 1);
+                shedFirst.set(taken, -good.onHand() / scale);
                 enough.set(quantity, 1);
                 tiers.add(quantity);
                 taking.add(taken);
             }
+            // Nothing is bought before the shed is empty: either a tier is taken and all of it is used, or none is taken.
+            Variable none = model.newVariable("buy none of " + g).lower(0).upper(1);
+            hold(none, settled.tier(g, good.tiers().size()));
+            oneTier.set(none, 1);
+            taking.add(none);
             final int which = g;
             eachTake((option, take) -> {
                 if (option.goods()[which] != 0) {
                     enough.set(take, -option.goods()[which] / scale);
                     noMore.set(take, -option.goods()[which] / scale);
-                    take.weight(take.getContributionWeight()
-                            .add(BigDecimal.valueOf(good.list() * option.goods()[which] / THOUSAND)));
                 }
             });
             bought.add(new Bought(own, tiers, taking));

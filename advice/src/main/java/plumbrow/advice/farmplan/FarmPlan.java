@@ -6,7 +6,8 @@ import java.util.List;
  * One course for each field of a farm.
  *
  * @param fields in the order of the season; empty where the limits clash
- * @param meanUsd mean margin of the farm [$]
+ * @param setAside fields without a course that may be advised, which take of what is shared all the same
+ * @param meanUsd mean margin of the farm, without what those bring [$]
  * @param boundUsd no choice of courses has a higher mean [$]
  * @param gapPct how far the plan can be below the best [%]
  * @param worstTenthUsd mean margin of the worst tenth of the scenarios [$]
@@ -21,6 +22,7 @@ public record FarmPlan(
         String grower,
         int scenarios,
         List<Taken> fields,
+        List<SetAside> setAside,
         double meanUsd,
         double boundUsd,
         double gapPct,
@@ -32,6 +34,7 @@ public record FarmPlan(
         List<String> cautions) {
     public FarmPlan {
         fields = List.copyOf(fields);
+        setAside = List.copyOf(setAside);
         limits = List.copyOf(limits);
         buys = List.copyOf(buys);
         cautions = List.copyOf(cautions);
@@ -58,6 +61,13 @@ public record FarmPlan(
             double givesUpUsd) {}
 
     /**
+     * A field of which no course may be advised: what its likely course takes is not there for the others.
+     *
+     * @param costUsd what is set aside for it at list prices [$]
+     */
+    public record SetAside(String field, double acres, String course, double costUsd, String says) {}
+
+    /**
      * Something that all fields share.
      *
      * @param used how much the plan uses
@@ -71,9 +81,10 @@ public record FarmPlan(
      * What is to be bought of one product.
      *
      * @param used what the fields take
-     * @param own what comes out of the shed
+     * @param own what comes out of the shed: no money now
+     * @param ownWorthUsd what replacing that would cost at list price, as the margins count it [$]
      * @param bought what is bought
      * @param priceUsd of one unit bought [$]; 0 where nothing is
      */
-    public record Buy(String product, double used, double own, double bought, String unit, double priceUsd) {}
+    public record Buy(String product, double used, double own, double ownWorthUsd, double bought, String unit, double priceUsd) {}
 }

@@ -3,6 +3,8 @@ package plumbrow.advice.farmplan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.farmplan.FarmPlan.Buy;
@@ -29,34 +31,51 @@ public final class FarmPlanner {
 
     private final Farm farm;
     private final PlanOptions options;
+    private final Map<String, Double> taken;
     private final FarmReader reader;
     private final FarmProblem problem;
 
-    private FarmPlanner(Season season, Farm farm, PlanOptions options, Gates gates, DrawSource source) {
+    /** @param taken what plans of other farms take out of the shed already, by product; this one adds its own */
+    private FarmPlanner(
+            Season season, Farm farm, PlanOptions options, Gates gates, DrawSource source, Map<String, Double> taken) {
         this.farm = farm;
         this.options = options;
-        this.reader = new FarmReader(season, farm, gates, source);
+        this.taken = taken;
+        this.reader = new FarmReader(season, farm, gates, source, Map.copyOf(taken));
         this.problem = reader.read();
     }
 
     /**
-     * A plan for each of the farms named, all of the season where none is.
+     * A plan for each of the farms named, all of the season where none is. The shelf has one shed for all: what an earlier farm
+     * of the season takes out of it is not there for a later one, whichever are asked for.
      *
      * @throws plumbrow.advice.weighing.SeasonGapException where the season lacks what weighing needs
      */
     public static List<FarmPlan> of(Season season, List<String> farms, PlanOptions options) {
         Gates gates = Gates.of(season);
         DrawSource source = new DrawSource(options.scenarios(), options.seed());
-        return season.farms().stream()
-                .filter(farm -> farms.isEmpty() || farms.contains(farm.name()))
+        boolean stock = season.shelf().products().stream().anyMatch(product -> product.onHand() != null);
+        Map<String, Double> taken = new TreeMap<>();
+        List<FarmPlan> plans = new ArrayList<>();
+        List<Farm> all = season.farms().stream()
                 .filter(farm ->
                         season.fields().stream().anyMatch(field -> field.farm().equals(farm.name())))
-                .map(farm -> new FarmPlanner(season, farm, options, gates, source).plan())
                 .toList();
+        for (Farm farm : all) {
+            boolean asked = farms.isEmpty() || farms.contains(farm.name());
+            if (asked || stock) {
+                PlanOptions how = asked ? options : new PlanOptions(options.scenarios(), options.seed(), false);
+                FarmPlan plan = new FarmPlanner(season, farm, how, gates, source, taken).plan();
+                if (asked) {
+                    plans.add(plan);
+                }
+            }
+        }
+        return plans;
     }
 
     private FarmPlan plan() {
-        if (problem.places().isEmpty()) {
+        if (problem.places().stream().noneMatch(FarmProblem.Place::counted)) {
             return impossible("No field of " + farm.name() + " has a course that may be advised.");
         }
         Solution solution = FarmSolver.solve(problem);
@@ -70,6 +89,9 @@ public final class FarmPlanner {
         }
         List<Taken> taken = new ArrayList<>();
         for (int f = 0; f < solution.chosen().length; f++) {
+            if (!problem.places().get(f).counted()) {
+                continue;
+            }
             List<Option> choices = problem.places().get(f).options();
             Option own = choices.get(solution.chosen()[f]);
             Option alone = choices.stream()
@@ -91,6 +113,7 @@ public final class FarmPlanner {
                 farm.grower(),
                 options.scenarios(),
                 taken,
+                reader.aside(),
                 solution.mean(),
                 solution.bound(),
                 solution.gap() * 100,
@@ -108,6 +131,7 @@ public final class FarmPlanner {
                 farm.grower(),
                 options.scenarios(),
                 List.of(),
+                reader.aside(),
                 0,
                 0,
                 0,
@@ -149,7 +173,14 @@ public final class FarmPlanner {
         return "No choice of courses on " + farm.name() + " keeps "
                 + (kept.size() == 1 ? "within " : "within all of these together: ")
                 + kept.stream().map(SharedLimit::text).collect(Collectors.joining("; "))
-                + ". Ease one of them, or enter courses that need less.";
+                + ". Ease one of them, or enter courses that need less."
+                + (reader.aside().isEmpty()
+                        ? ""
+                        : " What "
+                                + reader.aside().stream()
+                                        .map(FarmPlan.SetAside::field)
+                                        .collect(Collectors.joining(" and "))
+                                + " will likely take is counted in them.");
     }
 
     private Shared shared(SharedLimit limit, Solution solution) {
@@ -282,11 +313,13 @@ public final class FarmPlanner {
                     .mapToDouble(FarmProblem.Tier::price)
                     .min()
                     .orElse(good.list());
+            taken.merge(good.name(), solution.own()[g], Double::sum);
             if (used > 1e-6 || bought > 1e-6) {
                 buys.add(new Buy(
                         good.name(),
                         used,
                         solution.own()[g],
+                        solution.own()[g] * good.list(),
                         bought,
                         reader.products().get(g).pricedPer().symbol(),
                         bought > 1e-6 ? price : 0));

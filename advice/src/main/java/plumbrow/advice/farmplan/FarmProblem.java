@@ -10,10 +10,13 @@ import org.jspecify.annotations.Nullable;
  * <pre>
  *   most   Σ mean·x + Σ goods (list·used − list·own − Σ tier price·bought)
  *   under  Σ use·x ≤ limit                                       each limit
- *          own + Σ bought ≥ used,  own ≤ on hand,  Σ bought ≤ most     each good, one tier of it at a time
+ *          own + Σ bought ≥ used,  own = min(on hand, used),  Σ bought ≤ most   each good, one tier of it at a time
  *          Σ cost·x − Σ goods (list·used − Σ tier price·bought) ≤ money
  *          mean of the worst tenth of the scenarios ≥ floor
  * </pre>
+ *
+ * What lies in the shed is used before anything is bought. It counts at list price, which it would cost to replace, and takes no
+ * money.
  *
  * @param money [$]; null for no limit
  * @param floor [$]; null for no limit
@@ -30,9 +33,16 @@ record FarmProblem(
         goods = List.copyOf(goods);
     }
 
-    record Place(String name, List<Option> options) {
+    /**
+     * @param counted whether what it brings counts; else it only takes of what is shared
+     */
+    record Place(String name, List<Option> options, boolean counted) {
         Place {
             options = List.copyOf(options);
+        }
+
+        Place(String name, List<Option> options) {
+            this(name, options, true);
         }
     }
 
@@ -54,7 +64,7 @@ record FarmProblem(
 
     /**
      * @param list price at which the options reckon it [$ per unit]
-     * @param onHand what need not be bought
+     * @param onHand what need not be bought, and is used first
      * @param most the most that can be bought
      * @param tiers from which quantity on each unit bought costs what; the first from 0
      */

@@ -5,12 +5,14 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
 import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.farmplan.FarmPlan.SetAside;
 import plumbrow.advice.farmplan.FarmProblem.Good;
 import plumbrow.advice.farmplan.FarmProblem.Limit;
 import plumbrow.advice.farmplan.FarmProblem.Option;
@@ -33,13 +35,15 @@ import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.weighing.Bought;
 import plumbrow.advice.weighing.CourseDraws;
 import plumbrow.advice.weighing.CourseDraws.Weighed;
+import plumbrow.advice.weighing.SeasonGapException;
 import plumbrow.science.figure.Numbers;
 
 /**
  * Reads the plain problem of one farm out of a season.
  *
  * <p>Only courses that may be advised are options. Prices of a crop, what products control and the growing season are the
- * same draws on every field of the farm; what presses on a field is its own.
+ * same draws on every field of the farm; what presses on a field is its own. A field without such a course takes its hours
+ * and money all the same.
  */
 final class FarmReader {
     private final Season season;
@@ -53,9 +57,13 @@ final class FarmReader {
     private final List<Product> goods = new ArrayList<>();
     private final List<String> cautions = new ArrayList<>();
     private final List<Field> fields = new ArrayList<>();
+    private final Map<String, Double> gone;
+    private final List<SetAside> aside = new ArrayList<>();
     private boolean refuge;
 
-    FarmReader(Season season, Farm farm, Gates gates, DrawSource source) {
+    /** @param gone what plans of other farms take out of the shed, by product in the unit of its price */
+    FarmReader(Season season, Farm farm, Gates gates, DrawSource source, Map<String, Double> gone) {
+        this.gone = gone;
         this.season = season;
         this.farm = farm;
         this.means = season.work().means();
@@ -71,11 +79,11 @@ final class FarmReader {
         for (Field field : season.fields()) {
             if (field.farm().equals(farm.name())) {
                 List<Option> options = options(field);
-                if (options.isEmpty()) {
-                    cautions.add(field.name() + " is left out: no course of it may be advised yet.");
-                } else {
-                    fields.add(field);
+                fields.add(field);
+                if (!options.isEmpty()) {
                     places.add(new Place(field.name(), options));
+                } else {
+                    setAside(field).ifPresentOrElse(places::add, () -> fields.remove(field));
                 }
             }
         }
@@ -153,6 +161,14 @@ final class FarmReader {
         means.supplies().stream()
                 .filter(one -> one.farm().equals(farm.name()))
                 .forEach(one -> named.add(one.product()));
+        Set<String> used = used(farm.name());
+        season.shelf().products().stream()
+                .filter(product -> product.onHand() != null && used.contains(product.name()))
+                .filter(this::countable)
+                .forEach(product -> {
+                    named.add(product.name());
+                    sharedShed(product);
+                });
         season.shelf().products().stream()
                 .filter(product -> named.contains(product.name()))
                 .forEach(goods::add);
@@ -170,6 +186,44 @@ final class FarmReader {
         }
     }
 
+    /** Products that courses of a farm's fields put on and that are bought. */
+    private Set<String> used(String ofFarm) {
+        Set<String> used = new HashSet<>();
+        for (Field field : season.fields()) {
+            if (field.farm().equals(ofFarm)) {
+                season.courses(field.name()).stream()
+                        .flatMap(course -> course.passes().stream())
+                        .flatMap(pass -> Optional.ofNullable(pass.product()).stream())
+                        .filter(product ->
+                                season.shelf().seed(product).map(Seed::saved).isEmpty())
+                        .forEach(used::add);
+            }
+        }
+        return used;
+    }
+
+    private boolean countable(Product product) {
+        Amount hand = product.onHand();
+        boolean countable = hand != null && hand.unit().dimension() == product.pricedPer().dimension();
+        if (hand != null && !countable) {
+            cautions.add("The " + hand.text() + " of " + product.name() + " in the shed are not counted: it is priced per "
+                    + product.pricedPer().symbol() + ". Enter both in units that can be turned into one another.");
+        }
+        return countable;
+    }
+
+    /** The shelf says how much is in the shed, not in whose: what another plan takes is not there for this one. */
+    private void sharedShed(Product product) {
+        double taken = gone.getOrDefault(product.name(), 0.0);
+        Amount hand = product.onHand();
+        if (taken > 1e-6 && hand != null) {
+            cautions.add("Of the " + hand.text() + " of " + product.name() + " in the shed "
+                    + Numbers.fixed(taken, 0) + " " + product.pricedPer().symbol()
+                    + " are planned for farms that stand before " + farm.name() + " in the season; the rest is counted here."
+                    + " The shelf does not say whose shed it is.");
+        }
+    }
+
     private Good good(Product product) {
         Map<Double, Tier> tiers = new TreeMap<>();
         tiers.put(0.0, new Tier(0, product.priceUsd()));
@@ -181,7 +235,7 @@ final class FarmReader {
                 product.name(),
                 product.priceUsd(),
                 hand != null && hand.unit().dimension() == product.pricedPer().dimension()
-                        ? hand.in(product.pricedPer()).value()
+                        ? Math.max(0, hand.in(product.pricedPer()).value() - gone.getOrDefault(product.name(), 0.0))
                         : 0,
                 means.supplies().stream()
                         .filter(one ->
@@ -211,6 +265,43 @@ final class FarmReader {
             }
         }
         return options;
+    }
+
+    /**
+     * What a field without a course that may be advised will take all the same: hours, money and goods of its baseline. What it
+     * brings is not counted.
+     */
+    private Optional<Place> setAside(Field field) {
+        Optional<Course> likely = season.courses(field.name()).stream()
+                .filter(Course::baseline)
+                .findFirst()
+                .or(() -> season.courses(field.name()).stream().findFirst());
+        if (likely.isEmpty()) {
+            cautions.add(field.name() + " is left out, of the limits too: it has no course. What it will need of hours and"
+                    + " money is not in this plan.");
+            return Optional.empty();
+        }
+        Course course = likely.get();
+        try {
+            double cost = new CourseDraws(season, field, source, limit.yieldTie())
+                            .weigh(course)
+                            .costUsdPerAcre()
+                    * field.acres();
+            Option option = new Option(
+                    course.name(), cost, new double[source.draws()], uses(field, course), taken(field, course));
+            aside.add(new SetAside(
+                    field.name(),
+                    field.acres(),
+                    course.name(),
+                    cost,
+                    "No course of " + field.name() + " may be advised yet. Hours, money and goods of " + course.name()
+                            + " are set aside for it; what it brings is not counted."));
+            return Optional.of(new Place(field.name(), List.of(option), false));
+        } catch (SeasonGapException gap) {
+            cautions.add(field.name() + " is left out, of the limits too: none of its courses may be advised, and "
+                    + gap.getMessage() + " What it will need of hours and money is not in this plan.");
+            return Optional.empty();
+        }
     }
 
     private double[] uses(Field field, Course course) {
@@ -287,6 +378,10 @@ final class FarmReader {
 
     List<Field> fields() {
         return fields;
+    }
+
+    List<SetAside> aside() {
+        return aside;
     }
 
     List<String> cautions() {

@@ -2,13 +2,12 @@ package plumbrow.advice.farmplan;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import plumbrow.advice.farmplan.FarmProblem.Good;
 import plumbrow.advice.farmplan.FarmProblem.Option;
 import plumbrow.advice.farmplan.FarmProblem.Tier;
 
-/** Tries every choice of courses and tiers, and for each the best way to buy under the money there is. */
+/** Tries every choice of courses and tiers, and buys what the shed does not hold. */
 final class EveryChoice {
     private final FarmProblem problem;
     private double best = Double.NEGATIVE_INFINITY;
@@ -68,39 +67,27 @@ final class EveryChoice {
         }
     }
 
-    /** Takes all it can from the shed, which needs least money; then buys instead where that brings most a dollar. */
+    /** Takes all it can from the shed, then buys what is short, or up to the step that makes all of it cheaper. */
     private void judge(List<Option> chosen, List<Tier> tiers) {
         double money = problem.money() == null ? Double.POSITIVE_INFINITY : problem.money();
         money -= chosen.stream().mapToDouble(Option::cost).sum();
         double value = 0;
-        List<double[]> more = new ArrayList<>();
         for (int g = 0; g < tiers.size(); g++) {
             int which = g;
             Good good = problem.goods().get(g);
-            double price = tiers.get(g).price();
             double used =
                     chosen.stream().mapToDouble(option -> option.goods()[which]).sum();
-            double own = Math.min(good.onHand(), used);
-            double bought = Math.max(used - own, tiers.get(g).from());
+            double needed = Math.max(0, used - good.onHand());
+            double bought = needed == 0 ? 0 : Math.max(needed, tiers.get(g).from());
             if (bought > good.most() + 1e-9) {
                 return;
             }
-            double kept = Math.max(0, own - (used - Math.min(used, bought)));
-            own -= kept; // what is bought anyway need not come out of the shed
-            value += good.list() * (used - own) - price * bought;
-            money += good.list() * used - price * bought;
-            more.add(new double[] {good.list() - price, price, Math.min(own, good.most() - bought)});
+            double paid = tiers.get(g).price() * bought;
+            value += good.list() * needed - paid;
+            money += good.list() * used - paid;
         }
         if (money < -1e-6) {
             return;
-        }
-        more.sort(Comparator.comparingDouble((double[] one) -> -one[0] / one[1]));
-        for (double[] one : more) {
-            if (one[0] > 0) {
-                double quantity = Math.max(0, Math.min(one[2], money / one[1]));
-                value += quantity * one[0];
-                money -= quantity * one[1];
-            }
         }
         if (problem.floor() == null
                 || worstTenth(chosen) + value >= problem.floor() - 1e-6 * Math.abs(problem.floor())) {

@@ -29,6 +29,7 @@ class FarmSolverTest {
                 double most = Math.max(1, Math.abs(every.best()));
                 assertThat(found.mean()).as("case " + i).isCloseTo(every.best(), within(1e-6 * most));
                 assertThat(found.gap()).isLessThan(1e-6);
+                shedFirst(problem, found);
                 double free = FarmSolver.solve(without(problem)).mean();
                 bound += free > found.mean() + 1e-3 ? 1 : 0;
                 rows += found.rows() > 0 ? 1 : 0;
@@ -41,6 +42,21 @@ class FarmSolverTest {
         assertThat(possible).isBetween(30, 99);
         assertThat(bound).isGreaterThan(20);
         assertThat(rows).isGreaterThanOrEqualTo(20);
+    }
+
+    /** Nothing is bought while any lies in the shed. */
+    private static void shedFirst(FarmProblem problem, Solution found) {
+        for (int g = 0; g < problem.goods().size(); g++) {
+            double used = 0;
+            for (int f = 0; f < found.chosen().length; f++) {
+                used += problem.places().get(f).options().get(found.chosen()[f]).goods()[g];
+            }
+            double onHand = problem.goods().get(g).onHand();
+            assertThat(found.own()[g]).isCloseTo(Math.min(onHand, used), within(1e-4));
+            if (used <= onHand) {
+                assertThat(found.quantities()[g]).isCloseTo(0, within(1e-4));
+            }
+        }
     }
 
     private static FarmProblem without(FarmProblem problem) {
@@ -62,6 +78,8 @@ class FarmSolverTest {
         assertThat(found.gap()).isLessThan(0.01);
         assertThat(found.chosen()).hasSize(120);
         assertThat(FarmSolver.solve(problem).chosen()).isEqualTo(found.chosen());
-        assertThat(Arrays.stream(found.quantities()).sum()).isPositive();
+        assertThat(Arrays.stream(found.quantities()).sum()
+                        + Arrays.stream(found.own()).sum())
+                .isPositive();
     }
 }

@@ -91,7 +91,7 @@ final class RandomFarm {
         return new Good(
                 name,
                 list,
-                random.nextInt(2) * 5.0 * fields,
+                random.nextInt(3) * 5.0 * fields,
                 fields * (10 + 10 * random.nextDouble()),
                 List.of(new Tier(0, list), new Tier(from, list * 0.9), new Tier(from * 1.5, list * 0.8)));
     }

@@ -47,6 +47,10 @@ public final class PlanWords {
             shared(paper, plan.limits());
             buys(paper, plan.buys());
         }
+        plan.setAside()
+                .forEach(aside -> paper.prose(
+                        "Mind  ",
+                        aside.says() + " It takes " + Numbers.dollars(aside.costUsd(), 0) + " at list prices."));
         plan.cautions().forEach(caution -> paper.prose("Mind  ", caution));
         paper.gap();
     }
@@ -81,6 +85,7 @@ public final class PlanWords {
                 .words("Product")
                 .numbers("used", "")
                 .numbers("from the shed", "")
+                .numbers("worth", "$")
                 .numbers("bought", "")
                 .words("")
                 .numbers("at", "$");
@@ -89,6 +94,7 @@ public final class PlanWords {
                     buy.product(),
                     Numbers.fixed(buy.used(), 1),
                     Numbers.fixed(buy.own(), 1),
+                    buy.own() > 0 ? Numbers.fixed(buy.ownWorthUsd(), 0) : "",
                     Numbers.fixed(buy.bought(), 1),
                     buy.unit(),
                     buy.bought() > 0 ? Numbers.fixed(buy.priceUsd(), 2) : "");
