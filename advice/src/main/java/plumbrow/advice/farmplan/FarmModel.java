@@ -122,7 +122,8 @@ final class FarmModel {
                 tiers.add(quantity);
                 taking.add(taken);
             }
-            // Nothing is bought before the shed is empty: either a tier is taken and all of it is used, or none is taken.
+            // Nothing is bought before the shed is empty: either a tier is taken and all of it is used, or none is
+            // taken.
             Variable none = model.newVariable("buy none of " + g).lower(0).upper(1);
             hold(none, settled.tier(g, good.tiers().size()));
             oneTier.set(none, 1);

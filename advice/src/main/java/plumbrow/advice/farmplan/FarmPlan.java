@@ -86,5 +86,6 @@ public record FarmPlan(
      * @param bought what is bought
      * @param priceUsd of one unit bought [$]; 0 where nothing is
      */
-    public record Buy(String product, double used, double own, double ownWorthUsd, double bought, String unit, double priceUsd) {}
+    public record Buy(
+            String product, double used, double own, double ownWorthUsd, double bought, String unit, double priceUsd) {}
 }

@@ -204,9 +204,11 @@ final class FarmReader {
 
     private boolean countable(Product product) {
         Amount hand = product.onHand();
-        boolean countable = hand != null && hand.unit().dimension() == product.pricedPer().dimension();
+        boolean countable =
+                hand != null && hand.unit().dimension() == product.pricedPer().dimension();
         if (hand != null && !countable) {
-            cautions.add("The " + hand.text() + " of " + product.name() + " in the shed are not counted: it is priced per "
+            cautions.add("The " + hand.text() + " of " + product.name()
+                    + " in the shed are not counted: it is priced per "
                     + product.pricedPer().symbol() + ". Enter both in units that can be turned into one another.");
         }
         return countable;
@@ -219,7 +221,8 @@ final class FarmReader {
         if (taken > 1e-6 && hand != null) {
             cautions.add("Of the " + hand.text() + " of " + product.name() + " in the shed "
                     + Numbers.fixed(taken, 0) + " " + product.pricedPer().symbol()
-                    + " are planned for farms that stand before " + farm.name() + " in the season; the rest is counted here."
+                    + " are planned for farms that stand before " + farm.name()
+                    + " in the season; the rest is counted here."
                     + " The shelf does not say whose shed it is.");
         }
     }
@@ -277,8 +280,9 @@ final class FarmReader {
                 .findFirst()
                 .or(() -> season.courses(field.name()).stream().findFirst());
         if (likely.isEmpty()) {
-            cautions.add(field.name() + " is left out, of the limits too: it has no course. What it will need of hours and"
-                    + " money is not in this plan.");
+            cautions.add(
+                    field.name() + " is left out, of the limits too: it has no course. What it will need of hours and"
+                            + " money is not in this plan.");
             return Optional.empty();
         }
         Course course = likely.get();

@@ -69,6 +69,17 @@ public final class DrawSource {
         return RankTie.tie(column(name, law), ties, shared, between, normalStrata);
     }
 
+    /**
+     * The draws of a column in another year, a share of its spread staying with the field.
+     *
+     * @param name of the column: where it is shared, so is the field's part of it
+     * @param row for each draw, the draw whose year it is
+     * @param share for each draw, the part of the spread that stays [0 to 1]
+     */
+    public Column again(String name, Column own, int[] row, double[] share) {
+        return RankTie.again(own, row, share, normals("field's part of " + name), normalStrata);
+    }
+
     /** Standard normal draws of their own, for what is not in the outlook: the error of a sample, say. */
     public double[] normals(String name) {
         UniformRandomProvider random = random("normals of " + name);

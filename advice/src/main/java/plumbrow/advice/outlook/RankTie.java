@@ -58,6 +58,28 @@ final class RankTie {
         return byScore(own, score);
     }
 
+    /**
+     * A column in another year: of its spread a share belongs to the field and stays, the rest is what that year brings.
+     *
+     *   field = √s·z + √(1 − s)·ξ;  score of the year = √s·field + √(1 − s)·z of the draw that the year takes
+     *
+     * so that the scores of any two years of a draw are correlated by s, and each year has the column's own values.
+     *
+     * @param row for each draw, the draw whose year it is
+     * @param share s of each draw [0 to 1]
+     * @param field ξ, standard normals that stand for what the field's part is beside this year's draw
+     */
+    static Column again(Column own, int[] row, double[] share, double[] field, double[] normal) {
+        double[] score = new double[own.values().length];
+        for (int i = 0; i < score.length; i++) {
+            double stays = Math.sqrt(share[i]);
+            double changes = Math.sqrt(1 - share[i]);
+            double here = stays * normal[own.ranks()[i]] + changes * field[i];
+            score[i] = stays * here + changes * normal[own.ranks()[row[i]]];
+        }
+        return byScore(own, score);
+    }
+
     private static double pull(double rankCorrelation) {
         return 2 * Math.sin(Math.PI * rankCorrelation / 6);
     }

@@ -12,7 +12,12 @@ import plumbrow.advice.quantity.Amount;
  * @param injuryPct crop injury that the season's courses state for it [%]
  * @param plan how it is sprayed, its course, pass and tank not counting; null where no course says
  */
-record Dose(int number, String product, Amount rate, Law injuryPct, @Nullable SprayPlan plan) {
+record Dose(
+        int number,
+        String product,
+        Amount rate,
+        Law injuryPct,
+        @Nullable SprayPlan plan) {
     String text() {
         return product + " " + rate.text();
     }

@@ -137,7 +137,7 @@ public final class Search {
     private String name(Candidate candidate) {
         String seeds = candidate.frame().seeds().stream().sorted().collect(Collectors.joining(" and "));
         boolean alike = search.room().frames().stream()
-                .anyMatch(frame -> frame != candidate.frame()
+                .anyMatch(frame -> !frame.equals(candidate.frame())
                         && frame.seeds().equals(candidate.frame().seeds()));
         String frame = alike ? seeds + ", the rest as " + candidate.frame().from() : seeds;
         String tanks = candidate.tanks().stream()

@@ -115,12 +115,10 @@ final class SearchRoom {
                 });
             }
             if (!found.containsKey(alike)) {
-                found.put(alike, new Frame(
-                                course.name(),
-                                course.refuge(),
-                                numbered,
-                                Pairings.seeds(kept),
-                                Windows.planted(kept)));
+                found.put(
+                        alike,
+                        new Frame(
+                                course.name(), course.refuge(), numbered, Pairings.seeds(kept), Windows.planted(kept)));
                 tillage.addAll(works);
                 passes += numbered.size();
             }

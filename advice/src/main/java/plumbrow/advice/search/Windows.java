@@ -65,8 +65,8 @@ final class Windows {
                     .collect(Collectors.groupingBy(
                             pass -> tank(course, pass), Collectors.summingDouble(Pass::chargeUsdPerAcre)));
             priced.values().forEach(charge -> charges.merge(day, charge, Math::max));
-            int charged = (int)
-                    priced.values().stream().filter(charge -> charge > 0).count();
+            int charged =
+                    (int) priced.values().stream().filter(charge -> charge > 0).count();
             trips.merge(day, Math.max(1, charged), Math::max);
         });
     }
@@ -83,9 +83,7 @@ final class Windows {
         SprayPlan plan = season.work().sprayPlan(course, pass).orElse(null);
         Double height = plan == null ? null : plan.weedHeightIn();
         return new Way(
-                plan == null
-                        ? null
-                        : plan.forPass(course.field(), "", 0, null).overWeeds(null),
+                plan == null ? null : plan.forPass(course.field(), "", 0, null).overWeeds(null),
                 height == null ? Map.of() : Map.of(String.valueOf(pass.product()), height),
                 height,
                 Set.of(planted(course.passes())));

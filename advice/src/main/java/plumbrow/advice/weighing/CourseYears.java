@@ -26,6 +26,8 @@ public final class CourseYears {
     private final FieldModel model;
     private final CourseModel course;
     private final Season season;
+    private final DrawSource source;
+    private final Column[] drawn;
     private final double[][] columns;
     private final Kernel kernel;
 
@@ -49,24 +51,36 @@ public final class CourseYears {
     public record LotOf(double share, double unprotected, Map<String, List<String>> groups) {}
 
     /**
+     * The draws of one year. What belongs to the field keeps its draw in every year; what the year brings takes that of another
+     * draw, all of it of the same; what is some of both keeps a share of its spread.
+     *
+     * @param row for each draw, the draw whose price, yield, weather and pressure this year takes; itself in the first year
+     * @param stays for each draw, the part of the spread of control and of pressure that stays with the field [0 to 1]
+     * @param yieldStays the same of attainable yield
+     * @param first whether it is the year of the weighing
+     */
+    @SuppressWarnings("ArrayRecordComponent") // One number a draw; read only.
+    public record Draws(int[] row, double[] stays, double[] yieldStays, boolean first) {}
+
+    /**
      * What is otherwise in a later year.
      *
-     * @param row for each draw, the draw whose price, yield, weather and pressure this year takes
+     * @param draws of the year
      * @param keptFromWeeds share of the yield that weeds leave, draw by draw
      * @param traitHolds share of a trait group's control that is left, draw by draw, by {@link #key}
-     * @param pressure share of its untreated pressure with which an insect comes
+     * @param pressure share of its untreated pressure with which an insect comes, draw by draw
      */
     @SuppressWarnings("ArrayRecordComponent") // One number a draw; read only.
     public record Year(
-            int[] row, double[] keptFromWeeds, Map<String, double[]> traitHolds, Map<String, Double> pressure) {}
+            Draws draws, double[] keptFromWeeds, Map<String, double[]> traitHolds, Map<String, double[]> pressure) {}
 
     private CourseYears(Season season, FieldModel model, CourseModel course, DrawSource source) {
         this.season = season;
         this.model = model;
         this.course = course;
-        this.columns = Arrays.stream(FieldWeighing.drawn(model, source))
-                .map(Column::values)
-                .toArray(double[][]::new);
+        this.source = source;
+        this.drawn = FieldWeighing.drawn(model, source);
+        this.columns = Arrays.stream(drawn).map(Column::values).toArray(double[][]::new);
         this.kernel = new Kernel(model);
     }
 
@@ -115,21 +129,30 @@ public final class CourseYears {
         return model.cautions();
     }
 
-    /** The weeds of the field under the course. */
+    /** The weeds of the field under the course in this season. */
     public List<WeedOn> weeds() {
+        return weeds(columns);
+    }
+
+    /** The same in another year. */
+    public List<WeedOn> weeds(Draws year) {
+        return weeds(columns(year));
+    }
+
+    private List<WeedOn> weeds(double[][] columns) {
         CourseSeason followed = course.season();
         List<WeedOn> weeds = new ArrayList<>();
         for (int j = 0; j < course.weeds().size(); j++) {
             CourseModel.Weed weed = course.weeds().get(j);
             weeds.add(
                     followed == null
-                            ? byPasses(weed)
+                            ? byPasses(weed, columns)
                             : new WeedBySeason(followed, j, columns[weed.density()], weed.mostLossPct(), columns));
         }
         return weeds;
     }
 
-    private WeedOn byPasses(CourseModel.Weed weed) {
+    private WeedOn byPasses(CourseModel.Weed weed, double[][] columns) {
         List<Pass> rated = course.course().passes().stream()
                 .sorted(Comparator.comparingInt(Pass::number))
                 .filter(pass -> pass.product() != null
@@ -143,12 +166,12 @@ public final class CourseYears {
             passes.add(new WeedByPasses.OnePass(
                     ProductGroups.of(season.shelf(), String.valueOf(rated.get(i).product()))
                             .orElse(Set.of()),
-                    left(weed.cuts().get(i))));
+                    left(weed.cuts().get(i), columns)));
         }
         return new WeedByPasses(weed.name(), columns[weed.density()], columns[weed.loss()], weed.mostLossPct(), passes);
     }
 
-    private double[] left(CourseModel.Cut cut) {
+    private static double[] left(CourseModel.Cut cut, double[][] columns) {
         double[] left = new double[columns[0].length];
         Arrays.fill(left, 1);
         for (CourseModel.Term term : cut.terms()) {
@@ -210,19 +233,12 @@ public final class CourseYears {
 
     /** Margins of the course in another year, one a draw [$/ac]. */
     public double[] margins(Year year) {
-        double[][] changed = columns.clone();
-        for (int place = 0; place < changed.length; place++) {
-            if (model.variables().get(place).doubt() == DoubtKind.YEAR) {
-                changed[place] = taken(columns[place], year.row());
-            }
-        }
+        double[][] changed = columns(year.draws());
         changed[model.yield()] = times(changed[model.yield()], year.keptFromWeeds());
         for (CourseModel.Insect insect : course.insects()) {
-            double share = year.pressure().getOrDefault(insect.name(), 1.0);
-            if (share != 1) {
-                changed[insect.pressure()] = Arrays.stream(changed[insect.pressure()])
-                        .map(pressure -> pressure * share)
-                        .toArray();
+            double[] share = year.pressure().get(insect.name());
+            if (share != null) {
+                changed[insect.pressure()] = times(changed[insect.pressure()], share);
             }
         }
         for (CourseModel.Lot lot : course.lots()) {
@@ -235,6 +251,36 @@ public final class CourseYears {
         double[] margins = new double[columns[0].length];
         kernel.run(course.withoutWeeds(), changed, new double[0], margins);
         return margins;
+    }
+
+    /** The columns of a year, in an array of their own. */
+    private double[][] columns(Draws year) {
+        double[][] changed = columns.clone();
+        for (int place = 0; place < changed.length && !year.first(); place++) {
+            Variable variable = model.variables().get(place);
+            if (place == model.yield() || someOfBoth(variable)) {
+                changed[place] = source.again(
+                                variable.stream(),
+                                drawn[place],
+                                year.row(),
+                                place == model.yield() ? year.yieldStays() : year.stays())
+                        .values();
+            } else if (variable.doubt() == DoubtKind.YEAR) {
+                changed[place] = taken(columns[place], year.row());
+            }
+        }
+        return changed;
+    }
+
+    /**
+     * What a spray does and how many insects come: its spread is between fields as well as between years (soil, strain, eggs in the
+     * ground against weather), and nobody has said how much of it is which.
+     */
+    private static boolean someOfBoth(Variable variable) {
+        return variable.doubt() == DoubtKind.YEAR
+                && (variable.id().startsWith("control: ")
+                        || variable.id().startsWith("rating: ")
+                        || variable.id().startsWith("pressure: "));
     }
 
     /** A trait that resistance has worn: what is left of its control stands for whether it works. */

@@ -41,6 +41,7 @@ public final class Ahead {
     private final List<Rotation> rotations;
     private final Map<Rotation.Step, CourseYears> ready = new HashMap<>();
     private final List<CourseYears> courses = new ArrayList<>();
+    private final YearDraws draws;
     private final FieldLook look;
 
     private Ahead(Season season, Field field, List<Rotation> rotations, YearsOptions options) {
@@ -58,7 +59,8 @@ public final class Ahead {
             ready.put(step, course);
             courses.add(course);
         }
-        look = new FieldLook(season, field, courses, options, new YearDraws(source, options.seed(), options.seasons()));
+        draws = new YearDraws(source, options.seed(), options.seasons());
+        look = new FieldLook(season, field, courses, options, draws);
     }
 
     /** Every course of the field repeated, each a rotation of its own. */
@@ -86,9 +88,19 @@ public final class Ahead {
                 runs.stream().map(run -> presentValue(run.margins())).toList();
         double[] most = chancesMost(values);
         List<RotationAhead> all = new ArrayList<>();
+        List<NowAndLater.Looked> looked = new ArrayList<>();
         for (int i = 0; i < rotations.size(); i++) {
-            all.add(told(rotations.get(i), runs.get(i), values.get(i), most[i]));
+            RotationAhead one = told(rotations.get(i), runs.get(i), values.get(i), most[i]);
+            all.add(one);
+            looked.add(new NowAndLater.Looked(
+                    one.name(),
+                    one.standing().advisable(),
+                    rotations.get(i).repeats(field),
+                    one.presentValueUsdPerAcre(),
+                    one.perYearUsdPerAcre(),
+                    runs.get(i)));
         }
+        Deciding deciding = Deciding.of(draws.taken(), difference(looked, values));
         all.sort(Comparator.comparingDouble((RotationAhead one) -> -one.presentValueUsdPerAcre()));
         @Nullable
         String best = all.stream()
@@ -105,8 +117,24 @@ public final class Ahead {
                 all,
                 best,
                 words.sentence(all, best),
-                words.assumptions(),
+                NowAndLater.says(looked, options.seasons(), season.year()),
+                deciding.says(),
+                deciding.assumptions(),
                 words.cautions(courses));
+    }
+
+    /** What the best earns over the next, those that may be advised first; what the only one earns. */
+    private static double[] difference(List<NowAndLater.Looked> looked, List<double[]> values) {
+        List<Integer> order = Stream.iterate(0, i -> i + 1)
+                .limit(looked.size())
+                .sorted(Comparator.comparing((Integer i) -> !looked.get(i).advisable())
+                        .thenComparing(i -> -looked.get(i).presentValue()))
+                .toList();
+        double[] difference = values.get(order.get(0)).clone();
+        for (int k = 0; k < difference.length && order.size() > 1; k++) {
+            difference[k] -= values.get(order.get(1))[k];
+        }
+        return difference;
     }
 
     private List<@Nullable CourseYears> years(Rotation rotation) {

@@ -58,18 +58,6 @@ final class AheadWords {
                 : life.source();
     }
 
-    List<Assumption> assumptions() {
-        List<Assumption> all = new ArrayList<>();
-        if (look.weeds().stream().anyMatch(weed -> weed.life() != null)) {
-            all.addAll(Assumption.ofWeeds());
-        }
-        if (!look.insects().isEmpty()) {
-            all.addAll(Assumption.ofInsects(
-                    look.insects().stream().map(InsectLook::insect).toList()));
-        }
-        return all;
-    }
-
     List<String> cautions(List<CourseYears> courses) {
         List<String> all = new ArrayList<>();
         all.add(
@@ -91,9 +79,10 @@ final class AheadWords {
         if (look.insects().stream().anyMatch(insect -> insect.groups().size() > 0)
                 && rotations.stream().anyMatch(this::leavesCrop)) {
             all.add("In the first year after another crop, insects whose eggs wait in the field come with "
-                    + plain(options.pressureAfterBreakPct()) + " % of their pressure ("
-                    + YearsOptions.NO_SOURCE
-                    + "); a strain that lays in other crops, or eggs that wait for years, come in"
+                    + (options.afterBreakTyped()
+                            ? plain(options.pressureAfterBreakPct()) + " % of their pressure (typed)"
+                            : "0 to 40 % of their pressure, most likely 10 % (" + YearsOptions.NO_SOURCE + ")")
+                    + "; a strain that lays in other crops, or eggs that wait for years, come in"
                     + " full.");
         }
         borrowed(all);

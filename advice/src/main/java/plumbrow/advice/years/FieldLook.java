@@ -1,6 +1,7 @@
 package plumbrow.advice.years;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -64,7 +65,7 @@ final class FieldLook {
             margins[y] = course == null
                     ? new double[draws.draws()]
                     : course.margins(new CourseYears.Year(
-                            draws.rows(y), kept(course, weedRuns, y), holds(insectRuns, y), pressure(years, y)));
+                            draws.year(y), kept(course, weedRuns, y), holds(insectRuns, y), pressure(years, y)));
         }
         return new Run(margins, weedRuns, insectRuns);
     }
@@ -95,8 +96,8 @@ final class FieldLook {
         return holds;
     }
 
-    private Map<String, Double> pressure(List<@Nullable CourseYears> years, int y) {
-        Map<String, Double> shares = new HashMap<>();
+    private Map<String, double[]> pressure(List<@Nullable CourseYears> years, int y) {
+        Map<String, double[]> shares = new HashMap<>();
         CourseYears before = y == 0 ? null : years.get(y - 1);
         CourseYears now = years.get(y);
         if (before != null && now != null) {
@@ -104,8 +105,17 @@ final class FieldLook {
             waiting.removeAll(before.insects());
             waiting.removeIf(insect -> !InsectLook.waitsInTheField(insect)
                     || before.field().crop() == now.field().crop());
-            waiting.forEach(insect -> shares.put(insect, options.pressureAfterBreakPct() / 100));
+            waiting.forEach(insect -> shares.put(insect, afterBreak()));
         }
         return shares;
+    }
+
+    private double[] afterBreak() {
+        if (options.afterBreakTyped()) {
+            double[] typed = new double[draws.draws()];
+            Arrays.fill(typed, options.pressureAfterBreakPct() / 100);
+            return typed;
+        }
+        return draws.of("insects", Assumption.AFTER_BREAK);
     }
 }

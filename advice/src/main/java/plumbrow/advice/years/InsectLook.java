@@ -23,22 +23,22 @@ import plumbrow.science.years.TraitLot;
  * crop is not grown nothing is selected.
  */
 final class InsectLook {
-    private static final double HALF_THE_DOSE = .5;
-    private static final double COST_OF_ONE_COPY = .1;
     private static final double[] UNTOUCHED = {1, 1, 1};
 
     private final String insect;
     private final YearDraws draws;
-    private final String fieldName;
     private final List<String> groups;
     private final List<TraitOn> traits = new ArrayList<>();
     private final double[] dominance;
     private final double[] moving;
+    private final double[] dose;
+    private final double[] cost;
+    private final double[] costOfOneCopy;
+    private final double[] mixing;
     private final List<double[]> rare;
 
     InsectLook(String insect, String fieldName, List<CourseYears> courses, YearDraws draws) {
         this.insect = insect;
-        this.fieldName = fieldName;
         this.draws = draws;
         TreeSet<String> named = new TreeSet<>();
         for (CourseYears course : courses) {
@@ -54,8 +54,12 @@ final class InsectLook {
         }
         dominance = draws.of(fieldName, Assumption.dominance(insect));
         moving = draws.of(insect, Assumption.MOVING);
+        dose = draws.of(insect, Assumption.DOSE);
+        cost = draws.of(insect + " on " + fieldName, Assumption.INSECT_COST);
+        costOfOneCopy = draws.of(insect + " on " + fieldName, Assumption.INSECT_COST_OF_ONE_COPY);
+        mixing = draws.of(insect + " on " + fieldName, Assumption.MIXING);
         rare = groups.stream()
-                .map(group -> draws.of(group + " and " + insect + " on " + fieldName, Assumption.INSECT_GENE))
+                .map(group -> draws.of(group + " and " + insect + " on " + fieldName, Assumption.insectGene(insect)))
                 .toList();
     }
 
@@ -83,12 +87,10 @@ final class InsectLook {
             CourseYears course = years.get(y);
             run.aimed()[y] = course != null && course.lots().stream().anyMatch(this::carries);
         }
-        double[] cost = draws.of(insect + " on " + fieldName, Assumption.INSECT_COST);
-        double[] mixing = draws.of(insect + " on " + fieldName, Assumption.MIXING);
         for (int k = 0; k < draws.draws(); k++) {
             double[] costs = new double[groups.size()];
             Arrays.fill(costs, cost[k]);
-            TraitInsects insects = new TraitInsects(costs, COST_OF_ONE_COPY);
+            TraitInsects insects = new TraitInsects(costs, costOfOneCopy[k]);
             insects.start(start(k));
             IdentityHashMap<CourseYears, double[][]> fitness = new IdentityHashMap<>();
             for (int y = 0; y < years.size(); y++) {
@@ -165,7 +167,7 @@ final class InsectLook {
                     carries(lot) ? lot.unprotected() : 1,
                     survival,
                     blend ? moving[k] : 0,
-                    blend ? HALF_THE_DOSE : 1));
+                    blend ? dose[k] : 1));
         }
         return lots;
     }

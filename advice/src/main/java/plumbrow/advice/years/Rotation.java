@@ -67,6 +67,11 @@ public record Rotation(List<Step> steps) {
         return season.courses(field).stream().anyMatch(one -> one.name().equals(course));
     }
 
+    /** Whether it is one course of the field, every year. */
+    boolean repeats(Field field) {
+        return steps.size() == 1 && steps.get(0).from().equals(field.name());
+    }
+
     /** The step of a year counted from 0. */
     Step step(int year) {
         return steps.get(year % steps.size());

@@ -31,7 +31,6 @@ import plumbrow.science.years.WeedResponse;
  */
 final class WeedLook {
     private static final double SQUARE_METRES_PER_ACRE = 4_046.856_422_4;
-    private static final double COST_OF_ONE_COPY = .5;
 
     private final String weed;
     private final Field field;
@@ -39,7 +38,7 @@ final class WeedLook {
     private final @Nullable SeedLife life;
     private final List<String> groups;
     private final List<String> left;
-    private final IdentityHashMap<CourseYears, Under> under = new IdentityHashMap<>();
+    private final IdentityHashMap<CourseYears, @Nullable Under[]> under = new IdentityHashMap<>();
     private final double[] seedlings;
     private final List<Gene> genes;
 
@@ -49,7 +48,7 @@ final class WeedLook {
 
     /** The draws of a gene. */
     @SuppressWarnings("ArrayRecordComponent") // One number a draw; read only.
-    private record Gene(double[] frequency, double[] fold, double[] cost, double[] mutation) {}
+    private record Gene(double[] frequency, double[] fold, double[] cost, double[] costOfOneCopy, double[] mutation) {}
 
     WeedLook(Season season, Field field, String weed, List<CourseYears> courses, YearDraws draws) {
         this.weed = weed;
@@ -69,13 +68,7 @@ final class WeedLook {
         groups = List.copyOf(working.subList(0, Math.min(Genotypes.MOST_GENES, working.size())));
         left = List.copyOf(working.subList(groups.size(), working.size()));
         for (CourseYears course : with) {
-            WeedOn one = on(course).orElseThrow();
-            under.put(
-                    course,
-                    new Under(
-                            one.response(groups, seeds(course.field()), life == null ? 0 : life.crowdingM2()),
-                            one.untreatedLoad(),
-                            one.mostLossPct()));
+            under.put(course, new Under[draws.seasons()]);
         }
         genes = groups.stream().map(group -> gene(group, known.get(group))).toList();
     }
@@ -109,6 +102,7 @@ final class WeedLook {
                 frequency,
                 draws.of(name, Assumption.ONE_COPY),
                 draws.of(name, Assumption.COST),
+                draws.of(name, Assumption.COST_OF_ONE_COPY),
                 draws.of(name, Assumption.MUTATION));
     }
 
@@ -180,16 +174,15 @@ final class WeedLook {
             run.seedsM2()[y][k] = seedlings[k];
             CourseYears course = years.get(y);
             if (course != null) {
-                Under one = under(course);
-                int row = draws.rows(y)[k];
-                run.loadPct()[y][k] = seedlings[k] * one.response().load()[0][row];
+                Under one = under(course, y);
+                run.loadPct()[y][k] = seedlings[k] * one.response().load()[0][k];
                 lost(run, one, seedlings[k], y, k);
             }
         }
     }
 
     private void lost(WeedRun run, Under one, double up, int y, int k) {
-        double untreated = up * one.untreated()[draws.rows(y)[k]];
+        double untreated = up * one.untreated()[k];
         run.lossPct()[y][k] = HyperbolicLoss.ofLoad(run.loadPct()[y][k], one.mostLossPct());
         run.removedPct()[y][k] = untreated == 0 ? 100 : 100 * (1 - run.loadPct()[y][k] / untreated);
     }
@@ -204,21 +197,34 @@ final class WeedLook {
             }
             CourseYears course = years.get(y);
             if (course != null) {
-                Under one = under(course);
-                bank.year(one.response(), draws.rows(y)[k], draws.random(weed, k, y));
+                Under one = under(course, y);
+                bank.year(one.response(), k, draws.random(weed, k, y));
                 run.loadPct()[y][k] = bank.loadPct();
                 lost(run, one, bank.upM2(), y, k);
             }
         }
     }
 
-    private Under under(CourseYears course) {
-        Under one = under.get(course);
-        if (one == null) {
+    /** The weed under a course in a year, worked out when it is first asked for. */
+    private Under under(CourseYears course, int y) {
+        @Nullable Under[] years = under.get(course);
+        if (years == null) {
             throw new IllegalStateException(
                     weed + " has no response to " + course.course().name());
         }
-        return one;
+        Under known = years[y];
+        if (known == null) {
+            WeedOn one = course.weeds(draws.year(y)).stream()
+                    .filter(on -> on.weed().equals(weed))
+                    .findFirst()
+                    .orElseThrow();
+            known = new Under(
+                    one.response(groups, seeds(course.field()), life == null ? 0 : life.crowdingM2()),
+                    one.untreatedLoad(),
+                    one.mostLossPct());
+            years[y] = known;
+        }
+        return known;
     }
 
     private List<ResistanceGene> genes(int k) {
@@ -228,7 +234,7 @@ final class WeedLook {
                         gene.fold()[k],
                         gene.fold()[k] * gene.fold()[k],
                         gene.cost()[k],
-                        COST_OF_ONE_COPY,
+                        gene.costOfOneCopy()[k],
                         gene.mutation()[k],
                         0))
                 .toList();
@@ -236,7 +242,6 @@ final class WeedLook {
 
     /** The highest loss that the weed goes to in the crop of a course [%]; 0 where it does not stand there. */
     double mostLossPct(CourseYears course) {
-        Under one = under.get(course);
-        return one == null ? 0 : one.mostLossPct();
+        return on(course).map(WeedOn::mostLossPct).orElse(0.0);
     }
 }

@@ -1,30 +1,40 @@
 package plumbrow.advice.years;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.outlook.Law;
+import plumbrow.advice.weighing.CourseYears;
 
 /**
- * The draws of a look ahead. What a year brings anew (price, yield, pressure, what a spray does) takes the draws of the
- * weighing in another order each year, row by row together; this season's stand as they are. What belongs to the field, its
- * weeds and insects keeps its draw through all years.
+ * The draws of a look ahead. What a year brings anew (price, yield, weather) takes the draws of the weighing in another order
+ * each year, row by row together; this season's stand as they are. What belongs to the field, its weeds and insects is drawn
+ * once for each future and keeps its draw through all years. What is some of both (what a spray does, how many insects
+ * come, attainable yield) keeps a share of its spread.
  */
 final class YearDraws {
     private static final Law ANY = new Law.Triangular(0, .5, 1);
 
     private final DrawSource source;
     private final long seed;
-    private final int[][] rows;
+    private final List<CourseYears.Draws> years = new ArrayList<>();
+    private final Map<Assumption, List<double[]>> taken = new LinkedHashMap<>();
 
     YearDraws(DrawSource source, long seed, int seasons) {
         this.source = source;
         this.seed = seed;
-        this.rows = new int[seasons][];
-        rows[0] = new int[source.draws()];
-        Arrays.setAll(rows[0], k -> k);
+        int[] now = new int[source.draws()];
+        Arrays.setAll(now, k -> k);
+        double[] stays = of("all", Assumption.STAYS);
+        double[] yieldStays = of("all", Assumption.YIELD_STAYS);
+        years.add(new CourseYears.Draws(now, stays, yieldStays, true));
         for (int year = 1; year < seasons; year++) {
-            rows[year] = source.column("order of year " + year, ANY).ranks();
+            int[] row = source.column("order of year " + year, ANY).ranks();
+            years.add(new CourseYears.Draws(row, stays, yieldStays, false));
         }
     }
 
@@ -33,12 +43,12 @@ final class YearDraws {
     }
 
     int seasons() {
-        return rows.length;
+        return years.size();
     }
 
-    /** For each draw, the draw whose weather and prices a year takes. */
-    int[] rows(int year) {
-        return rows[year];
+    /** What a year's draws are. */
+    CourseYears.Draws year(int year) {
+        return years.get(year);
     }
 
     double[] of(String name, Law law) {
@@ -47,9 +57,18 @@ final class YearDraws {
 
     double[] of(String name, Assumption taken) {
         double[] values = of(name + ": " + taken.label(), taken.law());
+        List<double[]> known = this.taken.computeIfAbsent(taken, one -> new ArrayList<>());
+        if (known.stream().noneMatch(one -> one == values)) {
+            known.add(values);
+        }
         return taken.power()
                 ? Arrays.stream(values).map(power -> Math.pow(10, power)).toArray()
                 : values;
+    }
+
+    /** All that was taken without a source so far, each with the draws of it; those of a power are of the power. */
+    Map<Assumption, List<double[]>> taken() {
+        return taken;
     }
 
     /** Chance for whole seeds in a year, −1 for the start; the same whatever course is looked at. */

@@ -49,6 +49,11 @@ public record YearsOptions(int seasons, int draws, long seed, double discountPct
         return new YearsOptions(seasons, draws, seed, discountPct, pct);
     }
 
+    /** Whether the pressure after another crop was typed; else it is drawn. */
+    boolean afterBreakTyped() {
+        return pressureAfterBreakPct != DEFAULT.pressureAfterBreakPct;
+    }
+
     /** The weighing that has the same draws. */
     WeighingOptions weighing() {
         return WeighingOptions.DEFAULT.withDraws(draws).withSeed(seed);

@@ -16,7 +16,11 @@ class FarmPlannerTest {
     private static final double TRIP = 100 * 8;
 
     private static SmallFarm two() {
-        return new SmallFarm().field("East", 1).withBare("East").field("West", 1).withBare("West");
+        return new SmallFarm()
+                .field("East", 1)
+                .withBare("East")
+                .field("West", 1)
+                .withBare("West");
     }
 
     private static Shared limit(FarmPlan plan, String name) {
@@ -53,7 +57,10 @@ class FarmPlannerTest {
         assertThat(two().money(enough).plan().fields())
                 .extracting(FarmPlan.Taken::course)
                 .containsExactlyInAnyOrder("sprayed", "bare");
-        assertThat(two().onHand(new Amount(150, FarmUnit.QT)).money(enough).plan().fields())
+        assertThat(two().onHand(new Amount(150, FarmUnit.QT))
+                        .money(enough)
+                        .plan()
+                        .fields())
                 .extracting(FarmPlan.Taken::course)
                 .containsOnly("sprayed");
     }
@@ -69,7 +76,8 @@ class FarmPlannerTest {
     }
 
     @Test
-    @DisplayName("where the shed falls short the rest is bought at the step it reaches, or at the next where that is cheaper")
+    @DisplayName(
+            "where the shed falls short the rest is bought at the step it reaches, or at the next where that is cheaper")
     void rest() {
         FarmPlan plan =
                 two().onHand(new Amount(20, FarmUnit.QT)).priceBreak(100, 8).plan();
@@ -78,7 +86,9 @@ class FarmPlannerTest {
         FarmPlan next =
                 two().onHand(new Amount(20, FarmUnit.QT)).priceBreak(190, 8).plan();
         assertThat(next.buys().get(0).own()).isCloseTo(20, within(1e-6));
-        assertThat(next.buys().get(0).bought()).as("190 at $8 cost less than 180 at $10").isCloseTo(190, within(1e-6));
+        assertThat(next.buys().get(0).bought())
+                .as("190 at $8 cost less than 180 at $10")
+                .isCloseTo(190, within(1e-6));
     }
 
     @Test

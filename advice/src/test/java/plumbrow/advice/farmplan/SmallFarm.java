@@ -94,8 +94,8 @@ final class SmallFarm {
             passes.add(new Pass(
                     2, PassKind.SPRAY, day.plusDays(20), HERBICIDE, new Amount(qt, FarmUnit.QT), 100, 8, NONE, 0));
         }
-        passes.add(new Pass(
-                passes.size() + 1, PassKind.HARVEST, LocalDate.of(2026, 10, 14), null, null, 100, 0, NONE, 0));
+        passes.add(
+                new Pass(passes.size() + 1, PassKind.HARVEST, LocalDate.of(2026, 10, 14), null, null, 100, 0, NONE, 0));
         boolean first = courses.stream().noneMatch(one -> one.field().equals(field));
         courses.add(new Course(field, name, first, new RefugePlan(null, null), "", passes));
     }
@@ -176,8 +176,8 @@ final class SmallFarm {
                         List.of(),
                         List.of(),
                         fields.stream()
-                                .map(field ->
-                                        new WeedPressure(field.name(), "waterhemp", new Law.Fixed(20), 1, 50, "invented"))
+                                .map(field -> new WeedPressure(
+                                        field.name(), "waterhemp", new Law.Fixed(20), 1, 50, "invented"))
                                 .toList(),
                         List.of()),
                 courses,
@@ -194,8 +194,7 @@ final class SmallFarm {
                         new Means(machines, windows, limits, breaks, List.of())));
     }
 
-    private static Product product(
-            String name, ProductKind kind, double usd, FarmUnit unit, @Nullable Amount onHand) {
+    private static Product product(String name, ProductKind kind, double usd, FarmUnit unit, @Nullable Amount onHand) {
         boolean seed = kind == ProductKind.SEED;
         return new Product(
                 name,

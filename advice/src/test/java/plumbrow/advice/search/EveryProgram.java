@@ -98,7 +98,9 @@ final class EveryProgram {
         Set<String> products = new TreeSet<>();
         for (Course course : own) {
             for (Pass pass : course.passes()) {
-                if (sprays(pass) && up(pass.date()) == up && (!up || seed(frame(course)).equals(seed))) {
+                if (sprays(pass)
+                        && up(pass.date()) == up
+                        && (!up || seed(frame(course)).equals(seed))) {
                     products.add(String.valueOf(pass.product()));
                 }
             }
@@ -126,7 +128,9 @@ final class EveryProgram {
     private List<SprayPlan> plans(@Nullable LocalDate day, String product) {
         return own.stream()
                 .flatMap(course -> course.passes().stream()
-                        .filter(pass -> sprays(pass) && pass.date() != null && pass.date().equals(day))
+                        .filter(pass -> sprays(pass)
+                                && pass.date() != null
+                                && pass.date().equals(day))
                         .filter(pass -> product.isEmpty() || product.equals(pass.product()))
                         .map(pass -> season.work().sprayPlan(course, pass).orElseThrow()))
                 .toList();
@@ -154,15 +158,7 @@ final class EveryProgram {
             for (Put put : tanks.get(d)) {
                 int number = passes.size() + 1;
                 passes.add(new Pass(
-                        number,
-                        PassKind.SPRAY,
-                        day,
-                        put.product(),
-                        put.rate(),
-                        100,
-                        charge,
-                        new Law.Fixed(0),
-                        0));
+                        number, PassKind.SPRAY, day, put.product(), put.rate(), 100, charge, new Law.Fixed(0), 0));
                 charge = 0;
                 plans.add(plans(day, "")
                         .get(0)

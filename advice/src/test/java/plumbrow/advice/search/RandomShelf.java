@@ -149,9 +149,10 @@ final class RandomShelf {
     private static Season planned(Season season) {
         return season.withCourses(
                 season.courses(),
-                season.work().withSprayPlans(season.work().sprayPlans().stream()
-                        .map(plan -> staged(plan, plan.pass() == 2 ? "PRE" : "V5", plan.weedHeightIn()))
-                        .toList()));
+                season.work()
+                        .withSprayPlans(season.work().sprayPlans().stream()
+                                .map(plan -> staged(plan, plan.pass() == 2 ? "PRE" : "V5", plan.weedHeightIn()))
+                                .toList()));
     }
 
     private static SprayPlan staged(SprayPlan plan, String stage, @Nullable Double weedHeightIn) {

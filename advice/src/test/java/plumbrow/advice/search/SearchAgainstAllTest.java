@@ -96,25 +96,26 @@ class SearchAgainstAllTest {
     private static Season twoWays(Season season) {
         return season.withCourses(
                 season.courses(),
-                season.work().withSprayPlans(season.work().sprayPlans().stream()
-                        .map(plan -> plan.course().equals("own")
-                                ? plan
-                                : new SprayPlan(
-                                        plan.field(),
-                                        plan.course(),
-                                        plan.pass(),
-                                        plan.tank(),
-                                        plan.method(),
-                                        20.0,
-                                        plan.droplets(),
-                                        plan.boomIn(),
-                                        plan.driftReductionPct(),
-                                        plan.cropStage(),
-                                        plan.cropHeightIn(),
-                                        plan.weedHeightIn(),
-                                        plan.bloom(),
-                                        plan.applicator()))
-                        .toList()));
+                season.work()
+                        .withSprayPlans(season.work().sprayPlans().stream()
+                                .map(plan -> plan.course().equals("own")
+                                        ? plan
+                                        : new SprayPlan(
+                                                plan.field(),
+                                                plan.course(),
+                                                plan.pass(),
+                                                plan.tank(),
+                                                plan.method(),
+                                                20.0,
+                                                plan.droplets(),
+                                                plan.boomIn(),
+                                                plan.driftReductionPct(),
+                                                plan.cropStage(),
+                                                plan.cropHeightIn(),
+                                                plan.weedHeightIn(),
+                                                plan.bloom(),
+                                                plan.applicator()))
+                                .toList()));
     }
 
     private void same(Season season, SearchAnswer answer, String what) {

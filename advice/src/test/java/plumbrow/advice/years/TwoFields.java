@@ -25,6 +25,7 @@ import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.ActiveContent;
+import plumbrow.advice.shelf.ActiveLimit;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Control;
 import plumbrow.advice.shelf.LabelUse;
@@ -52,6 +53,7 @@ final class TwoFields {
     private final List<TraitDoubt> doubts = new ArrayList<>();
     private final List<WeedPressure> weeds = new ArrayList<>();
     private final List<KnownResistance> resistance = new ArrayList<>();
+    private final List<ActiveLimit> limits = new ArrayList<>();
     private final List<Course> courses = new ArrayList<>();
 
     TwoFields() {
@@ -104,6 +106,10 @@ final class TwoFields {
 
     /** A herbicide of one active that takes a fixed share of a weed at 1 qt. */
     TwoFields herbicide(String name, String active, String weed, double control) {
+        return herbicide(name, active, weed, Sure.of(control));
+    }
+
+    TwoFields herbicide(String name, String active, String weed, Law control) {
         products.add(new Product(
                 name,
                 ProductKind.HERBICIDE,
@@ -128,7 +134,22 @@ final class TwoFields {
                     30,
                     "invented label p. 3"));
         }
-        controls.add(new Control(name, weed, new Amount(1, FarmUnit.QT), Sure.of(control), "invented"));
+        controls.add(new Control(name, weed, new Amount(1, FarmUnit.QT), control, "invented"));
+        return this;
+    }
+
+    /** A course with a block of bare corn beside the seed. */
+    TwoFields block(String name, boolean baseline, String seed, double refugePct) {
+        LocalDate day = LocalDate.of(2026, 5, 1);
+        courses.add(new Course(
+                CORN,
+                name,
+                baseline,
+                new RefugePlan(null, null),
+                "",
+                List.of(
+                        new Pass(1, PassKind.SEED, day, seed, new Amount(1, FarmUnit.UNIT), 100 - refugePct, 0, NONE, 0),
+                        new Pass(2, PassKind.SEED, day, "bare corn", new Amount(1, FarmUnit.UNIT), refugePct, 0, NONE, 0))));
         return this;
     }
 
@@ -170,6 +191,27 @@ final class TwoFields {
         return this;
     }
 
+    /** With what the gates ask of a herbicide beside its rates: most of its active in a season, and the day of harvest. */
+    TwoFields lawful() {
+        for (ActiveContent active : actives) {
+            limits.add(new ActiveLimit(
+                    active.product(),
+                    Crop.CORN,
+                    active.ingredient(),
+                    9.0,
+                    ActiveLimit.Basis.ACTIVE_INGREDIENT,
+                    "invented label p. 2"));
+        }
+        courses.replaceAll(course -> {
+            List<Pass> passes = new ArrayList<>(course.passes());
+            LocalDate harvest = LocalDate.of(2026, 10, 14);
+            passes.add(new Pass(passes.size() + 1, PassKind.HARVEST, harvest, null, null, 100, 0, NONE, 0));
+            return new Course(
+                    course.field(), course.name(), course.baseline(), course.refuge(), course.note(), passes);
+        });
+        return this;
+    }
+
     Season season() {
         List<OutlookLine> outlook = new ArrayList<>();
         for (Crop crop : new Crop[] {Crop.CORN, Crop.SOYBEAN}) {
@@ -186,7 +228,7 @@ final class TwoFields {
                 List.of(new Farm("Home", "A grower", 1, 1)),
                 List.of(field(CORN, Crop.CORN), field(BEANS, Crop.SOYBEAN)),
                 List.of(),
-                new Shelf(products, seeds, traits, actives, uses, List.of(), controls),
+                new Shelf(products, seeds, traits, actives, uses, limits, controls),
                 new Pests(insects, doubts, weeds, resistance),
                 courses,
                 outlook));

@@ -51,6 +51,21 @@ class YearsTest {
     }
 
     @Test
+    void the_comparison_and_this_page_say_the_same_of_one_season_and_many() {
+        Season season = DeskSeason.of(2027);
+        Field field = season.field(DeskSeason.HOME).orElseThrow();
+        YearsAhead few =
+                Ahead.of(season, field, Ahead.repeated(season, field), YearsOptions.DEFAULT.withDraws(300));
+        var beside = visitor.get("/fields/" + HOME + "/years/now");
+        assertThat(beside.status()).isEqualTo(200);
+        assertThat(beside.text()).contains(Shown.said(few.besideOneSeason()), "Look ahead over the years");
+        YearsAhead ahead = ahead(3);
+        assertThat(visitor.get("/fields/" + HOME + "/years?seasons=3").text())
+                .contains(Shown.said(ahead.decides()), Shown.said(ahead.nowAndLater()));
+        assertThat(visitor.get("/fields/" + HOME + "/weighing").text()).contains("look ahead over the years");
+    }
+
+    @Test
     void programs_get_the_same() {
         assertThat(visitor.get("/api/fields/" + HOME + "/years?seasons=3").text())
                 .isEqualTo(Json.of(ahead(3)).replaceAll("\\s+", " ").strip());

@@ -72,6 +72,8 @@ class YearsPictureTest {
                 List.of(rotation()),
                 "two passes",
                 "Take two passes.",
+                "",
+                "",
                 List.of(),
                 List.of());
     }

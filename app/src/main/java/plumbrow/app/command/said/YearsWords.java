@@ -24,6 +24,11 @@ public final class YearsWords {
     public static String of(YearsAhead ahead) {
         Paper paper = new Paper();
         paper.heading(ahead.field().name() + ": " + ahead.sentence()).gap();
+        for (String one : List.of(ahead.nowAndLater(), ahead.decides())) {
+            if (!one.isEmpty()) {
+                paper.prose(one).gap();
+            }
+        }
         paper.table(glance(ahead));
         for (RotationAhead rotation : ahead.rotations()) {
             add(paper, ahead, rotation);

@@ -1,0 +1,128 @@
+package plumbrow.advice.years;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.weighing.Odds;
+import plumbrow.advice.weighing.Quantities;
+import plumbrow.science.chance.SortedDraws;
+import plumbrow.science.figure.Numbers;
+
+/** Says where the comparison of one season and a look ahead name different courses, and why. */
+final class NowAndLater {
+    /** Less yield than this between two courses is no reason [% of the yield]. */
+    private static final double SEEN_PCT = .5;
+
+    private NowAndLater() {}
+
+    /**
+     * A rotation with what came of it.
+     *
+     * @param repeated whether it is one course of the field every year, as the comparison has it
+     */
+    @SuppressWarnings("ArrayRecordComponent") // Primitive arrays on purpose; read only.
+    record Looked(
+            String name, boolean advisable, boolean repeated, double presentValue, double perYear, FieldLook.Run run) {
+        double now() {
+            return SortedDraws.mean(run.margins()[0]);
+        }
+    }
+
+    /** The sentence for both pages; empty where the same course is best in both, or none is to be compared. */
+    static String says(List<Looked> all, int seasons, int firstYear) {
+        Optional<Looked> now = best(all, true);
+        Optional<Looked> later = best(all, false);
+        if (now.isEmpty()
+                || later.isEmpty()
+                || seasons < 2
+                || now.get().name().equals(later.get().name())) {
+            return "";
+        }
+        Looked one = now.get();
+        Looked many = later.get();
+        double ahead = one.now() - many.now();
+        return "In " + firstYear + " alone " + one.name() + " earns most, " + Quantities.drawnDollars(ahead)
+                + "/ac more than " + many.name() + "; over " + seasons + " seasons " + many.name() + " does, "
+                + Quantities.drawnDollars(many.perYear() - one.perYear()) + "/ac a year more and ahead of it in "
+                + Odds.words(leads(many, one)) + ", " + because(one, many, firstYear) + ".";
+    }
+
+    private static Optional<Looked> best(List<Looked> all, boolean now) {
+        return all.stream()
+                .filter(one -> one.advisable() && one.repeated())
+                .max((a, b) ->
+                        now ? Double.compare(a.now(), b.now()) : Double.compare(a.presentValue(), b.presentValue()));
+    }
+
+    /** Share of draws in which one earns more than another over all years, money of every year alike. */
+    private static double leads(Looked one, Looked other) {
+        int draws = one.run().margins()[0].length;
+        double leads = 0;
+        for (int k = 0; k < draws; k++) {
+            double more = 0;
+            for (int y = 0; y < one.run().margins().length; y++) {
+                more += one.run().margins()[y][k] - other.run().margins()[y][k];
+            }
+            leads += more > 0 ? 1 : more == 0 ? .5 : 0;
+        }
+        return leads / draws;
+    }
+
+    private static String because(Looked one, Looked many, int firstYear) {
+        int last = one.run().margins().length - 1;
+        @Nullable String reason = null;
+        double most = SEEN_PCT;
+        for (int j = 0; j < one.run().weeds().size(); j++) {
+            WeedRun weed = one.run().weeds().get(j);
+            WeedRun beside = many.run().weeds().get(j);
+            double more = grown(weed.lossPct(), last) - grown(beside.lossPct(), last);
+            if (more > most) {
+                most = more;
+                reason = "since it leaves less seed of " + weed.weed() + ", which under " + one.name() + " costs "
+                        + percent(SortedDraws.mean(weed.lossPct()[last])) + " of the yield by "
+                        + (firstYear + last) + " and under this " + percent(SortedDraws.mean(beside.lossPct()[last]))
+                        + resistance(weed, beside, last);
+            }
+        }
+        for (int j = 0; j < one.run().insects().size(); j++) {
+            InsectRun insect = one.run().insects().get(j);
+            InsectRun beside = many.run().insects().get(j);
+            if (insect.aimed()[last] && worn(insect, last) - worn(beside, last) > 10 * SEEN_PCT && reason == null) {
+                reason = "since the trait of " + one.name() + " against " + insect.insect() + " wears out: by "
+                        + (firstYear + last) + " it spares "
+                        + percent(SortedDraws.mean(insect.preventedPct()[last]))
+                        + " of the injury, now "
+                        + percent(SortedDraws.mean(insect.preventedPct()[0]));
+            }
+        }
+        return reason == null ? "since the margins of " + one.name() + " fall more in later years" : reason;
+    }
+
+    private static String percent(double value) {
+        return Numbers.fixed(value, 0) + " %";
+    }
+
+    private static double grown(double[][] pct, int last) {
+        return SortedDraws.mean(pct[last]) - SortedDraws.mean(pct[0]);
+    }
+
+    private static double worn(InsectRun run, int last) {
+        return run.aimed()[last]
+                ? SortedDraws.mean(run.preventedPct()[0]) - SortedDraws.mean(run.preventedPct()[last])
+                : 0;
+    }
+
+    /** The site of action to which resistance spreads most under one and not under the other. */
+    private static String resistance(WeedRun weed, WeedRun beside, int last) {
+        double most = .05;
+        String says = "";
+        for (int l = 0; l < weed.groups().size(); l++) {
+            double more = SortedDraws.mean(weed.resistant()[l][last]) - SortedDraws.mean(beside.resistant()[l][last]);
+            if (more > most) {
+                most = more;
+                says = ", much of it resistant to group " + weed.groups().get(l);
+            }
+        }
+        return says;
+    }
+}
