@@ -50,6 +50,7 @@ public record FarmPlan(
      * @param alone the course that would be best for the field by itself
      * @param meanUsd mean margin [$]
      * @param givesUpUsd how much less that is than the field alone would bring [$]
+     * @param aboutEqual whether the two courses are about equal on the field itself
      */
     public record Taken(
             String field,
@@ -58,7 +59,8 @@ public record FarmPlan(
             String alone,
             double costUsd,
             double meanUsd,
-            double givesUpUsd) {}
+            double givesUpUsd,
+            boolean aboutEqual) {}
 
     /**
      * A field of which no course may be advised: what its likely course takes is not there for the others.

@@ -19,6 +19,7 @@ import plumbrow.advice.field.Farm;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.weighing.EqualRule;
 import plumbrow.science.figure.Numbers;
 
 /**
@@ -104,7 +105,11 @@ public final class FarmPlanner {
                     alone.name(),
                     own.cost(),
                     own.mean(),
-                    alone.mean() - own.mean()));
+                    alone.mean() - own.mean(),
+                    !EqualRule.DEFAULT.ahead(
+                            (alone.mean() - own.mean())
+                                    / reader.fields().get(f).acres(),
+                            leads(alone, own))));
         }
         List<Shared> limits =
                 reader.shared().stream().map(limit -> shared(limit, solution)).toList();
@@ -123,6 +128,17 @@ public final class FarmPlanner {
                 buys(solution),
                 says(taken, solution, free),
                 reader.cautions());
+    }
+
+    /** Share of scenarios in which one brings more than the other, a tie counting half. */
+    private static double leads(Option one, Option other) {
+        double leads = 0;
+        for (int k = 0; k < one.scenarios().length; k++) {
+            leads += one.scenarios()[k] > other.scenarios()[k]
+                    ? 1
+                    : one.scenarios()[k] == other.scenarios()[k] ? .5 : 0;
+        }
+        return leads / one.scenarios().length;
     }
 
     private FarmPlan impossible(String says) {

@@ -1,6 +1,7 @@
 package plumbrow.advice.search;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -21,6 +22,7 @@ import plumbrow.advice.weighing.CourseDraws;
 import plumbrow.advice.weighing.CourseDraws.Weighed;
 import plumbrow.advice.weighing.Quantities;
 import plumbrow.advice.weighing.SeasonGapException;
+import plumbrow.science.chance.SortedDraws;
 import plumbrow.science.figure.Numbers;
 
 /**
@@ -90,12 +92,13 @@ public final class Search {
         Candidate open = search.open();
         Found lookUp =
                 open == null || (best != null && open.mean() <= best.meanMarginUsdPerAcre()) ? null : found(open);
-        Map<String, Double> own = ownCourses();
+        Map<String, double[]> own = ownCourses();
         String ownName = own.entrySet().stream()
-                .max(Map.Entry.comparingByValue())
+                .max(Comparator.comparingDouble(one -> SortedDraws.mean(one.getValue())))
                 .map(Map.Entry::getKey)
                 .orElse(null);
-        Double ownMean = ownName == null ? null : own.get(ownName);
+        double[] ownMargins = ownName == null ? null : own.get(ownName);
+        Double ownMean = ownMargins == null ? null : Double.valueOf(SortedDraws.mean(ownMargins));
         return new SearchAnswer(
                 field,
                 options.draws(),
@@ -110,7 +113,13 @@ public final class Search {
                 Frontier.of(near, Found::shortfallUsdPerAcre),
                 Frontier.of(near, one -> -one.escapeShare()),
                 search.proof(SearchWords.proof(search.proof(""))),
-                SearchWords.answer(field, best, lookUp, ownName, ownMean),
+                SearchWords.answer(
+                        field,
+                        best,
+                        lookUp,
+                        ownName,
+                        ownMean,
+                        best == null || ownMargins == null ? 1 : leads(candidates.get(0), ownMargins)),
                 limits(candidates.size()));
     }
 
@@ -153,14 +162,26 @@ public final class Search {
         return "Found by the search of " + season.asOf() + ".";
     }
 
-    /** Mean margins of the season's own courses that may be advised, on the same draws. */
-    private Map<String, Double> ownCourses() {
+    /** Share of draws in which a course found earns more than one of the season's own, a tie counting half. */
+    private double leads(Candidate candidate, double[] own) {
+        double[] margins = search.draws()
+                .weigh(search.room().course(candidate.frame(), candidate.tanks()))
+                .margins();
+        double leads = 0;
+        for (int k = 0; k < own.length; k++) {
+            leads += margins[k] > own[k] ? 1 : margins[k] == own[k] ? .5 : 0;
+        }
+        return leads / own.length;
+    }
+
+    /** Margins of the season's own courses that may be advised, on the same draws. */
+    private Map<String, double[]> ownCourses() {
         Gates gates = Gates.of(season);
         CourseDraws draws = new CourseDraws(season, field, new DrawSource(options.draws(), options.seed()));
-        Map<String, Double> means = new TreeMap<>();
+        Map<String, double[]> means = new TreeMap<>();
         for (Course course : season.courses(field.name())) {
             if (Gates.standing(gates.check(field, course)).advisable()) {
-                means.put(course.name(), draws.weigh(course).meanMarginUsdPerAcre());
+                means.put(course.name(), draws.weigh(course).margins());
             }
         }
         return means;

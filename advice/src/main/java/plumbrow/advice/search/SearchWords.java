@@ -2,6 +2,7 @@ package plumbrow.advice.search;
 
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.weighing.EqualRule;
 import plumbrow.advice.weighing.Quantities;
 import plumbrow.science.figure.Numbers;
 
@@ -14,7 +15,8 @@ final class SearchWords {
             @Nullable Found best,
             @Nullable Found lookUp,
             @Nullable String ownName,
-            @Nullable Double ownMean) {
+            @Nullable Double ownMean,
+            double ownLeads) {
         if (best == null) {
             return lookUp == null
                     ? "No lawful course for " + field.name() + " can be made from the shelf."
@@ -27,6 +29,10 @@ final class SearchWords {
             return sentence + ".";
         }
         double more = best.meanMarginUsdPerAcre() - ownMean;
+        if (more > 0.05 && !EqualRule.DEFAULT.ahead(more, ownLeads)) {
+            return sentence + "; your own " + ownName + " is about equal, "
+                    + Quantities.dollarsPerAcre(more) + " less on average.";
+        }
         return more > 0.05
                 ? sentence + ": " + Quantities.dollarsPerAcre(more) + " more than the best of your courses, " + ownName
                         + "."

@@ -19,6 +19,7 @@ import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Band;
 import plumbrow.advice.weighing.CourseYears;
+import plumbrow.advice.weighing.EqualRule;
 import plumbrow.advice.weighing.SeasonGapException;
 import plumbrow.advice.years.RotationAhead.InsectAhead;
 import plumbrow.advice.years.RotationAhead.Share;
@@ -116,11 +117,37 @@ public final class Ahead {
                 options,
                 all,
                 best,
-                words.sentence(all, best),
+                words.sentence(all, best, aboutEqual(looked, values, best)),
                 NowAndLater.says(looked, options.seasons(), season.year()),
                 deciding.says(),
                 deciding.assumptions(),
                 words.cautions(courses));
+    }
+
+    /** Rotations that may be advised and are about equal to the best, a year [$/ac]; all that differ by nothing are among them. */
+    private List<String> aboutEqual(List<NowAndLater.Looked> looked, List<double[]> values, @Nullable String best) {
+        List<String> equals = new ArrayList<>();
+        for (int i = 0; i < looked.size(); i++) {
+            if (looked.get(i).name().equals(best)) {
+                for (int j = 0; j < looked.size(); j++) {
+                    double gain = looked.get(i).perYear() - looked.get(j).perYear();
+                    if (j != i
+                            && looked.get(j).advisable()
+                            && !EqualRule.DEFAULT.ahead(gain, leads(values.get(i), values.get(j)))) {
+                        equals.add(looked.get(j).name());
+                    }
+                }
+            }
+        }
+        return equals;
+    }
+
+    private static double leads(double[] one, double[] other) {
+        double leads = 0;
+        for (int k = 0; k < one.length; k++) {
+            leads += one[k] > other[k] ? 1 : one[k] == other[k] ? .5 : 0;
+        }
+        return leads / one.length;
     }
 
     /** What the best earns over the next, those that may be advised first; what the only one earns. */

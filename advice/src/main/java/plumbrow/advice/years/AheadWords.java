@@ -31,7 +31,8 @@ final class AheadWords {
         this.rotations = rotations;
     }
 
-    String sentence(List<RotationAhead> all, @Nullable String best) {
+    /** @param equals those about equal to the best */
+    String sentence(List<RotationAhead> all, @Nullable String best, List<String> equals) {
         RotationAhead top =
                 all.stream().filter(one -> one.name().equals(best)).findFirst().orElse(null);
         if (top == null) {
@@ -42,7 +43,8 @@ final class AheadWords {
                 ? top.name() + " earns " + money + " over " + seasons() + "."
                 : top.name() + " earns most of what may be advised over " + seasons() + ": " + money
                         + ", ahead of all others in " + Odds.words(top.chanceMost()) + ".";
-        return earns + " " + top.fails().says();
+        String equal = equals.isEmpty() ? "" : " About equal to it: " + String.join("; ", equals) + ".";
+        return earns + equal + " " + top.fails().says();
     }
 
     private String seasons() {

@@ -3,6 +3,7 @@ package plumbrow.advice.years;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import plumbrow.advice.weighing.EqualRule;
 import plumbrow.advice.weighing.Odds;
 import plumbrow.advice.weighing.Quantities;
 import plumbrow.science.chance.SortedDraws;
@@ -41,10 +42,17 @@ final class NowAndLater {
         Looked one = now.get();
         Looked many = later.get();
         double ahead = one.now() - many.now();
-        return "In " + firstYear + " alone " + one.name() + " earns most, " + Quantities.drawnDollars(ahead)
-                + "/ac more than " + many.name() + "; over " + seasons + " seasons " + many.name() + " does, "
-                + Quantities.drawnDollars(many.perYear() - one.perYear()) + "/ac a year more and ahead of it in "
-                + Odds.words(leads(many, one)) + ", " + because(one, many, firstYear) + ".";
+        String alone = "In " + firstYear + " alone " + one.name()
+                + (EqualRule.DEFAULT.ahead(ahead, leads(one, many, 1))
+                        ? " earns most, " + Quantities.drawnDollars(ahead) + "/ac more than " + many.name() + "; "
+                        : " and " + many.name() + " are about equal; ");
+        double more = many.perYear() - one.perYear();
+        double leads = leads(many, one, seasons);
+        return EqualRule.DEFAULT.ahead(more, leads)
+                ? alone + "over " + seasons + " seasons " + many.name() + " does best, " + Quantities.drawnDollars(more)
+                        + "/ac a year more and ahead of it in " + Odds.words(leads) + ", "
+                        + because(one, many, firstYear) + "."
+                : alone + "over " + seasons + " seasons the two are about equal.";
     }
 
     private static Optional<Looked> best(List<Looked> all, boolean now) {
@@ -54,13 +62,13 @@ final class NowAndLater {
                         now ? Double.compare(a.now(), b.now()) : Double.compare(a.presentValue(), b.presentValue()));
     }
 
-    /** Share of draws in which one earns more than another over all years, money of every year alike. */
-    private static double leads(Looked one, Looked other) {
+    /** Share of draws in which one earns more than another over the first so many years, money of every year alike. */
+    private static double leads(Looked one, Looked other, int years) {
         int draws = one.run().margins()[0].length;
         double leads = 0;
         for (int k = 0; k < draws; k++) {
             double more = 0;
-            for (int y = 0; y < one.run().margins().length; y++) {
+            for (int y = 0; y < years; y++) {
                 more += one.run().margins()[y][k] - other.run().margins()[y][k];
             }
             leads += more > 0 ? 1 : more == 0 ? .5 : 0;

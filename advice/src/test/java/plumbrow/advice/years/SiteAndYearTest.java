@@ -193,7 +193,7 @@ class SiteAndYearTest {
         assertThat(both.presentValueUsdPerAcre()).isGreaterThan(post.presentValueUsdPerAcre());
         assertThat(ahead.nowAndLater())
                 .startsWith("In 2026 alone post")
-                .contains("over 20 seasons both does")
+                .contains("over 20 seasons both does best")
                 .contains("leaves less seed of waterhemp");
         assertThat(weedy(1).nowAndLater()).isEmpty();
     }

@@ -40,7 +40,7 @@ public final class PlanWords {
                         taken.course(),
                         Numbers.fixed(taken.costUsd(), 0),
                         Numbers.fixed(taken.meanUsd(), 0),
-                        other ? taken.alone() : "",
+                        other ? taken.alone() + (taken.aboutEqual() ? " (about equal)" : "") : "",
                         other ? Numbers.fixed(taken.givesUpUsd(), 0) : "");
             }
             paper.table(fields).gap();
