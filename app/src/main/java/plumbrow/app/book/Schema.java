@@ -2,6 +2,7 @@ package plumbrow.app.book;
 
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
+import org.springframework.jdbc.core.JdbcOperations;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The form of the tables, as numbered steps from an empty file to today's. */
@@ -12,8 +13,8 @@ final class Schema {
     private Schema() {}
 
     /** The step a database stands at. */
-    static int version(DataSource source) {
-        return JdbcClient.create(source)
+    static int version(JdbcOperations sql) {
+        return JdbcClient.create(sql)
                 .sql("SELECT max(CAST(version AS INTEGER)) FROM flyway_schema_history WHERE success = 1")
                 .query(Integer.class)
                 .single();

@@ -15,6 +15,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.springframework.jdbc.core.JdbcOperations;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -46,14 +47,20 @@ final class SqliteFile implements Database {
     private final Path file;
     private final SQLiteDataSource reading;
     private final SQLiteDataSource writing;
+
+    /** Reads without making the files that go beside one in use: for a disk that takes nothing. */
+    private final SQLiteDataSource untouched;
+
     private final ReentrantLock oneWriter = new ReentrantLock(true);
 
     private SqliteFile(Path file, Duration patience) {
         this.file = file;
         this.reading = new SQLiteDataSource(settings(patience, TransactionMode.DEFERRED));
+        this.untouched = new SQLiteDataSource(untouchedSettings(patience));
         this.writing = new SQLiteDataSource(writerSettings(patience));
         reading.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
         writing.setUrl(reading.getUrl());
+        untouched.setUrl("jdbc:sqlite:" + file.toAbsolutePath().toUri() + "?immutable=1");
     }
 
     static SqliteFile create(Path newFile) {
@@ -79,12 +86,12 @@ final class SqliteFile implements Database {
     static SqliteFile open(Path file, Duration patience) {
         demandBook(file);
         SqliteFile book = new SqliteFile(file, patience);
-        int version = book.told(() -> {
-            Integer id = new JdbcTemplate(book.reading).queryForObject("PRAGMA application_id", Integer.class);
+        int version = book.read(sql -> {
+            Integer id = sql.queryForObject("PRAGMA application_id", Integer.class);
             if (id == null || id != APPLICATION_ID) {
                 throw new BookException(file + " is not a book; it is a database of another program.");
             }
-            return Schema.version(book.reading);
+            return Schema.version(sql);
         });
         if (version > Schema.VERSION) {
             throw new BookException("The book " + file + " was written by a newer Plumbrow (form " + version
@@ -138,7 +145,44 @@ final class SqliteFile implements Database {
 
     @Override
     public <T> T read(Function<JdbcOperations, T> questions) {
-        return transaction(reading, questions);
+        try {
+            return transaction(reading, questions);
+        } catch (BookException fault) {
+            return SqliteFaults.ofTheDisk(fault) ? readUntouched(questions, fault) : fail(fault);
+        }
+    }
+
+    /**
+     * Reads a book whose disk is full or write-protected. That is sound as long as all of the book is in its one file, which
+     * stays as it is meanwhile; else the fault stands.
+     */
+    private <T> T readUntouched(Function<JdbcOperations, T> questions, BookException fault) {
+        String before = whole() ? stamp() : "";
+        if (before.isEmpty()) {
+            throw fault;
+        }
+        T answer = transaction(untouched, questions);
+        return whole() && stamp().equals(before) ? answer : fail(fault);
+    }
+
+    private static <T> T fail(BookException fault) {
+        throw fault;
+    }
+
+    /** Whether nothing of the book stands in the files of a change that is not yet in the book's own. */
+    private boolean whole() {
+        return Stream.of("-wal", "-journal")
+                .map(ending -> file.resolveSibling(file.getFileName() + ending))
+                .noneMatch(beside -> beside.toFile().length() > 0);
+    }
+
+    /** What changes when somebody writes; empty where the file can't be looked at. */
+    private String stamp() {
+        try {
+            return Files.size(file) + " " + Files.getLastModifiedTime(file);
+        } catch (IOException gone) {
+            return "";
+        }
     }
 
     @Override
@@ -254,6 +298,12 @@ final class SqliteFile implements Database {
         settings.enforceForeignKeys(true);
         settings.setBusyTimeout((int) patience.toMillis());
         settings.setTransactionMode(mode);
+        return settings;
+    }
+
+    private static SQLiteConfig untouchedSettings(Duration patience) {
+        SQLiteConfig settings = settings(patience, TransactionMode.DEFERRED);
+        settings.setReadOnly(true);
         return settings;
     }
 

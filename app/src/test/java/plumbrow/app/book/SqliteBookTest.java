@@ -16,6 +16,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.transaction.TransactionSystemException;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
 import plumbrow.app.RandomSeason;
 import plumbrow.app.SmallSeason;
 
@@ -172,8 +175,47 @@ class SqliteBookTest extends BookContract {
                     .satisfies(
                             fault -> assertThat(SqliteFaults.sentence("f.book", fault))
                                     .hasMessage(
-                                            "The book f.book or its folder is write-protected; a book must be writable, even to be read."));
+                                            "The book f.book or its folder is write-protected; it can be read, but nothing was written."));
         }
+    }
+
+    /** A database whose disk is full ends the transaction itself, and then there is none left to roll back. */
+    @Test
+    void whyATransactionWasGivenUpIsSaidAndNotThatItCouldNotBeRolledBack() {
+        var gaveUp = new TransactionSystemException(
+                "", new SQLiteException("cannot rollback - no transaction is active", SQLiteErrorCode.SQLITE_ERROR));
+        gaveUp.initApplicationException(new SQLiteException("full", SQLiteErrorCode.SQLITE_FULL));
+        assertThat(SqliteFaults.sentence("f.book", gaveUp))
+                .hasMessage("The disk is full; nothing was changed in the book f.book.")
+                .satisfies(fault -> assertThat(SqliteFaults.ofTheDisk((BookException) fault)).isTrue());
+    }
+
+    /** The database can't make the file it shares with others, as on a disk that is full or write-protected. */
+    @Test
+    void aBookWhoseDiskTakesNothingIsReadAllTheSameAndSaysWhyItCannotBeWritten() throws Exception {
+        try (Book book = again()) {
+            book.put(SmallSeason.of(2027));
+        }
+        Files.createDirectory(folder.resolve(file().getFileName() + "-shm"));
+        try (Book book = again()) {
+            assertThat(book.latestSeason()).contains(SmallSeason.of(2027));
+            assertThat(book.check()).isEmpty();
+            assertThatThrownBy(() -> book.put(SmallSeason.of(2028)))
+                    .isInstanceOf(BookException.class)
+                    .hasMessageContaining("is write-protected; it can be read, but nothing was written");
+            assertThat(book.seasons()).containsExactly(2027);
+        }
+    }
+
+    /** What was written but is not yet in the file must not be passed over in silence. */
+    @Test
+    void aBookWithAChangeThatCannotBeReadIsNotReadPastThatChange() throws Exception {
+        try (Book book = again()) {
+            book.put(SmallSeason.of(2027));
+        }
+        Files.createDirectory(folder.resolve(file().getFileName() + "-shm"));
+        Files.createDirectory(folder.resolve(file().getFileName() + "-wal"));
+        assertThatThrownBy(() -> again().seasons()).isInstanceOf(BookException.class);
     }
 
     @Test

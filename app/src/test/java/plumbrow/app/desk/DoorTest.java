@@ -9,6 +9,8 @@ import java.net.NetworkInterface;
 import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -70,6 +72,22 @@ class DoorTest {
         assertThat(raw("DELETE / HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n"))
                 .doesNotContain("Exception", "at org.");
         assertThat(Plain.get(desk.address() + "/figures/../WEB-INF")).startsWith("404 ");
+    }
+
+    @Test
+    void what_a_page_asks_wrongly_leaves_nothing_in_the_log_of_faults() throws IOException {
+        Path log = Path.of(System.getProperty("plumbrow.log", ""));
+        long before = Files.exists(log) ? Files.size(log) : 0;
+        for (int i = 0; i < 20; i++) {
+            for (String wrong : List.of("/log?x=%", "/check?standing=%zz", "/figures?q=%E0%", "/api/log/x/strike")) {
+                assertThat(raw("GET " + wrong + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n"))
+                        .startsWith("HTTP/1.1 4");
+            }
+        }
+        assertThat(raw("POST /figures/pert HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nContent-Type:"
+                        + " application/x-www-form-urlencoded\r\nContent-Length: 3\r\n\r\na=%"))
+                .startsWith("HTTP/1.1 4");
+        assertThat(Files.exists(log) ? Files.size(log) : 0).isEqualTo(before);
     }
 
     private String raw(String request) throws IOException {

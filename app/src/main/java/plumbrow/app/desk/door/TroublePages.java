@@ -3,6 +3,8 @@ package plumbrow.app.desk.door;
 import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import org.apache.catalina.connector.ClientAbortException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.boot.webmvc.error.ErrorController;
@@ -50,8 +52,22 @@ public class TroublePages implements ErrorController {
     }
 
     @ExceptionHandler(MultipartException.class)
-    String tooMuch(Model model, HttpServletResponse response) {
-        return page(Trouble.tooMuch(), model, response);
+    String tooMuch(MultipartException fault, Model model, HttpServletResponse response) {
+        return page(
+                outOfRoom(fault)
+                        ? Trouble.file("This machine's disk is full; none of the files was taken in.")
+                        : Trouble.tooMuch(),
+                model,
+                response);
+    }
+
+    private static boolean outOfRoom(Throwable fault) {
+        for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
+            if (cause instanceof IOException && String.valueOf(cause.getMessage()).contains("No space left")) {
+                return true;
+            }
+        }
+        return false;
     }
 
     @ExceptionHandler(FileTrouble.class)
@@ -63,10 +79,20 @@ public class TroublePages implements ErrorController {
     String other(HttpServletRequest request, Model model, HttpServletResponse response) {
         Object code = request.getAttribute(RequestDispatcher.ERROR_STATUS_CODE);
         int status = code instanceof Integer number ? number : HttpStatus.NOT_FOUND.value();
-        if (request.getAttribute(RequestDispatcher.ERROR_EXCEPTION) instanceof Throwable fault) {
+        if (request.getAttribute(RequestDispatcher.ERROR_EXCEPTION) instanceof Throwable fault && ours(status, fault)) {
             LOG.error("A page could not be shown", fault);
         }
         return page(Trouble.of(status), model, response);
+    }
+
+    /** What the other side sent wrong, or did not wait for, is no fault of the program and leaves nothing in its log. */
+    private static boolean ours(int status, Throwable fault) {
+        for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
+            if (cause instanceof ClientAbortException) {
+                return false;
+            }
+        }
+        return status >= HttpStatus.INTERNAL_SERVER_ERROR.value();
     }
 
     private static String page(Trouble trouble, Model model, HttpServletResponse response) {
