@@ -1,8 +1,10 @@
 package plumbrow.advice.outlook;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ConcurrentMap;
+import java.util.Map;
+import java.util.function.Supplier;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 import plumbrow.science.chance.StandardNormal;
@@ -21,33 +23,55 @@ import plumbrow.science.chance.StandardNormal;
 public final class DrawSource {
     private static final long GOLDEN = 0x9E3779B97F4A7C15L;
 
+    /** Columns kept, so that a farm of ten thousand fields needs no more room than one of ten: what is let go comes again. */
+    private static final int MOST_NUMBERS_KEPT = 2_000_000;
+
+    private static final int FEWEST_KEPT = 64;
+
     private final int draws;
     private final long seed;
     private final double[] normalStrata;
-    private final ConcurrentMap<String, Column> columns = new ConcurrentHashMap<>();
+    private final Map<String, Column> columns;
 
     /** A source of so many draws from a seed. */
     public DrawSource(int draws, long seed) {
         this.draws = draws;
         this.seed = seed;
         this.normalStrata = StandardNormal.strata(draws);
+        int most = Math.max(FEWEST_KEPT, MOST_NUMBERS_KEPT / draws);
+        this.columns = Collections.synchronizedMap(new LinkedHashMap<>(64, 0.75f, true) {
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<String, Column> eldest) {
+                return size() > most;
+            }
+        });
     }
 
     public int draws() {
         return draws;
     }
 
-    /** The draws of a quantity; the same array for the same name and law. */
+    /** The draws of a quantity; the same draws for the same name and law, and as a rule the same array. */
     public Column column(String name, Law law) {
-        return columns.computeIfAbsent(name + '\u0000' + law, key -> draw(name, law));
+        return kept(name + '\u0000' + law, () -> draw(name, law));
+    }
+
+    private Column kept(String key, Supplier<Column> draw) {
+        Column known = columns.get(key);
+        if (known != null) {
+            return known;
+        }
+        Column drawn = draw.get();
+        Column first = columns.putIfAbsent(key, drawn);
+        return first == null ? drawn : first;
     }
 
     /** The draws of {@code column} put in the order that ties them to {@code leader} by a rank correlation. */
     public Column tied(String name, Law law, Column leader, double rankCorrelation) {
         Column own = column(name, law);
-        return columns.computeIfAbsent(
+        return kept(
                 name + '\u0000' + law + '\u0000' + rankCorrelation,
-                key -> RankTie.tie(own, leader, rankCorrelation, normalStrata));
+                () -> RankTie.tie(own, leader, rankCorrelation, normalStrata));
     }
 
     /**

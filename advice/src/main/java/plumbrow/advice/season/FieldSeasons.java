@@ -11,6 +11,7 @@ import plumbrow.advice.course.Done;
 import plumbrow.advice.course.SprayPlan;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.CropYear;
+import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Looked;
@@ -36,6 +37,7 @@ import plumbrow.advice.weeds.WeedBook;
 public final class FieldSeasons {
     private final Season season;
     private final Map<String, Rows> rows = new HashMap<>();
+    private final Map<String, List<Farm>> farms = new HashMap<>();
     private final List<OutlookLine> ofCrops;
 
     /** What is said of one field. */
@@ -63,6 +65,7 @@ public final class FieldSeasons {
         this.ofCrops = season.outlook().stream()
                 .filter(line -> line.field() == null)
                 .toList();
+        season.farms().forEach(farm -> farms.putIfAbsent(farm.name(), List.of(farm)));
         Pests pests = season.pests();
         WeedBook weeds = pests.weedBook();
         Ground ground = season.ground();
@@ -107,7 +110,7 @@ public final class FieldSeasons {
                 season.year(),
                 season.asOf(),
                 season.adviser(),
-                season.farm(field.farm()).stream().toList(),
+                farms.getOrDefault(field.farm(), List.of()),
                 List.of(field),
                 own.history,
                 season.shelf(),

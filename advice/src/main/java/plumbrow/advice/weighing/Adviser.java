@@ -37,26 +37,32 @@ public final class Adviser {
      * @throws SeasonGapException where the season lacks what weighing needs
      */
     public static FieldAdvice adviseField(Season season, Field field, WeighingOptions options) {
-        return weigh(
-                season,
-                Gates.of(season),
-                new DanglingNames(season),
-                field,
-                options,
-                new DrawSource(options.draws(), options.seed()));
+        return weigh(season, OwnSeasons.of(season).of(field), options, new DrawSource(options.draws(), options.seed()));
     }
 
-    private static FieldAdvice weigh(
-            Season season,
-            Gates gates,
-            DanglingNames dangling,
-            Field field,
-            WeighingOptions options,
-            DrawSource source) {
-        FieldModel thisSeason = FieldModels.of(season, field, options.changed()).withFirst(dangling.cautions(field));
+    /**
+     * The advice for one field out of its own season, from draws that others use too: equal to its part of the advice for the
+     * season it was cut from.
+     *
+     * @param options of this season alone: what it leaves behind hangs on other fields
+     * @param source as many draws, and of the same seed, as the options say
+     * @throws SeasonGapException where the season lacks what weighing needs
+     */
+    public static FieldAdvice adviseField(OwnSeason own, WeighingOptions options, DrawSource source) {
+        if (options.later() != null) {
+            throw new IllegalArgumentException("what a season leaves behind is not in the season of one field");
+        }
+        return weigh(own.season(), own, options, source);
+    }
+
+    /** Only what this season leaves behind looks at the whole season: crops of other fields may follow here. */
+    private static FieldAdvice weigh(Season season, OwnSeason own, WeighingOptions options, DrawSource source) {
+        Field field = own.field();
+        FieldModel thisSeason =
+                FieldModels.of(own.season(), field, options.changed()).withFirst(own.cautions());
         LaterCost later = options.later();
         FieldModel model = later == null ? thisSeason : thisSeason.withLater(later, later.of(season, field, options));
-        return new FieldWeighing(season, gates, model, source, options).advice();
+        return new FieldWeighing(own.season(), Gates.of(own.season()), model, source, options).advice();
     }
 
     private static List<FieldAdvice> inOrder(
@@ -64,13 +70,12 @@ public final class Adviser {
         ExecutorService workers = Executors.newFixedThreadPool(options.threads());
         try {
             int fields = season.fields().size();
-            Gates gates = Gates.of(season);
-            DanglingNames dangling = new DanglingNames(season);
+            OwnSeasons own = OwnSeasons.of(season);
             AtomicInteger done = new AtomicInteger();
             List<Future<FieldAdvice>> answers = new ArrayList<>();
             for (Field field : season.fields()) {
                 answers.add(workers.submit(() -> {
-                    FieldAdvice answer = weigh(season, gates, dangling, field, options, source);
+                    FieldAdvice answer = weigh(season, own.of(field), options, source);
                     progress.done(done.incrementAndGet(), fields);
                     return answer;
                 }));

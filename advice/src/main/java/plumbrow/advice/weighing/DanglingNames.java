@@ -3,6 +3,7 @@ package plumbrow.advice.weighing;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import plumbrow.advice.course.Course;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.names.UnknownName;
 import plumbrow.advice.names.UnknownNames;
@@ -13,20 +14,18 @@ import plumbrow.advice.season.Season;
  * still opens, and then each field on which it would matter says so.
  */
 final class DanglingNames {
-    private final Season season;
     private final List<UnknownName> names;
 
     DanglingNames(Season season) {
-        this.season = season;
         this.names = UnknownNames.of(season);
     }
 
     /** One sentence for each row that would matter on a field and counts as nothing. */
-    List<String> cautions(Field field) {
+    List<String> cautions(List<Course> courses, Field field) {
         if (names.isEmpty()) {
             return List.of();
         }
-        Set<String> used = season.courses(field.name()).stream()
+        Set<String> used = courses.stream()
                 .flatMap(course -> course.passes().stream())
                 .map(pass -> String.valueOf(pass.product()))
                 .collect(Collectors.toSet());

@@ -65,6 +65,11 @@ public final class Book implements AutoCloseable {
         return database.read(sql -> latest(sql).map(written -> confirmed(sql, written)));
     }
 
+    /** What is another text once {@link #latestSeason} may answer otherwise; asks for no row of the season. */
+    public String version() {
+        return database.read(sql -> new SeasonRows(sql).version());
+    }
+
     /** The latest season as it was put in, without what was confirmed on labels. */
     public Optional<Season> latestWritten() {
         return database.read(Book::latest);

@@ -113,6 +113,8 @@ final class SeasonRows {
                 season.adviser());
         rows.forEach(filled -> sql.batchUpdate(filled.kind().insert(), filled.cells()));
         seal(season.year());
+        Integer version = sql.queryForObject("PRAGMA user_version", Integer.class);
+        sql.execute("PRAGMA user_version = " + ((version == null ? 0 : version) + 1 & Integer.MAX_VALUE));
     }
 
     /** Takes the season's tables, as they are, for what was put in. */
@@ -179,6 +181,18 @@ final class SeasonRows {
 
     private static String sum(String text) {
         return PaperRows.sha256(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * What is another text after every change of what the latest season says: seasons put in, lines of the log, papers and
+     * what was decided about labels.
+     */
+    String version() {
+        return String.valueOf(sql.queryForObject("""
+                SELECT (SELECT user_version FROM pragma_user_version) || ' '
+                    || (SELECT coalesce(max(season), 0) FROM season) || ' '
+                    || (SELECT count(*) FROM log_line) || ' ' || (SELECT count(*) FROM log_strike) || ' '
+                    || (SELECT count(*) FROM label_decision) || ' ' || (SELECT count(*) FROM paper)""", String.class));
     }
 
     Optional<Season> season(int year) {

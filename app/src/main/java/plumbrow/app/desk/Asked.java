@@ -1,5 +1,6 @@
 package plumbrow.app.desk;
 
+import java.util.List;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.GatePage;
 import plumbrow.advice.pestpage.PestPage;
@@ -7,6 +8,7 @@ import plumbrow.advice.pestpage.PestPages;
 import plumbrow.advice.season.Season;
 import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.app.desk.door.NotHereException;
+import plumbrow.app.desk.door.TooManyException;
 import plumbrow.science.Figures;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.reference.Substance;
@@ -24,6 +26,28 @@ public final class Asked {
         return season.field(name)
                 .orElseThrow(() -> new NotHereException(
                         "There is no field called “" + shortened(name) + "” in " + season.year() + "."));
+    }
+
+    /** Fields that are answered in one go, each with all that is behind its answer. */
+    private static final int MOST_FIELDS = 400;
+
+    /**
+     * The fields of a farm, all of the season where none is named.
+     *
+     * @throws TooManyException where they are more than are answered in one go
+     */
+    public static List<Field> fields(Season season, String farm) {
+        if (!farm.isEmpty() && season.farm(farm).isEmpty()) {
+            throw new NotHereException("There is no farm called “" + shortened(farm) + "” in " + season.year() + ".");
+        }
+        List<Field> fields = season.fields().stream()
+                .filter(field -> farm.isEmpty() || field.farm().equals(farm))
+                .toList();
+        if (fields.size() > MOST_FIELDS) {
+            throw new TooManyException("These are " + fields.size() + " fields; at most " + MOST_FIELDS
+                    + " come in one go. Name a farm (?farm=…), or ask for one field at a time.");
+        }
+        return fields;
     }
 
     public static Figure figure(String id) {

@@ -131,7 +131,7 @@ public class Desk {
      * @param port where to listen; 0 takes a free one
      */
     public static ConfigurableApplicationContext open(Path book, int port) {
-        return open(new DeskBook(Book.open(book)), Weigher.ADVISER, port);
+        return open(new DeskBook(Book.open(book)), Weigher.adviser(), port);
     }
 
     static ConfigurableApplicationContext open(DeskBook book, Weigher weigher, int port) {

@@ -20,24 +20,76 @@ import plumbrow.documents.shelf.FiledPaper;
 /** The book as the desk sees it: its latest season, and the log of decisions. Safe for several threads. */
 public final class DeskBook implements AutoCloseable {
     private final Book book;
-    private final AtomicReference<@Nullable Season> seen = new AtomicReference<>();
+    private final AtomicReference<Seen> seen = new AtomicReference<>(new Seen("", null, null));
+
+    /** What was read, and what the book was then. */
+    private record Seen(
+            String version,
+            @Nullable Season season,
+            @Nullable Season written) {}
 
     public DeskBook(Book book) {
         this.book = book;
     }
 
     /**
-     * The latest season, read anew each time because another program may import one meanwhile. For as long as nothing
-     * has changed it is the same instance. Empty in an empty book.
+     * The latest season. Another program may import one meanwhile, so the book is asked each time whether it is still the
+     * same; only then is it read anew. Parts that have not changed are the same instances as before. Empty in an empty book.
      */
     public Optional<Season> season() {
-        Optional<Season> read = book.latestSeason();
-        Season known = seen.get();
-        if (known != null && read.isPresent() && known.equals(read.get())) {
-            return Optional.of(known);
+        return Optional.ofNullable(current().season());
+    }
+
+    /** The latest season as it was put in, without what was confirmed on labels. */
+    public Optional<Season> written() {
+        return Optional.ofNullable(current().written());
+    }
+
+    private Seen current() {
+        Seen known = seen.get();
+        String version = book.version();
+        if (known.version().equals(version)) {
+            return known;
         }
-        seen.set(read.orElse(null));
-        return read;
+        synchronized (seen) {
+            known = seen.get();
+            if (known.version().equals(version)) {
+                return known;
+            }
+            // What is read may be newer than the version, never older: then it is read once more.
+            Season season = shared(known.season(), book.latestSeason().orElse(null));
+            Seen read = new Seen(
+                    version, season, shared(season, book.latestWritten().orElse(null)));
+            seen.set(read);
+            return read;
+        }
+    }
+
+    /** The season read, with those parts of the known one that are equal. */
+    private static @Nullable Season shared(@Nullable Season known, @Nullable Season read) {
+        if (known == null || read == null) {
+            return read;
+        }
+        if (known.equals(read)) {
+            return known;
+        }
+        return new Season(
+                read.year(),
+                read.asOf(),
+                read.adviser(),
+                shared(known.farms(), read.farms()),
+                shared(known.fields(), read.fields()),
+                shared(known.history(), read.history()),
+                known.shelf().equals(read.shelf()) ? known.shelf() : read.shelf(),
+                known.pests().equals(read.pests()) ? known.pests() : read.pests(),
+                shared(known.courses(), read.courses()),
+                shared(known.outlook(), read.outlook()),
+                known.ground().equals(read.ground()) ? known.ground() : read.ground(),
+                known.work().equals(read.work()) ? known.work() : read.work());
+    }
+
+    private static <R> List<R> shared(List<R> known, List<R> read) {
+        return known.equals(read) ? known : read;
     }
 
     /** Puts a changed season in the place of the latest one, whole or not at all; one change at a time. */
@@ -98,11 +150,6 @@ public final class DeskBook implements AutoCloseable {
     /** Writes down what somebody typed; nothing written is ever altered. */
     public void type(List<TypedValue> values) {
         book.type(values);
-    }
-
-    /** The latest season as it was put in, without what was confirmed on labels. */
-    public Optional<Season> written() {
-        return book.latestWritten();
     }
 
     /** All that was decided about labels, in order. */

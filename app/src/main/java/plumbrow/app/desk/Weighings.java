@@ -1,38 +1,55 @@
 package plumbrow.app.desk;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.season.FieldSeasons;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.WeighingOptions;
 import plumbrow.app.book.BookException;
 
 /**
- * Answers already worked out, kept for as long as the season stays the same.
+ * Answers already worked out, each kept with the season of its field that it came out of: it holds for as long as that is
+ * equal, whatever became of other fields, and for no other. Safe for several threads.
  *
- * <p>Each answer is worked out once, by the first who asks; whoever asks meanwhile waits for it.
+ * <p>Each answer is worked out once, by the first who asks; whoever asks meanwhile waits for it. Nobody who waits is sent
+ * away because somebody else writes into the book: he gets the answer of the season that he read.
  */
 public final class Weighings {
-    private static final Logger LOG = LoggerFactory.getLogger(Weighings.class);
+    /** Whole answers at hand. A season of no more fields has all of them. */
     private static final int MOST_KEPT = 200;
+
+    private static final Logger LOG = LoggerFactory.getLogger(Weighings.class);
 
     private record Question(String field, WeighingOptions options) {}
 
+    private record Asked(Season own, FutureTask<FieldAdvice> answer) {}
+
+    private record Known(Season own, FieldAnswer answer) {}
+
+    private record Cut(Season season, FieldSeasons own) {}
+
     private final Weigher weigher;
-    private final Map<Question, FutureTask<FieldAdvice>> answers = new LinkedHashMap<>(64, 0.75f, true) {
+    private final Map<String, Known> known = new ConcurrentHashMap<>();
+    private final Map<Question, Asked> answers = new LinkedHashMap<>(64, 0.75f, true) {
         @Override
-        protected boolean removeEldestEntry(Map.Entry<Question, FutureTask<FieldAdvice>> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<Question, Asked> eldest) {
             return size() > MOST_KEPT;
         }
     };
     private @Nullable SeasonWeighing whole;
+    private @Nullable Cut cut;
 
     Weighings(Weigher weigher) {
         this.weigher = weigher;
@@ -55,21 +72,20 @@ public final class Weighings {
 
     /** The weighing of all fields as the season says; begun by the first who asks. */
     public synchronized SeasonWeighing whole(Season season) {
-        SeasonWeighing known = whole;
-        if (known == null || !known.season().equals(season)) {
-            answers.clear();
-            if (known != null) {
-                known.stop();
+        SeasonWeighing running = whole;
+        if (running == null || !running.season().equals(season)) {
+            if (running != null) {
+                running.supersede();
             }
-            known = begin(season);
+            running = begin(season);
         }
-        return known;
+        return running;
     }
 
     /** Begins anew after a weighing was stopped; leaves one that runs or is done as it is. */
     public synchronized SeasonWeighing again(Season season) {
-        SeasonWeighing known = whole(season);
-        return known.stopped() ? begin(season) : known;
+        SeasonWeighing running = whole(season);
+        return running.stopped() ? begin(season) : running;
     }
 
     /**
@@ -78,29 +94,44 @@ public final class Weighings {
      * @throws plumbrow.advice.weighing.SeasonGapException where the season lacks what the weighing needs
      */
     public FieldAdvice field(Season season, Field field, WeighingOptions options) {
-        SeasonWeighing all = whole(season);
-        if (options.equals(WeighingOptions.DEFAULT) && all.finished()) {
-            for (FieldAdvice known : all.advice().fields()) {
-                if (known.field().name().equals(field.name())) {
-                    return known;
-                }
-            }
-        }
-        return answer(new Question(field.name(), options), question -> weigher.adviseField(season, field, options));
+        return answer(own(season).of(field), field, options);
     }
 
-    private FieldAdvice answer(Question question, Function<Question, FieldAdvice> ask) {
+    /**
+     * The whole advice for some fields of a season, in their order. Ask for few at a time: each takes some hundred kilobytes.
+     *
+     * @throws plumbrow.advice.weighing.SeasonGapException where the season lacks what the weighing needs
+     */
+    public Advice advice(Season season, List<Field> fields) {
+        FieldSeasons own = own(season);
+        WeighingOptions usual = WeighingOptions.DEFAULT;
+        return new Advice(
+                season.year(),
+                season.asOf(),
+                season.adviser(),
+                usual.draws(),
+                usual.seed(),
+                fields.parallelStream()
+                        .map(field -> answer(own.of(field), field, usual))
+                        .toList());
+    }
+
+    private FieldAdvice answer(Season own, Field field, WeighingOptions options) {
+        Question question = new Question(field.name(), options);
         FutureTask<FieldAdvice> task;
-        synchronized (this) {
-            task = answers.computeIfAbsent(question, asked -> new FutureTask<>(() -> ask.apply(asked)));
+        synchronized (answers) {
+            Asked asked = answers.get(question);
+            if (asked == null || !asked.own().equals(own)) {
+                asked = new Asked(own, new FutureTask<>(() -> weigher.adviseField(own, field, options)));
+                answers.put(question, asked);
+            }
+            task = asked.answer();
         }
         task.run();
         try {
             return task.get();
         } catch (ExecutionException fault) {
-            synchronized (this) {
-                answers.remove(question, task);
-            }
+            forget(question, task);
             throw fault.getCause() instanceof RuntimeException known ? known : new IllegalStateException(fault);
         } catch (InterruptedException stop) {
             Thread.currentThread().interrupt();
@@ -108,9 +139,42 @@ public final class Weighings {
         }
     }
 
+    private void forget(Question question, FutureTask<FieldAdvice> task) {
+        synchronized (answers) {
+            Asked asked = answers.get(question);
+            if (asked != null && asked.answer() == task) {
+                answers.remove(question);
+            }
+        }
+    }
+
     private SeasonWeighing begin(Season season) {
-        SeasonWeighing fresh = SeasonWeighing.begin(weigher, season);
+        Set<String> names = new HashSet<>();
+        season.fields().forEach(field -> names.add(field.name()));
+        known.keySet().retainAll(names);
+        FieldSeasons own = own(season);
+        SeasonWeighing fresh = SeasonWeighing.begin(
+                season, field -> inShort(own.of(field), field), WeighingOptions.DEFAULT.threads());
         whole = fresh;
         return fresh;
+    }
+
+    /** The answer known of a field, if it came out of an equal season; else it is worked out. */
+    private FieldAnswer inShort(Season own, Field field) {
+        Known kept = known.get(field.name());
+        FieldAnswer answer = kept != null && kept.own().equals(own)
+                ? kept.answer()
+                : FieldAnswer.of(answer(own, field, WeighingOptions.DEFAULT));
+        known.put(field.name(), new Known(own, answer));
+        return answer;
+    }
+
+    private synchronized FieldSeasons own(Season season) {
+        Cut last = cut;
+        if (last == null || !last.season().equals(season)) {
+            last = new Cut(season, FieldSeasons.of(season));
+            cut = last;
+        }
+        return last.own();
     }
 }

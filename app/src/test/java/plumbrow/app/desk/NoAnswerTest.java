@@ -8,39 +8,36 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.Progress;
 import plumbrow.advice.weighing.WeighingOptions;
 import plumbrow.app.desk.shown.Shown;
 
 /** What the desk says while it has no answer, and when it can't have one. */
 class NoAnswerTest {
-    /** The adviser, held up after the first field until it is let go. */
+    /** The adviser, held up after its first field until it is let go. */
     private static final class HeldUp implements Weigher {
+        private final Weigher adviser = Weigher.adviser();
         private final CountDownLatch begun = new CountDownLatch(1);
         private final CountDownLatch letGo = new CountDownLatch(1);
         private final AtomicInteger weighings = new AtomicInteger();
 
         @Override
-        public Advice advise(Season season, WeighingOptions options, Progress progress) {
-            weighings.incrementAndGet();
-            progress.done(1, season.fields().size());
-            begun.countDown();
-            try {
-                letGo.await();
-            } catch (InterruptedException stopped) {
-                Thread.currentThread().interrupt();
-                throw new IllegalStateException("stopped", stopped);
-            }
-            return ADVISER.advise(season, options, progress);
-        }
-
-        @Override
         public FieldAdvice adviseField(Season season, Field field, WeighingOptions options) {
-            weighings.incrementAndGet();
-            return ADVISER.adviseField(season, field, options);
+            if (weighings.incrementAndGet() > 1) {
+                begun.countDown();
+                try {
+                    letGo.await();
+                } catch (InterruptedException stopped) {
+                    Thread.currentThread().interrupt();
+                    throw new IllegalStateException("stopped", stopped);
+                }
+            }
+            return adviser.adviseField(season, field, options);
         }
+    }
+
+    private static SeasonWeighing weighing(OpenDesk desk) {
+        return desk.context().getBean(Weighings.class).whole(desk.book().season().orElseThrow());
     }
 
     @Test
@@ -84,6 +81,9 @@ class NoAnswerTest {
         HeldUp weigher = new HeldUp();
         try (OpenDesk desk = OpenDesk.weighedBy(weigher, DeskSeason.of(2027))) {
             weigher.begun.await();
+            while (weighing(desk).fieldsDone() < 1) {
+                Thread.onSpinWait();
+            }
             Visitor visitor = new Visitor(desk);
             assertThat(visitor.get("/").text()).contains("Weighing: 1 of 3 fields done");
             assertThat(visitor.post("/weighing/stop", java.util.Map.of()).header("Location"))
@@ -105,11 +105,11 @@ class NoAnswerTest {
             Visitor visitor = new Visitor(desk);
             String before = visitor.get("/fields/North%2080/weighing").text();
             visitor.get("/fields/North%2080/weighing");
-            assertThat(weigher.weighings).hasValue(1);
+            assertThat(weigher.weighings).hasValue(3);
             desk.put(DeskSeason.of(2027));
             desk.weighed();
             String after = visitor.get("/fields/North%2080/weighing").text();
-            assertThat(weigher.weighings).hasValue(2);
+            assertThat(weigher.weighings).hasValue(6);
             assertThat(before).contains("Season 2026");
             assertThat(after).contains("Season 2027");
         }
@@ -117,16 +117,8 @@ class NoAnswerTest {
 
     @Test
     void a_fault_of_the_program_shows_a_sentence_and_no_trace() {
-        Weigher broken = new Weigher() {
-            @Override
-            public Advice advise(Season season, WeighingOptions options, Progress progress) {
-                throw new IllegalStateException("broken on purpose");
-            }
-
-            @Override
-            public FieldAdvice adviseField(Season season, Field field, WeighingOptions options) {
-                throw new IllegalStateException("broken on purpose");
-            }
+        Weigher broken = (season, field, options) -> {
+            throw new IllegalStateException("broken on purpose");
         };
         try (OpenDesk desk = OpenDesk.weighedBy(broken, DeskSeason.of(2027))) {
             for (String path : List.of("/", "/fields/" + Shown.part(DeskSeason.HOME), "/api/advice", "/advice.xlsx")) {

@@ -56,7 +56,7 @@ final class OpenDesk implements AutoCloseable {
 
     /** Waits until the season is weighed, so that its page has an answer. */
     OpenDesk weighed() {
-        context.getBean(Weighings.class).whole(book().season().orElseThrow()).advice();
+        context.getBean(Weighings.class).whole(book().season().orElseThrow()).answers();
         return this;
     }
 

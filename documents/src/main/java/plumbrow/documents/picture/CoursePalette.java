@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import plumbrow.advice.course.Course;
+import plumbrow.advice.season.FieldSeasons;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.WeighedCourse;
 
@@ -50,8 +51,9 @@ public final class CoursePalette {
 
     /** For all fields of a season: a course of the same name has the same colour on each of them. */
     public static CoursePalette of(Season season) {
+        FieldSeasons own = FieldSeasons.of(season);
         return of(season.fields().stream()
-                .map(field -> season.courses(field.name()).stream()
+                .map(field -> own.courses(field).stream()
                         .filter(course -> !course.baseline())
                         .map(Course::name)
                         .toList())
@@ -70,6 +72,11 @@ public final class CoursePalette {
 
     /** The colour of a course as "#RRGGBB"; black for a baseline, and for a course the palette was not made for. */
     public String colour(WeighedCourse course) {
-        return course.baseline() ? BLACK : colours.getOrDefault(course.name(), BLACK);
+        return colour(course.name(), course.baseline());
+    }
+
+    /** The same for a course by its name. */
+    public String colour(String course, boolean baseline) {
+        return baseline ? BLACK : colours.getOrDefault(course, BLACK);
     }
 }

@@ -26,6 +26,7 @@ import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.Weighings;
 import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.app.desk.door.NotHereException;
+import plumbrow.app.desk.door.TooManyException;
 import plumbrow.app.desk.shown.Shown;
 import plumbrow.app.desk.years.YearsForm;
 import plumbrow.app.json.CheckSummary;
@@ -75,8 +76,9 @@ public class ApiPages {
     }
 
     @GetMapping("/api/advice")
-    ResponseEntity<byte[]> advice() {
-        return json(HttpStatus.OK, Json.of(weighings.whole(Asked.season(book)).advice()));
+    ResponseEntity<byte[]> advices(@RequestParam(defaultValue = "") String farm) {
+        Season season = Asked.season(book);
+        return json(HttpStatus.OK, Json.of(weighings.advice(season, Asked.fields(season, farm))));
     }
 
     @GetMapping("/api/fields/{name}/advice")
@@ -153,8 +155,8 @@ public class ApiPages {
                 Json.of(new Fault("The book is empty: import a workbook before asking for advice.")));
     }
 
-    @ExceptionHandler(SeasonGapException.class)
-    ResponseEntity<byte[]> gap(SeasonGapException fault) {
+    @ExceptionHandler({SeasonGapException.class, TooManyException.class})
+    ResponseEntity<byte[]> gap(RuntimeException fault) {
         return fault(HttpStatus.UNPROCESSABLE_CONTENT, fault);
     }
 

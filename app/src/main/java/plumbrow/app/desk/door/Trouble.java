@@ -21,6 +21,11 @@ public record Trouble(int status, String title, String says, String whatToDo) {
                 "Add it to the workbook and import the workbook again.");
     }
 
+    static Trouble tooMany(String sentence) {
+        return new Trouble(
+                HttpStatus.UNPROCESSABLE_CONTENT.value(), "Too much for one go", sentence, "Begin with the season.");
+    }
+
     static Trouble book(String sentence) {
         return new Trouble(
                 HttpStatus.SERVICE_UNAVAILABLE.value(),

@@ -36,6 +36,11 @@ public class TroublePages implements ErrorController {
         return page(Trouble.gap(sentence(fault)), model, response);
     }
 
+    @ExceptionHandler(TooManyException.class)
+    String tooMany(TooManyException fault, Model model, HttpServletResponse response) {
+        return page(Trouble.tooMany(sentence(fault)), model, response);
+    }
+
     @ExceptionHandler(NoSeasonException.class)
     String noSeason() {
         return "redirect:/";

@@ -12,7 +12,9 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
 import plumbrow.advice.check.SeasonCheck;
+import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.app.desk.Asked;
@@ -42,24 +44,25 @@ public class PapersPage {
     }
 
     @GetMapping("/binder.pdf")
-    ResponseEntity<byte[]> binder() throws IOException {
-        return advised("binder", ".pdf", MediaType.APPLICATION_PDF, Binder::write);
+    ResponseEntity<byte[]> binder(@RequestParam(defaultValue = "") String farm) throws IOException {
+        return advised(farm, "binder", ".pdf", MediaType.APPLICATION_PDF, Binder::write);
     }
 
     @GetMapping("/advice.xlsx")
-    ResponseEntity<byte[]> sheet() throws IOException {
-        return advised("advice", ".xlsx", XLSX, AdviceSheet::write);
+    ResponseEntity<byte[]> sheet(@RequestParam(defaultValue = "") String farm) throws IOException {
+        return advised(farm, "advice", ".xlsx", XLSX, AdviceSheet::write);
     }
 
     @GetMapping("/check.pdf")
-    ResponseEntity<byte[]> check() throws IOException {
+    ResponseEntity<byte[]> checks(@RequestParam(defaultValue = "") String farm) throws IOException {
         Season season = Asked.season(book);
+        List<Field> fields = Asked.fields(season, farm);
         return file(
                 "check",
                 ".pdf",
                 MediaType.APPLICATION_PDF,
                 season,
-                file -> CheckPaper.write(SeasonCheck.of(season), file));
+                file -> CheckPaper.write(SeasonCheck.of(season, fields), file));
     }
 
     @GetMapping("/fields/{name}/check.pdf")
@@ -69,10 +72,10 @@ public class PapersPage {
         return file("check", ".pdf", MediaType.APPLICATION_PDF, season, file -> CheckPaper.write(check, file));
     }
 
-    private ResponseEntity<byte[]> advised(String name, String ending, MediaType type, Writer writer)
+    private ResponseEntity<byte[]> advised(String farm, String name, String ending, MediaType type, Writer writer)
             throws IOException {
         Season season = Asked.season(book);
-        Advice advice = weighings.whole(season).advice();
+        Advice advice = weighings.advice(season, Asked.fields(season, farm));
         return file(name, ending, type, season, file -> writer.write(season, advice, file));
     }
 

@@ -2,8 +2,9 @@ package plumbrow.app.desk.season;
 
 import java.util.List;
 import java.util.Locale;
-import plumbrow.advice.weighing.Advice;
+import java.util.Optional;
 import plumbrow.advice.weighing.Band;
+import plumbrow.app.desk.FieldAnswer;
 
 /**
  * One scale of dollars per acre for the small pictures of all fields. Zero, the baseline, is always on it.
@@ -18,10 +19,10 @@ public record GainScale(double low, double high) {
     private static final int MARGIN = 6;
 
     /** The scale that holds the gain of every advised course. */
-    public static GainScale of(Advice advice) {
-        List<Band> gains = advice.fields().stream()
-                .flatMap(field -> field.advisedCourse().stream())
-                .map(course -> course.gain())
+    public static GainScale of(List<FieldAnswer> answers) {
+        List<Band> gains = answers.stream()
+                .flatMap(answer -> Optional.ofNullable(answer.advised()).stream())
+                .map(FieldAnswer.Advised::gain)
                 .toList();
         double low = gains.stream().mapToDouble(Band::low).min().orElse(0);
         double high = gains.stream().mapToDouble(Band::high).max().orElse(0);

@@ -1,6 +1,7 @@
 package plumbrow.app.desk.season;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import org.springframework.http.CacheControl;
 import org.springframework.http.ResponseEntity;
@@ -9,10 +10,13 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestHeader;
+import org.springframework.web.bind.annotation.RequestParam;
 import plumbrow.advice.season.Season;
+import plumbrow.app.book.Choice;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.SeasonWeighing;
 import plumbrow.app.desk.Weighings;
+import plumbrow.app.desk.shown.Shown;
 
 /** The first page: which fields have an answer, which answer, and what it is expected to bring. */
 @Controller
@@ -29,22 +33,26 @@ public class SeasonPage {
     }
 
     @GetMapping("/")
-    String season(Model model) {
+    String season(
+            @RequestParam(defaultValue = "") String show,
+            @RequestParam(defaultValue = "") String find,
+            @RequestParam(defaultValue = "1") int page,
+            Model model) {
         Optional<Season> season = book.season();
         if (season.isEmpty()) {
             return "empty";
         }
+        String exact = find.strip();
+        if (!exact.isEmpty() && season.get().field(exact).isPresent()) {
+            return "redirect:/fields/" + Shown.part(exact) + "/weighing";
+        }
         SeasonWeighing weighing = weighings.whole(season.get());
-        if (weighing.stopped() || !weighing.endedWithin(PATIENCE)) {
+        if (!weighing.endedWithin(PATIENCE) || !weighing.answered()) {
             model.addAttribute("weighing", weighing);
             return "waiting";
         }
-        model.addAttribute(
-                "overview",
-                Overview.of(
-                        season.get(),
-                        weighing.advice(),
-                        book.choices(season.get().year())));
+        List<Choice> choices = book.choices(season.get().year());
+        model.addAttribute("overview", Overview.of(season.get(), weighing.answers(), choices, show, find, page));
         return "season";
     }
 
@@ -56,7 +64,7 @@ public class SeasonPage {
             return "redirect:/";
         }
         SeasonWeighing weighing = weighings.whole(season.get());
-        if (!weighing.stopped() && weighing.endedWithin(Duration.ZERO)) {
+        if (weighing.answered()) {
             return ResponseEntity.noContent()
                     .cacheControl(CacheControl.noStore())
                     .header("HX-Redirect", "/")
