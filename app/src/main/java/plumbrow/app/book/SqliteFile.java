@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,7 +14,10 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import java.util.UUID;
 import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.springframework.jdbc.core.JdbcOperations;
@@ -63,20 +67,17 @@ final class SqliteFile implements Database {
         untouched.setUrl("jdbc:sqlite:" + file.toAbsolutePath().toUri() + "?immutable=1");
     }
 
+    /** Made beside its place and put there when it is whole: whoever stops the program meanwhile leaves no book that is none. */
     static SqliteFile create(Path newFile) {
-        claim(newFile);
-        SqliteFile book = new SqliteFile(newFile, PATIENCE);
-        try {
+        made(newFile, making -> {
+            SqliteFile book = new SqliteFile(making, PATIENCE);
             book.told(() -> {
                 Schema.bringUpToDate(book.reading, "sqlite");
-                return newFile;
+                return making;
             });
             book.begin();
-        } catch (BookException fault) {
-            newFile.toFile().delete();
-            throw fault;
-        }
-        return book;
+        });
+        return new SqliteFile(newFile, PATIENCE);
     }
 
     static SqliteFile open(Path file) {
@@ -197,24 +198,14 @@ final class SqliteFile implements Database {
 
     @Override
     public void copyTo(Path newFile) {
-        claim(newFile);
-        try {
+        made(newFile, making -> {
             told(() -> new JdbcTemplate(reading)
-                    .update("VACUUM INTO ?", newFile.toAbsolutePath().toString()));
-            try (FileChannel copy = FileChannel.open(newFile, StandardOpenOption.WRITE)) {
-                copy.force(true);
-            }
-            List<String> problems = new SqliteFile(newFile, PATIENCE).problems();
+                    .update("VACUUM INTO ?", making.toAbsolutePath().toString()));
+            List<String> problems = new SqliteFile(making, PATIENCE).problems();
             if (!problems.isEmpty()) {
                 throw new BookException("The copy came out damaged and was removed: " + problems.get(0));
             }
-        } catch (BookException fault) {
-            newFile.toFile().delete();
-            throw fault;
-        } catch (IOException fault) {
-            newFile.toFile().delete();
-            throw new BookException("The copy " + newFile + " could not be written to the disk.", fault);
-        }
+        });
     }
 
     @Override
@@ -264,15 +255,54 @@ final class SqliteFile implements Database {
         }
     }
 
-    /** Makes the empty file, so that of two who want the same name one gets it. */
-    private static void claim(Path newFile) {
+    /** Makes a file under another name and puts it, whole and on the disk, under its own; of two who want one name one gets it. */
+    private static void made(Path newFile, Consumer<Path> maker) {
+        if (Files.exists(newFile)) {
+            throw new BookException(newFile + " is there already; give a name that is not taken.");
+        }
+        Path making = newFile.resolveSibling("." + newFile.getFileName() + ".making-" + UUID.randomUUID());
         try {
-            Files.createFile(newFile);
+            removeForgotten(newFile);
+            Files.createFile(making);
+            maker.accept(making);
+            try (FileChannel file = FileChannel.open(making, StandardOpenOption.WRITE)) {
+                file.force(true);
+            }
+            put(making, newFile);
         } catch (FileAlreadyExistsException taken) {
             throw new BookException(newFile + " is there already; give a name that is not taken.", taken);
         } catch (IOException fault) {
             throw new BookException(
                     newFile + " can't be made; check that its folder is there and may be written.", fault);
+        } catch (BookException fault) {
+            String sentence = String.valueOf(fault.getMessage());
+            throw new BookException(sentence.replace(making.toString(), newFile.toString()), fault);
+        } finally {
+            making.toFile().delete();
+        }
+    }
+
+    /** As a second name of the same file, which fails where the name is taken; where a disk knows no second names, by moving. */
+    private static void put(Path making, Path newFile) throws IOException {
+        try {
+            Files.createLink(newFile, making);
+        } catch (FileAlreadyExistsException taken) {
+            throw taken;
+        } catch (UnsupportedOperationException | IOException noLinks) {
+            Files.move(making, newFile);
+        }
+    }
+
+    /** What a run that was stopped left behind long ago. */
+    private static void removeForgotten(Path newFile) throws IOException {
+        Path folder = Objects.requireNonNull(newFile.toAbsolutePath().getParent());
+        Instant longAgo = Instant.now().minus(Duration.ofHours(1));
+        try (DirectoryStream<Path> left = Files.newDirectoryStream(folder, ".*.making-*")) {
+            for (Path one : left) {
+                if (Files.getLastModifiedTime(one).toInstant().isBefore(longAgo)) {
+                    Files.deleteIfExists(one);
+                }
+            }
         }
     }
 

@@ -5,29 +5,40 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.time.Duration;
 import java.util.Locale;
 import java.util.Set;
 import org.apache.coyote.http11.Http11Nio2Protocol;
 import org.springframework.boot.tomcat.TomcatConnectorCustomizer;
 import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
 import org.springframework.boot.web.server.WebServerFactoryCustomizer;
+import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.core.Ordered;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.core.userdetails.UserDetailsService;
 import org.springframework.security.core.userdetails.UsernameNotFoundException;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
+import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.security.web.firewall.RequestRejectedHandler;
 import org.springframework.security.web.firewall.StrictHttpFirewall;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 
 /**
- * Who may come in. The desk has no login, so nothing here asks who somebody is: it listens to this machine only. What it must keep out are web pages of others
- * that run in the same browser: they can neither post (token), nor frame it, nor reach it under a name of their own.
+ * Who may come in. The desk has no login, so nothing here asks who somebody is: it listens to this machine only. What it must
+ * keep out are web pages of others that run in the same browser: they can neither post (token, and {@link SameOrigin}), nor
+ * frame it, nor reach it under a name of their own. How much may come in at once is for {@link Load} to say.
  */
 @Configuration(proxyBeanMethods = false)
 public class Doors {
+    /** Threads of the server. */
+    public static final int THREADS = Load.THREADS;
+
+    /** How long the server waits for the next piece of a request. */
+    public static final Duration PATIENCE = Duration.ofSeconds(Body.SECONDS);
+
     private static final Set<String> OWN_NAMES = Set.of("127.0.0.1", "localhost", "[::1]", "::1");
     /** None of them is a type that a browser sends to another site without asking. */
     private static final Set<String> PROGRAM_TYPES = Set.of(
@@ -46,6 +57,7 @@ public class Doors {
                 .servletApi(names -> names.disable())
                 .requestCache(cache -> cache.disable())
                 .logout(logout -> logout.disable())
+                .addFilterBefore(new SameOrigin(), CsrfFilter.class)
                 .csrf(csrf -> csrf.csrfTokenRepository(tokens).ignoringRequestMatchers(Doors::fromAProgram))
                 .exceptionHandling(trouble -> trouble.accessDeniedHandler(
                         (request, response, denied) -> response.sendError(HttpServletResponse.SC_FORBIDDEN)))
@@ -97,16 +109,30 @@ public class Doors {
         return (request, response, refused) -> refuse(response);
     }
 
-    /** A slash inside a field's name stays inside it. */
+    /** A slash inside a field's name stays inside it, whichever way it leans. */
     @Bean
     TomcatConnectorCustomizer slashesInNames() {
-        return connector -> connector.setEncodedSolidusHandling("passthrough");
+        return connector -> {
+            connector.setEncodedSolidusHandling("passthrough");
+            connector.setEncodedReverseSolidusHandling("passthrough");
+        };
     }
 
     /** Reads without waking a poller for each page: less work for the machine under many questions at once. */
     @Bean
-    WebServerFactoryCustomizer<TomcatServletWebServerFactory> quietReading() {
-        return server -> server.setProtocol(Http11Nio2Protocol.class.getName());
+    WebServerFactoryCustomizer<TomcatServletWebServerFactory> quietReading(TileAddress tiles) {
+        return server -> {
+            server.setProtocol(Http11Nio2Protocol.class.getName());
+            server.addEngineValves(new OnEveryAnswer(policy(tiles)));
+        };
+    }
+
+    /** First of all filters: what is too much is refused before anything is done for it. */
+    @Bean
+    FilterRegistrationBean<Load> load() {
+        FilterRegistrationBean<Load> registration = new FilterRegistrationBean<>(new Load());
+        registration.setOrder(Ordered.HIGHEST_PRECEDENCE);
+        return registration;
     }
 
     /** There are no users; this keeps the framework from inventing one with a password. */
