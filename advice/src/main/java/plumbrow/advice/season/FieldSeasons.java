@@ -62,9 +62,8 @@ public final class FieldSeasons {
 
     private FieldSeasons(Season season, @Nullable String only) {
         this.season = season;
-        this.ofCrops = season.outlook().stream()
-                .filter(line -> line.field() == null)
-                .toList();
+        this.ofCrops =
+                season.outlook().stream().filter(line -> line.field() == null).toList();
         season.farms().forEach(farm -> farms.putIfAbsent(farm.name(), List.of(farm)));
         Pests pests = season.pests();
         WeedBook weeds = pests.weedBook();

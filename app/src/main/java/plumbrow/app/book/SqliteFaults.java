@@ -54,8 +54,10 @@ final class SqliteFaults {
             case 13 -> FULL + file + ".";
             case 14 ->
                 Files.isReadable(Path.of(file))
-                        ? "The book " + file + " can be read, but nothing was written: its disk or folder is write-protected."
-                        : "The book " + file + " can't be opened; the file or its folder may not be used by this person.";
+                        ? "The book " + file
+                                + " can be read, but nothing was written: its disk or folder is write-protected."
+                        : "The book " + file
+                                + " can't be opened; the file or its folder may not be used by this person.";
             case 19 -> constraint(file, message == null ? "" : message);
             case 26 -> file + " is not a book.";
             default -> "The book " + file + " can't be used (database code " + code.code + ").";

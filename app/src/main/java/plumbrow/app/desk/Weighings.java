@@ -153,8 +153,8 @@ public final class Weighings {
         season.fields().forEach(field -> names.add(field.name()));
         known.keySet().retainAll(names);
         FieldSeasons own = own(season);
-        SeasonWeighing fresh = SeasonWeighing.begin(
-                season, field -> inShort(own.of(field), field), WeighingOptions.DEFAULT.threads());
+        SeasonWeighing fresh =
+                SeasonWeighing.begin(season, field -> inShort(own.of(field), field), WeighingOptions.DEFAULT.threads());
         whole = fresh;
         return fresh;
     }

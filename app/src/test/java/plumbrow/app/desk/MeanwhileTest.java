@@ -6,8 +6,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
@@ -136,7 +136,8 @@ class MeanwhileTest {
     void the_answer_of_a_field_depends_on_nothing_but_its_own_season() {
         Season season = plumbrow.app.demo.DemoBook.season();
         WeighingOptions few = WeighingOptions.DEFAULT.withDraws(200);
-        List<FieldAdvice> together = Adviser.advise(season, few, (done, of) -> {}).fields();
+        List<FieldAdvice> together =
+                Adviser.advise(season, few, (done, of) -> {}).fields();
         FieldSeasons own = FieldSeasons.of(season);
         for (int i = 0; i < season.fields().size(); i++) {
             Field field = season.fields().get(i);

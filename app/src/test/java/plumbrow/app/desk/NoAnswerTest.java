@@ -37,7 +37,9 @@ class NoAnswerTest {
     }
 
     private static SeasonWeighing weighing(OpenDesk desk) {
-        return desk.context().getBean(Weighings.class).whole(desk.book().season().orElseThrow());
+        return desk.context()
+                .getBean(Weighings.class)
+                .whole(desk.book().season().orElseThrow());
     }
 
     @Test

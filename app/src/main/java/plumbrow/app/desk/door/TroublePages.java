@@ -68,7 +68,8 @@ public class TroublePages implements ErrorController {
 
     private static boolean outOfRoom(Throwable fault) {
         for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
-            if (cause instanceof IOException && String.valueOf(cause.getMessage()).contains("No space left")) {
+            if (cause instanceof IOException
+                    && String.valueOf(cause.getMessage()).contains("No space left")) {
                 return true;
             }
         }

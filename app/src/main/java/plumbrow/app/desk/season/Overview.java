@@ -73,9 +73,9 @@ public record Overview(
                         || holds.test(answer.field().farm())
                         || holds.test(growers.getOrDefault(answer.field().farm(), "")))
                 .sorted(Comparator.comparingInt((FieldAnswer answer) -> rank(latest, answer))
-                        .thenComparing(Comparator.comparingDouble(
-                                        (FieldAnswer answer) -> Math.abs(answer.advisedGainUsd()))
-                                .reversed()))
+                        .thenComparing(
+                                Comparator.comparingDouble((FieldAnswer answer) -> Math.abs(answer.advisedGainUsd()))
+                                        .reversed()))
                 .toList();
         return new Overview(season, answers, Map.copyOf(latest), shown, find, Part.of(listed, page));
     }
@@ -91,9 +91,8 @@ public record Overview(
 
     /** How many fields would be listed. */
     public int count(Show which) {
-        int settled = (int) answers.stream()
-                .filter(answer -> settled(choices, answer))
-                .count();
+        int settled = (int)
+                answers.stream().filter(answer -> settled(choices, answer)).count();
         return switch (which) {
             case ALL -> answers.size();
             case SETTLED -> settled;
@@ -133,7 +132,8 @@ public record Overview(
         long answered =
                 answers.stream().filter(answer -> answer.advised() != null).count();
         int fields = answers.size();
-        double acres = answers.stream().mapToDouble(answer -> answer.field().acres()).sum();
+        double acres =
+                answers.stream().mapToDouble(answer -> answer.field().acres()).sum();
         String where = Shown.count(fields, "field") + " on " + Shown.acres(acres) + " acres";
         String count = answered == fields
                 ? (fields == 1 ? where + " has an answer" : "all " + where + " have an answer")
