@@ -22,12 +22,18 @@ final class Asked {
             "volatility", "Implied volatility per year, as a share: 25 % is 0.25", "1/√yr", Range.closed(0, 3), "0.25");
     static final Input YEARS =
             number("years", "Years from today to the harvest price", "yr", Range.closed(0, 20), "0.5");
-    static final Input LOW = number("low", "Lowest that can happen", "", Range.ANY, "90");
-    static final Input LIKELY = number("likely", "Likeliest", "", Range.ANY, "160");
-    static final Input HIGH = number("high", "Highest that can happen", "", Range.ANY, "200");
+    /** Numbers whose differences and shares still have digits; no price or yield comes near the ends. */
+    private static final Range WORKABLE = Range.closed(-1e12, 1e12);
+
+    static final Input LOW = number("low", "Lowest that can happen", "", WORKABLE, "90");
+    static final Input LIKELY = number("likely", "Likeliest", "", WORKABLE, "160");
+    static final Input HIGH = number("high", "Highest that can happen", "", WORKABLE, "200");
     static final Input PROBABILITY = number(
                     "probability", "Chance of staying at or below the quantile", "", Range.SHARE, "0.1")
             .optional();
+
+    /** As a share of the larger end: ends that are closer together have too few digits between them. */
+    private static final double LEAST_WIDTH = 1e-9;
 
     private Asked() {}
 
@@ -38,6 +44,9 @@ final class Asked {
         double high = given.number("high");
         if (low >= high) {
             throw given.refuse("low", "a number below high (" + Numbers.plain(high) + ")");
+        }
+        if (high - low < LEAST_WIDTH * Math.max(Math.abs(low), Math.abs(high))) {
+            throw given.refuse("low", "a number that differs from high (" + Numbers.plain(high) + ") in its first digits");
         }
         if (likely < low || likely > high) {
             throw given.refuse(

@@ -27,15 +27,15 @@ import plumbrow.science.figure.Working;
 public final class YieldLaws {
     private static final String TAIL_CAUTION =
             "A drought year can fall below every smooth curve: Illinois corn farms averaged 0.64 of normal in 2012, 13 % of them below 0.3.";
-    private static final Input MEAN = number("mean", "Mean yield, trend taken out", "bu/ac", Range.POSITIVE, "180");
+    private static final Input MEAN = number("mean", "Mean yield, trend taken out", "bu/ac", Range.closed(0.001, 1e6), "180");
 
     public static final Figure BETA = Figure.declare("yield-beta", Subject.ECONOMICS)
             .question("What do mean, spread and ends say of a yield?")
             .input(MEAN)
-            .input(number("cv", "Coefficient of variation, as a share", "", Range.above(0, 5), "0.20"))
+            .input(number("cv", "Coefficient of variation, as a share", "", Range.closed(0.001, 5), "0.20"))
             .input(number("low", "Lowest yield there can be", "bu/ac", Range.NOT_NEGATIVE, "0")
                     .orElse("0"))
-            .input(number("high", "Highest yield there can be", "bu/ac", Range.POSITIVE, "250"))
+            .input(number("high", "Highest yield there can be", "bu/ac", Range.above(0, 1e6), "250"))
             .input(Asked.PROBABILITY)
             .output("alpha", "First shape", "")
             .output("beta", "Second shape", "")
