@@ -5,6 +5,7 @@ import java.util.List;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.gates.Standing;
+import plumbrow.advice.season.FieldSeasons;
 import plumbrow.advice.season.Season;
 
 /** Courses of a season held against every gate: a whole farm in one go. */
@@ -21,9 +22,10 @@ public record SeasonCheck(Season season, List<CourseCheck> courses) {
     /** The courses of some of its fields, in the order of the season. */
     public static SeasonCheck of(Season season, List<Field> fields) {
         Gates gates = Gates.of(season);
+        FieldSeasons own = FieldSeasons.of(season);
         List<CourseCheck> checked = new ArrayList<>();
         for (Field field : fields) {
-            season.courses(field.name())
+            own.courses(field)
                     .forEach(course -> checked.add(new CourseCheck(field, course, gates.check(field, course))));
         }
         return new SeasonCheck(season, checked);

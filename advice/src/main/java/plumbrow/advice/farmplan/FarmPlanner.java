@@ -18,6 +18,7 @@ import plumbrow.advice.farmplan.SharedLimit.Kind;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.outlook.DrawSource;
+import plumbrow.advice.season.FieldSeasons;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.EqualRule;
 import plumbrow.science.figure.Numbers;
@@ -38,11 +39,17 @@ public final class FarmPlanner {
 
     /** @param taken what plans of other farms take out of the shed already, by product; this one adds its own */
     private FarmPlanner(
-            Season season, Farm farm, PlanOptions options, Gates gates, DrawSource source, Map<String, Double> taken) {
+            Season season,
+            FieldSeasons own,
+            Farm farm,
+            PlanOptions options,
+            Gates gates,
+            DrawSource source,
+            Map<String, Double> taken) {
         this.farm = farm;
         this.options = options;
         this.taken = taken;
-        this.reader = new FarmReader(season, farm, gates, source, Map.copyOf(taken));
+        this.reader = new FarmReader(season, own, farm, gates, source, Map.copyOf(taken));
         this.problem = reader.read();
     }
 
@@ -54,6 +61,7 @@ public final class FarmPlanner {
      */
     public static List<FarmPlan> of(Season season, List<String> farms, PlanOptions options) {
         Gates gates = Gates.of(season);
+        FieldSeasons own = FieldSeasons.of(season);
         DrawSource source = new DrawSource(options.scenarios(), options.seed());
         boolean stock = season.shelf().products().stream().anyMatch(product -> product.onHand() != null);
         Map<String, Double> taken = new TreeMap<>();
@@ -66,7 +74,7 @@ public final class FarmPlanner {
             boolean asked = farms.isEmpty() || farms.contains(farm.name());
             if (asked || stock) {
                 PlanOptions how = asked ? options : new PlanOptions(options.scenarios(), options.seed(), false);
-                FarmPlan plan = new FarmPlanner(season, farm, how, gates, source, taken).plan();
+                FarmPlan plan = new FarmPlanner(season, own, farm, how, gates, source, taken).plan();
                 if (asked) {
                     plans.add(plan);
                 }

@@ -28,7 +28,9 @@ import plumbrow.advice.means.Means;
 import plumbrow.advice.means.WorkWindow;
 import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.quantity.Amount;
+import plumbrow.advice.season.FieldSeasons;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.season.Work;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.ProductKind;
 import plumbrow.advice.shelf.Seed;
@@ -52,6 +54,7 @@ final class FarmReader {
     private final FarmLimit limit;
     private final Gates gates;
     private final DrawSource source;
+    private final FieldSeasons own;
     private final List<SharedLimit> shared = new ArrayList<>();
     private final List<WorkWindow> windows = new ArrayList<>();
     private final List<Product> goods = new ArrayList<>();
@@ -61,10 +64,15 @@ final class FarmReader {
     private final List<SetAside> aside = new ArrayList<>();
     private boolean refuge;
 
-    /** @param gone what plans of other farms take out of the shed, by product in the unit of its price */
-    FarmReader(Season season, Farm farm, Gates gates, DrawSource source, Map<String, Double> gone) {
+    /**
+     * @param own the season cut by fields, so that no list of all fields is gone through for each course of each of them
+     * @param gone what plans of other farms take out of the shed, by product in the unit of its price
+     */
+    FarmReader(
+            Season season, FieldSeasons own, Farm farm, Gates gates, DrawSource source, Map<String, Double> gone) {
         this.gone = gone;
         this.season = season;
+        this.own = own;
         this.farm = farm;
         this.means = season.work().means();
         this.limit = means.limit(farm.name());
@@ -191,7 +199,7 @@ final class FarmReader {
         Set<String> used = new HashSet<>();
         for (Field field : season.fields()) {
             if (field.farm().equals(ofFarm)) {
-                season.courses(field.name()).stream()
+                own.courses(field).stream()
                         .flatMap(course -> course.passes().stream())
                         .flatMap(pass -> Optional.ofNullable(pass.product()).stream())
                         .filter(product ->
@@ -250,9 +258,9 @@ final class FarmReader {
     }
 
     private List<Option> options(Field field) {
-        CourseDraws draws = new CourseDraws(season, field, source, limit.yieldTie());
+        CourseDraws draws = new CourseDraws(own.of(field), field, source, limit.yieldTie());
         List<Option> options = new ArrayList<>();
-        for (Course course : season.courses(field.name())) {
+        for (Course course : own.courses(field)) {
             if (Gates.standing(gates.check(field, course)).advisable()) {
                 Weighed weighed = draws.weigh(course);
                 double[] scenarios = weighed.margins().clone();
@@ -275,10 +283,10 @@ final class FarmReader {
      * brings is not counted.
      */
     private Optional<Place> setAside(Field field) {
-        Optional<Course> likely = season.courses(field.name()).stream()
+        Optional<Course> likely = own.courses(field).stream()
                 .filter(Course::baseline)
                 .findFirst()
-                .or(() -> season.courses(field.name()).stream().findFirst());
+                .or(() -> own.courses(field).stream().findFirst());
         if (likely.isEmpty()) {
             cautions.add(
                     field.name() + " is left out, of the limits too: it has no course. What it will need of hours and"
@@ -287,7 +295,7 @@ final class FarmReader {
         }
         Course course = likely.get();
         try {
-            double cost = new CourseDraws(season, field, source, limit.yieldTie())
+            double cost = new CourseDraws(own.of(field), field, source, limit.yieldTie())
                             .weigh(course)
                             .costUsdPerAcre()
                     * field.acres();
@@ -323,13 +331,14 @@ final class FarmReader {
     private double hours(WorkWindow window, Field field, Course course) {
         double perHour =
                 machines(window).stream().mapToDouble(Machine::acresPerHour).sum();
+        Work work = own.of(field).work();
         Map<String, Double> trips = new LinkedHashMap<>();
         for (Pass pass : course.passes()) {
             if (pass.date() != null
                     && window.holds(pass.date())
                     && window.kind().does(pass.kind())
                     && !onSeed(pass)) {
-                String tank = season.work()
+                String tank = work
                         .sprayPlan(course, pass)
                         .map(SprayPlan::tank)
                         .orElse("pass " + pass.number());

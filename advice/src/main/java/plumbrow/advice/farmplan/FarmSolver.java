@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.farmplan.FarmModel.Answer;
+import plumbrow.advice.farmplan.FarmProblem.Option;
 import plumbrow.advice.farmplan.Settled.Word;
 
 /**
@@ -82,11 +83,52 @@ final class FarmSolver {
     }
 
     private Solution solve() {
+        Solution apart = problem.goods().isEmpty() ? apart() : null;
+        if (apart != null) {
+            return apart;
+        }
         Answer root = withRows(Settled.NOTHING);
         if (!root.found()) {
             return impossible(true);
         }
         return byBranches(root);
+    }
+
+    /**
+     * Each place its own best, where all of them together keep within what they share: then nothing can be better, and nothing
+     * has to be searched. Null where they don't.
+     */
+    private @Nullable Solution apart() {
+        int[] chosen = new int[problem.places().size()];
+        double[] used = new double[problem.limits().size()];
+        double[] scenarios = new double[problem.scenarios()];
+        double mean = 0;
+        double cost = 0;
+        for (int f = 0; f < chosen.length; f++) {
+            List<Option> options = problem.places().get(f).options();
+            double[] means = options.stream().mapToDouble(Option::mean).toArray();
+            chosen[f] = largest(means);
+            Option best = options.get(chosen[f]);
+            mean += means[chosen[f]];
+            cost += best.cost();
+            for (int l = 0; l < used.length; l++) {
+                used[l] += best.uses()[l];
+            }
+            for (int k = 0; k < scenarios.length; k++) {
+                scenarios[k] += best.scenarios()[k];
+            }
+        }
+        for (int l = 0; l < used.length; l++) {
+            if (used[l] > problem.limits().get(l).most()) {
+                return null;
+            }
+        }
+        double worstTenth = mean(scenarios, worst(scenarios));
+        Double money = problem.money();
+        Double floor = problem.floor();
+        return (money != null && cost > money) || (floor != null && worstTenth < floor)
+                ? null
+                : new Solution(chosen, mean, mean, worstTenth, 0, new double[0], new double[0], 0, 0, true);
     }
 
     private Solution byBranches(Answer root) {

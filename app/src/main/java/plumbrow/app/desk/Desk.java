@@ -33,6 +33,7 @@ import plumbrow.app.desk.calendar.CalendarApi;
 import plumbrow.app.desk.calendar.CalendarPage;
 import plumbrow.app.desk.calendar.Trials;
 import plumbrow.app.desk.check.CheckPage;
+import plumbrow.app.desk.check.FarmChecks;
 import plumbrow.app.desk.door.Doors;
 import plumbrow.app.desk.door.Pages;
 import plumbrow.app.desk.door.TileAddress;
@@ -47,6 +48,7 @@ import plumbrow.app.desk.map.MapPage;
 import plumbrow.app.desk.papers.PapersPage;
 import plumbrow.app.desk.pests.PestsPage;
 import plumbrow.app.desk.plan.PlanPage;
+import plumbrow.app.desk.plan.Plans;
 import plumbrow.app.desk.search.SearchPage;
 import plumbrow.app.desk.season.SeasonPage;
 import plumbrow.app.desk.shelf.CardPage;
@@ -109,6 +111,16 @@ import plumbrow.app.desk.years.YearsPage;
     YearsPage.class
 })
 public class Desk {
+    @Bean
+    FarmChecks checks() {
+        return new FarmChecks();
+    }
+
+    @Bean
+    Plans plans() {
+        return new Plans();
+    }
+
     @Bean
     Trials trials() {
         return new Trials();

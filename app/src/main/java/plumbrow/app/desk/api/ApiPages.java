@@ -89,8 +89,9 @@ public class ApiPages {
     }
 
     @GetMapping("/api/check")
-    ResponseEntity<byte[]> check() {
-        return json(HttpStatus.OK, Json.of(CheckSummary.of(SeasonCheck.of(Asked.season(book)))));
+    ResponseEntity<byte[]> checks(@RequestParam(defaultValue = "") String farm) {
+        Season season = Asked.season(book);
+        return json(HttpStatus.OK, Json.of(CheckSummary.of(SeasonCheck.of(season, Asked.fields(season, farm)))));
     }
 
     @GetMapping("/api/fields/{name}/check")

@@ -25,10 +25,12 @@ import plumbrow.app.desk.map.Tiles;
 @Controller
 public class CheckPage {
     private final DeskBook book;
+    private final FarmChecks checks;
     private final Tiles tiles;
 
-    public CheckPage(DeskBook book, TileAddress tiles) {
+    public CheckPage(DeskBook book, FarmChecks checks, TileAddress tiles) {
         this.book = book;
+        this.checks = checks;
         this.tiles = new Tiles(tiles);
     }
 
@@ -36,8 +38,11 @@ public class CheckPage {
     String farm(
             @RequestParam(defaultValue = "") String standing,
             @RequestParam(defaultValue = "") String protects,
+            @RequestParam(defaultValue = "") String find,
+            @RequestParam(defaultValue = "1") int page,
             Model model) {
-        model.addAttribute("view", FarmView.of(SeasonCheck.of(Asked.season(book)), Sieve.read(standing, protects)));
+        Season season = Asked.season(book);
+        model.addAttribute("view", FarmView.of(checks.of(season), Sieve.read(standing, protects), find, page));
         return "check/farm";
     }
 

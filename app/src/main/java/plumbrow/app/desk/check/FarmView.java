@@ -1,29 +1,87 @@
 package plumbrow.app.desk.check;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import plumbrow.advice.check.AcrossLine;
 import plumbrow.advice.check.CourseCheck;
 import plumbrow.advice.check.LookUp;
 import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.gates.Standing;
+import plumbrow.app.desk.shown.Part;
+import plumbrow.app.desk.shown.Shown;
 
-/** What the check of the whole farm shows. */
-public record FarmView(SeasonCheck check, Sieve sieve, List<LookUp> lookUps, List<AcrossLine> acrossLines) {
+/**
+ * What the check of the whole farm shows: a page of its fields, those on which nothing may be done yet first.
+ *
+ * @param sentence the answer in one sentence
+ * @param find part of the name of a field or farm that is looked for; empty for all
+ * @param part the fields of which something comes through the sieve
+ */
+public record FarmView(
+        FarmChecks.Checked checked, String sentence, Sieve sieve, String find, Part<Field> part) {
     /** Shown at once; the others are folded away. */
     public static final int FIRST_LOOK_UPS = 10;
 
-    static FarmView of(SeasonCheck check, Sieve sieve) {
-        return new FarmView(check, sieve, check.lookUps(), check.acrossLines());
+    /** Shown at all; when they are looked up the next ones come. */
+    public static final int MOST_LOOK_UPS = 100;
+
+    /** Places of one line, and fields of one thing to look up, that are named. */
+    public static final int MOST_NAMED = 12;
+
+    static FarmView of(FarmChecks.Checked checked, Sieve sieve, String find, int page) {
+        Predicate<String> holds = Part.holding(find);
+        List<Field> fields = checked.check().season().fields().stream()
+                .filter(field -> holds.test(field.name()) || holds.test(field.farm()))
+                .filter(field -> courses(checked, field).stream().anyMatch(sieve::shows))
+                .sorted(Comparator.comparingInt(field -> rank(courses(checked, field))))
+                .toList();
+        return new FarmView(checked, checked.check().sentence(), sieve, find, Part.of(fields, page));
     }
 
-    /** The fields of which something comes through the sieve. */
-    public List<Field> fields() {
-        return check.fields().stream()
-                .filter(field -> !courses(field).isEmpty())
-                .toList();
+    /** No course may be advised, one of them waits for an answer, all is known. */
+    private static int rank(List<CourseCheck> courses) {
+        return courses.stream().noneMatch(course -> course.standing().advisable())
+                ? 0
+                : courses.stream().anyMatch(course -> course.standing() == Standing.UNKNOWN) ? 1 : 2;
+    }
+
+    private static List<CourseCheck> courses(FarmChecks.Checked checked, Field field) {
+        return checked.courses().getOrDefault(field.name(), List.of());
+    }
+
+    public SeasonCheck check() {
+        return checked.check();
     }
 
     public List<CourseCheck> courses(Field field) {
-        return check.courses(field).stream().filter(sieve::shows).toList();
+        return courses(checked, field).stream().filter(sieve::shows).toList();
+    }
+
+    public List<LookUp> lookUps() {
+        return checked.lookUps().subList(0, Math.min(MOST_LOOK_UPS, checked.lookUps().size()));
+    }
+
+    /** Things to look up that are not shown. */
+    public int moreLookUps() {
+        return checked.lookUps().size() - lookUps().size();
+    }
+
+    public List<AcrossLine> acrossLines() {
+        return checked.acrossLines();
+    }
+
+    /** Names with commas between; of many the first and how many more. */
+    public static String named(List<String> names) {
+        return names.size() <= MOST_NAMED
+                ? String.join(", ", names)
+                : String.join(", ", names.subList(0, MOST_NAMED)) + " and "
+                        + Shown.count(names.size() - MOST_NAMED, "more", "more");
+    }
+
+    /** The address of another page of the list. */
+    public String address(int page) {
+        return "/check?" + sieve.query() + (find.isBlank() ? "" : "find=" + Shown.part(find) + "&") + "page=" + page;
     }
 }

@@ -39,6 +39,12 @@ public record Sieve(@Nullable Standing standing, @Nullable Protects protects) {
         return standing == null && protects == null;
     }
 
+    /** What stands in an address for it, with a sign after it for what else is asked. */
+    String query() {
+        return (standing == null ? "" : "standing=" + standing.word() + "&")
+                + (protects == null ? "" : "protects=" + word(protects) + "&");
+    }
+
     /** The findings that come through, worst first. */
     public List<Finding> through(List<Finding> findings) {
         return findings.stream()

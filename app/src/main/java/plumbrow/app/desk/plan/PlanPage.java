@@ -1,14 +1,13 @@
 package plumbrow.app.desk.plan;
 
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
-import plumbrow.advice.farmplan.FarmPlanner;
-import plumbrow.advice.farmplan.PlanOptions;
+import org.springframework.web.bind.annotation.RequestParam;
+import plumbrow.advice.season.Season;
 import plumbrow.app.desk.Asked;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.json.Json;
@@ -17,15 +16,18 @@ import plumbrow.app.json.Json;
 @Controller
 public class PlanPage {
     private final DeskBook book;
+    private final Plans plans;
 
-    public PlanPage(DeskBook book) {
+    public PlanPage(DeskBook book, Plans plans) {
         this.book = book;
+        this.plans = plans;
     }
 
     @GetMapping("/plan")
-    String plan(Model model) {
-        model.addAttribute("year", Asked.season(book).year());
-        model.addAttribute("plans", FarmPlanner.of(Asked.season(book), List.of(), PlanOptions.DEFAULT));
+    String plan(
+            @RequestParam(defaultValue = "") String find, @RequestParam(defaultValue = "1") int page, Model model) {
+        Season season = Asked.season(book);
+        model.addAttribute("view", PlanView.of(season.year(), plans.of(season), find, page));
         return "plan";
     }
 
@@ -33,7 +35,7 @@ public class PlanPage {
     ResponseEntity<byte[]> json() {
         return ResponseEntity.ok()
                 .contentType(MediaType.APPLICATION_JSON)
-                .body(Json.of(FarmPlanner.of(Asked.season(book), List.of(), PlanOptions.DEFAULT))
+                .body(Json.of(plans.of(Asked.season(book)))
                         .getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -1,0 +1,87 @@
+package plumbrow.app.desk.check;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.check.AcrossLine;
+import plumbrow.advice.check.CourseCheck;
+import plumbrow.advice.check.LookUp;
+import plumbrow.advice.check.SeasonCheck;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.gates.Finding;
+import plumbrow.advice.gates.Gates;
+import plumbrow.advice.season.FieldSeasons;
+import plumbrow.advice.season.Season;
+
+/**
+ * What all gates find of the whole season, worked out when it is first asked for and kept: after a change only the fields it
+ * touched are looked at anew. The same finding on many fields is kept once. Safe for several threads.
+ */
+public final class FarmChecks {
+    /**
+     * The findings of a season and what follows from all of them.
+     *
+     * @param courses by the name of the field
+     */
+    record Checked(
+            SeasonCheck check,
+            Map<String, List<CourseCheck>> courses,
+            List<LookUp> lookUps,
+            List<AcrossLine> acrossLines) {}
+
+    private record Known(Season own, List<CourseCheck> courses) {}
+
+    private Map<String, Known> known = Map.of();
+    private @Nullable Checked last;
+
+    /** The findings of a season; whoever asks while another waits for them, waits too. */
+    synchronized Checked of(Season season) {
+        Checked checked = last;
+        if (checked == null || !checked.check().season().equals(season)) {
+            checked = check(season);
+            last = checked;
+        }
+        return checked;
+    }
+
+    private Checked check(Season season) {
+        Gates gates = Gates.of(season);
+        FieldSeasons own = FieldSeasons.of(season);
+        Map<Finding, Finding> once = new ConcurrentHashMap<>();
+        Map<String, Known> before = known;
+        List<Known> answers = season.fields().parallelStream()
+                .map(field -> {
+                    Season ofField = own.of(field);
+                    Known kept = before.get(field.name());
+                    return kept != null && kept.own().equals(ofField)
+                            ? new Known(ofField, kept.courses())
+                            : new Known(ofField, courses(gates, field, ofField, once));
+                })
+                .toList();
+        Map<String, Known> now = new HashMap<>();
+        Map<String, List<CourseCheck>> courses = new HashMap<>();
+        for (int i = 0; i < answers.size(); i++) {
+            String name = season.fields().get(i).name();
+            now.put(name, answers.get(i));
+            courses.put(name, answers.get(i).courses());
+        }
+        known = now;
+        SeasonCheck check = new SeasonCheck(
+                season,
+                answers.stream().flatMap(known -> known.courses().stream()).toList());
+        return new Checked(check, courses, check.lookUps(), check.acrossLines());
+    }
+
+    private static List<CourseCheck> courses(Gates gates, Field field, Season own, Map<Finding, Finding> once) {
+        return own.courses().stream()
+                .map(course -> new CourseCheck(
+                        field,
+                        course,
+                        gates.check(field, course).stream()
+                                .map(finding -> once.computeIfAbsent(finding, first -> first))
+                                .toList()))
+                .toList();
+    }
+}
