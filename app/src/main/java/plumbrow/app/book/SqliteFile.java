@@ -149,7 +149,10 @@ final class SqliteFile implements Database {
         try {
             return transaction(reading, questions);
         } catch (BookException fault) {
-            return SqliteFaults.ofTheDisk(fault) ? readUntouched(questions, fault) : fail(fault);
+            if (SqliteFaults.ofTheDisk(fault)) {
+                return readUntouched(questions, fault);
+            }
+            throw fault;
         }
     }
 
@@ -163,11 +166,10 @@ final class SqliteFile implements Database {
             throw fault;
         }
         T answer = transaction(untouched, questions);
-        return whole() && stamp().equals(before) ? answer : fail(fault);
-    }
-
-    private static <T> T fail(BookException fault) {
-        throw fault;
+        if (!whole() || !stamp().equals(before)) {
+            throw fault;
+        }
+        return answer;
     }
 
     /** Whether nothing of the book stands in the files of a change that is not yet in the book's own. */

@@ -3,7 +3,6 @@ package plumbrow.app.desk;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -20,7 +19,8 @@ import plumbrow.documents.shelf.FiledPaper;
 /** The book as the desk sees it: its latest season, and the log of decisions. Safe for several threads. */
 public final class DeskBook implements AutoCloseable {
     private final Book book;
-    private final AtomicReference<Seen> seen = new AtomicReference<>(new Seen("", null, null));
+    private final Object reading = new Object();
+    private volatile Seen seen = new Seen("", null, null);
 
     /** What was read, and what the book was then. */
     private record Seen(
@@ -46,13 +46,13 @@ public final class DeskBook implements AutoCloseable {
     }
 
     private Seen current() {
-        Seen known = seen.get();
+        Seen known = seen;
         String version = book.version();
         if (known.version().equals(version)) {
             return known;
         }
-        synchronized (seen) {
-            known = seen.get();
+        synchronized (reading) {
+            known = seen;
             if (known.version().equals(version)) {
                 return known;
             }
@@ -60,7 +60,7 @@ public final class DeskBook implements AutoCloseable {
             Season season = shared(known.season(), book.latestSeason().orElse(null));
             Seen read = new Seen(
                     version, season, shared(season, book.latestWritten().orElse(null)));
-            seen.set(read);
+            seen = read;
             return read;
         }
     }

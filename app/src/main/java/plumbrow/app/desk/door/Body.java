@@ -120,7 +120,7 @@ final class Body extends HttpServletRequestWrapper {
         request.getParameterMap().forEach((name, values) -> boxes.put(name, new ArrayList<>(List.of(values))));
         int count = 0;
         try {
-            for (String box : new String(content, UTF_8).split("&")) {
+            for (String box : new String(content, UTF_8).split("&", -1)) {
                 if (++count > MOST_BOXES) {
                     throw tooLarge(MOST_BYTES);
                 }

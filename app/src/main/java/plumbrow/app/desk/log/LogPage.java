@@ -32,8 +32,9 @@ public class LogPage {
     }
 
     @GetMapping("/log")
-    String log(@RequestParam(defaultValue = "") String field, Model model) {
-        return page(model, LogView.of(Asked.season(book), book.log(), LogEntry.blank(field)));
+    String log(
+            @RequestParam(defaultValue = "") String field, @RequestParam(defaultValue = "1") int page, Model model) {
+        return page(model, LogView.of(Asked.season(book), book.log(), LogEntry.blank(field), page));
     }
 
     @PostMapping("/log")
@@ -43,7 +44,7 @@ public class LogPage {
         Done done = entry.done();
         if (done == null) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-            return page(model, LogView.of(season, book.log(), entry));
+            return page(model, LogView.of(season, book.log(), entry, 1));
         }
         book.log(done, clock.instant());
         return "redirect:/log#lines";

@@ -10,32 +10,49 @@ import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.ProductKind;
 import plumbrow.app.book.LogLine;
+import plumbrow.app.desk.shown.Part;
 import plumbrow.app.log.LogEntry;
 import plumbrow.app.log.StrikeEntry;
 
 /**
  * What the page of the log shows.
  *
- * @param lines latest first
+ * @param part lines, latest first: a page of them, or the one with the line that could not be struck
  * @param entry the line being typed
  * @param striking number of the line that could not be struck; 0 where none was tried
  * @param strike what was typed to strike it
  */
-public record LogView(Season season, List<LogLine> lines, LogEntry entry, int striking, StrikeEntry strike) {
+public record LogView(Season season, Part<LogLine> part, LogEntry entry, int striking, StrikeEntry strike) {
     private static final StrikeEntry NOTHING = new StrikeEntry("", "", "");
 
-    static LogView of(Season season, List<LogLine> lines, LogEntry entry) {
-        return of(season, lines, entry, 0, NOTHING);
+    /** Fields that are offered to choose from; of more the name is typed. */
+    private static final int MOST_OFFERED = 300;
+
+    static LogView of(Season season, List<LogLine> lines, LogEntry entry, int page) {
+        return of(season, lines, entry, page, 0, NOTHING);
     }
 
     static LogView of(Season season, List<LogLine> lines, LogEntry entry, int striking, StrikeEntry strike) {
+        int later = (int)
+                lines.stream().filter(line -> line.number() > striking).count();
+        return of(season, lines, entry, later / Part.LINES + 1, striking, strike);
+    }
+
+    private static LogView of(
+            Season season, List<LogLine> lines, LogEntry entry, int page, int striking, StrikeEntry strike) {
         List<LogLine> latest = new ArrayList<>(lines);
         Collections.reverse(latest);
-        return new LogView(season, latest, entry, striking, strike);
+        return new LogView(season, Part.of(latest, page), entry, striking, strike);
+    }
+
+    public List<LogLine> lines() {
+        return part.lines();
     }
 
     public List<String> fields() {
-        return season.fields().stream().map(Field::name).toList();
+        return season.fields().size() > MOST_OFFERED
+                ? List.of()
+                : season.fields().stream().map(Field::name).toList();
     }
 
     /** What goes on a field beside plain seed. */

@@ -3,6 +3,7 @@ package plumbrow.app.desk.map;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -13,10 +14,12 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.multipart.MultipartFile;
 import plumbrow.advice.field.FeatureKind;
+import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.app.desk.Asked;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.door.TileAddress;
+import plumbrow.app.desk.shown.Part;
 import plumbrow.app.desk.shown.Shown;
 import plumbrow.documents.map.MapFile;
 import plumbrow.documents.map.MapImport;
@@ -36,8 +39,8 @@ public class MapPage {
     }
 
     @GetMapping("/map")
-    String farm(Model model) {
-        return overview(model, List.of(), "");
+    String farm(@RequestParam(defaultValue = "") String find, @RequestParam(defaultValue = "1") int page, Model model) {
+        return overview(model, List.of(), "", find, page);
     }
 
     @GetMapping("/fields/{name}/map")
@@ -121,10 +124,33 @@ public class MapPage {
     }
 
     private String overview(Model model, List<MapImport.Row> rows, String fault) {
+        return overview(model, rows, fault, "", 1);
+    }
+
+    /** A page of the fields, on the maps of their farms. */
+    private String overview(Model model, List<MapImport.Row> rows, String fault, String find, int page) {
         Season season = Asked.season(book);
+        Predicate<String> holds = Part.holding(find);
+        Part<Field> part = Part.of(
+                season.fields().stream()
+                        .filter(field -> holds.test(field.name()) || holds.test(field.farm()))
+                        .toList(),
+                page);
+        Season shown = season.withFields(part.lines());
         model.addAttribute(
                 "farms",
-                season.farms().stream().map(farm -> FarmMap.of(season, farm)).toList());
+                season.farms().stream()
+                        .map(farm -> FarmMap.of(shown, farm))
+                        .filter(map -> !map.fields().isEmpty())
+                        .toList());
+        model.addAttribute("all", season.fields().size());
+        model.addAttribute(
+                "bare",
+                (int) season.fields().stream()
+                        .filter(field -> field.boundary() == null)
+                        .count());
+        model.addAttribute("part", part);
+        model.addAttribute("find", find);
         model.addAttribute("year", season.year());
         model.addAttribute("rows", rows);
         model.addAttribute("fault", fault);

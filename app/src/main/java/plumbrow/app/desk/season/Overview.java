@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -34,13 +33,15 @@ public record Overview(
         Part<FieldAnswer> part) {
     /** Which fields are listed. */
     public enum Show {
-        NEEDS("Needs you"),
-        SETTLED("Settled"),
-        ALL("All");
+        NEEDS("needs", "Needs you"),
+        SETTLED("settled", "Settled"),
+        ALL("all", "All");
 
+        private final String word;
         private final String words;
 
-        Show(String words) {
+        Show(String word, String words) {
+            this.word = word;
             this.words = words;
         }
 
@@ -48,8 +49,9 @@ public record Overview(
             return words;
         }
 
+        /** How it stands in an address. */
         public String word() {
-            return words.toLowerCase(Locale.ROOT).split(" ")[0];
+            return word;
         }
     }
 

@@ -19,6 +19,9 @@ public record YearsView(Season season, YearsAhead ahead, YearsForm form) {
         return ahead.field();
     }
 
+    /** Other fields whose courses are offered, and other courses still may be named in the address. */
+    private static final int MOST_OTHERS = 40;
+
     /** The field's own courses. */
     public List<String> own() {
         return season.courses(field().name()).stream().map(Course::name).toList();
@@ -28,7 +31,7 @@ public record YearsView(Season season, YearsAhead ahead, YearsForm form) {
     public Map<String, List<String>> others() {
         Map<String, List<String>> others = new LinkedHashMap<>();
         for (Field other : season.fields()) {
-            if (other.crop() != field().crop()) {
+            if (other.crop() != field().crop() && others.size() < MOST_OTHERS) {
                 others.put(
                         other.name() + ", " + other.crop().word(),
                         season.courses(other.name()).stream()
