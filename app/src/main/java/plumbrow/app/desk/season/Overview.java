@@ -82,9 +82,9 @@ public record Overview(
         return new Overview(season, answers, Map.copyOf(latest), shown, find, Part.of(listed, page));
     }
 
-    /** Nothing may be advised, nothing is decided, something is. */
+    /** Nothing may be advised; nothing is decided, and courses are tied or one leads; something is decided. */
     private static int rank(Map<String, Choice> latest, FieldAnswer answer) {
-        return settled(latest, answer) ? 2 : answer.advised() == null ? 0 : 1;
+        return settled(latest, answer) ? 3 : answer.advised() == null ? 0 : answer.tied() ? 1 : 2;
     }
 
     private static boolean settled(Map<String, Choice> latest, FieldAnswer answer) {
