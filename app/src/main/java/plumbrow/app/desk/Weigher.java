@@ -1,23 +1,25 @@
 package plumbrow.app.desk;
 
-import plumbrow.advice.field.Field;
 import plumbrow.advice.outlook.DrawSource;
-import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Adviser;
 import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.OwnSeason;
 import plumbrow.advice.weighing.WeighingOptions;
 
-/** Whoever weighs the courses of a field: the same season, field and options give the same answer. */
+/** Whoever weighs the courses of a field: the same season of the field and options give the same answer. */
 @FunctionalInterface
 interface Weigher {
-    FieldAdvice adviseField(Season season, Field field, WeighingOptions options);
+    FieldAdvice adviseField(OwnSeason own, WeighingOptions options);
 
     /** The adviser of Plumbrow. What fields share is drawn once for all of them. */
     static Weigher adviser() {
         WeighingOptions usual = WeighingOptions.DEFAULT;
         DrawSource shared = new DrawSource(usual.draws(), usual.seed());
-        return (season, field, options) -> options.draws() == usual.draws() && options.seed() == usual.seed()
-                ? Adviser.adviseField(season, field, options, shared)
-                : Adviser.adviseField(season, field, options);
+        return (own, options) -> Adviser.adviseField(
+                own,
+                options,
+                options.draws() == usual.draws() && options.seed() == usual.seed()
+                        ? shared
+                        : new DrawSource(options.draws(), options.seed()));
     }
 }

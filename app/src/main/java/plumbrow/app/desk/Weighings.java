@@ -12,10 +12,11 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.season.FieldSeasons;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.OwnSeason;
+import plumbrow.advice.weighing.OwnSeasons;
 import plumbrow.advice.weighing.WeighingOptions;
 import plumbrow.app.book.BookException;
 
@@ -34,11 +35,11 @@ public final class Weighings {
 
     private record Question(String field, WeighingOptions options) {}
 
-    private record Asked(Season own, FutureTask<FieldAdvice> answer) {}
+    private record Asked(OwnSeason own, FutureTask<FieldAdvice> answer) {}
 
-    private record Known(Season own, FieldAnswer answer) {}
+    private record Known(OwnSeason own, FieldAnswer answer) {}
 
-    private record Cut(Season season, FieldSeasons own) {}
+    private record Cut(Season season, OwnSeasons own) {}
 
     private final Weigher weigher;
     private final Map<String, Known> known = new ConcurrentHashMap<>();
@@ -94,7 +95,7 @@ public final class Weighings {
      * @throws plumbrow.advice.weighing.SeasonGapException where the season lacks what the weighing needs
      */
     public FieldAdvice field(Season season, Field field, WeighingOptions options) {
-        return answer(own(season).of(field), field, options);
+        return answer(own(season).of(field), options);
     }
 
     /**
@@ -103,7 +104,7 @@ public final class Weighings {
      * @throws plumbrow.advice.weighing.SeasonGapException where the season lacks what the weighing needs
      */
     public Advice advice(Season season, List<Field> fields) {
-        FieldSeasons own = own(season);
+        OwnSeasons own = own(season);
         WeighingOptions usual = WeighingOptions.DEFAULT;
         return new Advice(
                 season.year(),
@@ -112,17 +113,17 @@ public final class Weighings {
                 usual.draws(),
                 usual.seed(),
                 fields.parallelStream()
-                        .map(field -> answer(own.of(field), field, usual))
+                        .map(field -> answer(own.of(field), usual))
                         .toList());
     }
 
-    private FieldAdvice answer(Season own, Field field, WeighingOptions options) {
-        Question question = new Question(field.name(), options);
+    private FieldAdvice answer(OwnSeason own, WeighingOptions options) {
+        Question question = new Question(own.field().name(), options);
         FutureTask<FieldAdvice> task;
         synchronized (answers) {
             Asked asked = answers.get(question);
             if (asked == null || !asked.own().equals(own)) {
-                asked = new Asked(own, new FutureTask<>(() -> weigher.adviseField(own, field, options)));
+                asked = new Asked(own, new FutureTask<>(() -> weigher.adviseField(own, options)));
                 answers.put(question, asked);
             }
             task = asked.answer();
@@ -152,27 +153,27 @@ public final class Weighings {
         Set<String> names = new HashSet<>();
         season.fields().forEach(field -> names.add(field.name()));
         known.keySet().retainAll(names);
-        FieldSeasons own = own(season);
+        OwnSeasons own = own(season);
         SeasonWeighing fresh =
-                SeasonWeighing.begin(season, field -> inShort(own.of(field), field), WeighingOptions.DEFAULT.threads());
+                SeasonWeighing.begin(season, field -> inShort(own.of(field)), WeighingOptions.DEFAULT.threads());
         whole = fresh;
         return fresh;
     }
 
     /** The answer known of a field, if it came out of an equal season; else it is worked out. */
-    private FieldAnswer inShort(Season own, Field field) {
-        Known kept = known.get(field.name());
+    private FieldAnswer inShort(OwnSeason own) {
+        Known kept = known.get(own.field().name());
         FieldAnswer answer = kept != null && kept.own().equals(own)
                 ? kept.answer()
-                : FieldAnswer.of(answer(own, field, WeighingOptions.DEFAULT));
-        known.put(field.name(), new Known(own, answer));
+                : FieldAnswer.of(answer(own, WeighingOptions.DEFAULT));
+        known.put(own.field().name(), new Known(own, answer));
         return answer;
     }
 
-    private synchronized FieldSeasons own(Season season) {
+    private synchronized OwnSeasons own(Season season) {
         Cut last = cut;
         if (last == null || !last.season().equals(season)) {
-            last = new Cut(season, FieldSeasons.of(season));
+            last = new Cut(season, OwnSeasons.of(season));
             cut = last;
         }
         return last.own();

@@ -13,6 +13,7 @@ import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import plumbrow.advice.course.Done;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.outlook.DrawSource;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
@@ -20,6 +21,8 @@ import plumbrow.advice.season.FieldSeasons;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Adviser;
 import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.OwnSeason;
+import plumbrow.advice.weighing.OwnSeasons;
 import plumbrow.advice.weighing.WeighingOptions;
 import plumbrow.app.desk.shown.Shown;
 import plumbrow.app.json.Json;
@@ -41,9 +44,9 @@ class MeanwhileTest {
         }
 
         @Override
-        public FieldAdvice adviseField(Season season, Field field, WeighingOptions options) {
-            fields.add(field.name());
-            if (waits.test(season)) {
+        public FieldAdvice adviseField(OwnSeason own, WeighingOptions options) {
+            fields.add(own.field().name());
+            if (waits.test(own.season())) {
                 asked.countDown();
                 try {
                     letGo.await();
@@ -52,7 +55,7 @@ class MeanwhileTest {
                     throw new IllegalStateException("stopped", stopped);
                 }
             }
-            return adviser.adviseField(season, field, options);
+            return adviser.adviseField(own, options);
         }
     }
 
@@ -138,11 +141,12 @@ class MeanwhileTest {
         WeighingOptions few = WeighingOptions.DEFAULT.withDraws(200);
         List<FieldAdvice> together =
                 Adviser.advise(season, few, (done, of) -> {}).fields();
-        FieldSeasons own = FieldSeasons.of(season);
+        OwnSeasons own = OwnSeasons.of(season);
+        DrawSource source = new DrawSource(few.draws(), few.seed());
         for (int i = 0; i < season.fields().size(); i++) {
             Field field = season.fields().get(i);
-            assertThat(own.of(field)).isEqualTo(FieldSeasons.of(season, field));
-            assertThat(Adviser.adviseField(own.of(field), field, few)).isEqualTo(together.get(i));
+            assertThat(own.of(field).season()).isEqualTo(FieldSeasons.of(season, field));
+            assertThat(Adviser.adviseField(own.of(field), few, source)).isEqualTo(together.get(i));
         }
     }
 

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
-import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.OwnSeason;
 import plumbrow.advice.weighing.WeighingOptions;
 import plumbrow.app.desk.shown.Shown;
 
@@ -22,7 +22,7 @@ class NoAnswerTest {
         private final AtomicInteger weighings = new AtomicInteger();
 
         @Override
-        public FieldAdvice adviseField(Season season, Field field, WeighingOptions options) {
+        public FieldAdvice adviseField(OwnSeason own, WeighingOptions options) {
             if (weighings.incrementAndGet() > 1) {
                 begun.countDown();
                 try {
@@ -32,7 +32,7 @@ class NoAnswerTest {
                     throw new IllegalStateException("stopped", stopped);
                 }
             }
-            return adviser.adviseField(season, field, options);
+            return adviser.adviseField(own, options);
         }
     }
 
@@ -119,7 +119,7 @@ class NoAnswerTest {
 
     @Test
     void a_fault_of_the_program_shows_a_sentence_and_no_trace() {
-        Weigher broken = (season, field, options) -> {
+        Weigher broken = (own, options) -> {
             throw new IllegalStateException("broken on purpose");
         };
         try (OpenDesk desk = OpenDesk.weighedBy(broken, DeskSeason.of(2027))) {
