@@ -79,6 +79,8 @@ final class Laws {
             return new Shape("pert", pert.low(), pert.likely(), pert.high());
         } else if (law instanceof Law.Triangular triangle) {
             return new Shape("triangular", triangle.low(), triangle.likely(), triangle.high());
+        } else if (law instanceof Law.Even even) {
+            return new Shape("even", even.low(), even.high(), null);
         } else if (law instanceof Law.Normal normal) {
             return new Shape("normal", normal.mean(), normal.cv(), null);
         } else if (law instanceof Law.Weibull weibull) {
@@ -102,6 +104,7 @@ final class Laws {
             case "number" -> new Law.Fixed(given(shape.a()));
             case "pert" -> new Law.Pert(given(shape.a()), given(shape.b()), given(shape.c()));
             case "triangular" -> new Law.Triangular(given(shape.a()), given(shape.b()), given(shape.c()));
+            case "even" -> new Law.Even(given(shape.a()), given(shape.b()));
             case "normal" -> new Law.Normal(given(shape.a()), given(shape.b()));
             case "weibull" -> new Law.Weibull(given(shape.a()), given(shape.b()));
             case "price" -> new Law.Lognormal(given(shape.a()), given(shape.b()), given(shape.c()));

@@ -75,6 +75,7 @@ abstract class BookContract {
                 new Law.Fixed(0.1),
                 new Law.Pert(1, 2, 3),
                 new Law.Triangular(1, 2, 3),
+                new Law.Even(1, 2),
                 new Law.Normal(5, 0.1),
                 new Law.Weibull(190, 0.15),
                 new Law.Lognormal(4.4, 0.25, 0.7),

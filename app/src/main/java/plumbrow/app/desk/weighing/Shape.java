@@ -23,6 +23,9 @@ enum Shape {
             if (law instanceof Law.Triangular triangle) {
                 return numbers(triangle.low(), triangle.likely(), triangle.high());
             }
+            if (law instanceof Law.Even even) {
+                return numbers(even.low(), (even.low() + even.high()) / 2, even.high());
+            }
             Law.Pert pert = (Law.Pert) law;
             return numbers(pert.low(), pert.likely(), pert.high());
         }
