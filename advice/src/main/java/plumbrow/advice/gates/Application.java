@@ -1,7 +1,6 @@
 package plumbrow.advice.gates;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Course;
@@ -29,24 +28,17 @@ record Application(
         @Nullable Amount rate,
         @Nullable SprayPlan plan) {
 
-    /**
-     * What a pass puts on. A line of the log with the same product and day is that pass: its rate counts, and it is taken
-     * out of the log.
-     */
-    static Optional<Application> planned(SeasonIndex index, Course course, Pass pass, List<Done> log) {
+    /** What a pass puts on; where a line of the log fulfils it, what that says: each application counts once. */
+    static Optional<Application> planned(SeasonIndex index, Course course, Pass pass, @Nullable Done done) {
         String product = pass.product();
         if (product == null || !underLabel(index, product).orElse(false)) {
             return Optional.empty();
         }
-        Optional<Done> done = log.stream()
-                .filter(line -> line.product().equals(product) && line.date().equals(pass.date()))
-                .findFirst();
-        done.ifPresent(log::remove);
         return Optional.of(new Application(
                 pass,
                 product,
-                pass.date(),
-                done.map(Done::rate).orElse(pass.rate()),
+                done == null ? pass.date() : done.date(),
+                done == null ? pass.rate() : done.rate(),
                 index.sprayPlan(course, pass).orElse(null)));
     }
 

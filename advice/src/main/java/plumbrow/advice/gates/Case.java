@@ -11,9 +11,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Done;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
+import plumbrow.advice.done.Fulfilled;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Looked;
@@ -42,12 +42,13 @@ public final class Case {
         this.passes = course.passes().stream()
                 .sorted(Comparator.comparingInt(Pass::number))
                 .toList();
-        List<Done> log = new ArrayList<>(index.thisSeason(field));
+        Fulfilled fulfilled = Fulfilled.of(course, index.thisSeason(field));
         this.planned = passes.stream()
-                .flatMap(pass -> Application.planned(index, course, pass, log).stream())
+                .flatMap(pass -> Application.planned(
+                        index, course, pass, fulfilled.done().get(pass.number()))
+                        .stream())
                 .toList();
-        this.logged = log.stream()
-                .sorted(Comparator.comparing(Done::date).thenComparing(Done::product))
+        this.logged = fulfilled.further().stream()
                 .flatMap(line -> Application.logged(index, line).stream())
                 .toList();
         this.places = Place.all(field, index.alsoIn(field.name()), index.counties(field));

@@ -12,6 +12,7 @@ import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Done;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.done.DoneWork;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Feature;
@@ -216,13 +217,9 @@ final class SeasonIndex {
                 .toList();
     }
 
-    /**
-     * From when on an application counts for this season's crop: 1 October before corn and soybean, 1 August before
-     * wheat, so that autumn burndown counts. Common practice, no source; a label may count a calendar year.
-     */
+    /** From when on an application counts for this season's crop. */
     LocalDate seasonStart(Crop crop) {
-        int month = crop == Crop.WHEAT ? 8 : 10;
-        return LocalDate.of(season.year() - 1, month, 1);
+        return DoneWork.seasonStart(season.year(), crop);
     }
 
     private static <K, T> Map<K, List<T>> by(List<T> rows, Function<T, K> key) {

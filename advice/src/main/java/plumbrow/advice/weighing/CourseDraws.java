@@ -3,6 +3,7 @@ package plumbrow.advice.weighing;
 import java.util.Arrays;
 import java.util.List;
 import plumbrow.advice.course.Course;
+import plumbrow.advice.done.DoneWork;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.outlook.Column;
 import plumbrow.advice.outlook.DrawSource;
@@ -23,6 +24,7 @@ public final class CourseDraws {
     private final Field field;
     private final DrawSource source;
     private final double between;
+    private final DoneWork done;
     private final double[] growingSeason;
 
     /** On the draws of the weighing. */
@@ -36,6 +38,7 @@ public final class CourseDraws {
         this.field = field;
         this.source = source;
         this.between = between;
+        this.done = DoneWork.of(season, field);
         this.growingSeason = between > 0 ? source.normals(GROWING_SEASON) : new double[0];
     }
 
@@ -74,7 +77,7 @@ public final class CourseDraws {
     public Weighed weigh(Course course) {
         Course alone = new Course(course.field(), course.name(), true, course.refuge(), course.note(), course.passes());
         FieldModel model = FieldModels.of(
-                season.withCourses(List.of(alone), season.work()), field, WeighingOptions.DEFAULT.changed());
+                season.withCourses(List.of(alone), season.work()), field, WeighingOptions.DEFAULT.changed(), done);
         CourseModel only = model.courses().get(0);
         double[] yields = new double[source.draws()];
         double[] margins = new double[source.draws()];

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
+import plumbrow.advice.done.DoneWork;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.outlook.DoubtKind;
 import plumbrow.advice.outlook.Law;
@@ -42,6 +43,7 @@ final class CourseModels {
     private final List<Insect> pressures;
     private final List<String> cautions;
     private final @Nullable FieldSeason followed;
+    private final DoneWork done;
 
     CourseModels(
             Season season,
@@ -49,7 +51,9 @@ final class CourseModels {
             Variables variables,
             List<Insect> pressures,
             List<String> cautions,
-            @Nullable FieldSeason followed) {
+            @Nullable FieldSeason followed,
+            DoneWork done) {
+        this.done = done;
         this.season = season;
         this.field = field;
         this.variables = variables;
@@ -58,13 +62,14 @@ final class CourseModels {
         this.followed = followed;
     }
 
-    CourseModel of(Course course) {
+    CourseModel of(Course planned) {
+        Course course = done.made(planned);
         List<Pass> passes = course.passes().stream()
                 .sorted(Comparator.comparingInt(Pass::number))
                 .toList();
         List<CostLine> costs = CourseCosts.of(season, course, passes);
         return new CourseModel(
-                course,
+                planned,
                 costs.stream().mapToDouble(CostLine::usdPerAcre).sum(),
                 costs,
                 lots(course, passes),

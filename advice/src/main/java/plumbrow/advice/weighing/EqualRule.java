@@ -34,8 +34,7 @@ public record EqualRule(double leastUsdPerAcre) {
      * @param leads share of draws in which it earns more, a tie counting half
      */
     public boolean ahead(double gainUsdPerAcre, double leads) {
-        return gainUsdPerAcre >= LARGE * leastUsdPerAcre
-                || (gainUsdPerAcre >= leastUsdPerAcre && leads >= LEADS_IN);
+        return gainUsdPerAcre >= LARGE * leastUsdPerAcre || (gainUsdPerAcre >= leastUsdPerAcre && leads >= LEADS_IN);
     }
 
     /** The rule in one sentence, for the page. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Course;
+import plumbrow.advice.done.DoneWork;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
@@ -33,9 +34,11 @@ final class FieldModels {
     private final Field field;
     private final Variables variables;
     private final Map<String, Law> changed;
+    private final DoneWork done;
     private final List<String> cautions = new ArrayList<>();
 
-    private FieldModels(Season season, Field field, Map<String, Law> changed) {
+    private FieldModels(Season season, Field field, Map<String, Law> changed, DoneWork done) {
+        this.done = done;
         this.season = season;
         this.field = field;
         this.changed = changed;
@@ -49,7 +52,12 @@ final class FieldModels {
      * @throws SeasonGapException where the season lacks what weighing needs
      */
     static FieldModel of(Season season, Field field, Map<String, Law> changed) {
-        return new FieldModels(season, field, changed).build();
+        return of(season, field, changed, DoneWork.of(season, field));
+    }
+
+    /** As {@link #of(Season, Field, Map)}, where what was done belongs to more courses than those of the season at hand. */
+    static FieldModel of(Season season, Field field, Map<String, Law> changed, DoneWork done) {
+        return new FieldModels(season, field, changed, done).build();
     }
 
     private FieldModel build() {
@@ -69,7 +77,8 @@ final class FieldModels {
         int delay = outlook(OutlookQuantity.DELAY_LOSS, 0.0);
         List<CourseModel.Insect> insects = insects();
         WeatherTie weather = weather();
-        CourseModels reader = new CourseModels(season, field, variables, insects, cautions, season());
+        CourseModels reader = new CourseModels(season, field, variables, insects, cautions, season(), done);
+        cautions.addAll(0, done.sentences());
         List<CourseModel> models = courses.stream().map(reader::of).toList();
         refuseUnknownChanges();
         spreads();

@@ -110,8 +110,14 @@ final class Telling {
         String says = inList(names) + " are about equal: " + (equals.size() > 2 ? "at most " : "")
                 + Quantities.dollarsPerAcre(highest - lowest) + " apart on average"
                 + (equals.size() == 2 ? leads(equals.get(0), equals.get(1)) : "") + ".";
-        return Optional.of(
-                new AboutEqual(names, highest - lowest, cheapest.name(), safest.name(), oftenest.name(), says, named(cheapest, safest, oftenest)));
+        return Optional.of(new AboutEqual(
+                names,
+                highest - lowest,
+                cheapest.name(),
+                safest.name(),
+                oftenest.name(),
+                says,
+                named(cheapest, safest, oftenest)));
     }
 
     private String leads(WeighedCourse one, WeighedCourse other) {

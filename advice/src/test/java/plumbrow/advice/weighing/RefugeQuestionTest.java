@@ -76,7 +76,8 @@ class RefugeQuestionTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(range.holdsFrom()).isCloseTo(1 - 0.0272, within(0.001));
-        // At stake are 2 + 28.5·f bu at $6: full saves .75 of it for $18, half .60 for $10. Equal at f = (8/.9 − 2)/28.5 = .2417.
+        // At stake are 2 + 28.5·f bu at $6: full saves .75 of it for $18, half .60 for $10. Equal at f = (8/.9 −
+        // 2)/28.5 = .2417.
         assertThat(range.bands())
                 .extracting(BestBand::course)
                 .containsExactly("full rate over it", "half rate over it", "trait alone");

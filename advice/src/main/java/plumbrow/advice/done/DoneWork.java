@@ -1,0 +1,228 @@
+package plumbrow.advice.done;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.course.Course;
+import plumbrow.advice.course.Done;
+import plumbrow.advice.course.Pass;
+import plumbrow.advice.course.PassKind;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.outlook.Law;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.Product;
+import plumbrow.advice.shelf.ProductKind;
+import plumbrow.science.figure.Numbers;
+
+/**
+ * What was done on a field this season, and what it leaves of each of its courses. What is done is fact and sunk cost, the
+ * same for every course: a course that planned it has it on the day, at the rate and on the share of the log; one that did
+ * not plan it has it besides. Only the rest of the season is decided.
+ */
+public final class DoneWork {
+    private static final Law NO_INJURY = new Law.Fixed(0);
+
+    private final Season season;
+    private final List<Course> courses;
+    private final List<Done> lines;
+    private final Map<Course, Fulfilled> fulfilled = new HashMap<>();
+
+    private DoneWork(Season season, List<Course> courses, List<Done> lines) {
+        this.season = season;
+        this.courses = courses;
+        this.lines = lines;
+        courses.forEach(course -> fulfilled.put(course, Fulfilled.of(course, lines)));
+    }
+
+    /** What was done on a field, with its courses in the order of the season, the baseline first. */
+    public static DoneWork of(Season season, Field field) {
+        List<Done> lines = thisSeason(season, field);
+        List<Course> courses = lines.isEmpty()
+                ? List.of()
+                : season.courses(field.name()).stream()
+                        .sorted(Comparator.comparing((Course course) -> !course.baseline()))
+                        .toList();
+        return new DoneWork(season, courses, lines);
+    }
+
+    /** Lines of the log that count for this season's crop, by day. */
+    public static List<Done> thisSeason(Season season, Field field) {
+        LocalDate from = seasonStart(season.year(), field.crop());
+        return season.work().log(field.name()).stream()
+                .filter(line -> !line.date().isBefore(from))
+                .sorted(Comparator.comparing(Done::date).thenComparing(Done::product))
+                .toList();
+    }
+
+    /**
+     * From when on an application counts for a season's crop: 1 October before corn and soybean, 1 August before wheat, so
+     * that autumn burndown counts. Common practice, no source; a label may count a calendar year.
+     */
+    public static LocalDate seasonStart(int year, Crop crop) {
+        int month = crop == Crop.WHEAT ? 8 : 10;
+        return LocalDate.of(year - 1, month, 1);
+    }
+
+    /** A course with what was done in the place of what it planned, and besides it what it did not plan. */
+    public Course made(Course course) {
+        if (lines.isEmpty()) {
+            return course;
+        }
+        Fulfilled of = of(course);
+        List<Done> further = of.further().stream().filter(this::weighs).toList();
+        boolean planted = further.stream().anyMatch(this::seed);
+        List<Pass> passes = new ArrayList<>();
+        for (Pass pass : course.passes()) {
+            Done line = of.done().get(pass.number());
+            if (line != null) {
+                passes.add(pass(pass.number(), line, pass));
+            } else if (!planted || pass.kind() != PassKind.SEED || treatment(pass.product())) {
+                passes.add(pass);
+            }
+        }
+        int number = course.passes().stream().mapToInt(Pass::number).max().orElse(0);
+        for (Done line : further) {
+            number++;
+            passes.add(pass(number, line, null));
+        }
+        return new Course(course.field(), course.name(), course.baseline(), course.refuge(), course.note(), passes);
+    }
+
+    private Fulfilled of(Course course) {
+        Fulfilled known = fulfilled.get(course);
+        return known == null ? Fulfilled.of(course, lines) : known;
+    }
+
+    private Pass pass(int number, Done line, @Nullable Pass own) {
+        Optional<Pass> like = meant(line);
+        PassKind kind =
+                own != null ? own.kind() : like.map(Pass::kind).orElse(seed(line) ? PassKind.SEED : PassKind.SPRAY);
+        Optional<Pass> hurts = own == null ? like : Optional.of(own);
+        return new Pass(
+                number,
+                kind,
+                line.date(),
+                line.product(),
+                line.rate(),
+                line.sharePct(),
+                like.map(Pass::chargeUsdPerAcre).orElse(own == null ? 0 : own.chargeUsdPerAcre()),
+                hurts.map(Pass::injuryPct).orElse(NO_INJURY),
+                hurts.map(Pass::delayDays).orElse(0.0));
+    }
+
+    /** The pass that a line fulfils in the first course in which it fulfils one: its trip is what the line cost in all. */
+    private Optional<Pass> meant(Done line) {
+        for (Course course : courses) {
+            for (Pass pass : course.passes()) {
+                if (line.equals(of(course).done().get(pass.number()))) {
+                    return Optional.of(pass);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * Whether a line is weighed. What was put on before the outlook was drawn up and is no pass of any course is behind the
+     * pressures of that outlook already; it counts against the limits of labels only.
+     */
+    private boolean weighs(Done line) {
+        return !line.date().isBefore(season.asOf()) || meant(line).isPresent();
+    }
+
+    private boolean seed(Done line) {
+        return kind(line.product()) == ProductKind.SEED;
+    }
+
+    private boolean treatment(@Nullable String product) {
+        return product != null && kind(product) == ProductKind.SEED_TREATMENT;
+    }
+
+    private @Nullable ProductKind kind(String product) {
+        return season.shelf().product(product).map(Product::kind).orElse(null);
+    }
+
+    /** What was done and how it was planned, what is not clear, and which courses it contradicts: a sentence each. */
+    public List<String> sentences() {
+        Set<String> said = new LinkedHashSet<>();
+        for (Done line : lines.stream().filter(this::weighs).toList()) {
+            meant(line)
+                    .ifPresentOrElse(
+                            pass -> said.add(done(line, pass)),
+                            () -> said.add("Done and counted once in every course: " + what(line) + "."));
+        }
+        for (Done line : lines) {
+            unclear(line).ifPresent(said::add);
+        }
+        for (Done line : lines) {
+            without(line).ifPresent(said::add);
+        }
+        return List.copyOf(said);
+    }
+
+    private static String what(Done line) {
+        return line.product() + " on " + line.date() + ", " + line.rate().text() + "/ac"
+                + (line.sharePct() == 100 ? "" : " on " + Numbers.plain(line.sharePct()) + " % of the acres");
+    }
+
+    private static String done(Done line, Pass planned) {
+        List<String> otherwise = new ArrayList<>();
+        LocalDate day = planned.date();
+        if (day != null && !day.equals(line.date())) {
+            long late = ChronoUnit.DAYS.between(day, line.date());
+            otherwise.add(Math.abs(late) + (Math.abs(late) == 1 ? " day " : " days ") + (late > 0 ? "later" : "earlier")
+                    + " than planned");
+        }
+        if (planned.rate() != null && !planned.rate().text().equals(line.rate().text())) {
+            otherwise.add(planned.rate().text() + "/ac was planned");
+        }
+        if (planned.sharePct() != line.sharePct()) {
+            otherwise.add(Numbers.plain(planned.sharePct()) + " % of the acres were planned");
+        }
+        return "Done: " + what(line) + (otherwise.isEmpty() ? ", as planned" : "; " + String.join(", ", otherwise))
+                + ". Its cost is spent, whatever is done from here on.";
+    }
+
+    private Optional<String> unclear(Done line) {
+        List<String> where = courses.stream()
+                .filter(course -> of(course).unclear().containsKey(line))
+                .map(course -> course.name() + " (pass "
+                        + of(course).unclear().getOrDefault(line, List.of()).stream()
+                                .map(pass -> pass.number() + (pass.date() == null ? "" : " of " + pass.date()))
+                                .collect(Collectors.joining(" or "))
+                        + ")")
+                .toList();
+        return where.isEmpty()
+                ? Optional.empty()
+                : Optional.of("NOT CLEAR which planned pass " + what(line) + " was, in " + String.join("; ", where)
+                        + ": until somebody says so it counts besides the plan. Plan the pass for the day on which it was"
+                        + " made if it was that one, or take the pass out if it is not to come any more.");
+    }
+
+    private Optional<String> without(Done line) {
+        List<String> others = courses.stream()
+                .filter(course -> of(course).further().contains(line)
+                        && !of(course).unclear().containsKey(line))
+                .map(Course::name)
+                .toList();
+        if (others.isEmpty() || meant(line).isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                seed(line)
+                        ? "Can't be followed as written any more, since " + line.product() + " is in the ground: "
+                                + String.join("; ", others) + ". What is planted stands in the place of their seed."
+                        : "Has no such pass as " + what(line) + ": " + String.join("; ", others)
+                                + ". It is done all the same and counts there too.");
+    }
+}
