@@ -46,7 +46,11 @@ public record Fulfilled(Map<Integer, Done> done, Map<Done, List<Pass>> unclear, 
         further = List.copyOf(further);
     }
 
-    /** @param lines of the log for this season's crop on the field of the course */
+    /**
+     * What the log fulfils of a course.
+     *
+     * @param lines of the log for this season's crop on the field of the course
+     */
     public static Fulfilled of(Course course, List<Done> lines) {
         Map<Integer, Done> done = new HashMap<>();
         Map<Done, List<Pass>> unclear = new HashMap<>();
