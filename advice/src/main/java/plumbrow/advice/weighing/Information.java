@@ -37,9 +37,9 @@ final class Information {
 
     private static boolean tied(FieldModel model, int place) {
         WeatherTie weather = model.weather();
-        boolean byWeather = weather != null && weather.ties();
-        return (model.tie() != 0 && (place == model.price() || place == model.yield()))
-                || (byWeather && (place == weather.place() || place == model.yield()));
+        boolean byWeather =
+                weather != null && weather.ties() && (place == weather.place() || place == model.yield());
+        return (model.tie() != 0 && (place == model.price() || place == model.yield())) || byWeather;
     }
 
     /** Every input that is in doubt, by what knowing it is worth, most first. */
