@@ -97,6 +97,11 @@ public enum FieldEmergence {
         this.most = most;
     }
 
+    /** The crop, as the names of its figures begin. */
+    public String cropWord() {
+        return crop;
+    }
+
     /** What crowding takes from the share that comes up at this rate [share], below 0 for a thin one; seeds in 1000/ac. */
     public double crowding(double seedsThousand) {
         return fallPerThousand * (Math.max(fewest, Math.min(most, seedsThousand)) - usual);

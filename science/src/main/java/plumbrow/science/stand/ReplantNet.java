@@ -100,15 +100,9 @@ public final class ReplantNet {
                 full,
                 replanted,
                 keep);
-        double net = working.line(
-                "net of replanting",
-                bushels * price - cost + payment,
-                "$/ac",
-                "{} × {} − {} + {}",
-                bushels,
-                price,
-                cost,
-                payment);
+        double worth = working.line("worth of them", bushels * price, "$/ac", "{} × {}", bushels, price);
+        double net =
+                working.line("net of replanting", worth - cost + payment, "$/ac", "{} − {} + {}", worth, cost, payment);
         Outputs outputs = new Outputs().put("net_usd_ac", net).put("gain_bu_ac", bushels);
         double wanted = replanted - 100 * (cost - payment) / (full * price) + gaps;
         double even = plantsFor(wanted, keepDays);

@@ -73,7 +73,7 @@ public final class SoybeanResponse {
 
     /** Yield kept by a stand [% of that of a full one], 0 to 100; both in 1000 plants/ac, {@code best} the stand of 98 %. */
     public static double keptPct(double plants, double best) {
-        return -100 * Math.expm1(-LN_50 * plants / best);
+        return 100 * (1 - Math.exp(-LN_50 * plants / best));
     }
 
     /** Share of the yield that a planting date leaves [%]; days after 1 April, as on the first or last date outside. */
