@@ -1,7 +1,7 @@
 """Margin of every course of a field, draw by draw: the formula of the weighing kernel, in NumPy.
 
-    margin = (price·share − handling)·yield − cost·costShare
-    yield  = Σ lots w·{ attainable·stand·Π insects(1 − loss)·(1 − Lweed)·Π(1 − Linjury)·(1 − Ldelay) + gain − lag·years }
+    margin = (price·share − handling)·yield − cost          (cost at the operator's shares)
+    yield  = Σ lots w·{ attainable·plants·stand·Π insects(1 − loss)·(1 − Lweed)·Π(1 − Linjury)·(1 − Ldelay) + gain − lag·years }
 
 Whole columns at once, and in place wherever a column is of no further use. Read beside Kernel.java, which explains the
 terms; this file only has to be as quick as NumPy can be and to agree.
@@ -72,9 +72,43 @@ def through_traits(modes, columns):
     return through
 
 
-def lot_yield(lot, insects, hits, lag, columns, common):
+# Seeds that crowd one another out: share lost with each 1000 seeds, about so many, from, to [1000/ac].
+CROWDING = {"CORN": (0.0, 32.0, 32.0, 32.0), "SOYBEAN": (0.00172, 140.0, 100.0, 160.0), "WHEAT": (0.00046, 1000.0, 200.0, 1000.0)}
+
+
+def plants_keep(stand, columns):
+    """Share of the yield that a lot's final stand keeps [%]: seeds, germination and emergence, then the crop's response."""
+    crop = stand["crop"]
+    if stand["counted"] < 0:
+        slope, usual, fewest, most = CROWDING[crop]
+        crowded = slope * (min(max(stand["seedsThousand"], fewest), most) - usual)
+        share = np.clip(columns[stand["emergence"]] / 100 - crowded, 0, 1)
+        plants = stand["seedsThousand"] * stand["germination"] * share
+    else:
+        plants = columns[stand["counted"]] / 1000
+    best = columns[stand["best"]]
+    if crop == "CORN":
+        best = best / 1000
+        read = np.clip(plants, 10, 1.25 * best)
+        kept = 100 - columns[stand["sharpness"]] * 0.07737 * (30.33 * (read - best) / best) ** 2
+        kept = np.maximum(kept, 0) * np.minimum(plants / 10, 1)
+        if stand["late"] >= 0:
+            kept = np.maximum(kept - columns[stand["late"]] * stand["dateLossPct"], 0)
+    elif crop == "SOYBEAN":
+        kept = 100 * (1 - 50.0 ** (-plants / (best / 1000)))
+        if stand["late"] >= 0:
+            kept = np.maximum(kept * (1 - columns[stand["late"]] * stand["dateLossPct"] / 100), 0)
+    else:
+        on_a_foot = plants / 43.56
+        strict = np.interp(on_a_foot, [0, 13, 16.5, 19.5, 22], [0, 65, 77.5, 92.5, 100])
+        kept = best * strict + (1 - best) * 100 * (1 - np.exp(-0.201 * on_a_foot))
+    return kept if stand["gaps"] < 0 else np.maximum(kept - columns[stand["gaps"]], 0)
+
+
+def lot_yield(lot, kept, insects, hits, lag, columns, common):
     """Yield of one seed lot [bu/ac], times its share of the acres."""
-    grown = columns[lot["stand"]] * 0.01
+    grown = columns[lot["stand"]] * 0.0001
+    grown *= kept[key(lot["plants"])]
     grown *= common
     for insect, bare_hit, modes in zip(insects, hits, lot["modes"]):
         if modes:
@@ -96,7 +130,11 @@ def lot_yield(lot, insects, hits, lag, columns, common):
     return grown
 
 
-def course(model, course_model, columns, presses, margins):
+def key(stand):
+    return tuple(sorted(stand.items()))
+
+
+def course(model, course_model, columns, kept, presses, margins):
     """Fills in the margin [$/ac] of one course."""
     common = columns[model["yield"]].copy()
     if course_model["weeds"]:
@@ -114,15 +152,15 @@ def course(model, course_model, columns, presses, margins):
     hits = [hit(insect, press, columns) for insect, press in zip(insects, presses)]
     lag = columns[model["geneticLag"]]
     lots = course_model["lots"]
-    total = lot_yield(lots[0], insects, hits, lag, columns, common)
+    total = lot_yield(lots[0], kept, insects, hits, lag, columns, common)
     for lot in lots[1:]:
-        total += lot_yield(lot, insects, hits, lag, columns, common)
+        total += lot_yield(lot, kept, insects, hits, lag, columns, common)
     np.maximum(total, 0, out=total)
     farm = model["farm"]
     np.multiply(columns[model["price"]], farm["cropShare"], out=margins)
     margins -= columns[model["handling"]]
     margins *= total
-    margins -= course_model["costUsdPerAcre"] * farm["costShare"]
+    margins -= course_model["costUsdPerAcre"]
 
 
 def field(model, columns, margins, block):
@@ -131,5 +169,7 @@ def field(model, columns, margins, block):
     for start in range(0, draws, block):
         part = columns[:, start : start + block]
         presses = [untreated(insect, part) for insect in model["courses"][0]["insects"]]
+        stands = {key(lot["plants"]): lot["plants"] for one in model["courses"] for lot in one["lots"]}
+        kept = {name: plants_keep(stand, part) for name, stand in stands.items()}
         for place, course_model in enumerate(model["courses"]):
-            course(model, course_model, part, presses, margins[place, start : start + block])
+            course(model, course_model, part, kept, presses, margins[place, start : start + block])

@@ -178,6 +178,7 @@ public final class RandomSeason {
                 chance.maybe(chance::number),
                 chance.maybe(chance::number),
                 chance.number(),
+                chance.maybe(chance::law),
                 chance.some(3, i -> chance.text()),
                 chance.number(),
                 new RefugeRule(

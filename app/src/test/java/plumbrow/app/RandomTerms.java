@@ -42,6 +42,7 @@ import plumbrow.advice.shelf.Setback;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.SpecialLabel;
 import plumbrow.advice.shelf.UseTerms;
+import plumbrow.advice.stand.StandCount;
 import plumbrow.advice.weeds.Basis;
 import plumbrow.advice.weeds.CropTiming;
 import plumbrow.advice.weeds.FloorDepth;
@@ -280,7 +281,20 @@ final class RandomTerms {
                                         chance.number(),
                                         chance.maybe(chance::text),
                                         chance.text())),
-                means(farms));
+                means(farms),
+                fields.stream().filter(field -> chance.yes()).map(this::count).toList());
+    }
+
+    private StandCount count(String field) {
+        LocalDate planted = chance.date();
+        return new StandCount(
+                field,
+                planted,
+                planted.plusDays(chance.below(40)),
+                chance.law(),
+                chance.maybe(chance::law),
+                chance.maybe(chance::number),
+                chance.text());
     }
 
     /** One row of each kind for each farm, since their names must not come twice. */

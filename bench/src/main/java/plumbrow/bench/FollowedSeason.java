@@ -117,7 +117,7 @@ final class FollowedSeason {
         Seed seed = new Seed(
                 "seed",
                 Crop.CORN,
-                80_000.0,
+                32_000.0,
                 null,
                 95,
                 List.of(),

@@ -17,6 +17,7 @@ import plumbrow.advice.weighing.AdviceRange;
 import plumbrow.advice.weighing.Band;
 import plumbrow.advice.weighing.BestBand;
 import plumbrow.advice.weighing.Comparison;
+import plumbrow.advice.weighing.CostKind;
 import plumbrow.advice.weighing.CostLine;
 import plumbrow.advice.weighing.EqualRule;
 import plumbrow.advice.weighing.FieldAdvice;
@@ -154,7 +155,10 @@ public final class SampleAdvice {
                                 null,
                                 List.of(
                                         new BestBand(
-                                                courses.isEmpty() ? BASELINE : courses.get(courses.size() - 1).name(),
+                                                courses.isEmpty()
+                                                        ? BASELINE
+                                                        : courses.get(courses.size() - 1)
+                                                                .name(),
                                                 2.61,
                                                 3.82,
                                                 0),
@@ -221,8 +225,12 @@ public final class SampleAdvice {
                 findings(standing),
                 cost,
                 List.of(
-                        new CostLine("Seed: Hollowbrook 108 RW", "300 $/unit ÷ 80,000 seeds × 34,000 seeds/ac", 127.5),
-                        new CostLine("Planting", "one trip", cost - 127.5)),
+                        new CostLine(
+                                CostKind.SEED,
+                                "Seed: Hollowbrook 108 RW",
+                                "300 $/unit ÷ 80,000 seeds × 34,000 seeds/ac",
+                                127.5),
+                        new CostLine(CostKind.TRIP, "Planting", "one trip", cost - 127.5)),
                 187.4,
                 mean,
                 spread / 100,

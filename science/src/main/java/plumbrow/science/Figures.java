@@ -13,6 +13,7 @@ import plumbrow.science.insects.InsectFigures;
 import plumbrow.science.safety.SafetyFigures;
 import plumbrow.science.soil.SoilFigures;
 import plumbrow.science.spraying.SprayingFigures;
+import plumbrow.science.stand.StandFigures;
 import plumbrow.science.trials.TrialFigures;
 import plumbrow.science.weather.WeatherFigures;
 import plumbrow.science.weeds.WeedFigures;
@@ -26,6 +27,7 @@ public final class Figures {
                     InsectFigures.ALL,
                     SafetyFigures.ALL,
                     FateFigures.ALL,
+                    StandFigures.ALL,
                     SprayingFigures.ALL,
                     WeatherFigures.ALL,
                     SoilFigures.ALL)

@@ -1,15 +1,14 @@
 package plumbrow.advice.gates;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Seed;
+import plumbrow.advice.stand.Planting;
 
-/** The seed lots of a course, each with the share of the field it is planted on. */
+/** The seed lots of a course that stand in the end, each with its share of the field. */
 record SeedLots(List<Lot> lots) {
 
     /** @param sharePct share of the field's acres [%] */
@@ -20,11 +19,9 @@ record SeedLots(List<Lot> lots) {
     }
 
     static SeedLots of(Season season, Course course) {
-        return new SeedLots(course.passes().stream()
-                .sorted(Comparator.comparingInt(Pass::number))
-                .filter(pass -> pass.sharePct() > 0)
-                .flatMap(pass -> Optional.ofNullable(pass.product()).flatMap(season.shelf()::seed).stream()
-                        .map(seed -> new Lot(seed, pass.sharePct())))
+        return new SeedLots(Planting.of(season, course).lots().stream()
+                .flatMap(lot -> Optional.ofNullable(lot.pass().product()).flatMap(season.shelf()::seed).stream()
+                        .map(seed -> new Lot(seed, lot.share() * 100)))
                 .toList());
     }
 

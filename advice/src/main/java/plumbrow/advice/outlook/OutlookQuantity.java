@@ -6,7 +6,7 @@ public enum OutlookQuantity {
     YIELD(
             "yield",
             "bu/ac",
-            "attainable yield: what the field brings with pests and weeds under control",
+            "attainable yield: what the field brings with pests and weeds under control and a full stand",
             DoubtKind.YEAR),
     HANDLING("handling", "$/bu", "drying, haul and check-off, per bushel", DoubtKind.YEAR),
     GENETIC_LAG(
@@ -15,6 +15,11 @@ public enum OutlookQuantity {
             "yield of new varieties gained each year, missed by older seed",
             DoubtKind.FIELD),
     DELAY_LOSS("delay loss", "% per day", "yield lost for each day a crop is set back", DoubtKind.YEAR),
+    BEST_STAND(
+            "best stand",
+            "plants/ac",
+            "final stand of the highest corn yield, or of 98 % of the full soybean yield",
+            DoubtKind.FIELD),
     PRICE_YIELD_TIE("price-yield tie", "", "rank correlation of price and yield, −0.95 to 0.95", DoubtKind.FIELD),
     WEATHER_YIELD_TIE(
             "weather-yield tie",

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.PassKind;
+import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Escape;
 import plumbrow.advice.gates.Finding;
@@ -198,17 +199,17 @@ public final class Search {
                 "It brings " + Numbers.fixed(Math.abs(bushels), 1) + " bu/ac " + (bushels >= 0 ? "less" : "more")
                         + ", worth " + Quantities.drawnDollars(Math.abs(brought)) + "/ac.",
                 brought));
-        double share = season.farm(field.farm()).map(farm -> farm.costShare()).orElse(1.0);
+        Farm farm = season.farm(field.farm()).orElseThrow();
         Map<String, Double> costs = new TreeMap<>();
-        b.costs().forEach(line -> costs.merge(key(line), line.usdPerAcre(), Double::sum));
-        a.costs().forEach(line -> costs.merge(key(line), -line.usdPerAcre(), Double::sum));
+        b.costs().forEach(line -> costs.merge(key(line), line.operatorUsdPerAcre(farm), Double::sum));
+        a.costs().forEach(line -> costs.merge(key(line), -line.operatorUsdPerAcre(farm), Double::sum));
         costs.forEach((label, usd) -> {
-            if (Math.abs(usd * share) > 0.005) {
+            if (Math.abs(usd) > 0.005) {
                 lines.add(new LostBy(
                         label + ": "
-                                + Numbers.dollars(Math.abs(usd * share), 2) + "/ac "
+                                + Numbers.dollars(Math.abs(usd), 2) + "/ac "
                                 + (usd > 0 ? "that the best does not pay." : "that only the best pays."),
-                        usd * share));
+                        usd));
             }
         });
         return lines;

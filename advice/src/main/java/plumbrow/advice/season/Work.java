@@ -8,15 +8,22 @@ import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.SprayPlan;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.means.Means;
+import plumbrow.advice.stand.StandCount;
 
-/** How passes are to be sprayed and by whom, what was done already, and what there is to work with. */
-public record Work(List<SprayPlan> sprayPlans, Crew crew, List<Done> log, Means means) {
+/** How passes are to be sprayed and by whom, what was done and counted already, and what there is to work with. */
+public record Work(List<SprayPlan> sprayPlans, Crew crew, List<Done> log, Means means, List<StandCount> stands) {
     /** Nothing planned, nobody named, nothing done. */
     public static final Work NONE = new Work(List.of(), Crew.UNKNOWN, List.of());
 
     public Work {
         sprayPlans = List.copyOf(sprayPlans);
         log = List.copyOf(log);
+        stands = List.copyOf(stands);
+    }
+
+    /** With no stand counted. */
+    public Work(List<SprayPlan> sprayPlans, Crew crew, List<Done> log, Means means) {
+        this(sprayPlans, crew, log, means, List.of());
     }
 
     /** Of farms whose machines, hours and money nobody has entered. */
@@ -26,7 +33,7 @@ public record Work(List<SprayPlan> sprayPlans, Crew crew, List<Done> log, Means 
 
     /** The same with other spray plans. */
     public Work withSprayPlans(List<SprayPlan> plans) {
-        return new Work(plans, crew, log, means);
+        return new Work(plans, crew, log, means, stands);
     }
 
     /** How a pass of a course is to be sprayed. */
@@ -36,6 +43,16 @@ public record Work(List<SprayPlan> sprayPlans, Crew crew, List<Done> log, Means 
                         && plan.course().equals(course.name())
                         && plan.pass() == pass.number())
                 .findFirst();
+    }
+
+    /** The same with other stands counted. */
+    public Work withStands(List<StandCount> counts) {
+        return new Work(sprayPlans, crew, log, means, counts);
+    }
+
+    /** The stand that was counted on a field. */
+    public Optional<StandCount> stand(String field) {
+        return stands.stream().filter(count -> count.field().equals(field)).findFirst();
     }
 
     /** What was put on a field, in the order of the log. */

@@ -12,11 +12,13 @@ import plumbrow.advice.outlook.Law;
  * @param seedsPerUnit seeds in one bag or unit; null where sold by weight
  * @param seedsPerPound seeds in a pound [1/lb], needed where seed is sold or drawn by weight
  * @param germinationPct germination on the tag or of the test [%]
+ * @param emergencePct share of its live seeds that come up and live at the crop's usual rate [%]; null where nobody has entered
+ *     it, and then typical for the crop
  * @param traits protein groups it carries, by the names of the traits sheet; empty for none
  * @param blendRefugePct share of seeds in the bag without the trait [%], 0 for none
  * @param rule the refuge its tag or grower agreement asks for
  * @param gainBuPerAcre yield over the field's outlook that this seed's genetics bring [bu/ac], may be negative
- * @param standPct share of the yield that its stand keeps [%]; 100 where it stands as the outlook assumes
+ * @param standPct share of the yield that its stand keeps beside what too few plants cost [%]: vigour and evenness
  * @param saved what saved seed costs and lacks; null for bought seed
  * @param rights the right to plant it again; asked of every saved seed
  */
@@ -26,6 +28,7 @@ public record Seed(
         @Nullable Double seedsPerUnit,
         @Nullable Double seedsPerPound,
         double germinationPct,
+        @Nullable Law emergencePct,
         List<String> traits,
         double blendRefugePct,
         RefugeRule rule,
@@ -35,5 +38,35 @@ public record Seed(
         SeedRights rights) {
     public Seed {
         traits = List.copyOf(traits);
+    }
+
+    /** A seed of which nobody has entered how it comes up. */
+    public Seed(
+            String product,
+            Crop crop,
+            @Nullable Double seedsPerUnit,
+            @Nullable Double seedsPerPound,
+            double germinationPct,
+            List<String> traits,
+            double blendRefugePct,
+            RefugeRule rule,
+            Law gainBuPerAcre,
+            Law standPct,
+            @Nullable SavedSeed saved,
+            SeedRights rights) {
+        this(
+                product,
+                crop,
+                seedsPerUnit,
+                seedsPerPound,
+                germinationPct,
+                null,
+                traits,
+                blendRefugePct,
+                rule,
+                gainBuPerAcre,
+                standPct,
+                saved,
+                rights);
     }
 }

@@ -10,6 +10,7 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.ProductKind;
+import plumbrow.advice.stand.Planting;
 import plumbrow.advice.weeds.CropTiming;
 import plumbrow.science.figure.Numbers;
 
@@ -44,7 +45,7 @@ final class CourseGaps {
         if (gaps.isEmpty()
                 && climate.isPresent()
                 && climate.get().seasons().stream()
-                        .anyMatch(days -> CropDays.of(days, field, typed(season, field), course)
+                        .anyMatch(days -> CropDays.of(days, field, typed(season, field), Planting.of(season, course))
                                 .isEmpty())) {
             gaps.add("when the crop of course '" + course.name() + "' is up and closed (sheet crop_days)");
         }

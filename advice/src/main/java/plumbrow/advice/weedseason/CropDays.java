@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.PassKind;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.stand.Planting;
 import plumbrow.advice.weeds.CropTiming;
 import plumbrow.science.weedseason.Crop;
 
@@ -22,13 +23,16 @@ final class CropDays {
     private CropDays() {}
 
     /** In one season, planted on the first fit day from the planned one on; empty where its days are neither typed nor to be reckoned. */
-    static Optional<Crop> of(SeasonDays climate, Field field, Optional<CropTiming> typed, Course course) {
-        Optional<Integer> up =
-                typed.flatMap(crop -> Optional.ofNullable(crop.up())).map(DayOfYear::of);
-        Optional<Integer> closed =
-                typed.flatMap(crop -> Optional.ofNullable(crop.closed())).map(DayOfYear::of);
+    static Optional<Crop> of(SeasonDays climate, Field field, Optional<CropTiming> typed, Planting planting) {
+        boolean again = planting.replantedShare() > 0.5;
+        Optional<Integer> up = typed.filter(crop -> !again)
+                .flatMap(crop -> Optional.ofNullable(crop.up()))
+                .map(DayOfYear::of);
+        Optional<Integer> closed = typed.filter(crop -> !again)
+                .flatMap(crop -> Optional.ofNullable(crop.closed()))
+                .map(DayOfYear::of);
         Optional<Integer> planted =
-                planted(course).map(DayOfYear::of).filter(climate.days()::has).map(climate::fitFrom);
+                planting.day().map(DayOfYear::of).filter(climate.days()::has).map(climate::fitFrom);
         double[] needs = needs(field);
         if (up.isEmpty() && planted.isPresent() && needs.length > 0) {
             up = planted.map(day -> climate.dayAfter(day, needs[0]));

@@ -16,6 +16,7 @@ import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.LossPerPlant;
 import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.stand.Planting;
 import plumbrow.science.figure.Numbers;
 import plumbrow.science.weedseason.Competition;
 import plumbrow.science.weedseason.Crop;
@@ -54,7 +55,7 @@ public final class FieldSeason implements SeasonAnswer {
                     + course.name() + "': missing is " + String.join("; ", gaps) + ".");
         }
         List<Crop> crops = climate.seasons().stream()
-                .map(days -> CropDays.of(days, field, CourseGaps.typed(season, field), course)
+                .map(days -> CropDays.of(days, field, CourseGaps.typed(season, field), Planting.of(season, course))
                         .orElseThrow())
                 .toList();
         return new CoursePasses(season, field, climate, inputs, weather, weeds, course, crops).season();
@@ -62,7 +63,8 @@ public final class FieldSeason implements SeasonAnswer {
 
     /** The stages of the crop under a course, planted as it says, in order; empty where there is no table for the crop. */
     public List<CropStage> stages(Course course) {
-        return CropDays.planted(course)
+        return Planting.of(season, course)
+                .day()
                 .filter(planted -> planted.getYear() == season.year())
                 .map(planted -> CropStages.of(climate, field.crop(), DayOfYear.of(planted)))
                 .orElse(List.of());

@@ -4,6 +4,7 @@ import static plumbrow.science.figure.Numbers.plain;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
@@ -11,6 +12,7 @@ import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.Seed;
+import plumbrow.advice.stand.Planting;
 
 /** The cost of a course, line by line, averaged over the acres of the field. */
 final class CourseCosts {
@@ -24,12 +26,29 @@ final class CourseCosts {
             }
             if (pass.chargeUsdPerAcre() > 0) {
                 lines.add(new CostLine(
+                        CostKind.TRIP,
                         "Pass: " + pass.kind().word() + (pass.product() == null ? "" : ", " + pass.product()),
                         "$" + plain(pass.chargeUsdPerAcre()) + "/ac" + share(pass),
                         pass.chargeUsdPerAcre() * pass.sharePct() / 100));
             }
         }
+        replantPayment(season, course).ifPresent(lines::add);
         return lines;
+    }
+
+    /** What the insurance pays for the acres that are replanted. */
+    private static Optional<CostLine> replantPayment(Season season, Course course) {
+        double share = Planting.of(season, course).replantedShare();
+        return season.work()
+                .stand(course.field())
+                .flatMap(count -> Optional.ofNullable(count.paymentUsdPerAcre()))
+                .filter(payment -> payment > 0 && share > 0)
+                .map(payment -> new CostLine(
+                        CostKind.PAYMENT,
+                        "Insurance payment for replanting",
+                        "−$" + plain(payment) + "/ac"
+                                + (share == 1 ? "" : " × " + plain(share * 100) + " % of the acres"),
+                        -payment * share));
     }
 
     private static CostLine product(Season season, Course course, Pass pass, String name) {
@@ -41,7 +60,10 @@ final class CourseCosts {
         }
         CostLine treated = cost(season.shelf().seed(name).orElse(null), product, rate, course);
         return new CostLine(
-                treated.label(), treated.arithmetic() + share(pass), treated.usdPerAcre() * pass.sharePct() / 100);
+                CostKind.of(product),
+                treated.label(),
+                treated.arithmetic() + share(pass),
+                treated.usdPerAcre() * pass.sharePct() / 100);
     }
 
     private static CostLine cost(@Nullable Seed seed, Product product, Amount rate, Course course) {
@@ -56,6 +78,7 @@ final class CourseCosts {
         Amount sold = rate.in(product.pricedPer());
         String converted = rate.unit() == product.pricedPer() ? "" : " (" + sold.text() + "/ac)";
         return new CostLine(
+                CostKind.of(product),
                 capital(product.kind().word()) + ": " + product.name(),
                 rate.text() + "/ac" + converted + " × $" + plain(product.priceUsd()) + "/"
                         + product.pricedPer().symbol(),

@@ -84,8 +84,7 @@ public final class CourseDraws {
         double[][] columns = columns(model);
         SeasonLoads loads = SeasonLoads.of(List.of(only), columns, source.draws());
         new Kernel(model, loads).run(only, columns, yields, margins);
-        return new Weighed(
-                only.costUsdPerAcre() * model.farm().costShare(), only.costs(), yields, margins, model.cautions());
+        return new Weighed(only.costUsdPerAcre(), only.costs(), yields, margins, model.cautions());
     }
 
     private double[][] columns(FieldModel model) {

@@ -11,7 +11,7 @@ import plumbrow.advice.weedseason.CourseSeason;
 /**
  * A course boiled down to places of inputs and plain numbers, as the kernel reads it.
  *
- * @param costUsdPerAcre the sum of its cost lines [$/ac]
+ * @param costUsdPerAcre what its cost lines come to at the operator's shares [$/ac]
  * @param lots the seed lots it plants; their shares sum to 1
  * @param insects what presses on the field, with what this course sprays, spreads or coats against it
  * @param weeds what competes, with what this course does against it
@@ -84,7 +84,8 @@ record CourseModel(
 
     /**
      * @param share share of the field's acres
-     * @param stand place of the share of yield its stand keeps [%]
+     * @param plants how many of its plants live and what that keeps of the yield
+     * @param stand place of the share of yield its stand keeps besides [%]
      * @param gain place of its genetic gain [bu/ac]
      * @param yearsBehind years by which its genetics lag, 0 for bought seed
      * @param unprotected share of its plants without the trait
@@ -93,15 +94,18 @@ record CourseModel(
     record Lot(
             String seed,
             double share,
+            LotStand plants,
             int stand,
             int gain,
             double yearsBehind,
             double unprotected,
             List<List<Mode>> modes) {
         IntStream places() {
-            return IntStream.concat(
-                    IntStream.of(stand, gain),
-                    modes.stream().flatMap(List::stream).flatMapToInt(Mode::places));
+            return Stream.of(
+                            IntStream.of(stand, gain),
+                            plants.places(),
+                            modes.stream().flatMap(List::stream).flatMapToInt(Mode::places))
+                    .flatMapToInt(places -> places);
         }
     }
 

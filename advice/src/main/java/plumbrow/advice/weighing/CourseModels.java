@@ -1,5 +1,7 @@
 package plumbrow.advice.weighing;
 
+import static plumbrow.science.figure.Numbers.plain;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,6 +12,7 @@ import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
 import plumbrow.advice.done.DoneWork;
+import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.outlook.DoubtKind;
 import plumbrow.advice.outlook.Law;
@@ -20,9 +23,9 @@ import plumbrow.advice.pests.TraitDoubt;
 import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Control;
-import plumbrow.advice.shelf.ProductKind;
 import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.Trait;
+import plumbrow.advice.stand.Planting;
 import plumbrow.advice.weedseason.CourseSeason;
 import plumbrow.advice.weedseason.FieldSeason;
 import plumbrow.advice.weedseason.WeedSeasons;
@@ -43,11 +46,14 @@ final class CourseModels {
     private final List<Insect> pressures;
     private final List<String> cautions;
     private final @Nullable FieldSeason followed;
+    private final Farm farm;
+    private final StandReader stands;
     private final DoneWork done;
 
     CourseModels(
             Season season,
             Field field,
+            Farm farm,
             Variables variables,
             List<Insect> pressures,
             List<String> cautions,
@@ -60,6 +66,8 @@ final class CourseModels {
         this.pressures = pressures;
         this.cautions = cautions;
         this.followed = followed;
+        this.farm = farm;
+        this.stands = new StandReader(season, field, variables, cautions);
     }
 
     CourseModel of(Course planned) {
@@ -70,9 +78,11 @@ final class CourseModels {
         List<CostLine> costs = CourseCosts.of(season, course, passes);
         return new CourseModel(
                 planned,
-                costs.stream().mapToDouble(CostLine::usdPerAcre).sum(),
+                costs.stream()
+                        .mapToDouble(line -> line.operatorUsdPerAcre(farm))
+                        .sum(),
                 costs,
-                lots(course, passes),
+                lots(course),
                 pressures.stream().map(insect -> against(insect, passes)).toList(),
                 weeds(passes),
                 injuries(course, passes),
@@ -93,27 +103,42 @@ final class CourseModels {
         return season;
     }
 
-    private List<Lot> lots(Course course, List<Pass> passes) {
-        List<Pass> seeding = passes.stream().filter(this::plants).toList();
-        double planted = seeding.stream().mapToDouble(Pass::sharePct).sum();
-        if (seeding.isEmpty() || Math.abs(planted - 100) > 0.01) {
-            throw new SeasonGapException(field.name() + ", course '" + course.name()
-                    + "' can't be weighed: its seed passes cover " + planted + " % of the field; expected 100 %.");
+    private List<Lot> lots(Course course) {
+        Planting planting = Planting.of(season, course);
+        double planted = planting.standing().stream()
+                .mapToDouble(lot -> lot.pass().sharePct())
+                .sum();
+        double again = planting.replantedShare();
+        if (Math.abs(planted - 100) > 0.01) {
+            boolean twice = planted > 100 && season.work().stand(field.name()).isEmpty();
+            throw gap(
+                    course,
+                    "its seed passes cover " + plain(planted) + " % of the field; expected 100 %"
+                            + (again > 0 ? ", and what replants them later besides" : "")
+                            + (twice
+                                    ? ". Where a later pass replants, enter the stand on the sheet stand_counts"
+                                    : ""));
         }
-        return seeding.stream().map(this::lot).toList();
+        if (again > 1 + 1e-4) {
+            throw gap(
+                    course,
+                    "its seed passes replant " + plain(again * 100) + " % of the field; expected 100 % or less");
+        }
+        List<Lot> lots = new ArrayList<>();
+        planting.standing().stream()
+                .filter(lot -> lot.share() > 1e-9)
+                .forEach(lot -> lots.add(lot(course, lot, false)));
+        planting.replanted().forEach(lot -> lots.add(lot(course, lot, true)));
+        return lots;
     }
 
-    /** Whether a pass puts seed in the ground; a treatment that rides on the seed does not. */
-    private boolean plants(Pass pass) {
-        return pass.kind() == PassKind.SEED
-                && (pass.product() == null
-                        || season.shelf()
-                                .product(pass.product())
-                                .map(product -> product.kind() != ProductKind.SEED_TREATMENT)
-                                .orElse(true));
+    private SeasonGapException gap(Course course, String what) {
+        return new SeasonGapException(
+                field.name() + ", course '" + course.name() + "' can't be weighed: " + what + ".");
     }
 
-    private Lot lot(Pass pass) {
+    private Lot lot(Course course, Planting.Lot planted, boolean replanted) {
+        Pass pass = planted.pass();
         String name = String.valueOf(pass.product());
         Seed seed = season.shelf()
                 .seed(name)
@@ -121,7 +146,7 @@ final class CourseModels {
                         field.name() + " can't be weighed: '" + name + "' has no row in the seeds sheet."));
         int stand = variables.place(
                 "stand: " + name,
-                "yield kept by the stand of " + name,
+                "yield kept by vigour and evenness of " + name,
                 "%",
                 seed.standPct(),
                 "seeds sheet",
@@ -138,7 +163,16 @@ final class CourseModels {
         List<List<Mode>> modes =
                 pressures.stream().map(insect -> modes(seed, insect.name())).toList();
         double yearsBehind = seed.saved() == null ? 0 : seed.saved().yearsBehind();
-        return new Lot(name, pass.sharePct() / 100, stand, gain, yearsBehind, seed.blendRefugePct() / 100, modes);
+        stands.cautionAboutKept(seed);
+        return new Lot(
+                name,
+                planted.share(),
+                stands.of(course, pass, seed, replanted),
+                stand,
+                gain,
+                yearsBehind,
+                seed.blendRefugePct() / 100,
+                modes);
     }
 
     /** The trait groups of a seed against an insect. Proteins of one group count once, by the first that is named. */

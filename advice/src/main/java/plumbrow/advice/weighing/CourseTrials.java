@@ -45,7 +45,7 @@ public final class CourseTrials {
         new Kernel(model, loads).run(asked, columns, yields, margins);
         return new CourseTrial(
                 asked.course(),
-                asked.costUsdPerAcre() * model.farm().costShare(),
+                asked.costUsdPerAcre(),
                 yields,
                 margins,
                 asked.season(),

@@ -77,7 +77,7 @@ final class FieldModels {
         int delay = outlook(OutlookQuantity.DELAY_LOSS, 0.0);
         List<CourseModel.Insect> insects = insects();
         WeatherTie weather = weather();
-        CourseModels reader = new CourseModels(season, field, variables, insects, cautions, season(), done);
+        CourseModels reader = new CourseModels(season, field, farm, variables, insects, cautions, season(), done);
         cautions.addAll(0, done.sentences());
         List<CourseModel> models = courses.stream().map(reader::of).toList();
         refuseUnknownChanges();
@@ -185,7 +185,7 @@ final class FieldModels {
             case HANDLING -> "drying and haul";
             case GENETIC_LAG -> "genetic lag of older seed";
             case DELAY_LOSS -> "loss per day of delay";
-            case PRICE, PRICE_YIELD_TIE, WEATHER_YIELD_TIE -> quantity.word();
+            case PRICE, BEST_STAND, PRICE_YIELD_TIE, WEATHER_YIELD_TIE -> quantity.word();
         };
     }
 

@@ -183,7 +183,7 @@ final class FieldWeighing {
                 course.course().note(),
                 standings.get(c),
                 findings.get(c),
-                course.costUsdPerAcre() * model.farm().costShare(),
+                course.costUsdPerAcre(),
                 course.costs(),
                 SortedDraws.mean(yields[c]),
                 meanMargins[c],

@@ -14,9 +14,12 @@ import plumbrow.science.weeds.HyperbolicLoss;
 /**
  * Yield and margin of a course, draw by draw: the arithmetic of the weighing, and the only place it stands.
  *
- *   margin = (price·share − handling)·yield − cost·costShare − later
- *   yield  = Σ lots w·{ attainable·stand·Π insects(1 − loss)·(1 − Lweed)·Π(1 − Linjury)·(1 − Ldelay) + gain − lag·years }
+ *   margin = (price·share − handling)·yield − cost − later
+ *   yield  = Σ lots w·{ attainable·plants·stand·Π insects(1 − loss)·(1 − Lweed)·Π(1 − Linjury)·(1 − Ldelay) + gain − lag·years }
  *
+ *   plants       share of the yield that the lot's final stand keeps: seeds, germination and emergence, then the crop's
+ *                response ({@link LotStand}); stand is what a seed keeps besides
+ *   cost         the operator's shares of the cost lines
  *   insect loss  b·P·left·[ u·(1 − n) + (1 − u)·(1 − T) ], at most 1
  *                b loss per unit, P untreated pressure (at most its cap), left = Π(1 − cut) over the passes,
  *                u share of plants without the trait, n what their neighbours make up,
@@ -45,6 +48,8 @@ final class Kernel {
     private double[][] untreated = {};
     private double[][] treated = {};
     private double[][] hits = {};
+    private double[][] kept = {};
+    private List<LotStand> stands = List.of();
 
     Kernel(FieldModel model) {
         this(model, SeasonLoads.NONE);
@@ -76,15 +81,31 @@ final class Kernel {
     void run(List<CourseModel> courses, double[][] columns, double[][] yields, double[][] margins) {
         int draws = columns[model.yield()].length;
         makeRoom(draws);
+        stands(courses);
         for (int from = 0; from < draws; from += BLOCK) {
             int to = Math.min(from + BLOCK, draws);
             pressures(courses.get(0).insects(), columns, from, to);
+            for (int k = 0; k < stands.size(); k++) {
+                stands.get(k).kept(columns, from, to, kept[k]);
+            }
             for (int c = 0; c < courses.size(); c++) {
                 double[] sum = yields[c].length == 0 ? yield : yields[c];
                 through = margins[c]; // room that is free until the money is counted
                 block(courses.get(c), columns, from, to, sum);
                 money(courses.get(c), columns, from, to, sum, margins[c]);
             }
+        }
+    }
+
+    /** The different stands of the courses: most courses of a field share one, which is worked once. */
+    private void stands(List<CourseModel> courses) {
+        stands = courses.stream()
+                .flatMap(course -> course.lots().stream())
+                .map(Lot::plants)
+                .distinct()
+                .toList();
+        if (kept.length < stands.size() || kept[0].length != common.length) {
+            kept = new double[stands.size()][common.length];
         }
     }
 
@@ -101,7 +122,7 @@ final class Kernel {
     }
 
     private void money(CourseModel course, double[][] columns, int from, int to, double[] sum, double[] margin) {
-        double cost = course.costUsdPerAcre() * model.farm().costShare();
+        double cost = course.costUsdPerAcre();
         double share = model.farm().cropShare();
         double[] price = columns[model.price()];
         double[] handling = columns[model.handling()];
@@ -237,9 +258,10 @@ final class Kernel {
     }
 
     private void lot(Lot lot, List<Insect> insects, double[][] columns, int from, int to, double[] sum) {
+        double[] plants = kept[stands.indexOf(lot.plants())];
         double[] stand = columns[lot.stand()];
         for (int i = from; i < to; i++) {
-            lotYield[i] = common[i] * stand[i] * SHARE_PER_PCT;
+            lotYield[i] = common[i] * plants[i] * SHARE_PER_PCT * (stand[i] * SHARE_PER_PCT);
         }
         for (int j = 0; j < insects.size(); j++) {
             insect(insects.get(j), lot.modes().get(j), lot.unprotected(), columns, from, to, hits[j]);

@@ -15,6 +15,8 @@ import plumbrow.advice.weighing.CourseModel.Weed;
 import plumbrow.science.chance.SortedDraws;
 import plumbrow.science.figure.Step;
 import plumbrow.science.figure.Working;
+import plumbrow.science.stand.CornResponse;
+import plumbrow.science.stand.FieldEmergence;
 import plumbrow.science.weeds.HyperbolicLoss;
 
 /**
@@ -127,15 +129,17 @@ final class LikelyWorking {
 
     private double lot(Lot lot, double attainable, double keptByField) {
         double stand = at[lot.stand()] / 100;
+        double plants = plants(lot) / 100;
         double kept = 1;
         for (int j = 0; j < course.insects().size(); j++) {
             kept *= 1 - insect(course.insects().get(j), lot, lot.modes().get(j));
         }
         double grown = working.step(
                 "yield of " + lot.seed(),
-                plain(attainable) + " bu/ac × " + plain(stand * 100) + " % stand × " + plain(kept * 100)
+                plain(attainable) + " bu/ac × " + plain(plants * 100) + " % kept by the plants × "
+                        + (stand == 1 ? "" : plain(stand * 100) + " % vigour × ") + plain(kept * 100)
                         + " % kept from insects × " + plain(keptByField * 100) + " % kept otherwise",
-                attainable * stand * kept * keptByField,
+                attainable * plants * stand * kept * keptByField,
                 "bu/ac");
         double lag = lot.yearsBehind() * at[model.geneticLag()];
         if (at[lot.gain()] == 0 && lag == 0) {
@@ -148,6 +152,68 @@ final class LikelyWorking {
                 grown + at[lot.gain()] - lag,
                 "bu/ac",
                 "genetic-lag");
+    }
+
+    /** The final stand of a lot and what it keeps of the yield [%]. */
+    private double plants(Lot lot) {
+        LotStand stand = lot.plants();
+        double living = at[Math.max(stand.counted(), stand.emergence())];
+        if (stand.counted() < 0) {
+            double share = stand.crop().share(living / 100, stand.seedsThousand());
+            living = working.step(
+                    "final stand of " + lot.seed(),
+                    plain(stand.seedsThousand()) + " thousand seeds/ac × " + plain(stand.germination() * 100)
+                            + " % germination × " + plain(share * 100) + " % come up",
+                    stand.plantsThousand(living),
+                    "1000 plants/ac",
+                    "final-stand");
+        } else {
+            living = working.step(
+                    "final stand of " + lot.seed(),
+                    "as counted, those that live, in thousands",
+                    living / 1000,
+                    "1000 plants/ac");
+        }
+        double best = at[stand.best()];
+        double sharp = stand.sharpness() < 0 ? 1 : at[stand.sharpness()];
+        double kept = working.step(
+                "yield kept by the plants of " + lot.seed(),
+                answer(stand, living, stand.crop() == FieldEmergence.WHEAT ? best : best / 1000, sharp),
+                stand.answerPct(living, best, sharp),
+                "%",
+                stand.crop().cropWord() + "-stand-response");
+        if (stand.late() >= 0 && stand.dateLossPct() > 0) {
+            kept = working.step(
+                    "with the planting date",
+                    stand.crop() == FieldEmergence.SOYBEAN
+                            ? plain(kept) + " % × (1 − " + plain(at[stand.late()]) + " × " + plain(stand.dateLossPct())
+                                    + " %)"
+                            : plain(kept) + " − " + plain(at[stand.late()]) + " × " + plain(stand.dateLossPct()),
+                    stand.onItsDatePct(kept, at[stand.late()]),
+                    "%",
+                    stand.crop().cropWord() + "-stand-response");
+        }
+        return stand.gaps() < 0
+                ? kept
+                : working.step(
+                        "with its gaps",
+                        plain(kept) + " − " + plain(at[stand.gaps()]),
+                        Math.max(0, kept - at[stand.gaps()]),
+                        "%");
+    }
+
+    private static String answer(LotStand stand, double plants, double best, double sharp) {
+        return switch (stand.crop()) {
+            case CORN ->
+                plants >= CornResponse.FEWEST_THOUSAND && plants <= CornResponse.MOST_OF_BEST * best
+                        ? "100 − " + plain(sharp) + " × 0.07737 × (30.33 × (" + plain(plants) + " − " + plain(best)
+                                + ") ÷ " + plain(best) + ")²"
+                        : plain(plants) + " thousand plants, outside the response about " + plain(best) + " thousand";
+            case SOYBEAN -> "100 × (1 − 50^(−" + plain(plants) + " ÷ " + plain(best) + "))";
+            case WHEAT ->
+                plain(plants) + " thousand plants/ac, " + plain(best * 100)
+                        + " % by the strict table, else by the forgiving";
+        };
     }
 
     private double insect(Insect insect, Lot lot, List<Mode> modes) {
@@ -208,15 +274,20 @@ final class LikelyWorking {
                 at[model.handling()] * yield,
                 "$/ac");
         for (CostLine line : course.costs()) {
-            working.step(line.label(), line.arithmetic(), line.usdPerAcre(), "$/ac");
+            double mine = line.operatorShare(model.farm());
+            working.step(
+                    line.label(),
+                    mine == 1
+                            ? line.arithmetic()
+                            : line.arithmetic() + "; " + plain(mine * 100) + " % of it the operator's",
+                    line.usdPerAcre(),
+                    "$/ac");
         }
-        double costShare = model.farm().costShare();
+        boolean own = course.costs().stream().allMatch(line -> line.operatorShare(model.farm()) == 1);
         double cost = working.step(
                 "cost of the course",
-                costShare == 1
-                        ? "the lines above together"
-                        : "the lines above together × " + plain(costShare * 100) + " % cost share",
-                course.costUsdPerAcre() * costShare,
+                own ? "the lines above together" : "the lines above together, each at the operator's share",
+                course.costUsdPerAcre(),
                 "$/ac");
         double later = later();
         working.step(

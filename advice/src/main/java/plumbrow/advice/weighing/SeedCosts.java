@@ -28,6 +28,7 @@ final class SeedCosts {
                     * product.pricedPer().inBase();
             double seeds = seeds(seed, rate);
             return new CostLine(
+                    CostKind.SEED,
                     label,
                     price + " ÷ " + plain(perUnit) + " seeds/unit × " + plain(seeds) + " seeds/ac",
                     SeedCost.usdPerAcre(product.priceUsd(), perUnit, seeds));
@@ -36,6 +37,7 @@ final class SeedCosts {
                 ? rate.in(product.pricedPer()).value()
                 : pounds(seed, rate) / poundsPer(seed, product);
         return new CostLine(
+                CostKind.SEED,
                 label,
                 rate.text() + "/ac, " + plain(sold) + " " + product.pricedPer().symbol() + "/ac × " + price,
                 sold * product.priceUsd());
@@ -62,12 +64,19 @@ final class SeedCosts {
                         + " bu/ac planted, "
                 : rate.text() + "/ac, ";
         return new CostLine(
+                CostKind.SEED,
                 "Saved seed: " + seed.product(),
                 planted + plain(drawn) + " bu/ac drawn × $"
                         + plain(saved.binPriceUsdPerBu() + saved.cleaningUsdPerBu()) + "/bu bin price and cleaning + "
                         + plain(bushels) + " bu/ac × $" + plain(saved.treatmentUsdPerBu()) + "/bu treatment + $"
                         + plain(saved.testsUsd()) + " tests ÷ " + plain(saved.lotAcres()) + " ac",
                 seedUsd + saved.testsUsd() / saved.lotAcres());
+    }
+
+    /** Seeds dropped on an acre, of bought or saved seed. */
+    static double dropped(Seed seed, Amount rate) {
+        boolean live = seed.saved() != null && rate.unit().dimension() == Dimension.SEEDS;
+        return live ? SavedSeedCost.seedsPerAcre(rate.inBase(), seed.germinationPct() / 100) : seeds(seed, rate);
     }
 
     private static double seeds(Seed seed, Amount rate) {

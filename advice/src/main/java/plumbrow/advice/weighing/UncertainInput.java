@@ -18,6 +18,8 @@ import plumbrow.science.figure.Range;
 public record UncertainInput(
         String id, String label, String unit, DoubtKind doubt, Law law, double mean, Band band, String source) {
     private static final double NODES_ON_THE_SCALE = 3;
+    private static final Range BEST_STAND = Range.closed(12_000, 250_000);
+    private static final Range TIMES_A_TABLE = Range.closed(0, 10);
 
     /** The values it can take at all, in its unit: what a person may change it to. */
     public Range range() {
@@ -26,6 +28,15 @@ public record UncertainInput(
         }
         if (unit.equals("nodes")) {
             return Range.closed(0, NODES_ON_THE_SCALE);
+        }
+        if (id.equals("best stand")) {
+            return BEST_STAND;
+        }
+        if (id.equals("stand sharpness") || id.equals("late planting")) {
+            return TIMES_A_TABLE;
+        }
+        if (id.equals("emergence") || id.startsWith("emergence: ") || id.equals("gaps")) {
+            return Range.PERCENT;
         }
         if (id.equals("price")) {
             return Range.POSITIVE;

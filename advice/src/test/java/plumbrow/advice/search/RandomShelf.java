@@ -308,7 +308,7 @@ final class RandomShelf {
         seeds.add(new Seed(
                 name,
                 Crop.CORN,
-                80_000.0,
+                32_000.0,
                 null,
                 95,
                 List.of(),

@@ -243,7 +243,9 @@ public final class WeedField {
     private List<OutlookLine> outlook() {
         List<OutlookLine> lines = new ArrayList<>(List.of(
                 new OutlookLine(Crop.CORN, null, OutlookQuantity.PRICE, new Law.Fixed(4), "invented"),
-                new OutlookLine(Crop.CORN, null, OutlookQuantity.YIELD, new Law.Fixed(200), "invented")));
+                new OutlookLine(Crop.CORN, null, OutlookQuantity.YIELD, new Law.Fixed(200), "invented"),
+                new OutlookLine(
+                        Crop.CORN, null, OutlookQuantity.BEST_STAND, new Law.Fixed(32_000 * 0.95), "invented")));
         lines.addAll(outlook);
         return lines;
     }
@@ -252,9 +254,10 @@ public final class WeedField {
         return new Seed(
                 "seed",
                 Crop.CORN,
-                80_000.0,
+                32_000.0,
                 null,
                 95,
+                new Law.Fixed(100),
                 List.of(),
                 0,
                 new RefugeRule(RefugeRule.Form.NONE, null, null, null, "none"),

@@ -94,7 +94,7 @@ class DirectionsTest {
                 .outlook(4, 200)
                 .seed("Plain", 100, 0, NONE)
                 .course("plain", true, plant(1, "Plain", 50), harvest(2));
-        assertThatThrownBy(() -> noSeed.weigh(100)).hasMessageContaining("cover 50.0 % of the field; expected 100 %");
+        assertThatThrownBy(() -> noSeed.weigh(100)).hasMessageContaining("cover 50 % of the field; expected 100 %");
         OneField plain = new OneField()
                 .outlook(4, 200)
                 .seed("Plain", 100, 0, NONE)

@@ -2,7 +2,10 @@ package plumbrow.advice.weighing;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import plumbrow.advice.ReadWhole;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
@@ -37,6 +40,7 @@ import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.SeedRights;
 import plumbrow.advice.shelf.Shelf;
 import plumbrow.advice.shelf.Trait;
+import plumbrow.advice.stand.StandCount;
 
 /** A season of one 100-acre corn field, built up by what a test needs. Everything is lawful unless a test says not. */
 final class OneField {
@@ -44,6 +48,8 @@ final class OneField {
     static final Law NONE = new Law.Fixed(0);
     static final Law ALL = new Law.Fixed(100);
 
+    private boolean fullStands = true;
+    private @Nullable StandCount count;
     private double cropShare = 1;
     private double costShare = 1;
     private final List<Product> products = new ArrayList<>();
@@ -58,6 +64,17 @@ final class OneField {
     private final List<WeedPressure> weeds = new ArrayList<>();
     private final List<Course> courses = new ArrayList<>();
     private final List<OutlookLine> outlook = new ArrayList<>();
+
+    /** Stands as seeds, germination, emergence and response give them; else every stand is the best one, without doubt. */
+    OneField realStands() {
+        fullStands = false;
+        return this;
+    }
+
+    OneField counted(StandCount stand) {
+        count = stand;
+        return this;
+    }
 
     OneField shares(double crop, double cost) {
         cropShare = crop;
@@ -85,7 +102,7 @@ final class OneField {
         seeds.add(new Seed(
                 name,
                 Crop.CORN,
-                80_000.0,
+                32_000.0,
                 null,
                 95,
                 List.of(carried),
@@ -251,19 +268,48 @@ final class OneField {
         return new Pass(number, kind, date, product, rate, sharePct, 0, injury, delayDays);
     }
 
+    private Seed coming(Seed seed) {
+        return fullStands
+                ? new Seed(
+                        seed.product(),
+                        seed.crop(),
+                        seed.seedsPerUnit(),
+                        seed.seedsPerPound(),
+                        seed.germinationPct(),
+                        ALL,
+                        seed.traits(),
+                        seed.blendRefugePct(),
+                        seed.rule(),
+                        seed.gainBuPerAcre(),
+                        seed.standPct(),
+                        seed.saved(),
+                        seed.rights())
+                : seed;
+    }
+
     Season season() {
+        List<OutlookLine> lines = new ArrayList<>(outlook);
+        if (fullStands) {
+            lines.add(new OutlookLine(
+                    Crop.CORN,
+                    null,
+                    OutlookQuantity.BEST_STAND,
+                    new Law.Fixed(32_000 * 0.95),
+                    "invented for the test"));
+        }
         Field field = new Field(FIELD, "Home", 100, null, "IA", "Adams", Crop.CORN, Texture.LOAM, 3.0, 6.5, 1.0);
-        return ReadWhole.season(new Season(
+        Season read = ReadWhole.season(new Season(
                 2026,
                 LocalDate.of(2026, 3, 1),
                 "A. Adviser",
                 List.of(new Farm("Home", "A grower", cropShare, costShare)),
                 List.of(field),
                 List.of(),
-                new Shelf(products, seeds, traits, actives, uses, limits, controls),
+                new Shelf(products, seeds.stream().map(this::coming).toList(), traits, actives, uses, limits, controls),
                 new Pests(insects, doubts, weeds),
                 courses,
-                outlook));
+                lines));
+        return count == null ? read : read.withCourses(courses, read.work().withStands(List.of(count)));
     }
 
     FieldAdvice weigh(int draws) {
@@ -272,6 +318,8 @@ final class OneField {
 
     FieldAdvice weigh(WeighingOptions options) {
         Season season = season();
-        return Adviser.adviseField(season, season.fields().get(0), options);
+        Map<String, Law> changed = new HashMap<>(fullStands ? Map.of("stand sharpness", new Law.Fixed(1)) : Map.of());
+        changed.putAll(options.changed());
+        return Adviser.adviseField(season, season.fields().get(0), options.withChanged(changed));
     }
 }

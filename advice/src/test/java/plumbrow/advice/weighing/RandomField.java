@@ -14,6 +14,7 @@ final class RandomField {
 
     static OneField of(RandomGenerator random) {
         OneField field = new OneField()
+                .realStands()
                 .shares(0.5 + random.nextDouble() / 2, random.nextDouble())
                 .outlook(OutlookQuantity.PRICE, new Law.Lognormal(3 + 3 * random.nextDouble(), 0.25, 0.6))
                 .outlook(OutlookQuantity.YIELD, new Law.Weibull(150 + 60 * random.nextDouble(), 0.2))

@@ -67,9 +67,10 @@ final class TwoFields {
         seeds.add(new Seed(
                 name,
                 crop,
-                80_000.0,
+                crop == Crop.CORN ? 32_000.0 : 1_000_000.0,
                 null,
                 95,
+                new Law.Fixed(100),
                 List.of(carried),
                 blendPct,
                 new RefugeRule(form, blendPct, null, null, "invented tag"),
@@ -220,6 +221,12 @@ final class TwoFields {
                     crop, null, OutlookQuantity.PRICE, new Law.Normal(corn ? 4.5 : 11, .1), "invented"));
             outlook.add(new OutlookLine(
                     crop, null, OutlookQuantity.YIELD, new Law.Normal(corn ? 200 : 55, .15), "invented"));
+            outlook.add(new OutlookLine(
+                    crop,
+                    null,
+                    OutlookQuantity.BEST_STAND,
+                    new Law.Fixed(corn ? 32_000 * 0.95 : 12_000),
+                    "invented: every stand is full"));
         }
         return ReadWhole.season(new Season(
                 2026,

@@ -72,6 +72,7 @@ final class SeasonRows {
             WorkRows.CREW,
             WorkRows.GEAR,
             WorkRows.SPRAY_PLAN,
+            WorkRows.STAND_COUNT,
             WeedRows.CLIMATE,
             WeedRows.DAY,
             WeedRows.CROP,
@@ -309,7 +310,8 @@ final class SeasonRows {
                         all(MeansRows.WINDOW, year, laws),
                         all(MeansRows.LIMIT, year, laws),
                         all(MeansRows.BREAK, year, laws),
-                        all(MeansRows.SUPPLY, year, laws)));
+                        all(MeansRows.SUPPLY, year, laws)),
+                all(WorkRows.STAND_COUNT, year, laws));
     }
 
     private <R> List<R> all(RowKind<R> kind, int year, Laws laws) {

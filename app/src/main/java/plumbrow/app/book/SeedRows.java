@@ -16,7 +16,7 @@ final class SeedRows {
     /** Seeds; their traits come with {@link #SEED_TRAIT}. */
     static final RowKind<Seed> SEED = new RowKind<>(
             "seed",
-            "product crop seeds_per_unit seeds_per_lb germination_pct blend_refuge_pct "
+            "product crop seeds_per_unit seeds_per_lb germination_pct emergence_pct blend_refuge_pct "
                     + "refuge_form refuge_required_pct refuge_farthest_ft refuge_fewest_rows refuge_source "
                     + "gain_bu_ac stand_pct years_behind bin_price_usd_bu cleaning_usd_bu treatment_usd_bu cleanout_pct "
                     + "tests_usd lot_acres contract_forbids patent_in_force variety_protected own_harvest hybrid",
@@ -48,6 +48,7 @@ final class SeedRows {
                         seed.seedsPerUnit(),
                         seed.seedsPerPound(),
                         seed.germinationPct(),
+                        seed.emergencePct(),
                         bySeed.getOrDefault(seed.product(), List.of()).stream()
                                 .map(Carried::trait)
                                 .toList(),
@@ -66,6 +67,7 @@ final class SeedRows {
                 .real(seed.seedsPerUnit())
                 .real(seed.seedsPerPound())
                 .real(seed.germinationPct())
+                .maybeLaw(seed.emergencePct())
                 .real(seed.blendRefugePct())
                 .word(seed.rule().form())
                 .real(seed.rule().requiredPct())
@@ -96,6 +98,7 @@ final class SeedRows {
                 row.maybeReal(),
                 row.maybeReal(),
                 row.real(),
+                row.maybeLaw(),
                 List.of(),
                 row.real(),
                 new RefugeRule(

@@ -10,6 +10,7 @@ import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Droplets;
 import plumbrow.advice.shelf.Method;
+import plumbrow.advice.stand.StandCount;
 
 /** Who sprays and how. */
 final class WorkRows {
@@ -68,6 +69,20 @@ final class WorkRows {
                     row.maybeReal(),
                     row.word(Ask.class),
                     row.maybeText()));
+
+    static final RowKind<StandCount> STAND_COUNT = new RowKind<>(
+            "stand_count",
+            "field planted counted plants_ac gaps_pct replant_payment_usd_ac source",
+            season -> season.work().stands(),
+            (count, cells) -> cells.text(count.field())
+                    .date(count.planted())
+                    .date(count.counted())
+                    .law(count.plantsPerAcre())
+                    .maybeLaw(count.gapsLossPct())
+                    .real(count.paymentUsdPerAcre())
+                    .text(count.source()),
+            row -> new StandCount(
+                    row.text(), row.date(), row.date(), row.law(), row.maybeLaw(), row.maybeReal(), row.text()));
 
     /** What protects those who work. */
     record Protection(@Nullable Set<String> gear, Ask display) {}

@@ -23,6 +23,7 @@ import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.season.Work;
+import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.Shelf;
 import plumbrow.app.RandomSeason;
 import plumbrow.app.SmallSeason;
@@ -173,7 +174,7 @@ class OlderBookTest {
                 season.history(),
                 new Shelf(
                         shelf.products(),
-                        shelf.seeds(),
+                        shelf.seeds().stream().map(OlderBookTest::neverCameUp).toList(),
                         shelf.traits(),
                         shelf.actives(),
                         shelf.labelUses(),
@@ -193,5 +194,22 @@ class OlderBookTest {
                                 .toList()),
                 season.courses(),
                 season.outlook());
+    }
+
+    /** A seed of which nobody could enter how it comes up. */
+    private static Seed neverCameUp(Seed seed) {
+        return new Seed(
+                seed.product(),
+                seed.crop(),
+                seed.seedsPerUnit(),
+                seed.seedsPerPound(),
+                seed.germinationPct(),
+                seed.traits(),
+                seed.blendRefugePct(),
+                seed.rule(),
+                seed.gainBuPerAcre(),
+                seed.standPct(),
+                seed.saved(),
+                seed.rights());
     }
 }

@@ -180,7 +180,12 @@ final class Columns {
         for (int i = 0; i < side.size(); i++) {
             double height = side.get(i).bottom() - side.get(i).top();
             near += i > 0 && side.get(i).top() - side.get(i - 1).top() < DENSE * height ? 1 : 0;
-            wordy += side.get(i).cells().stream().mapToInt(cell -> cell.words().size()).sum() >= FEWEST_WORDS ? 1 : 0;
+            wordy += side.get(i).cells().stream()
+                                    .mapToInt(cell -> cell.words().size())
+                                    .sum()
+                            >= FEWEST_WORDS
+                    ? 1
+                    : 0;
         }
         return near > MOSTLY * side.size() && wordy > MOSTLY * side.size();
     }
@@ -191,8 +196,8 @@ final class Columns {
         List<Row> many = lefts.size() <= rights.size() ? rights : lefts;
         long beside = few.stream()
                 .filter(row -> many.stream()
-                        .anyMatch(other -> Math.abs(other.bottom() - row.bottom())
-                                < ASIDE * (row.bottom() - row.top())))
+                        .anyMatch(
+                                other -> Math.abs(other.bottom() - row.bottom()) < ASIDE * (row.bottom() - row.top())))
                 .count();
         return beside > MOSTLY * few.size();
     }

@@ -37,6 +37,7 @@ class FaultyTermsTest {
             "people",
             "crew",
             "log",
+            "stand_counts",
             "machines",
             "work_windows",
             "farm_limits",
@@ -57,6 +58,7 @@ class FaultyTermsTest {
     /** Sheet, row, column, what is put there, and what is expected; @ names the column that is at fault then. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+            stand_counts | 2 | counted | 2026-04-01 | @planted a day no later than counted, which is 2026-04-01
             terms | 2 | product | Ridge 13 | a product of the sheet shelf
             terms | 2 | product | Rigde 12 | a product of the sheet shelf; did you mean Ridge 12?
             terms | 2 | rei_hours | 1.5 | a whole number from 0 to 2000

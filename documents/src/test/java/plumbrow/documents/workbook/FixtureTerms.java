@@ -23,6 +23,7 @@ import plumbrow.advice.means.Means;
 import plumbrow.advice.means.PriceBreak;
 import plumbrow.advice.means.Supply;
 import plumbrow.advice.means.WorkWindow;
+import plumbrow.advice.outlook.Law;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
@@ -39,6 +40,7 @@ import plumbrow.advice.shelf.Setback;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.SpecialLabel;
 import plumbrow.advice.shelf.UseTerms;
+import plumbrow.advice.stand.StandCount;
 
 /** What the fixture's labels ask, what lies around its fields, and who sprays: every column, blank and filled. */
 final class FixtureTerms {
@@ -253,69 +255,84 @@ final class FixtureTerms {
 
     static Work work() {
         return new Work(
-                List.of(
-                        new SprayPlan(
-                                "East 80",
-                                "Trait and granule",
-                                2,
-                                "planter",
-                                Method.IN_FURROW,
-                                5.0,
-                                Droplets.COARSE,
-                                0.0,
-                                50.0,
-                                "PRE",
-                                0.0,
-                                2.5,
-                                Ask.NO,
-                                "S. Lind"),
-                        new SprayPlan(
-                                "East 80",
-                                "Trait and granule",
-                                1,
-                                "planter",
-                                null,
-                                null,
-                                null,
-                                null,
-                                null,
-                                null,
-                                null,
-                                null,
-                                Ask.UNKNOWN,
-                                null),
-                        new SprayPlan(
-                                "River",
-                                "Saved",
-                                1,
-                                null,
-                                Method.ON_SEED,
-                                null,
-                                null,
-                                null,
-                                null,
-                                "1",
-                                null,
-                                null,
-                                Ask.UNKNOWN,
-                                null)),
-                new Crew(
                         List.of(
-                                new Person("S. Lind", "C-0000", "IA", LocalDate.of(2028, 12, 31)),
-                                new Person("K. Ng", null, null, null)),
-                        Set.of("goggles", "gloves, 14 mil nitrile"),
-                        Ask.YES),
-                List.of(
-                        new Done(
-                                "East 80",
-                                LocalDate.of(2025, 11, 2),
-                                "Clear Row",
-                                new Amount(4.25, FarmUnit.OZ),
-                                62.5,
-                                "S. Lind",
-                                "log book"),
-                        new Done("River", day(2, 1), "Ridge 12", new Amount(2, FarmUnit.FL_OZ), 100, null, "receipt")),
-                means());
+                                new SprayPlan(
+                                        "East 80",
+                                        "Trait and granule",
+                                        2,
+                                        "planter",
+                                        Method.IN_FURROW,
+                                        5.0,
+                                        Droplets.COARSE,
+                                        0.0,
+                                        50.0,
+                                        "PRE",
+                                        0.0,
+                                        2.5,
+                                        Ask.NO,
+                                        "S. Lind"),
+                                new SprayPlan(
+                                        "East 80",
+                                        "Trait and granule",
+                                        1,
+                                        "planter",
+                                        null,
+                                        null,
+                                        null,
+                                        null,
+                                        null,
+                                        null,
+                                        null,
+                                        null,
+                                        Ask.UNKNOWN,
+                                        null),
+                                new SprayPlan(
+                                        "River",
+                                        "Saved",
+                                        1,
+                                        null,
+                                        Method.ON_SEED,
+                                        null,
+                                        null,
+                                        null,
+                                        null,
+                                        "1",
+                                        null,
+                                        null,
+                                        Ask.UNKNOWN,
+                                        null)),
+                        new Crew(
+                                List.of(
+                                        new Person("S. Lind", "C-0000", "IA", LocalDate.of(2028, 12, 31)),
+                                        new Person("K. Ng", null, null, null)),
+                                Set.of("goggles", "gloves, 14 mil nitrile"),
+                                Ask.YES),
+                        List.of(
+                                new Done(
+                                        "East 80",
+                                        LocalDate.of(2025, 11, 2),
+                                        "Clear Row",
+                                        new Amount(4.25, FarmUnit.OZ),
+                                        62.5,
+                                        "S. Lind",
+                                        "log book"),
+                                new Done(
+                                        "River",
+                                        day(2, 1),
+                                        "Ridge 12",
+                                        new Amount(2, FarmUnit.FL_OZ),
+                                        100,
+                                        null,
+                                        "receipt")),
+                        means())
+                .withStands(List.of(new StandCount(
+                        "East 80",
+                        day(4, 25),
+                        day(5, 14),
+                        new Law.Pert(14_000, 16_000, 18_000),
+                        null,
+                        32.0,
+                        "ten counts, invented")));
     }
 
     private static Means means() {

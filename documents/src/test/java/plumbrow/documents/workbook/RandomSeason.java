@@ -221,6 +221,7 @@ final class RandomSeason {
                 saved ? maybe(this::hundred) : (Double) (1 + hundred()),
                 saved ? (Double) (1 + hundred()) : null,
                 100 * part(),
+                maybe(() -> law(100)),
                 carried,
                 hundred(),
                 new RefugeRule(

@@ -31,6 +31,7 @@ import plumbrow.advice.field.GrowthStage;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.field.Texture;
+import plumbrow.advice.outlook.Law;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
@@ -47,6 +48,7 @@ import plumbrow.advice.shelf.Setback;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.SpecialLabel;
 import plumbrow.advice.shelf.UseTerms;
+import plumbrow.advice.stand.StandCount;
 
 /** The rest of a random season: labels, surroundings and work within the rules, with gaps wherever one may be. */
 final class RandomTerms {
@@ -249,18 +251,31 @@ final class RandomTerms {
                         .map(pass -> plan(land, course, pass, people)))
                 .toList();
         return new Work(
-                plans,
-                new Crew(people, maybe(this::gear), ask()),
-                make(
-                        land.size(),
-                        i -> new Done(
-                                land.get(i).name(),
-                                AS_OF.minusDays(random.nextInt(200)),
-                                pick("spray 0", "spray 1"),
-                                new Amount(part(), pick(FarmUnit.FL_OZ, FarmUnit.ML)),
-                                100 * part(),
-                                maybe(this::text),
-                                text())));
+                        plans,
+                        new Crew(people, maybe(this::gear), ask()),
+                        make(
+                                land.size(),
+                                i -> new Done(
+                                        land.get(i).name(),
+                                        AS_OF.minusDays(random.nextInt(200)),
+                                        pick("spray 0", "spray 1"),
+                                        new Amount(part(), pick(FarmUnit.FL_OZ, FarmUnit.ML)),
+                                        100 * part(),
+                                        maybe(this::text),
+                                        text())))
+                .withStands(make(land.size(), i -> count(land.get(i).name())));
+    }
+
+    private StandCount count(String field) {
+        double plants = 300_000 * part();
+        return new StandCount(
+                field,
+                AS_OF.plusDays(random.nextInt(40)),
+                AS_OF.plusDays(40 + random.nextInt(40)),
+                flip() ? new Law.Fixed(plants) : new Law.Pert(plants / 2, plants, plants * 1.5),
+                maybe(() -> new Law.Fixed(10 * share())),
+                maybe(() -> 60 * share()),
+                text());
     }
 
     private SprayPlan plan(List<Field> land, Course course, Pass pass, List<Person> people) {

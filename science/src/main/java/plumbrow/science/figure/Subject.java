@@ -8,6 +8,7 @@ public enum Subject {
     INSECTS("Insects and refuge"),
     SAFETY("Safety"),
     FATE("Fate, drift and wildlife"),
+    STAND("Stand and replanting"),
     SPRAYING("Spraying and machinery"),
     WEATHER("Weather"),
     SOIL("Soil and tillage");

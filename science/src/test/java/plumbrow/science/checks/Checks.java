@@ -9,6 +9,7 @@ import plumbrow.science.insects.InsectChecks;
 import plumbrow.science.safety.SafetyChecks;
 import plumbrow.science.soil.SoilChecks;
 import plumbrow.science.spraying.SprayingChecks;
+import plumbrow.science.stand.StandChecks;
 import plumbrow.science.trials.TrialChecks;
 import plumbrow.science.weather.WeatherChecks;
 import plumbrow.science.weeds.WeedChecks;
@@ -26,6 +27,7 @@ public final class Checks {
                         InsectChecks.all(),
                         SafetyChecks.all(),
                         FateChecks.all(),
+                        StandChecks.all(),
                         SprayingChecks.all(),
                         WeatherChecks.all(),
                         SoilChecks.all())

@@ -88,8 +88,21 @@ public record LawColumns(Column<Double> low, Column<Double> likely, Column<Doubl
         return read(row, 1);
     }
 
-    /** Fills the three cells. Only a fixed number and a low-likely-high law fit into them. */
+    /** The law of a row; null where none of the three cells is filled in. */
+    public @Nullable Law find(Row row) {
+        return row.blank(likely) ? null : read(row);
+    }
+
+    /** The same three columns, which may all stay blank. */
+    public LawColumns blankMeans(String what) {
+        return new LawColumns(low, likely.blankMeans(what), high);
+    }
+
+    /** Fills the three cells, none for no law. Only a fixed number and a low-likely-high law fit into them. */
     public void show(@Nullable Law law, Entry entry) {
+        if (law == null) {
+            return;
+        }
         if (law instanceof Law.Fixed fixed) {
             entry.put(likely, fixed.value());
         } else if (law instanceof Law.Pert pert) {

@@ -104,6 +104,7 @@ final class OutlookCheck {
             case HANDLING -> form == LawForm.WEIBULL ? NumberKind.above(0).upTo(100) : NumberKind.between(0, 100);
             case GENETIC_LAG, DELAY_LOSS ->
                 form == LawForm.WEIBULL ? NumberKind.above(0).upTo(100) : NumberKind.between(0, 100);
+            case BEST_STAND -> NumberKind.between(12_000, 250_000);
             case PRICE_YIELD_TIE, WEATHER_YIELD_TIE -> NumberKind.between(-0.95, 0.95);
         };
     }

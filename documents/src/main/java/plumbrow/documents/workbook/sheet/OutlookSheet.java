@@ -28,15 +28,15 @@ public final class OutlookSheet {
                     "quantity",
                     WordKind.of(OutlookQuantity.class, OutlookQuantity::word),
                     "price [$/bu], attainable yield [bu/ac], handling [$/bu], genetic lag [bu/ac per year], delay loss"
-                            + " [% per day], price-yield tie [rank correlation], weather-yield tie [rank correlation]",
+                            + " [% per day], best stand [plants/ac], price-yield tie [rank correlation], weather-yield tie [rank correlation]",
                     "price")
             .need();
     static final Column<LawForm> FORM = Column.of(
                     "form",
                     WordKind.of(LawForm.class, LawForm::word),
                     "how it is uncertain: number: a; pert, triangular: a low, b likely, c high; normal, weibull: a"
-                        + " mean, b coefficient of variation; price: a price today, b volatility in a year, c years;"
-                        + " past: values",
+                            + " mean, b coefficient of variation; price: a price today, b volatility in a year, c years;"
+                            + " past: values",
                     "pert")
             .need();
     static final Column<Double> A = Column.of("a", NumberKind.any(), "first number of the form", "3.6");

@@ -39,6 +39,15 @@ public final class SeedSheet {
                     "germination_pct", NumberKind.above(0).upTo(100), "germination on the tag or of the test", "95")
             .in("%")
             .need();
+    static final LawColumns EMERGENCE = LawColumns.of(
+                    "emergence_*_pct",
+                    Words.PERCENT,
+                    "%",
+                    "share of its live seeds that come up and live, at the usual rate of the crop",
+                    80,
+                    95,
+                    99)
+            .blankMeans("typical for the crop, wide, and said");
     static final Column<List<String>> TRAITS = Column.of(
                     "traits",
                     new ListKind<>(TextKind.NAME, "names of the traits sheet parted by semicolons, or none"),
@@ -56,7 +65,13 @@ public final class SeedSheet {
                     8)
             .otherwise(0);
     static final LawColumns STAND = LawColumns.of(
-                    "stand_*_pct", Words.PERCENT, "%", "share of the yield that its stand keeps", 94, 97, 100)
+                    "stand_*_pct",
+                    Words.PERCENT,
+                    "%",
+                    "share of the yield that vigour and evenness keep, besides what too few plants cost",
+                    94,
+                    97,
+                    100)
             .otherwise(100);
     static final Column<Ask> CONTRACT =
             Words.ask("contract_forbids", "whether a purchase agreement or the tag forbids planting it again");
@@ -78,6 +93,7 @@ public final class SeedSheet {
             .column(PER_UNIT, Seed::seedsPerUnit)
             .column(PER_POUND, Seed::seedsPerPound)
             .column(GERMINATION, Seed::germinationPct)
+            .law(EMERGENCE, Seed::emergencePct)
             .column(TRAITS, seed -> seed.traits().isEmpty() ? null : seed.traits())
             .also(RefugeColumns::addTo)
             .law(GAIN, Seed::gainBuPerAcre)
@@ -100,6 +116,7 @@ public final class SeedSheet {
                 row.find(PER_UNIT),
                 row.find(PER_POUND),
                 row.get(GERMINATION),
+                EMERGENCE.find(row),
                 row.get(TRAITS),
                 row.get(RefugeColumns.IN_BAG),
                 RefugeColumns.rule(row),

@@ -59,6 +59,7 @@ public final class Sheets {
             PeopleSheet.SHEET,
             CrewSheet.SHEET,
             LogSheet.SHEET,
+            StandCountSheet.SHEET,
             ClimateSheet.SHEET,
             WeatherDaySheet.SHEET,
             CropDaySheet.SHEET,
@@ -157,7 +158,8 @@ public final class Sheets {
                         tables.values(WorkWindowSheet.SHEET),
                         tables.values(FarmLimitSheet.SHEET),
                         tables.values(PriceBreakSheet.SHEET),
-                        tables.values(SupplySheet.SHEET)));
+                        tables.values(SupplySheet.SHEET)),
+                tables.values(StandCountSheet.SHEET));
     }
 
     /** Courses with their passes in the order of their numbers, in whatever order the rows stand. */

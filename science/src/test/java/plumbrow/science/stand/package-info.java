@@ -1,0 +1,4 @@
+@NullMarked
+package plumbrow.science.stand;
+
+import org.jspecify.annotations.NullMarked;
