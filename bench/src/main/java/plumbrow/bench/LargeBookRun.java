@@ -47,10 +47,11 @@ public final class LargeBookRun {
         }
         Files.writeString(
                 Path.of(arguments[0]),
-                rows + String.format(
-                        Locale.ROOT,
-                        "%n- Java may use %,d MB. “In use” is counted after asking for a collection of what is no longer used.%n",
-                        Runtime.getRuntime().maxMemory() >> 20));
+                rows
+                        + String.format(
+                                Locale.ROOT,
+                                "%n- Java may use %,d MB. “In use” is counted after asking for a collection of what is no longer used.%n",
+                                Runtime.getRuntime().maxMemory() >> 20));
     }
 
     private void run() throws IOException, InterruptedException {
@@ -88,8 +89,7 @@ public final class LargeBookRun {
     }
 
     private HttpResponse<String> get(String address) throws IOException, InterruptedException {
-        return client.send(
-                HttpRequest.newBuilder(URI.create(address)).build(), HttpResponse.BodyHandlers.ofString());
+        return client.send(HttpRequest.newBuilder(URI.create(address)).build(), HttpResponse.BodyHandlers.ofString());
     }
 
     private void row(String page, long bytes, double first, double again) {

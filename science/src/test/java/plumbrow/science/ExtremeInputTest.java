@@ -19,8 +19,20 @@ import plumbrow.science.figure.Range;
 @DisplayName("Numbers at the ends of what a computer can hold give finite answers or one sentence, never a fault")
 class ExtremeInputTest {
     private static final double[] EXTREME = {
-        -Double.MAX_VALUE, -1e308, -1e15, -1e-15, -Double.MIN_VALUE, 0, Double.MIN_VALUE, 1e-308, 1e-15, 1e-9, 1, 1e15,
-        1e308, Double.MAX_VALUE
+        -Double.MAX_VALUE,
+        -1e308,
+        -1e15,
+        -1e-15,
+        -Double.MIN_VALUE,
+        0,
+        Double.MIN_VALUE,
+        1e-308,
+        1e-15,
+        1e-9,
+        1,
+        1e15,
+        1e308,
+        Double.MAX_VALUE
     };
 
     /** Ways to put extremes into all boxes at once; each box goes through its own in another order. */

@@ -115,9 +115,7 @@ public final class FarmPlanner {
                     own.mean(),
                     alone.mean() - own.mean(),
                     !EqualRule.DEFAULT.ahead(
-                            (alone.mean() - own.mean())
-                                    / reader.fields().get(f).acres(),
-                            leads(alone, own))));
+                            (alone.mean() - own.mean()) / reader.fields().get(f).acres(), leads(alone, own))));
         }
         List<Shared> limits =
                 reader.shared().stream().map(limit -> shared(limit, solution)).toList();
@@ -142,9 +140,8 @@ public final class FarmPlanner {
     private static double leads(Option one, Option other) {
         double leads = 0;
         for (int k = 0; k < one.scenarios().length; k++) {
-            leads += one.scenarios()[k] > other.scenarios()[k]
-                    ? 1
-                    : one.scenarios()[k] == other.scenarios()[k] ? .5 : 0;
+            leads +=
+                    one.scenarios()[k] > other.scenarios()[k] ? 1 : one.scenarios()[k] == other.scenarios()[k] ? .5 : 0;
         }
         return leads / one.scenarios().length;
     }

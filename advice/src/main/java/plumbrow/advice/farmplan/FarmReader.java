@@ -68,8 +68,7 @@ final class FarmReader {
      * @param own the season cut by fields, so that no list of all fields is gone through for each course of each of them
      * @param gone what plans of other farms take out of the shed, by product in the unit of its price
      */
-    FarmReader(
-            Season season, FieldSeasons own, Farm farm, Gates gates, DrawSource source, Map<String, Double> gone) {
+    FarmReader(Season season, FieldSeasons own, Farm farm, Gates gates, DrawSource source, Map<String, Double> gone) {
         this.gone = gone;
         this.season = season;
         this.own = own;
@@ -338,10 +337,7 @@ final class FarmReader {
                     && window.holds(pass.date())
                     && window.kind().does(pass.kind())
                     && !onSeed(pass)) {
-                String tank = work
-                        .sprayPlan(course, pass)
-                        .map(SprayPlan::tank)
-                        .orElse("pass " + pass.number());
+                String tank = work.sprayPlan(course, pass).map(SprayPlan::tank).orElse("pass " + pass.number());
                 trips.merge(tank + " " + pass.date(), pass.sharePct() / 100, Math::max);
             }
         }

@@ -30,8 +30,8 @@ final class SearchWords {
         }
         double more = best.meanMarginUsdPerAcre() - ownMean;
         if (more > 0.05 && !EqualRule.DEFAULT.ahead(more, ownLeads)) {
-            return sentence + "; your own " + ownName + " is about equal, "
-                    + Quantities.dollarsPerAcre(more) + " less on average.";
+            return sentence + "; your own " + ownName + " is about equal, " + Quantities.dollarsPerAcre(more)
+                    + " less on average.";
         }
         return more > 0.05
                 ? sentence + ": " + Quantities.dollarsPerAcre(more) + " more than the best of your courses, " + ownName

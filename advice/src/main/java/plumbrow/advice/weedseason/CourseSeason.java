@@ -285,7 +285,8 @@ public final class CourseSeason {
         List<Biotype> any = List.of(Biotype.susceptible());
         return bySeason(drawn)
                 .loss(
-                        season -> costly(alone(season, weed, any, Uncertain.known(1)), weed).with(List.of()),
+                        season -> costly(alone(season, weed, any, Uncertain.known(1)), weed)
+                                .with(List.of()),
                         columns(drawn),
                         1,
                         draws)

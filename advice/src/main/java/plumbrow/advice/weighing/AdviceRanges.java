@@ -232,7 +232,8 @@ final class AdviceRanges {
     }
 
     /** The pieces whose lead the draws can tell: first those against the advised course, then neighbours against one another. */
-    private List<Piece> told(int place, List<Piece> pieces, NavigableMap<Double, double[]> means, double low, double high) {
+    private List<Piece> told(
+            int place, List<Piece> pieces, NavigableMap<Double, double[]> means, double low, double high) {
         if (pieces.size() == 1 && pieces.get(0).course() == advised) {
             return pieces;
         }
@@ -272,7 +273,8 @@ final class AdviceRanges {
     }
 
     /** Whether the course of a piece leads another by more than two standard errors where it leads by most. */
-    private boolean leads(int place, Piece piece, int over, NavigableMap<Double, double[]> means, double low, double high) {
+    private boolean leads(
+            int place, Piece piece, int over, NavigableMap<Double, double[]> means, double low, double high) {
         double from = Math.max(low, piece.from());
         double to = Math.min(high, piece.to());
         if (!(from < to)) {

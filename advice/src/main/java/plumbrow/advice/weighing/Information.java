@@ -37,8 +37,7 @@ final class Information {
 
     private static boolean tied(FieldModel model, int place) {
         WeatherTie weather = model.weather();
-        boolean byWeather =
-                weather != null && weather.ties() && (place == weather.place() || place == model.yield());
+        boolean byWeather = weather != null && weather.ties() && (place == weather.place() || place == model.yield());
         return (model.tie() != 0 && (place == model.price() || place == model.yield())) || byWeather;
     }
 

@@ -74,7 +74,9 @@ class FulfilledTest {
     void neitherWhereItIsNotClear() {
         Fulfilled fulfilled = Fulfilled.of(course(JUNE, JUNE.plusDays(10)), List.of(line(JUNE.plusDays(5), 20)));
         assertThat(fulfilled.done()).isEmpty();
-        assertThat(fulfilled.unclear().values()).allSatisfy(passes -> assertThat(passes).hasSize(2)).hasSize(1);
+        assertThat(fulfilled.unclear().values())
+                .allSatisfy(passes -> assertThat(passes).hasSize(2))
+                .hasSize(1);
         Fulfilled said = Fulfilled.of(course(JUNE.plusDays(5), JUNE.plusDays(10)), List.of(line(JUNE.plusDays(5), 20)));
         assertThat(said.done()).containsOnlyKeys(1);
     }

@@ -149,8 +149,18 @@ final class TwoFields {
                 new RefugePlan(null, null),
                 "",
                 List.of(
-                        new Pass(1, PassKind.SEED, day, seed, new Amount(1, FarmUnit.UNIT), 100 - refugePct, 0, NONE, 0),
-                        new Pass(2, PassKind.SEED, day, "bare corn", new Amount(1, FarmUnit.UNIT), refugePct, 0, NONE, 0))));
+                        new Pass(
+                                1, PassKind.SEED, day, seed, new Amount(1, FarmUnit.UNIT), 100 - refugePct, 0, NONE, 0),
+                        new Pass(
+                                2,
+                                PassKind.SEED,
+                                day,
+                                "bare corn",
+                                new Amount(1, FarmUnit.UNIT),
+                                refugePct,
+                                0,
+                                NONE,
+                                0))));
         return this;
     }
 
@@ -207,8 +217,7 @@ final class TwoFields {
             List<Pass> passes = new ArrayList<>(course.passes());
             LocalDate harvest = LocalDate.of(2026, 10, 14);
             passes.add(new Pass(passes.size() + 1, PassKind.HARVEST, harvest, null, null, 100, 0, NONE, 0));
-            return new Course(
-                    course.field(), course.name(), course.baseline(), course.refuge(), course.note(), passes);
+            return new Course(course.field(), course.name(), course.baseline(), course.refuge(), course.note(), passes);
         });
         return this;
     }

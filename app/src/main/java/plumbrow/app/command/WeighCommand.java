@@ -93,10 +93,8 @@ final class WeighCommand implements Callable<Integer> {
     private WeighingOptions options() {
         try {
             Integer asked = threads;
-            WeighingOptions options = WeighingOptions.DEFAULT
-                    .withDraws(draws)
-                    .withSeed(seed)
-                    .withEqual(new EqualRule(equalUsd));
+            WeighingOptions options =
+                    WeighingOptions.DEFAULT.withDraws(draws).withSeed(seed).withEqual(new EqualRule(equalUsd));
             Integer seasons = years;
             WeighingOptions counted =
                     seasons == null ? options : options.withLater(new LaterYears(seasons, discountPct));

@@ -53,9 +53,7 @@ public record FieldAnswer(
         return new FieldAnswer(
                 advice.field(),
                 advice.draws(),
-                advice.advisedCourse()
-                        .map(course -> Advised.of(advice, course))
-                        .orElse(null),
+                advice.advisedCourse().map(course -> Advised.of(advice, course)).orElse(null),
                 advice.aboutEqual() != null,
                 advice.leading(),
                 advice.sentence());

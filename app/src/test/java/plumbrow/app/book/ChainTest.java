@@ -247,8 +247,8 @@ class ChainTest {
             statement.execute("ATTACH DATABASE '" + file + "' AS lender");
             for (String table : List.of("season", "log_line", "log_strike", "choice")) {
                 String columns = columns(statement, table);
-                statement.execute("INSERT INTO main." + table + " (" + columns + ") SELECT " + columns + " FROM lender."
-                        + table);
+                statement.execute(
+                        "INSERT INTO main." + table + " (" + columns + ") SELECT " + columns + " FROM lender." + table);
             }
         }
         try (Book book = Book.open(old)) {

@@ -87,7 +87,8 @@ final class KilledWriters {
         for (int life = 0; done < doneEach; life++) {
             int until = Math.min(doneEach - done, 3 + random.nextInt(20));
             Process process = new ProcessBuilder(
-                            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                            Path.of(System.getProperty("java.home"), "bin", "java")
+                                    .toString(),
                             "-XX:TieredStopAtLevel=1",
                             "-XX:+UseSerialGC",
                             "-cp",
@@ -181,7 +182,6 @@ final class KilledWriters {
     }
 
     private static Done done(String name) {
-        return new Done(
-                FIELD, LocalDate.of(YEAR, 5, 1), "Stonefly 3G", new Amount(3, FarmUnit.LB), 100, null, name);
+        return new Done(FIELD, LocalDate.of(YEAR, 5, 1), "Stonefly 3G", new Amount(3, FarmUnit.LB), 100, null, name);
     }
 }

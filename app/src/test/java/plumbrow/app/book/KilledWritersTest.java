@@ -69,7 +69,8 @@ class KilledWritersTest {
             assertThat(kills).isGreaterThanOrEqualTo(WRITERS);
             System.out.println(done + " done, " + kills + " kills, of "
                     + state.values().stream().collect(Collectors.groupingBy(last -> last, Collectors.counting()))
-                    + " and log " + logged.values().stream().collect(Collectors.groupingBy(last -> last, Collectors.counting())));
+                    + " and log "
+                    + logged.values().stream().collect(Collectors.groupingBy(last -> last, Collectors.counting())));
         }
     }
 }

@@ -61,8 +61,8 @@ class OlderBookTest {
             statement.execute("ATTACH DATABASE '" + lender + "' AS lender");
             for (String table : tables(statement)) {
                 String columns = columns(statement, table);
-                statement.execute("INSERT INTO main." + table + " (" + columns + ") SELECT " + columns + " FROM lender."
-                        + table);
+                statement.execute(
+                        "INSERT INTO main." + table + " (" + columns + ") SELECT " + columns + " FROM lender." + table);
             }
         }
     }

@@ -160,7 +160,9 @@ class AttackTest {
             assertThat(Plain.get(desk.address() + part + page)).as(page).startsWith("200 ");
         }
         for (String page : List.of("/advice", "/check", "/map", "/zones", "/season", "/search", "/years")) {
-            assertThat(Plain.get(desk.address() + "/api" + part + page)).as(page).startsWith("200 ");
+            assertThat(Plain.get(desk.address() + "/api" + part + page))
+                    .as(page)
+                    .startsWith("200 ");
         }
         assertThat(Plain.get(desk.address() + "/")).contains("href=\"" + part + "/weighing\"");
     }
@@ -196,11 +198,12 @@ class AttackTest {
                 worm.sample(),
                 worm.scouted(),
                 worm.source());
-        return season.withFields(
-                        Stream.concat(season.fields().stream(), Stream.of(climber)).toList())
+        return season.withFields(Stream.concat(season.fields().stream(), Stream.of(climber))
+                        .toList())
                 .withCourses(courses)
                 .withPests(new Pests(
-                        Stream.concat(season.pests().insects().stream(), Stream.of(here)).toList(),
+                        Stream.concat(season.pests().insects().stream(), Stream.of(here))
+                                .toList(),
                         List.of(),
                         List.of()));
     }

@@ -46,8 +46,12 @@ class PagesTest {
         assertThat(page.status()).isEqualTo(200);
         assertThat(page.text())
                 .contains("Of 3 fields on 130 acres, 2 have an answer; together they are expected to earn $");
-        assertThat(page.text()).contains("beats it in "
-                                + advice().odds(advice().advisedCourse().orElseThrow().chanceBeatsBaseline()),
+        assertThat(page.text())
+                .contains(
+                        "beats it in "
+                                + advice().odds(advice().advisedCourse()
+                                        .orElseThrow()
+                                        .chanceBeatsBaseline()),
                         "not decided",
                         "Nothing can be advised yet");
     }
@@ -58,10 +62,14 @@ class PagesTest {
         FieldAdvice advice = advice();
         assertThat(page).contains(Shown.said(advice.sentence()), advice.reason());
         assertThat(page)
-                .contains("The range over which this holds", Shown.said(advice.gainDoubt().says()))
+                .contains(
+                        "The range over which this holds",
+                        Shown.said(advice.gainDoubt().says()))
                 .contains(advice.equal().words())
                 .doesNotContain("never turn");
-        assertThat(advice.ranges()).isNotEmpty().allSatisfy(range -> assertThat(page).contains(Shown.said(range.says())));
+        assertThat(advice.ranges())
+                .isNotEmpty()
+                .allSatisfy(range -> assertThat(page).contains(Shown.said(range.says())));
         assertThat(advice.courses())
                 .allSatisfy(course -> assertThat(page)
                         .contains(

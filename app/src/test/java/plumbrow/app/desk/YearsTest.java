@@ -54,8 +54,7 @@ class YearsTest {
     void the_comparison_and_this_page_say_the_same_of_one_season_and_many() {
         Season season = DeskSeason.of(2027);
         Field field = season.field(DeskSeason.HOME).orElseThrow();
-        YearsAhead few =
-                Ahead.of(season, field, Ahead.repeated(season, field), YearsOptions.DEFAULT.withDraws(300));
+        YearsAhead few = Ahead.of(season, field, Ahead.repeated(season, field), YearsOptions.DEFAULT.withDraws(300));
         var beside = visitor.get("/fields/" + HOME + "/years/now");
         assertThat(beside.status()).isEqualTo(200);
         assertThat(beside.text()).contains(Shown.said(few.besideOneSeason()), "Look ahead over the years");

@@ -93,8 +93,8 @@ class JsonTest {
 
     @Test
     void aLawNamesItsFormAndKeysCarryUnits() {
-        UncertainInput input =
-                new UncertainInput("price", "price", "$/bu", DoubtKind.YEAR, new Law.Pert(3, 4, 6), 4.1, new Band(3.3, 4, 5), "market");
+        UncertainInput input = new UncertainInput(
+                "price", "price", "$/bu", DoubtKind.YEAR, new Law.Pert(3, 4, 6), 4.1, new Band(3.3, 4, 5), "market");
         JsonNode json = READER.readTree(Json.of(input));
         assertThat(json.get("law").toString()).isEqualTo("{\"form\":\"pert\",\"low\":3.0,\"likely\":4.0,\"high\":6.0}");
         assertThat(READER.readTree(Json.of(SmallSeason.of(2027).farms().get(0))).propertyNames())

@@ -46,7 +46,8 @@ final class Asked {
             throw given.refuse("low", "a number below high (" + Numbers.plain(high) + ")");
         }
         if (high - low < LEAST_WIDTH * Math.max(Math.abs(low), Math.abs(high))) {
-            throw given.refuse("low", "a number that differs from high (" + Numbers.plain(high) + ") in its first digits");
+            throw given.refuse(
+                    "low", "a number that differs from high (" + Numbers.plain(high) + ") in its first digits");
         }
         if (likely < low || likely > high) {
             throw given.refuse(

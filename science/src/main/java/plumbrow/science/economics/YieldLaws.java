@@ -27,7 +27,8 @@ import plumbrow.science.figure.Working;
 public final class YieldLaws {
     private static final String TAIL_CAUTION =
             "A drought year can fall below every smooth curve: Illinois corn farms averaged 0.64 of normal in 2012, 13 % of them below 0.3.";
-    private static final Input MEAN = number("mean", "Mean yield, trend taken out", "bu/ac", Range.closed(0.001, 1e6), "180");
+    private static final Input MEAN =
+            number("mean", "Mean yield, trend taken out", "bu/ac", Range.closed(0.001, 1e6), "180");
 
     public static final Figure BETA = Figure.declare("yield-beta", Subject.ECONOMICS)
             .question("What do mean, spread and ends say of a yield?")

@@ -19,8 +19,7 @@ import plumbrow.app.desk.shown.Shown;
  * @param find part of the name of a field or farm that is looked for; empty for all
  * @param part the fields of which something comes through the sieve
  */
-public record FarmView(
-        FarmChecks.Checked checked, String sentence, Sieve sieve, String find, Part<Field> part) {
+public record FarmView(FarmChecks.Checked checked, String sentence, Sieve sieve, String find, Part<Field> part) {
     /** Shown at once; the others are folded away. */
     public static final int FIRST_LOOK_UPS = 10;
 
@@ -60,7 +59,8 @@ public record FarmView(
     }
 
     public List<LookUp> lookUps() {
-        return checked.lookUps().subList(0, Math.min(MOST_LOOK_UPS, checked.lookUps().size()));
+        return checked.lookUps()
+                .subList(0, Math.min(MOST_LOOK_UPS, checked.lookUps().size()));
     }
 
     /** Things to look up that are not shown. */

@@ -103,7 +103,8 @@ final class Body extends HttpServletRequestWrapper {
     private static Refused tooLarge(int most) {
         return new Refused(
                 413,
-                "What was sent is larger than the desk takes here, " + (most >> 20) + " MB at most. Nothing was recorded.");
+                "What was sent is larger than the desk takes here, " + (most >> 20)
+                        + " MB at most. Nothing was recorded.");
     }
 
     private static Refused tooSlow() {

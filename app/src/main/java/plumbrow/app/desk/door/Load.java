@@ -133,7 +133,6 @@ final class Load extends OncePerRequestFilter {
         response.setStatus(status);
         response.setHeader("Connection", "close");
         response.setContentType(program ? "application/json" : "text/plain;charset=UTF-8");
-        response.getOutputStream()
-                .write((program ? Json.of(new Fault(sentence)) : sentence + "\n").getBytes(UTF_8));
+        response.getOutputStream().write((program ? Json.of(new Fault(sentence)) : sentence + "\n").getBytes(UTF_8));
     }
 }

@@ -32,8 +32,7 @@ public class LogPage {
     }
 
     @GetMapping("/log")
-    String log(
-            @RequestParam(defaultValue = "") String field, @RequestParam(defaultValue = "1") int page, Model model) {
+    String log(@RequestParam(defaultValue = "") String field, @RequestParam(defaultValue = "1") int page, Model model) {
         return page(model, LogView.of(Asked.season(book), book.log(), LogEntry.blank(field), page));
     }
 

@@ -33,8 +33,8 @@ public record LogView(Season season, Part<LogLine> part, LogEntry entry, int str
     }
 
     static LogView of(Season season, List<LogLine> lines, LogEntry entry, int striking, StrikeEntry strike) {
-        int later = (int)
-                lines.stream().filter(line -> line.number() > striking).count();
+        int later =
+                (int) lines.stream().filter(line -> line.number() > striking).count();
         return of(season, lines, entry, later / Part.LINES + 1, striking, strike);
     }
 

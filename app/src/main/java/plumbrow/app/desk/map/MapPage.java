@@ -144,11 +144,9 @@ public class MapPage {
                         .filter(map -> !map.fields().isEmpty())
                         .toList());
         model.addAttribute("all", season.fields().size());
-        model.addAttribute(
-                "bare",
-                (int) season.fields().stream()
-                        .filter(field -> field.boundary() == null)
-                        .count());
+        model.addAttribute("bare", (int) season.fields().stream()
+                .filter(field -> field.boundary() == null)
+                .count());
         model.addAttribute("part", part);
         model.addAttribute("find", find);
         model.addAttribute("year", season.year());

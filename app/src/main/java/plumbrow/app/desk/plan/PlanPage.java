@@ -24,8 +24,7 @@ public class PlanPage {
     }
 
     @GetMapping("/plan")
-    String plan(
-            @RequestParam(defaultValue = "") String find, @RequestParam(defaultValue = "1") int page, Model model) {
+    String plan(@RequestParam(defaultValue = "") String find, @RequestParam(defaultValue = "1") int page, Model model) {
         Season season = Asked.season(book);
         model.addAttribute("view", PlanView.of(season.year(), plans.of(season), find, page));
         return "plan";
@@ -35,7 +34,6 @@ public class PlanPage {
     ResponseEntity<byte[]> json() {
         return ResponseEntity.ok()
                 .contentType(MediaType.APPLICATION_JSON)
-                .body(Json.of(plans.of(Asked.season(book)))
-                        .getBytes(StandardCharsets.UTF_8));
+                .body(Json.of(plans.of(Asked.season(book))).getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -52,8 +52,8 @@ public class YearsPage {
     String now(@PathVariable String name, Model model) {
         Season season = Asked.season(book);
         Field field = Asked.field(season, name);
-        YearsAhead ahead = Ahead.of(
-                season, field, Ahead.repeated(season, field), YearsOptions.DEFAULT.withDraws(FEW_DRAWS));
+        YearsAhead ahead =
+                Ahead.of(season, field, Ahead.repeated(season, field), YearsOptions.DEFAULT.withDraws(FEW_DRAWS));
         model.addAttribute("says", ahead.besideOneSeason());
         model.addAttribute("address", "/fields/" + Shown.part(name));
         return "yearsnow";
