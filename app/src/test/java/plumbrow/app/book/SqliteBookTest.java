@@ -187,8 +187,7 @@ class SqliteBookTest extends BookContract {
         gaveUp.initApplicationException(new SQLiteException("full", SQLiteErrorCode.SQLITE_FULL));
         assertThat(SqliteFaults.sentence("f.book", gaveUp))
                 .hasMessage("The disk is full; nothing was changed in the book f.book.")
-                .satisfies(fault -> assertThat(SqliteFaults.ofTheDisk((BookException) fault))
-                        .isTrue());
+                .satisfies(fault -> assertThat(SqliteFaults.ofTheDisk(fault)).isTrue());
     }
 
     /** The database can't make the file it shares with others, as on a disk that is full or write-protected. */

@@ -159,11 +159,11 @@ final class Lines {
         /** A colon of its own under or over a word: the label's, where the value was set on it. */
         boolean isLostColon(List<Line> lines) {
             return words.size() == 1
-                    && words.get(0).word.text().equals(":")
+                    && words.get(0).isColon()
                     && lines.stream()
-                            .anyMatch(other -> other != this
-                                    && Math.abs(other.baseline - baseline) < SAME_LINE * size
-                                    && other.words.stream().anyMatch(word -> word.covers(words.get(0))));
+                            .filter(other -> Math.abs(other.baseline - baseline) < SAME_LINE * size)
+                            .flatMap(other -> other.words.stream())
+                            .anyMatch(word -> !word.isColon() && word.covers(words.get(0)));
         }
 
         /** The same text at nearly the same place: bold or a shadow made by printing twice. */
@@ -249,6 +249,10 @@ final class Lines {
 
     /** A word, how far the next may stand off and still be in its cell. */
     private record Spaced(Word word, double reach, double size) {
+
+        boolean isColon() {
+            return word.text().equals(":");
+        }
 
         boolean covers(Spaced other) {
             return word.box().left() <= other.word.box().left()

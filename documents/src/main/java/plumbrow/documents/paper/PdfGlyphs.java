@@ -107,7 +107,7 @@ final class PdfGlyphs extends PDFTextStripper {
             return null;
         }
         char first = text.charAt(0);
-        if (Character.isISOControl(first) && !Character.isWhitespace(first) || first == '\u001f') {
+        if ((Character.isISOControl(first) && !Character.isWhitespace(first)) || first == '\u001f') {
             return named(position);
         }
         return first >= '\ufb00' && first <= '\ufb06' ? Normalizer.normalize(text, Normalizer.Form.NFKC) : text;
