@@ -6,6 +6,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 
 import java.net.URI;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -64,7 +65,7 @@ class PagesTest {
         assertThat(page)
                 .contains(
                         "The range over which this holds",
-                        Shown.said(advice.gainDoubt().says()))
+                        Shown.said(Objects.requireNonNull(advice.gainDoubt()).says()))
                 .contains(advice.equal().words())
                 .doesNotContain("never turn");
         assertThat(advice.ranges())
