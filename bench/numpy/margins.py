@@ -158,7 +158,10 @@ def course(model, course_model, columns, kept, presses, margins):
     np.maximum(total, 0, out=total)
     farm = model["farm"]
     np.multiply(columns[model["price"]], farm["cropShare"], out=margins)
-    margins -= columns[model["handling"]]
+    shares = farm["shares"]
+    margins -= columns[model["handling"]] * (1 if shares["hauling"] is None else shares["hauling"])
+    if model["drying"] >= 0:
+        margins -= columns[model["drying"]] * (farm["cropShare"] if shares["drying"] is None else shares["drying"])
     margins *= total
     margins -= course_model["costUsdPerAcre"]
 

@@ -10,6 +10,7 @@ import plumbrow.advice.course.RefugePlan;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Boundary.Point;
 import plumbrow.advice.field.Boundary.Polygon;
+import plumbrow.advice.field.CostShares;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Farm;
@@ -49,7 +50,21 @@ public final class RandomSeason {
 
     private RandomSeason(long seed) {
         chance = new Chances(seed);
-        farms = named(3, name -> new Farm(name, chance.text(), chance.number(), chance.number()));
+        farms = named(
+                3,
+                name -> new Farm(
+                        name,
+                        chance.text(),
+                        chance.number(),
+                        chance.number(),
+                        new CostShares(
+                                chance.maybe(chance::number),
+                                null,
+                                chance.maybe(chance::number),
+                                null,
+                                chance.maybe(chance::number),
+                                chance.maybe(chance::number),
+                                chance.maybe(chance::number))));
         fields = farms.isEmpty() ? List.of() : named(5, this::field);
         products = named(6, this::product);
     }

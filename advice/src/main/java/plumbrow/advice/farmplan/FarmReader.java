@@ -35,6 +35,7 @@ import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.ProductKind;
 import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.weighing.Bought;
+import plumbrow.advice.weighing.CostKind;
 import plumbrow.advice.weighing.CourseDraws;
 import plumbrow.advice.weighing.CourseDraws.Weighed;
 import plumbrow.advice.weighing.SeasonGapException;
@@ -370,7 +371,9 @@ final class FarmReader {
         for (int g = 0; g < taken.length; g++) {
             for (Pass pass : course.passes()) {
                 if (goods.get(g).name().equals(pass.product())) {
-                    taken[g] += Bought.perAcre(season, pass).orElse(0) * field.acres() * farm.costShare();
+                    taken[g] += Bought.perAcre(season, pass).orElse(0)
+                            * field.acres()
+                            * CostKind.of(goods.get(g)).operatorShare(farm);
                 }
             }
         }

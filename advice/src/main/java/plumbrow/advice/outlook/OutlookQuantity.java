@@ -8,7 +8,12 @@ public enum OutlookQuantity {
             "bu/ac",
             "attainable yield: what the field brings with pests and weeds under control and a full stand",
             DoubtKind.YEAR),
-    HANDLING("handling", "$/bu", "drying, haul and check-off, per bushel", DoubtKind.YEAR),
+    HANDLING(
+            "handling",
+            "$/bu",
+            "haul and check-off per bushel, with drying where that is not entered apart",
+            DoubtKind.YEAR),
+    DRYING("drying", "$/bu", "drying per bushel, apart from handling", DoubtKind.YEAR),
     GENETIC_LAG(
             "genetic lag",
             "bu/ac per year",

@@ -13,6 +13,7 @@ import plumbrow.advice.outlook.OutlookQuantity;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
+import plumbrow.advice.weighing.CostKind;
 import plumbrow.science.figure.Numbers;
 import plumbrow.science.figure.Step;
 
@@ -42,7 +43,13 @@ record Prices(double costUsdPerAcre, double valueUsdPerBu, double yieldBuPerAcre
         List<Step> steps = new ArrayList<>();
         Farm farm = season.farm(field.farm()).orElse(null);
         double cropShare = farm == null ? 1 : farm.cropShare();
-        double costShare = farm == null ? 1 : farm.costShare();
+        double productShare = farm == null
+                ? 1
+                : CostKind.of(season.shelf().product(works.product()).orElseThrow())
+                        .operatorShare(farm);
+        double tripShare = farm == null ? 1 : CostKind.TRIP.operatorShare(farm);
+        double haulingShare = farm == null ? 1 : farm.haulingShare();
+        double dryingShare = farm == null ? 1 : farm.dryingShare();
         double product = product(season, works, steps);
         double trip = trip(season, field, works.product())
                 .orElseThrow(
@@ -50,18 +57,21 @@ record Prices(double costUsdPerAcre, double valueUsdPerBu, double yieldBuPerAcre
         double cost = keep(
                 steps,
                 "cost of product and pass, your share",
-                "(" + Numbers.plain(product) + " + " + Numbers.plain(trip) + " $/ac) × " + Numbers.plain(costShare),
-                (product + trip) * costShare,
+                Numbers.plain(product) + " × " + Numbers.plain(productShare) + " + " + Numbers.plain(trip) + " × "
+                        + Numbers.plain(tripShare) + " $/ac",
+                product * productShare + trip * tripShare,
                 "$/ac");
         double price = mean(season, field, OutlookQuantity.PRICE)
                 .orElseThrow(() -> new Lacking("a price of " + field.crop().word() + " in the sheet outlook"));
         double handling = mean(season, field, OutlookQuantity.HANDLING).orElse(0);
+        double drying = mean(season, field, OutlookQuantity.DRYING).orElse(0);
         double value = keep(
                 steps,
                 "value of a bushel, your share",
-                "(" + Numbers.plain(price) + " − " + Numbers.plain(handling) + " $/bu for drying and haul) × "
-                        + Numbers.plain(cropShare),
-                (price - handling) * cropShare,
+                Numbers.plain(price) + " × " + Numbers.plain(cropShare) + " − " + Numbers.plain(handling) + " × "
+                        + Numbers.plain(haulingShare) + " for handling − " + Numbers.plain(drying) + " × "
+                        + Numbers.plain(dryingShare) + " $/bu for drying",
+                price * cropShare - handling * haulingShare - drying * dryingShare,
                 "$/bu");
         if (value <= 0) {
             throw new Lacking("a price above drying and haul");

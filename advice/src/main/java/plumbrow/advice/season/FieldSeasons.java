@@ -22,6 +22,7 @@ import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.TraitDoubt;
 import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.stand.StandCount;
 import plumbrow.advice.weeds.CropTiming;
 import plumbrow.advice.weeds.FloorDepth;
 import plumbrow.advice.weeds.TillageWork;
@@ -58,6 +59,7 @@ public final class FieldSeasons {
         private final List<NextCrop> nextCrops = new ArrayList<>(1);
         private final List<SprayPlan> sprayPlans = new ArrayList<>(4);
         private final List<Done> log = new ArrayList<>(2);
+        private final List<StandCount> stands = new ArrayList<>(1);
     }
 
     private FieldSeasons(Season season, @Nullable String only) {
@@ -85,6 +87,7 @@ public final class FieldSeasons {
         deal(only, ground.nextCrops(), NextCrop::field, of -> of.nextCrops);
         deal(only, work.sprayPlans(), SprayPlan::field, of -> of.sprayPlans);
         deal(only, work.log(), Done::field, of -> of.log);
+        deal(only, work.stands(), StandCount::field, of -> of.stands);
     }
 
     /** Cuts a season once, to ask for field after field. */
@@ -129,7 +132,7 @@ public final class FieldSeasons {
                 own.courses,
                 outlook,
                 new Ground(own.looked, own.features, own.alsoIn, own.nextCrops),
-                new Work(own.sprayPlans, work.crew(), own.log, work.means()));
+                new Work(own.sprayPlans, work.crew(), own.log, work.means(), own.stands));
     }
 
     /** The courses of a field, in the order of the season. */

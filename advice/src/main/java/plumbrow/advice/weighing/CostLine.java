@@ -18,6 +18,6 @@ public record CostLine(CostKind kind, String label, String arithmetic, double us
 
     /** The operator's share of it [0 to 1]. */
     public double operatorShare(Farm farm) {
-        return kind == CostKind.PAYMENT ? 1 : farm.costShare();
+        return kind.operatorShare(farm);
     }
 }

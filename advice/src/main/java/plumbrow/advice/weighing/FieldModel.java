@@ -10,6 +10,7 @@ import plumbrow.advice.field.Field;
 /**
  * A field boiled down for the kernel: its uncertain inputs and its courses, places instead of names.
  *
+ * @param drying place of drying [$/bu]; −1 where it is part of handling
  * @param tie rank correlation of price and yield
  * @param weather the season's weather and how the yield hangs on it; null where it is unknown, or known for certain
  */
@@ -20,6 +21,7 @@ record FieldModel(
         int price,
         int yield,
         int handling,
+        int drying,
         int geneticLag,
         int delayLoss,
         double tie,
@@ -35,18 +37,45 @@ record FieldModel(
         List<String> said =
                 Stream.concat(cautions.stream(), Stream.of(later.says())).toList();
         return new FieldModel(
-                field, farm, variables, price, yield, handling, geneticLag, delayLoss, tie, weather, counted, said);
+                field,
+                farm,
+                variables,
+                price,
+                yield,
+                handling,
+                drying,
+                geneticLag,
+                delayLoss,
+                tie,
+                weather,
+                counted,
+                said);
     }
 
     /** The same field with more to be careful of, told before the rest. */
     FieldModel withFirst(List<String> more) {
         List<String> said = Stream.concat(more.stream(), cautions.stream()).toList();
         return new FieldModel(
-                field, farm, variables, price, yield, handling, geneticLag, delayLoss, tie, weather, courses, said);
+                field,
+                farm,
+                variables,
+                price,
+                yield,
+                handling,
+                drying,
+                geneticLag,
+                delayLoss,
+                tie,
+                weather,
+                courses,
+                said);
     }
 
     /** Places of the inputs that the margin of a course is made of, some of them more than once. */
     IntStream inputs(CourseModel course) {
-        return IntStream.concat(IntStream.of(price, yield, handling, geneticLag, delayLoss), course.places());
+        return IntStream.concat(
+                IntStream.of(price, yield, handling, drying, geneticLag, delayLoss)
+                        .filter(place -> place >= 0),
+                course.places());
     }
 }

@@ -73,6 +73,12 @@ final class FieldModels {
         int price = outlook(OutlookQuantity.PRICE, null);
         int yield = outlook(OutlookQuantity.YIELD, null);
         int handling = outlook(OutlookQuantity.HANDLING, 0.0);
+        int drying =
+                season.outlook(field, OutlookQuantity.DRYING).isPresent() ? outlook(OutlookQuantity.DRYING, 0.0) : -1;
+        if (drying < 0 && farm.cropShare() < 1 && farm.shares().hauling() == null) {
+            cautions.add("Drying is part of handling in the outlook, and the operator of " + farm.name()
+                    + " is charged all of it. Where the landowner pays for drying his share, enter drying by itself.");
+        }
         int lag = outlook(OutlookQuantity.GENETIC_LAG, 0.0);
         int delay = outlook(OutlookQuantity.DELAY_LOSS, 0.0);
         List<CourseModel.Insect> insects = insects();
@@ -89,6 +95,7 @@ final class FieldModels {
                 price,
                 yield,
                 handling,
+                drying,
                 lag,
                 delay,
                 tie(),
@@ -179,10 +186,12 @@ final class FieldModels {
                 quantity.doubt());
     }
 
-    private static String label(OutlookQuantity quantity) {
+    private String label(OutlookQuantity quantity) {
         return switch (quantity) {
             case YIELD -> "attainable yield";
-            case HANDLING -> "drying and haul";
+            case HANDLING ->
+                season.outlook(field, OutlookQuantity.DRYING).isPresent() ? "haul and check-off" : "drying and haul";
+            case DRYING -> "drying";
             case GENETIC_LAG -> "genetic lag of older seed";
             case DELAY_LOSS -> "loss per day of delay";
             case PRICE, BEST_STAND, PRICE_YIELD_TIE, WEATHER_YIELD_TIE -> quantity.word();

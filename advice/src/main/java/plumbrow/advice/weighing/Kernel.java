@@ -14,7 +14,7 @@ import plumbrow.science.weeds.HyperbolicLoss;
 /**
  * Yield and margin of a course, draw by draw: the arithmetic of the weighing, and the only place it stands.
  *
- *   margin = (price·share − handling)·yield − cost − later
+ *   margin = (price·crop share − handling·hauling share − drying·drying share)·yield − cost − later
  *   yield  = Σ lots w·{ attainable·plants·stand·Π insects(1 − loss)·(1 − Lweed)·Π(1 − Linjury)·(1 − Ldelay) + gain − lag·years }
  *
  *   plants       share of the yield that the lot's final stand keeps: seeds, germination and emergence, then the crop's
@@ -125,10 +125,18 @@ final class Kernel {
         double cost = course.costUsdPerAcre();
         double share = model.farm().cropShare();
         double[] price = columns[model.price()];
+        double hauling = model.farm().haulingShare();
         double[] handling = columns[model.handling()];
         for (int i = from; i < to; i++) {
             sum[i] = Math.max(0, sum[i]);
-            margin[i] = (price[i] * share - handling[i]) * sum[i] - cost;
+            margin[i] = (price[i] * share - handling[i] * hauling) * sum[i] - cost;
+        }
+        if (model.drying() >= 0) {
+            double drying = model.farm().dryingShare();
+            double[] perBushel = columns[model.drying()];
+            for (int i = from; i < to; i++) {
+                margin[i] -= perBushel[i] * drying * sum[i];
+            }
         }
         double[] later = course.laterUsdPerAcre();
         for (int i = from; i < to && later.length > 0; i++) {

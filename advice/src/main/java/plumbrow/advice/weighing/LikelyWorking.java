@@ -260,6 +260,15 @@ final class LikelyWorking {
                         "$/ac");
     }
 
+    private double perBushel(String label, double usd, double share, double yield) {
+        return working.step(
+                label,
+                "$" + plain(usd) + "/bu × " + plain(yield) + " bu/ac"
+                        + (share == 1 ? "" : " × " + plain(share * 100) + " % of it the operator's"),
+                usd * yield * share,
+                "$/ac");
+    }
+
     private void money(double yield) {
         double share = model.farm().cropShare();
         double gross = working.step(
@@ -268,11 +277,14 @@ final class LikelyWorking {
                         + (share == 1 ? "" : " × " + plain(share * 100) + " % crop share"),
                 at[model.price()] * yield * share,
                 "$/ac");
-        double handling = working.step(
-                "drying and haul",
-                "$" + plain(at[model.handling()]) + "/bu × " + plain(yield) + " bu/ac",
-                at[model.handling()] * yield,
-                "$/ac");
+        double handling = perBushel(
+                model.drying() < 0 ? "drying and haul" : "haul and check-off",
+                at[model.handling()],
+                model.farm().haulingShare(),
+                yield);
+        if (model.drying() >= 0) {
+            handling += perBushel("drying", at[model.drying()], model.farm().dryingShare(), yield);
+        }
         for (CostLine line : course.costs()) {
             double mine = line.operatorShare(model.farm());
             working.step(

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Boundary.Point;
+import plumbrow.advice.field.CostShares;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Farm;
@@ -18,13 +19,33 @@ import plumbrow.app.book.Outlines.Mark;
 final class FieldRows {
     static final RowKind<Farm> FARM = new RowKind<>(
             "farm",
-            "name grower crop_share cost_share",
+            "name grower crop_share cost_share seed_share herbicide_share insecticide_share fungicide_share trips_share "
+                    + "drying_share hauling_share",
             Season::farms,
             (farm, cells) -> cells.text(farm.name())
                     .text(farm.grower())
                     .real(farm.cropShare())
-                    .real(farm.costShare()),
-            row -> new Farm(row.text(), row.text(), row.real(), row.real()));
+                    .real(farm.costShare())
+                    .real(farm.shares().seed())
+                    .real(farm.shares().herbicide())
+                    .real(farm.shares().insecticide())
+                    .real(farm.shares().fungicide())
+                    .real(farm.shares().trips())
+                    .real(farm.shares().drying())
+                    .real(farm.shares().hauling()),
+            row -> new Farm(
+                    row.text(),
+                    row.text(),
+                    row.real(),
+                    row.real(),
+                    new CostShares(
+                            row.maybeReal(),
+                            row.maybeReal(),
+                            row.maybeReal(),
+                            row.maybeReal(),
+                            row.maybeReal(),
+                            row.maybeReal(),
+                            row.maybeReal())));
 
     /** Fields; the outline comes with {@link #POINT}. */
     static final RowKind<Field> FIELD = new RowKind<>(

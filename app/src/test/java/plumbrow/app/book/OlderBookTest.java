@@ -17,6 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.sqlite.SQLiteDataSource;
+import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.WeedPressure;
@@ -169,7 +170,9 @@ class OlderBookTest {
                 season.year(),
                 season.asOf(),
                 season.adviser(),
-                season.farms(),
+                season.farms().stream()
+                        .map(farm -> new Farm(farm.name(), farm.grower(), farm.cropShare(), farm.costShare()))
+                        .toList(),
                 season.fields(),
                 season.history(),
                 new Shelf(

@@ -98,7 +98,7 @@ class JsonTest {
         JsonNode json = READER.readTree(Json.of(input));
         assertThat(json.get("law").toString()).isEqualTo("{\"form\":\"pert\",\"low\":3.0,\"likely\":4.0,\"high\":6.0}");
         assertThat(READER.readTree(Json.of(SmallSeason.of(2027).farms().get(0))).propertyNames())
-                .containsExactly("name", "grower", "crop_share", "cost_share");
+                .containsExactly("name", "grower", "crop_share", "cost_share", "shares");
     }
 
     @Test
@@ -106,7 +106,7 @@ class JsonTest {
         for (Class<?> form : Law.class.getPermittedSubclasses()) {
             assertThat(Json.of(new LawHolder(sample(form))))
                     .as(form.getSimpleName())
-                    .containsPattern("\"form\" : \"(number|pert|triangular|normal|weibull|price|past|chance)\"");
+                    .containsPattern("\"form\" : \"(number|pert|triangular|even|normal|weibull|price|factor|log-odds|past|chance)\"");
         }
     }
 
@@ -155,9 +155,12 @@ class JsonTest {
                         new Law.Fixed(1),
                         new Law.Pert(1, 2, 3),
                         new Law.Triangular(1, 2, 3),
+                        new Law.Even(1, 2),
                         new Law.Normal(1, 0.1),
                         new Law.Weibull(1, 0.1),
                         new Law.Lognormal(4, 0.2, 1),
+                        new Law.Factor(1, 0.2),
+                        new Law.LogOdds(0.5, 0.2),
                         new Law.Past(List.of(1.0, 2.0)),
                         new Law.Chance(0.5))
                 .stream()

@@ -14,6 +14,7 @@ import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
 import plumbrow.advice.course.RefugePlan;
 import plumbrow.advice.field.Boundary;
+import plumbrow.advice.field.CostShares;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Farm;
@@ -88,7 +89,21 @@ final class RandomSeason {
     }
 
     Season make() {
-        List<Farm> farms = make(1 + random.nextInt(3), i -> new Farm(name(i), text(), 1 - share() / 2, share()));
+        List<Farm> farms = make(
+                1 + random.nextInt(3),
+                i -> new Farm(
+                        name(i),
+                        text(),
+                        1 - share() / 2,
+                        share(),
+                        new CostShares(
+                                maybe(this::share),
+                                maybe(this::share),
+                                null,
+                                maybe(this::share),
+                                null,
+                                maybe(this::share),
+                                maybe(this::share))));
         List<Field> land = make(fields, i -> field(i, farms.get(random.nextInt(farms.size()))));
         Shelf shelf = shelf();
         List<Course> courses =

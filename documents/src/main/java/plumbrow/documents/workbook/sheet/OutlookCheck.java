@@ -101,7 +101,8 @@ final class OutlookCheck {
                 form == LawForm.NORMAL || form == LawForm.WEIBULL
                         ? NumberKind.above(0).upTo(1000)
                         : NumberKind.between(0, 1000);
-            case HANDLING -> form == LawForm.WEIBULL ? NumberKind.above(0).upTo(100) : NumberKind.between(0, 100);
+            case HANDLING, DRYING ->
+                form == LawForm.WEIBULL ? NumberKind.above(0).upTo(100) : NumberKind.between(0, 100);
             case GENETIC_LAG, DELAY_LOSS ->
                 form == LawForm.WEIBULL ? NumberKind.above(0).upTo(100) : NumberKind.between(0, 100);
             case BEST_STAND -> NumberKind.between(12_000, 250_000);

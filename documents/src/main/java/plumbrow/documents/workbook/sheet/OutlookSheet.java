@@ -27,7 +27,7 @@ public final class OutlookSheet {
     static final Column<OutlookQuantity> QUANTITY = Column.of(
                     "quantity",
                     WordKind.of(OutlookQuantity.class, OutlookQuantity::word),
-                    "price [$/bu], attainable yield [bu/ac], handling [$/bu], genetic lag [bu/ac per year], delay loss"
+                    "price [$/bu], attainable yield [bu/ac], handling [$/bu], drying [$/bu], genetic lag [bu/ac per year], delay loss"
                             + " [% per day], best stand [plants/ac], price-yield tie [rank correlation], weather-yield tie [rank correlation]",
                     "price")
             .need();
