@@ -1,6 +1,7 @@
 package plumbrow.advice.gates;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -9,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.ProductKind;
+import plumbrow.science.figure.Numbers;
 
 /**
  * Whether at least two sites of action work on each weed that presses on the field.
@@ -74,7 +76,20 @@ final class SitesOfAction extends Question {
                                         .collect(Collectors.toCollection(TreeSet::new))));
             }
         }
-        return judge(weed.weed(), works, resisted, doubtful);
+        return judge(weed.weed(), works, resisted, doubtful, nearly(at, herbicides, weed.weed()));
+    }
+
+    /** What the best of the products that do not count as working is written down with; empty where none is rated. */
+    private static String nearly(Case at, List<Application> herbicides, String weed) {
+        return herbicides.stream()
+                .flatMap(one -> Kill.at(one.rate(), at.index().kills(one.product(), weed)).stream())
+                .filter(kill -> !kill.effective())
+                .max(Comparator.comparingDouble(Kill::share))
+                .map(kill -> " " + kill.product() + " at " + kill.rate().text() + "/ac takes "
+                        + Numbers.plain(Math.floor(kill.share() * 1000 + 1e-9) / 10)
+                        + " % of it on the mean of the control sheet, and only from "
+                        + Numbers.plain(100 * Kill.EFFECTIVE) + " % on does a product count as working here.")
+                .orElse("");
     }
 
     /** The groups of a product; null where the book or the reference data don't tell them all. */
@@ -82,12 +97,14 @@ final class SitesOfAction extends Question {
         return ProductGroups.of(at.index().actives(product)).orElse(null);
     }
 
-    private Finding judge(String weed, List<Works> works, Set<String> resisted, boolean doubtful) {
+    private Finding judge(
+            String weed, List<Works> works, Set<String> resisted, boolean doubtful, String nearly) {
         Set<String> groups =
                 works.stream().flatMap(one -> one.groups().stream()).collect(Collectors.toCollection(TreeSet::new));
         String found = groups.isEmpty() ? "No site of action" : "Group " + String.join(" and ", groups);
         String says = found + " works on " + weed + " at the planned rates"
-                + (resisted.isEmpty() ? "" : "; it resists group " + String.join(" and ", resisted)) + ".";
+                + (resisted.isEmpty() ? "" : "; it resists group " + String.join(" and ", resisted)) + "."
+                + (groups.size() < FEWEST ? nearly : "");
         return finding(weed, says, works, groups, resisted, doubtful)
                 .against(groups.size(), FEWEST, "sites of action")
                 .standingIn("Norsworthy et al. 2012; two as the floor is common practice");

@@ -66,7 +66,14 @@ public final class HalfLethalRatio {
                     "ratio=.26 in_words=about 4 times more poisonous by mouth",
                     "safety-and-law.md L4",
                     COMPUTED)
+            .example(
+                    "ld50_mg_kg=200 reference_ld50_mg_kg=300",
+                    "ratio=.667 in_words=about 1.5 times more poisonous by mouth",
+                    "300 ÷ 200 by hand",
+                    COMPUTED)
             .model(HalfLethalRatio::solve);
+
+    private static final double ONE_DIGIT_FROM = 3;
 
     private HalfLethalRatio() {}
 
@@ -77,8 +84,13 @@ public final class HalfLethalRatio {
         boolean limit = given.word("limit_test").equals("yes");
         String words = ratio >= 1
                 ? (limit ? "at least " : "about ") + rounded(ratio, 2) + " times the dose"
-                : (limit ? "at most " : "about ") + rounded(reference / dose, 1) + " times more poisonous by mouth";
+                : (limit ? "at most " : "about ") + rounded(reference / dose, digits(reference / dose)) + " times more poisonous by mouth";
         return new Outputs().put("ratio", ratio).put("in_words", words);
+    }
+
+    /** One digit from 3 times on, as the reference says it; below, one digit could be off by a third: 1.5 is not 2. */
+    private static int digits(double times) {
+        return times < ONE_DIGIT_FROM ? 2 : 1;
     }
 
     private static String rounded(double value, int digits) {
