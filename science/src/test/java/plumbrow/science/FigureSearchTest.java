@@ -27,7 +27,7 @@ class FigureSearchTest {
                 "when can my crew go back into the field | reentry-end",
                 "REI | reentry-end",
                 "is half a rate good enough | rate-margin",
-                "should I replant the corn | replant-gain",
+                "should I replant the corn | replant-net",
                 "how many strips does my trial need | replicates-needed",
                 "is it dangerous for honeybees | bee-exposure",
                 "how fast may I drive | spray-speed",

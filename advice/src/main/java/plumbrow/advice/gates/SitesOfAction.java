@@ -97,8 +97,7 @@ final class SitesOfAction extends Question {
         return ProductGroups.of(at.index().actives(product)).orElse(null);
     }
 
-    private Finding judge(
-            String weed, List<Works> works, Set<String> resisted, boolean doubtful, String nearly) {
+    private Finding judge(String weed, List<Works> works, Set<String> resisted, boolean doubtful, String nearly) {
         Set<String> groups =
                 works.stream().flatMap(one -> one.groups().stream()).collect(Collectors.toCollection(TreeSet::new));
         String found = groups.isEmpty() ? "No site of action" : "Group " + String.join(" and ", groups);

@@ -26,8 +26,9 @@ class NearlyWorkingTest {
         assertThat(scene.findings(new SitesOfAction()))
                 .singleElement()
                 .extracting(Finding::says)
-                .isEqualTo("No site of action works on waterhemp at the planned rates. Tackline at 3 fl oz/ac takes 78.3 %"
-                        + " of it on the mean of the control sheet, and only from 80 % on does a product count as working"
-                        + " here.");
+                .isEqualTo(
+                        "No site of action works on waterhemp at the planned rates. Tackline at 3 fl oz/ac takes 78.3 %"
+                                + " of it on the mean of the control sheet, and only from 80 % on does a product count as working"
+                                + " here.");
     }
 }

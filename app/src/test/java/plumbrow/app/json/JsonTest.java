@@ -106,7 +106,8 @@ class JsonTest {
         for (Class<?> form : Law.class.getPermittedSubclasses()) {
             assertThat(Json.of(new LawHolder(sample(form))))
                     .as(form.getSimpleName())
-                    .containsPattern("\"form\" : \"(number|pert|triangular|even|normal|weibull|price|factor|log-odds|past|chance)\"");
+                    .containsPattern(
+                            "\"form\" : \"(number|pert|triangular|even|normal|weibull|price|factor|log-odds|past|chance)\"");
         }
     }
 

@@ -84,7 +84,8 @@ public final class HalfLethalRatio {
         boolean limit = given.word("limit_test").equals("yes");
         String words = ratio >= 1
                 ? (limit ? "at least " : "about ") + rounded(ratio, 2) + " times the dose"
-                : (limit ? "at most " : "about ") + rounded(reference / dose, digits(reference / dose)) + " times more poisonous by mouth";
+                : (limit ? "at most " : "about ") + rounded(reference / dose, digits(reference / dose))
+                        + " times more poisonous by mouth";
         return new Outputs().put("ratio", ratio).put("in_words", words);
     }
 
