@@ -6,7 +6,7 @@ import java.util.function.Predicate;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Seed;
-import plumbrow.advice.stand.Planting;
+import plumbrow.advice.planting.Planting;
 
 /** The seed lots of a course that stand in the end, each with its share of the field. */
 record SeedLots(List<Lot> lots) {

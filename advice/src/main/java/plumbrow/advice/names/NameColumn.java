@@ -67,6 +67,7 @@ import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.SpecialLabel;
 import plumbrow.advice.shelf.Trait;
 import plumbrow.advice.shelf.UseTerms;
+import plumbrow.advice.stand.StandCount;
 import plumbrow.advice.weeds.CropTiming;
 import plumbrow.advice.weeds.FloorDepth;
 import plumbrow.advice.weeds.LikeWeed;
@@ -301,6 +302,9 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
         Table<FloorDepth> floor =
                 new Table<>(all, "floor_checks", from -> from.pests().weedBook().floor(), FloorDepth::field, one -> "");
         floor.of("field", FIELD, FloorDepth::field).free("place").free("source");
+        Table<StandCount> stands =
+                new Table<>(all, "stand_counts", from -> from.work().stands(), StandCount::field, one -> "");
+        stands.of("field", FIELD, StandCount::field).free("source");
     }
 
     private record Trip(String field, String course, String product) {}

@@ -10,7 +10,7 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.ProductKind;
-import plumbrow.advice.stand.Planting;
+import plumbrow.advice.planting.Planting;
 import plumbrow.advice.weeds.CropTiming;
 import plumbrow.science.figure.Numbers;
 

@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.PassKind;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.stand.Planting;
+import plumbrow.advice.planting.Planting;
 import plumbrow.advice.weeds.CropTiming;
 import plumbrow.science.weedseason.Crop;
 

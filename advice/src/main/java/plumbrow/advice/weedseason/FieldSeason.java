@@ -16,7 +16,7 @@ import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.LossPerPlant;
 import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.stand.Planting;
+import plumbrow.advice.planting.Planting;
 import plumbrow.science.figure.Numbers;
 import plumbrow.science.weedseason.Competition;
 import plumbrow.science.weedseason.Crop;

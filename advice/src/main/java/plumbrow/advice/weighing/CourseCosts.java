@@ -12,7 +12,7 @@ import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.Seed;
-import plumbrow.advice.stand.Planting;
+import plumbrow.advice.planting.Planting;
 
 /** The cost of a course, line by line, averaged over the acres of the field. */
 final class CourseCosts {

@@ -25,7 +25,7 @@ import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Control;
 import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.Trait;
-import plumbrow.advice.stand.Planting;
+import plumbrow.advice.planting.Planting;
 import plumbrow.advice.weedseason.CourseSeason;
 import plumbrow.advice.weedseason.FieldSeason;
 import plumbrow.advice.weedseason.WeedSeasons;

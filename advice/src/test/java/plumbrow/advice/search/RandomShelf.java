@@ -73,7 +73,7 @@ final class RandomShelf {
         List<MonthClimate> months = new ArrayList<>();
         for (int month = 1; month <= 12; month++) {
             double mean = MEAN_F[month - 1];
-            months.add(new MonthClimate("IA: Marrow", month, mean, mean - 11, mean + 11, 4, 11, "value from memory"));
+            months.add(new MonthClimate("IA: Adams", month, mean, mean - 11, mean + 11, 4, 11, "value from memory"));
         }
         return season.withPests(new Pests(
                 season.pests().insects(),

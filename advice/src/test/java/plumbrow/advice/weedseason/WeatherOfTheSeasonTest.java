@@ -43,7 +43,7 @@ class WeatherOfTheSeasonTest {
             WeedField.Followed followed = one.follow("pre");
             assertThat(followed.season().seasons()).isGreaterThan(30);
             assertThat(followed.field().cautions())
-                    .anyMatch(caution -> caution.startsWith("One past year of IA: Alder is on file (2024)"));
+                    .anyMatch(caution -> caution.startsWith("One past year of IA: Adams is on file (2024)"));
             double[] losses = followed.season().loss(held(followed), DRAWS).lossPct();
             assertThat(Arrays.stream(losses).distinct().count()).isGreaterThan(20);
         }
@@ -58,7 +58,7 @@ class WeatherOfTheSeasonTest {
         }
         WeedField.Followed followed = years.follow("pre");
         assertThat(followed.season().seasons()).isEqualTo(12);
-        assertThat(followed.field().climateSource()).startsWith("12 past years of IA: Alder, 2010 to 2021");
+        assertThat(followed.field().climateSource()).startsWith("12 past years of IA: Adams, 2010 to 2021");
         double[][] drawn = held(followed);
         double[] losses = followed.season().loss(drawn, DRAWS).lossPct();
         double[] once = followed.season().lossBySeason(at(drawn));

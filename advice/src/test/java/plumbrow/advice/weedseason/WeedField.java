@@ -93,7 +93,7 @@ public final class WeedField {
         for (LocalDate day = LocalDate.of(year, 3, 1); day.getMonthValue() < 10; day = day.plusDays(1)) {
             double mean = MEAN_F[day.getMonthValue() - 1] + warmerF;
             days.add(new WeatherDay(
-                    "IA: Alder",
+                    "IA: Adams",
                     day,
                     mean - 11,
                     mean + 11,

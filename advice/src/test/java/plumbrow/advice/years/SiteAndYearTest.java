@@ -60,7 +60,8 @@ class SiteAndYearTest {
                 .season();
         Season single = season.withOutlook(List.of(
                 new OutlookLine(Crop.CORN, null, OutlookQuantity.PRICE, new Law.Fixed(4), "invented"),
-                new OutlookLine(Crop.CORN, null, OutlookQuantity.YIELD, new Law.Fixed(200), "invented")));
+                new OutlookLine(Crop.CORN, null, OutlookQuantity.YIELD, new Law.Fixed(200), "invented"),
+                new OutlookLine(Crop.CORN, null, OutlookQuantity.BEST_STAND, new Law.Fixed(30_400), "as planted")));
         Field field = single.fields().get(0);
         return Ahead.of(single, field, Ahead.repeated(single, field), OPTIONS);
     }

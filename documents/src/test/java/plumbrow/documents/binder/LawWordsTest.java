@@ -17,11 +17,17 @@ class LawWordsTest {
         assertThat(LawWords.of(new Law.Lognormal(4.2, 0.22, 0.6)))
                 .isEqualTo("4.2 today, moving 22 % a year for 0.6 years");
         assertThat(LawWords.of(new Law.Past(List.of(170.0, 182.5)))).isEqualTo("as in the past: 170; 182.5");
+        assertThat(LawWords.of(new Law.Even(0, 40))).isEqualTo("0 to 40, all as likely");
+        // e^(1.2816·0.8) = 2.788, the factor of eight in ten.
+        assertThat(LawWords.of(new Law.Factor(3, 0.8)))
+                .isEqualTo("about 3, in 8 of 10 cases within 2.8 times less or more");
+        // 0.85 has log-odds 1.7346; ± 1.2816·0.95 gives 0.627 and 0.950.
+        assertThat(LawWords.of(new Law.LogOdds(0.85, 0.95))).isEqualTo("about 0.85, in 8 of 10 cases 0.63 to 0.95");
         assertThat(LawWords.of(new Law.Chance(0.3))).isEqualTo("yes with a chance of 30 %");
     }
 
     @Test
     void noLawIsForgotten() {
-        assertThat(Law.class.getPermittedSubclasses()).hasSize(8);
+        assertThat(Law.class.getPermittedSubclasses()).hasSize(11);
     }
 }

@@ -1,4 +1,4 @@
-package plumbrow.advice.stand;
+package plumbrow.advice.planting;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -10,6 +10,7 @@ import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.ProductKind;
+import plumbrow.advice.stand.StandCount;
 
 /**
  * Which seed of a course stands on which acres in the end. Where a stand was counted, a seed pass after that day replants its
