@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import plumbrow.advice.course.Course;
+import plumbrow.advice.planting.Planting;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Seed;
-import plumbrow.advice.planting.Planting;
 
 /** The seed lots of a course that stand in the end, each with its share of the field. */
 record SeedLots(List<Lot> lots) {

@@ -7,10 +7,10 @@ import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
 import plumbrow.advice.course.PassKind;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.planting.Planting;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.ProductKind;
-import plumbrow.advice.planting.Planting;
 import plumbrow.advice.weeds.CropTiming;
 import plumbrow.science.figure.Numbers;
 

@@ -8,11 +8,11 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.course.Course;
 import plumbrow.advice.course.Pass;
+import plumbrow.advice.planting.Planting;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.Seed;
-import plumbrow.advice.planting.Planting;
 
 /** The cost of a course, line by line, averaged over the acres of the field. */
 final class CourseCosts {
