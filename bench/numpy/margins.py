@@ -1,4 +1,4 @@
-"""Margin of every course of a field, draw by draw: the formula of the weighing kernel, in NumPy.
+"""Margin of every program of a field, draw by draw: the formula of the weighing kernel, in NumPy.
 
     margin = (price·share − handling)·yield − cost          (cost at the operator's shares)
     yield  = Σ lots w·{ attainable·plants·stand·Π insects(1 − loss)·(1 − Lweed)·Π(1 − Linjury)·(1 − Ldelay) + gain − lag·years }
@@ -43,7 +43,7 @@ def keep_from_weeds(weeds, columns, common):
 
 
 def untreated(insect, columns):
-    """What an insect would cost bare plants if nothing were done, as a share of yield: the same for every course."""
+    """What an insect would cost bare plants if nothing were done, as a share of yield: the same for every program."""
     lost = np.minimum(columns[insect["pressure"]], float(insect["cap"]))
     lost *= columns[insect["loss"]]
     lost *= 0.01
@@ -134,24 +134,24 @@ def key(stand):
     return tuple(sorted(stand.items()))
 
 
-def course(model, course_model, columns, kept, presses, margins):
-    """Fills in the margin [$/ac] of one course."""
+def program(model, program_model, columns, kept, presses, margins):
+    """Fills in the margin [$/ac] of one program."""
     common = columns[model["yield"]].copy()
-    if course_model["weeds"]:
-        keep_from_weeds(course_model["weeds"], columns, common)
-    for injury in course_model["injuries"]:
+    if program_model["weeds"]:
+        keep_from_weeds(program_model["weeds"], columns, common)
+    for injury in program_model["injuries"]:
         lost = -injury["share"] / 100 * columns[injury["loss"]]
         lost += 1
         common *= lost
-    if course_model["delayDays"] > 0:
-        lost = course_model["delayDays"] / 100 * columns[model["delayLoss"]]
+    if program_model["delayDays"] > 0:
+        lost = program_model["delayDays"] / 100 * columns[model["delayLoss"]]
         np.minimum(lost, 1, out=lost)
         np.subtract(1, lost, out=lost)
         common *= lost
-    insects = course_model["insects"]
+    insects = program_model["insects"]
     hits = [hit(insect, press, columns) for insect, press in zip(insects, presses)]
     lag = columns[model["geneticLag"]]
-    lots = course_model["lots"]
+    lots = program_model["lots"]
     total = lot_yield(lots[0], kept, insects, hits, lag, columns, common)
     for lot in lots[1:]:
         total += lot_yield(lot, kept, insects, hits, lag, columns, common)
@@ -163,16 +163,16 @@ def course(model, course_model, columns, kept, presses, margins):
     if model["drying"] >= 0:
         margins -= columns[model["drying"]] * (farm["cropShare"] if shares["drying"] is None else shares["drying"])
     margins *= total
-    margins -= course_model["costUsdPerAcre"]
+    margins -= program_model["costUsdPerAcre"]
 
 
 def field(model, columns, margins, block):
-    """Every course, in blocks of so many draws: whole columns where the block is as long as they are."""
+    """Every program, in blocks of so many draws: whole columns where the block is as long as they are."""
     draws = columns.shape[1]
     for start in range(0, draws, block):
         part = columns[:, start : start + block]
-        presses = [untreated(insect, part) for insect in model["courses"][0]["insects"]]
-        stands = {key(lot["plants"]): lot["plants"] for one in model["courses"] for lot in one["lots"]}
+        presses = [untreated(insect, part) for insect in model["programs"][0]["insects"]]
+        stands = {key(lot["plants"]): lot["plants"] for one in model["programs"] for lot in one["lots"]}
         kept = {name: plants_keep(stand, part) for name, stand in stands.items()}
-        for place, course_model in enumerate(model["courses"]):
-            course(model, course_model, part, kept, presses, margins[place, start : start + block])
+        for place, program_model in enumerate(model["programs"]):
+            program(model, program_model, part, kept, presses, margins[place, start : start + block])

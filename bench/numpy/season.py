@@ -1,7 +1,7 @@
 """The weed season of SeasonField.java in NumPy, and the NumPy side of SeasonDuel.
 
 Whole blocks of draws by days at once. Tables by days late and days to rain are worked out once for each block's own days and
-gathered by draw; a pass that several courses share is worked out once. Arguments and answers as in rounds.py.
+gathered by draw; a pass that several programs share is worked out once. Arguments and answers as in rounds.py.
 """
 
 import pathlib
@@ -28,7 +28,7 @@ PRE = ("residual", 121, 5, RAIN)
 POST = ("post", 150, 27, None)
 LAYERED = ("residual", 150, 15, RAIN + 1)
 RESCUE = ("post", 170, 9, None)
-COURSES = (
+PROGRAMS = (
     (BURNDOWN,),
     (BURNDOWN, PRE),
     (BURNDOWN, POST),
@@ -89,7 +89,7 @@ class Season:
         return odds, paid, np.where(met, 0.02, 0)
 
     def left_of(self, step, columns, memory):
-        """For each weed what a pass leaves of each cohort, and the paid share; once for all courses."""
+        """For each weed what a pass leaves of each cohort, and the paid share; once for all programs."""
         if step in memory:
             return memory[step]
         kind, day, _, rain = step
@@ -131,8 +131,8 @@ class Season:
             up = weed[0][start] * (1 - part)
             up += weed[0][start - 1] * part
             ups.append(up)
-        for c, course in enumerate(COURSES):
-            passes = [(step, self.left_of(step, columns, memory)) for step in course]
+        for c, program in enumerate(PROGRAMS):
+            passes = [(step, self.left_of(step, columns, memory)) for step in program]
             passes.sort(key=lambda one: one[0][0] != "residual")
             load = np.zeros(columns.shape[1])
             for j, (_, live, strength, *_, kinds) in enumerate(self.weeds):

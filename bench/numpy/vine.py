@@ -135,7 +135,7 @@ def main():
     mixed = depth * 2.54 / 2  # tines mix half as deep as they run
     passes = {}
     for r in rows("passes", field=FIELD):
-        passes.setdefault(r["course"], []).append(r)
+        passes.setdefault(r["program"], []).append(r)
     planted = day_of(rows("passes", field=FIELD, kind="seed")[0]["date"])
     crop, closed = degree_days(months, planted, 115), degree_days(months, planted, 840)
 
@@ -169,9 +169,9 @@ def main():
         time = day[None, :] - shift[part][:, None]
         up = np.interp(time, np.arange(0, LAST + 1), np.concatenate(([0], weather.up)))
         daily_up = np.diff(up, axis=1, prepend=0)
-        for name, course in passes.items():
+        for name, program in passes.items():
             fresh = daily_up.copy()
-            for r in course:
+            for r in program:
                 if r["kind"] == "tillage":  # brings up 5 % more, half of them in 80 degree days above 0
                     made = day_of(r["date"])
                     warmth = np.where(day > made, np.cumsum(np.maximum(0, weather.soil - 4.4)), 0)
@@ -180,7 +180,7 @@ def main():
                     more = 1 - 2.0 ** (-((x / 80) ** 2))
                     fresh = fresh + 0.05 * np.diff(more, prepend=0)
             left = fresh * live
-            for r in course:
+            for r in program:
                 if r["product"] == "Ironweir 4L":
                     made = np.full(size, day_of(r["date"]))
                     if day_of(r["date"]) > planted:
@@ -192,7 +192,7 @@ def main():
                     odds = np.exp(start[part])[:, None] * (dose * (1 - lost)[:, None] * 2.0 ** (-lain / HALF_LIFE)) ** SOIL_SLOPE
                     left = left / (1 + np.where(day[None, :] >= begun[:, None], odds, 0))
             cost = np.zeros_like(left)
-            for r in course:
+            for r in program:
                 post = r["product"] == "Stillmeadow K"
                 if not post and r["kind"] != "tillage":
                     continue
@@ -230,13 +230,13 @@ def vapour(weather, made, wait):
 
 def price_tie(random, n, passes, loads, seedlings, per_plant, most, asked):
     """Margins: price and attainable yield tied by a rank correlation of -0.3, drying, genetic gain, costs."""
-    outlook = {(r["crop"] or r["field"], r["quantity"]): r for r in rows("outlook")}
+    assumptions = {(r["crop"] or r["field"], r["quantity"]): r for r in rows("assumptions")}
     z = random.standard_normal((2, n))
-    pull = 2 * math.sin(math.pi * float(outlook["corn", "price-yield tie"]["a"]) / 6)
-    price = outlook["corn", "price"]
+    pull = 2 * math.sin(math.pi * float(assumptions["corn", "price-yield tie"]["a"]) / 6)
+    price = assumptions["corn", "price"]
     s = float(price["b"]) * math.sqrt(float(price["c"]))
     usd = float(price["a"]) * np.exp(s * z[0] - s * s / 2)
-    yields = outlook[FIELD, "yield"]
+    yields = assumptions[FIELD, "yield"]
     low, high = 0.5, 50.0
     for _ in range(200):
         shape = (low + high) / 2
@@ -245,16 +245,16 @@ def price_tie(random, n, passes, loads, seedlings, per_plant, most, asked):
     score = pull * z[0] + math.sqrt(1 - pull * pull) * z[1]
     below = 0.5 * (1 + np.vectorize(math.erf)(score / math.sqrt(2)))
     attainable = float(yields["a"]) / math.gamma(1 + 1 / shape) * (-np.log1p(-below)) ** (1 / shape)
-    drying = outlook["corn", "handling"]
+    drying = assumptions["corn", "handling"]
     net = usd - pert(random, *(float(drying[k]) for k in "abc"), n)
     seed = rows("seeds", product="Hollowbrook 103 HT")
     gain = pert(random, -3, 0, 3, n)
     shelf = {r["product"]: float(r["price_usd"]) for r in rows("shelf") if r["product"] in ("Ironweir 4L", "Stillmeadow K", "Hollowbrook 103 HT")}
     gallon = {"qt/ac": 0.25, "fl oz/ac": 1 / 128}
     cost = {}
-    for name, course in passes.items():
-        cost[name] = sum(float(r["charge_usd_ac"]) for r in course)
-        for r in course:
+    for name, program in passes.items():
+        cost[name] = sum(float(r["charge_usd_ac"]) for r in program)
+        for r in program:
             if r["kind"] == "spray":
                 cost[name] += float(r["rate"]) * gallon[r["rate_unit"]] * shelf[r["product"]]
             if r["kind"] == "seed":

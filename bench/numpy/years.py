@@ -17,7 +17,7 @@ TWO_COPIES = np.array([9e4, 1e3])
 COST, COST_DOMINANCE = np.array([0.1, 0.25]), np.array([0.5, 0.0])
 MUTATION, OUTSIDE = np.array([1e-6, 1e-5]), np.array([0.0, 0.02])
 POLLEN_IN, SEEDS_IN = 0.03, 0.4
-# Plants left of a seedling by biotype [resists first][resists second]; two courses in turn.
+# Plants left of a seedling by biotype [resists first][resists second]; two programs in turn.
 LEFT = [np.array([[0.004, 0.08], [0.05, 0.9]]), np.array([[0.05, 0.05], [0.9, 0.9]])]
 
 HALF = np.array([[1.0, 0.0], [0.5, 0.5], [0.0, 1.0]])  # gametes of 0, 1 and 2 copies

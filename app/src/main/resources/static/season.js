@@ -67,7 +67,7 @@ function ask(how) {
   asking = mine;
   next = null;
   const query = new URLSearchParams();
-  query.set("course", form.elements.course.value);
+  query.set("program", form.elements.program.value);
   for (const fieldset of form.querySelectorAll("fieldset[data-pass]")) {
     for (const name of ["pass", "date", "rate"]) {
       query.append(name, fieldset.querySelector(`input[name="${name}"]`).value);

@@ -1,4 +1,4 @@
-/** The decision: a season goes in, weighed and checked courses come out. Knows no database, screen or clock. */
+/** The decision: a season goes in, weighed and checked programs come out. Knows no database, screen or clock. */
 @NullMarked
 package plumbrow.advice;
 

@@ -5,9 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Field;
@@ -58,11 +58,11 @@ public final class ReadWhole {
                 season.history(),
                 read,
                 season.pests(),
-                season.courses(),
-                season.outlook(),
+                season.programs(),
+                season.assumptions(),
                 new Ground(fields.stream().map(field -> new Looked(field, null)).toList(), List.of(), List.of(), next),
                 new Work(
-                        season.courses().stream().flatMap(ReadWhole::plans).toList(),
+                        season.programs().stream().flatMap(ReadWhole::plans).toList(),
                         new Crew(List.of(), Set.of(), Ask.YES),
                         List.of()));
     }
@@ -122,12 +122,12 @@ public final class ReadWhole {
                 "invented label p. 4");
     }
 
-    private static Stream<SprayPlan> plans(Course course) {
-        return course.passes().stream()
+    private static Stream<SprayPlan> plans(Program program) {
+        return program.passes().stream()
                 .filter(pass -> pass.kind() == PassKind.SPRAY || pass.kind() == PassKind.GRANULE)
                 .map(pass -> new SprayPlan(
-                        course.field(),
-                        course.name(),
+                        program.field(),
+                        program.name(),
                         pass.number(),
                         null,
                         Method.GROUND_BROADCAST,

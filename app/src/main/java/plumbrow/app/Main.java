@@ -23,7 +23,7 @@ public final class Main {
     }
 
     /**
-     * One command, without ending the program.
+     * One command, without ending the process.
      *
      * @return 0 good, 1 nothing can be advised or something is barred, 2 bad input
      */

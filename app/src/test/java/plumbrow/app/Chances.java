@@ -7,7 +7,7 @@ import java.util.Random;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 
@@ -95,16 +95,16 @@ final class Chances {
         return new Amount(Math.abs(number()), of(FarmUnit.class));
     }
 
-    Law law() {
+    Distribution distribution() {
         return switch (random.nextInt(8)) {
-            case 0 -> new Law.Fixed(number());
-            case 1 -> new Law.Pert(number(), number(), number());
-            case 2 -> new Law.Triangular(number(), number(), number());
-            case 3 -> new Law.Normal(number(), number());
-            case 4 -> new Law.Weibull(number(), number());
-            case 5 -> new Law.Lognormal(number(), number(), number());
-            case 6 -> new Law.Past(some(6, i -> number()));
-            default -> new Law.Chance(random.nextDouble());
+            case 0 -> new Distribution.Fixed(number());
+            case 1 -> new Distribution.Pert(number(), number(), number());
+            case 2 -> new Distribution.Triangular(number(), number(), number());
+            case 3 -> new Distribution.Normal(number(), number());
+            case 4 -> new Distribution.Weibull(number(), number());
+            case 5 -> new Distribution.Lognormal(number(), number(), number());
+            case 6 -> new Distribution.Past(some(6, i -> number()));
+            default -> new Distribution.Chance(random.nextDouble());
         };
     }
 

@@ -3,10 +3,10 @@ package plumbrow.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Boundary.Point;
 import plumbrow.advice.field.Boundary.Polygon;
@@ -16,9 +16,9 @@ import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookLine;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.Pests;
@@ -78,7 +78,7 @@ public final class RandomSeason {
                 chance,
                 fields.stream().map(Field::name).toList(),
                 products.stream().map(Product::name).toList());
-        List<Course> courses = courses();
+        List<Program> programs = programs();
         return new Season(
                 year,
                 chance.date(),
@@ -103,10 +103,10 @@ public final class RandomSeason {
                                         chance.maybe(chance::number),
                                         chance.text())),
                         terms.weedBook()),
-                courses,
-                outlook(),
+                programs,
+                assumptions(),
                 terms.ground(this::boundary),
-                terms.work(courses, year, farms.stream().map(Farm::name).toList()));
+                terms.work(programs, year, farms.stream().map(Farm::name).toList()));
     }
 
     private Field field(String name) {
@@ -161,7 +161,7 @@ public final class RandomSeason {
                 products,
                 seeds,
                 chance.some(
-                        4, i -> new Trait(chance.text(), chance.text(), chance.text(), chance.law(), chance.text())),
+                        4, i -> new Trait(chance.text(), chance.text(), chance.text(), chance.distribution(), chance.text())),
                 perProduct(
                         4,
                         product -> new ActiveContent(
@@ -182,7 +182,7 @@ public final class RandomSeason {
                                 chance.text())),
                 perProduct(
                         5,
-                        product -> new Control(product, chance.text(), chance.amount(), chance.law(), chance.text())),
+                        product -> new Control(product, chance.text(), chance.amount(), chance.distribution(), chance.text())),
                 terms.labels());
     }
 
@@ -193,7 +193,7 @@ public final class RandomSeason {
                 chance.maybe(chance::number),
                 chance.maybe(chance::number),
                 chance.number(),
-                chance.maybe(chance::law),
+                chance.maybe(chance::distribution),
                 chance.some(3, i -> chance.text()),
                 chance.number(),
                 new RefugeRule(
@@ -202,8 +202,8 @@ public final class RandomSeason {
                         chance.maybe(chance::number),
                         chance.maybe(() -> chance.below(100)),
                         chance.text()),
-                chance.law(),
-                chance.law(),
+                chance.distribution(),
+                chance.distribution(),
                 chance.maybe(() -> new SavedSeed(
                         chance.number(),
                         chance.number(),
@@ -233,8 +233,8 @@ public final class RandomSeason {
                 field,
                 chance.text(),
                 chance.of(InsectPressure.Measure.class),
-                chance.law(),
-                chance.law(),
+                chance.distribution(),
+                chance.distribution(),
                 chance.number(),
                 chance.maybe(() -> new ScoutingSample(chance.below(50), chance.number(), chance.number())),
                 chance.maybe(chance::date),
@@ -250,18 +250,18 @@ public final class RandomSeason {
         return new WeedPressure(
                 field,
                 chance.text(),
-                chance.law(),
-                chance.yes() ? new Law.Fixed(loss) : new Law.Pert(loss - 1, loss, loss + 2),
+                chance.distribution(),
+                chance.yes() ? new Distribution.Fixed(loss) : new Distribution.Pert(loss - 1, loss, loss + 2),
                 chance.number(),
                 chance.text());
     }
 
-    private List<Course> courses() {
-        List<Course> courses = new ArrayList<>();
+    private List<Program> programs() {
+        List<Program> programs = new ArrayList<>();
         for (Field field : fields) {
-            courses.addAll(named(
+            programs.addAll(named(
                     4,
-                    name -> new Course(
+                    name -> new Program(
                             field.name(),
                             name,
                             chance.yes(),
@@ -269,7 +269,7 @@ public final class RandomSeason {
                             chance.text(),
                             chance.some(5, number -> pass(number + 1)))));
         }
-        return courses;
+        return programs;
     }
 
     private Pass pass(int number) {
@@ -283,18 +283,18 @@ public final class RandomSeason {
                 chance.maybe(chance::amount),
                 chance.number(),
                 chance.number(),
-                chance.law(),
+                chance.distribution(),
                 chance.number());
     }
 
-    private List<OutlookLine> outlook() {
+    private List<AssumptionLine> assumptions() {
         return chance.some(8, i -> {
             boolean ofField = !fields.isEmpty() && chance.yes();
-            return new OutlookLine(
+            return new AssumptionLine(
                     ofField ? null : chance.of(Crop.class),
                     ofField ? chance.of(fields).name() : null,
-                    chance.of(OutlookQuantity.class),
-                    chance.law(),
+                    chance.of(AssumptionQuantity.class),
+                    chance.distribution(),
                     chance.text());
         });
     }

@@ -8,9 +8,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Done;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.AlsoIn;
@@ -96,7 +96,7 @@ final class RandomTerms {
                                 field,
                                 chance.maybe(chance::date),
                                 chance.maybe(chance::date),
-                                chance.law(),
+                                chance.distribution(),
                                 chance.text())),
                 chance.some(3, i -> new LikeWeed(chance.text(), chance.text(), chance.text())),
                 some(
@@ -108,7 +108,7 @@ final class RandomTerms {
                                 chance.amount(),
                                 chance.maybe(chance::number),
                                 chance.maybe(() -> chance.below(99)),
-                                chance.law(),
+                                chance.distribution(),
                                 chance.of(Basis.class),
                                 chance.maybe(chance::text),
                                 chance.text())),
@@ -251,7 +251,7 @@ final class RandomTerms {
         return new Point(chance.number(), chance.number());
     }
 
-    Work work(List<Course> courses, int year, List<String> farms) {
+    Work work(List<Program> programs, int year, List<String> farms) {
         List<Person> people = chance.some(
                 3,
                 i -> new Person(
@@ -260,10 +260,10 @@ final class RandomTerms {
                         chance.maybe(chance::text),
                         chance.maybe(chance::date)));
         List<SprayPlan> plans = new ArrayList<>();
-        for (Course course : courses) {
-            course.passes().stream()
+        for (Program program : programs) {
+            program.passes().stream()
                     .filter(pass -> chance.yes())
-                    .forEach(pass -> plans.add(plan(course, pass.number(), people)));
+                    .forEach(pass -> plans.add(plan(program, pass.number(), people)));
         }
         return new Work(
                 plans,
@@ -291,8 +291,8 @@ final class RandomTerms {
                 field,
                 planted,
                 planted.plusDays(chance.below(40)),
-                chance.law(),
-                chance.maybe(chance::law),
+                chance.distribution(),
+                chance.maybe(chance::distribution),
                 chance.maybe(chance::number),
                 chance.text());
     }
@@ -341,10 +341,10 @@ final class RandomTerms {
                         : some(farms, farm -> new Supply(farm, chance.of(products), chance.number(), chance.text())));
     }
 
-    private SprayPlan plan(Course course, int pass, List<Person> people) {
+    private SprayPlan plan(Program program, int pass, List<Person> people) {
         return new SprayPlan(
-                course.field(),
-                course.name(),
+                program.field(),
+                program.name(),
                 pass,
                 chance.maybe(chance::text),
                 chance.maybe(() -> chance.of(Method.class)),

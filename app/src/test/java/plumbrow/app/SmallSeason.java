@@ -2,16 +2,16 @@ package plumbrow.app;
 
 import java.time.LocalDate;
 import java.util.List;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookLine;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.quantity.Amount;
@@ -50,8 +50,8 @@ public final class SmallSeason {
                                 FIELD,
                                 "corn rootworm",
                                 InsectPressure.Measure.NODE_INJURY,
-                                new Law.Pert(0.2, 0.9, 2.4),
-                                new Law.Pert(10, 15, 20),
+                                new Distribution.Pert(0.2, 0.9, 2.4),
+                                new Distribution.Pert(10, 15, 20),
                                 0,
                                 null,
                                 null,
@@ -59,13 +59,13 @@ public final class SmallSeason {
                         List.of(),
                         List.of()),
                 List.of(
-                        course("seed alone", true, List.of(seed())),
-                        course("half rate", false, List.of(seed(), granules(2, 3), harvest(3))),
-                        course("full rate", false, List.of(seed(), granules(2, 6), harvest(3)))),
+                        program("seed alone", true, List.of(seed())),
+                        program("half rate", false, List.of(seed(), granules(2, 3), harvest(3))),
+                        program("full rate", false, List.of(seed(), granules(2, 6), harvest(3)))),
                 List.of(
-                        line(OutlookQuantity.PRICE, new Law.Lognormal(4.2, 0.25, 0.6)),
-                        line(OutlookQuantity.YIELD, new Law.Weibull(195, 0.14)),
-                        line(OutlookQuantity.HANDLING, new Law.Fixed(0.25))));
+                        line(AssumptionQuantity.PRICE, new Distribution.Lognormal(4.2, 0.25, 0.6)),
+                        line(AssumptionQuantity.YIELD, new Distribution.Weibull(195, 0.14)),
+                        line(AssumptionQuantity.HANDLING, new Distribution.Fixed(0.25))));
     }
 
     private static Shelf shelf() {
@@ -82,8 +82,8 @@ public final class SmallSeason {
                         List.of(),
                         0,
                         new RefugeRule(RefugeRule.Form.NONE, null, null, null, TODAY),
-                        new Law.Fixed(0),
-                        new Law.Fixed(100),
+                        new Distribution.Fixed(0),
+                        new Distribution.Fixed(100),
                         null,
                         new SeedRights(Ask.NO, Ask.NO, Ask.NO, Ask.NO, Ask.NO))),
                 List.of(),
@@ -120,30 +120,30 @@ public final class SmallSeason {
 
     private static Control control(double pounds, double share) {
         return new Control(
-                "Stonefly 3G", "corn rootworm", new Amount(pounds, FarmUnit.LB), new Law.Fixed(share), TODAY);
+                "Stonefly 3G", "corn rootworm", new Amount(pounds, FarmUnit.LB), new Distribution.Fixed(share), TODAY);
     }
 
-    private static Course course(String name, boolean baseline, List<Pass> passes) {
-        return new Course(FIELD, name, baseline, new RefugePlan(null, null), "", passes);
+    private static Program program(String name, boolean baseline, List<Pass> passes) {
+        return new Program(FIELD, name, baseline, new RefugePlan(null, null), "", passes);
     }
 
     private static Pass seed() {
         Amount rate = new Amount(34_000, FarmUnit.SEEDS);
         return new Pass(
-                1, PassKind.SEED, LocalDate.of(2027, 5, 2), "Hollowbrook 108", rate, 100, 0, new Law.Fixed(0), 0);
+                1, PassKind.SEED, LocalDate.of(2027, 5, 2), "Hollowbrook 108", rate, 100, 0, new Distribution.Fixed(0), 0);
     }
 
     private static Pass granules(int number, double pounds) {
         Amount rate = new Amount(pounds, FarmUnit.LB);
         return new Pass(
-                number, PassKind.GRANULE, LocalDate.of(2027, 5, 2), "Stonefly 3G", rate, 100, 1.5, new Law.Fixed(0), 0);
+                number, PassKind.GRANULE, LocalDate.of(2027, 5, 2), "Stonefly 3G", rate, 100, 1.5, new Distribution.Fixed(0), 0);
     }
 
     private static Pass harvest(int number) {
-        return new Pass(number, PassKind.HARVEST, LocalDate.of(2027, 10, 9), null, null, 100, 0, new Law.Fixed(0), 0);
+        return new Pass(number, PassKind.HARVEST, LocalDate.of(2027, 10, 9), null, null, 100, 0, new Distribution.Fixed(0), 0);
     }
 
-    private static OutlookLine line(OutlookQuantity quantity, Law law) {
-        return new OutlookLine(Crop.CORN, null, quantity, law, TODAY);
+    private static AssumptionLine line(AssumptionQuantity quantity, Distribution distribution) {
+        return new AssumptionLine(Crop.CORN, null, quantity, distribution, TODAY);
     }
 }

@@ -5,9 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.Crop;
@@ -60,9 +60,9 @@ final class BenchLabels {
                         .toList());
     }
 
-    static Work work(List<Course> courses) {
+    static Work work(List<Program> programs) {
         return new Work(
-                courses.stream().flatMap(BenchLabels::sprays).toList(),
+                programs.stream().flatMap(BenchLabels::sprays).toList(),
                 new Crew(
                         List.of(new Person("A. Sprayer", "C-1", "IA", LocalDate.of(2026, 12, 31))),
                         Set.of("gloves"),
@@ -114,12 +114,12 @@ final class BenchLabels {
                 SOURCE);
     }
 
-    private static Stream<SprayPlan> sprays(Course course) {
-        return course.passes().stream()
+    private static Stream<SprayPlan> sprays(Program program) {
+        return program.passes().stream()
                 .filter(pass -> pass.kind() == PassKind.SPRAY)
                 .map(pass -> new SprayPlan(
-                        course.field(),
-                        course.name(),
+                        program.field(),
+                        program.name(),
                         pass.number(),
                         null,
                         Method.GROUND_BROADCAST,

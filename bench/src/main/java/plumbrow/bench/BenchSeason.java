@@ -4,14 +4,14 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookLine;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.ScoutingSample;
@@ -21,7 +21,7 @@ import plumbrow.advice.season.Season;
 
 /**
  * An invented season of as many corn fields as asked for, each with two insects, two weeds, a doubted trait, a planned
- * scouting sample and four, five or six courses (five on the average). The same every time.
+ * scouting sample and four, five or six programs (five on the average). The same every time.
  */
 public final class BenchSeason {
     static final String ROOTWORM = "corn rootworm";
@@ -29,28 +29,28 @@ public final class BenchSeason {
     static final String WATERHEMP = "waterhemp";
     static final String FOXTAIL = "giant foxtail";
     private static final String SOURCE = "invented for the benchmark";
-    private static final int FEWEST_COURSES = 4;
+    private static final int FEWEST_PROGRAMS = 4;
 
     private final SplittableRandom random = new SplittableRandom(20_260_401);
     private final List<Field> fields = new ArrayList<>();
     private final List<InsectPressure> insects = new ArrayList<>();
     private final List<TraitDoubt> doubts = new ArrayList<>();
     private final List<WeedPressure> weeds = new ArrayList<>();
-    private final List<Course> courses = new ArrayList<>();
-    private final List<OutlookLine> outlook = new ArrayList<>();
+    private final List<Program> programs = new ArrayList<>();
+    private final List<AssumptionLine> assumptions = new ArrayList<>();
 
     private BenchSeason() {}
 
-    /** A season of {@code fields} fields; the first field of every season has six courses. */
+    /** A season of {@code fields} fields; the first field of every season has six programs. */
     public static Season of(int fields) {
         return new BenchSeason().build(fields);
     }
 
-    /** A season of {@code fields} fields, each with one course of ten passes: for gates, not for weighing. */
+    /** A season of {@code fields} fields, each with one program of ten passes: for gates, not for weighing. */
     static Season large(int fields) {
         Season weighed = of(fields);
-        List<Course> tenPasses = weighed.fields().stream()
-                .map(field -> BenchCourses.ofTenPasses(field.name()))
+        List<Program> tenPasses = weighed.fields().stream()
+                .map(field -> BenchPrograms.ofTenPasses(field.name()))
                 .toList();
         return new Season(
                 weighed.year(),
@@ -62,20 +62,20 @@ public final class BenchSeason {
                 weighed.shelf(),
                 weighed.pests(),
                 tenPasses,
-                weighed.outlook(),
+                weighed.assumptions(),
                 weighed.ground(),
                 BenchLabels.work(tenPasses));
     }
 
     private Season build(int count) {
-        forCorn(OutlookQuantity.PRICE, new Law.Lognormal(4.4, 0.25, 0.6));
-        forCorn(OutlookQuantity.HANDLING, new Law.Pert(0.15, 0.25, 0.4));
-        forCorn(OutlookQuantity.GENETIC_LAG, new Law.Pert(0.5, 1.2, 2));
-        forCorn(OutlookQuantity.DELAY_LOSS, new Law.Pert(0.2, 0.6, 1.2));
-        forCorn(OutlookQuantity.PRICE_YIELD_TIE, new Law.Fixed(-0.3));
+        forCorn(AssumptionQuantity.PRICE, new Distribution.Lognormal(4.4, 0.25, 0.6));
+        forCorn(AssumptionQuantity.HANDLING, new Distribution.Pert(0.15, 0.25, 0.4));
+        forCorn(AssumptionQuantity.GENETIC_LAG, new Distribution.Pert(0.5, 1.2, 2));
+        forCorn(AssumptionQuantity.DELAY_LOSS, new Distribution.Pert(0.2, 0.6, 1.2));
+        forCorn(AssumptionQuantity.PRICE_YIELD_TIE, new Distribution.Fixed(-0.3));
         for (int i = 0; i < count; i++) {
-            int most = BenchCourses.MOST;
-            field("Field " + (i + 1), most - i % (most - FEWEST_COURSES + 1));
+            int most = BenchPrograms.MOST;
+            field("Field " + (i + 1), most - i % (most - FEWEST_PROGRAMS + 1));
         }
         return new Season(
                 2026,
@@ -86,36 +86,36 @@ public final class BenchSeason {
                 List.of(),
                 BenchShelf.shelf(),
                 new Pests(insects, doubts, weeds),
-                courses,
-                outlook,
+                programs,
+                assumptions,
                 BenchLabels.around(fields),
-                BenchLabels.work(courses));
+                BenchLabels.work(programs));
     }
 
-    private void forCorn(OutlookQuantity quantity, Law law) {
-        outlook.add(new OutlookLine(Crop.CORN, null, quantity, law, SOURCE));
+    private void forCorn(AssumptionQuantity quantity, Distribution distribution) {
+        assumptions.add(new AssumptionLine(Crop.CORN, null, quantity, distribution, SOURCE));
     }
 
-    private void field(String name, int courseCount) {
+    private void field(String name, int programCount) {
         fields.add(new Field(
                 name, "Home", 60 + random.nextInt(100), null, "IA", "Adams", Crop.CORN, Texture.LOAM, 3.0, 6.5, 2.0));
-        outlook.add(new OutlookLine(
-                null, name, OutlookQuantity.YIELD, new Law.Weibull(170 + 40 * random.nextDouble(), 0.18), SOURCE));
-        insect(name, ROOTWORM, InsectPressure.Measure.NODE_INJURY, pert(0.1, 2.6), new Law.Pert(10, 15, 18), 0.1);
-        insect(name, BORER, InsectPressure.Measure.LARVAE_PER_PLANT, pert(0, 2), new Law.Pert(2, 4, 6), 0);
+        assumptions.add(new AssumptionLine(
+                null, name, AssumptionQuantity.YIELD, new Distribution.Weibull(170 + 40 * random.nextDouble(), 0.18), SOURCE));
+        insect(name, ROOTWORM, InsectPressure.Measure.NODE_INJURY, pert(0.1, 2.6), new Distribution.Pert(10, 15, 18), 0.1);
+        insect(name, BORER, InsectPressure.Measure.LARVAE_PER_PLANT, pert(0, 2), new Distribution.Pert(2, 4, 6), 0);
         doubts.add(new TraitDoubt(name, "Cry3", ROOTWORM, 0.1 + 0.4 * random.nextDouble(), 0.2, SOURCE));
         weeds.add(new WeedPressure(name, WATERHEMP, pert(1, 40), 3, 60, SOURCE));
         weeds.add(new WeedPressure(name, FOXTAIL, pert(1, 60), 1, 40, SOURCE));
-        courses.addAll(BenchCourses.of(name).subList(0, courseCount));
+        programs.addAll(BenchPrograms.of(name).subList(0, programCount));
     }
 
     private void insect(
-            String field, String insect, InsectPressure.Measure measure, Law pressure, Law loss, double neighbours) {
+            String field, String insect, InsectPressure.Measure measure, Distribution pressure, Distribution loss, double neighbours) {
         ScoutingSample sample = insect.equals(ROOTWORM) ? new ScoutingSample(10, 0.6, 90) : null;
         insects.add(new InsectPressure(field, insect, measure, pressure, loss, neighbours, sample, null, SOURCE));
     }
 
-    private Law pert(double low, double high) {
-        return new Law.Pert(low, low + (high - low) * random.nextDouble() / 2, high);
+    private Distribution pert(double low, double high) {
+        return new Distribution.Pert(low, low + (high - low) * random.nextDouble() / 2, high);
     }
 }

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import plumbrow.advice.field.Crop;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.ActiveContent;
@@ -44,9 +44,9 @@ final class BenchShelf {
     }
 
     private Shelf build() {
-        seed(PLAIN, 210, 0, new Law.Pert(-3, 0, 3));
-        seed(SINGLE, 255, 5, new Law.Pert(-2, 1, 5), "Cry3Bb1");
-        seed(PYRAMID, 285, 5, new Law.Pert(-2, 2, 6), "Cry3Bb1", "Cry34/35");
+        seed(PLAIN, 210, 0, new Distribution.Pert(-3, 0, 3));
+        seed(SINGLE, 255, 5, new Distribution.Pert(-2, 1, 5), "Cry3Bb1");
+        seed(PYRAMID, 285, 5, new Distribution.Pert(-2, 2, 6), "Cry3Bb1", "Cry34/35");
         spray(INSECTICIDE, ProductKind.INSECTICIDE, 2.4, "bifenthrin", 2, 0.3);
         spray(EARLY, ProductKind.HERBICIDE, 0.9, "S-metolachlor", 7.6, 3.7);
         spray(LATE, ProductKind.HERBICIDE, 1.6, "mesotrione", 4, 0.24);
@@ -58,9 +58,9 @@ final class BenchShelf {
             control(LATE, weed, 3, 0.7, 0.9, 0.98);
         }
         List<Trait> traits = List.of(
-                new Trait("Cry3Bb1", "Cry3", BenchSeason.ROOTWORM, new Law.Pert(0.6, 0.8, 0.95), SOURCE),
-                new Trait("Cry34/35", "Cry34/35", BenchSeason.ROOTWORM, new Law.Pert(0.6, 0.85, 0.95), SOURCE),
-                new Trait("Cry3Bb1", "Cry3", BenchSeason.BORER, new Law.Pert(0.4, 0.6, 0.8), SOURCE));
+                new Trait("Cry3Bb1", "Cry3", BenchSeason.ROOTWORM, new Distribution.Pert(0.6, 0.8, 0.95), SOURCE),
+                new Trait("Cry34/35", "Cry34/35", BenchSeason.ROOTWORM, new Distribution.Pert(0.6, 0.85, 0.95), SOURCE),
+                new Trait("Cry3Bb1", "Cry3", BenchSeason.BORER, new Distribution.Pert(0.4, 0.6, 0.8), SOURCE));
         return new Shelf(
                 products,
                 seeds,
@@ -72,13 +72,13 @@ final class BenchShelf {
                 BenchLabels.book(List.of(INSECTICIDE, EARLY, LATE)));
     }
 
-    private void seed(String name, double usdPerUnit, double blendPct, Law gain, String... traits) {
+    private void seed(String name, double usdPerUnit, double blendPct, Distribution gain, String... traits) {
         products.add(
                 new Product(name, ProductKind.SEED, usdPerUnit, FarmUnit.UNIT, null, null, null, null, null, SOURCE));
         RefugeRule rule = traits.length == 0
                 ? new RefugeRule(RefugeRule.Form.NONE, null, null, null, SOURCE)
                 : new RefugeRule(RefugeRule.Form.BLEND, blendPct, null, null, SOURCE);
-        Law stand = new Law.Pert(94, 98, 100);
+        Distribution stand = new Distribution.Pert(94, 98, 100);
         seeds.add(new Seed(
                 name,
                 Crop.CORN,
@@ -123,6 +123,6 @@ final class BenchShelf {
 
     private void control(String product, String pest, double flOz, double low, double likely, double high) {
         controls.add(
-                new Control(product, pest, new Amount(flOz, FarmUnit.FL_OZ), new Law.Pert(low, likely, high), SOURCE));
+                new Control(product, pest, new Amount(flOz, FarmUnit.FL_OZ), new Distribution.Pert(low, likely, high), SOURCE));
     }
 }

@@ -8,8 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
 import plumbrow.advice.farmplan.FarmPlan;
 import plumbrow.advice.farmplan.FarmPlanner;
 import plumbrow.advice.farmplan.PlanOptions;
@@ -23,7 +23,7 @@ import plumbrow.advice.season.Work;
 
 /** Times the plan of a large farm under hours, money and a floor, and writes the section of the results. */
 public final class FarmRun {
-    private static final int COURSES = 8;
+    private static final int PROGRAMS = 8;
     private static final int SCENARIOS = 200;
     private static final double TARGET_S = 60;
     private static final String SOURCE = "invented for the benchmark";
@@ -34,7 +34,7 @@ public final class FarmRun {
     /** Runs it all; the one argument is the file to write the section to. */
     public static void main(String[] arguments) throws IOException {
         StringBuilder rows = new StringBuilder("""
-                | fields | courses | scenarios | gap % | held back $ | s |
+                | fields | programs | scenarios | gap % | held back $ | s |
                 |--:|--:|--:|--:|--:|--:|
                 """);
         time(50, new StringBuilder());
@@ -46,8 +46,8 @@ public final class FarmRun {
                 rows
                         + String.format(
                                 Locale.ROOT,
-                                "%n- Target: 300 fields × %d courses × %d scenarios, gap at most 1 %%, within %.0f s: **%s** (%.1f s).%n",
-                                COURSES,
+                                "%n- Target: 300 fields × %d programs × %d scenarios, gap at most 1 %%, within %.0f s: **%s** (%.1f s).%n",
+                                PROGRAMS,
                                 SCENARIOS,
                                 TARGET_S,
                                 all < TARGET_S ? "met" : "missed",
@@ -72,7 +72,7 @@ public final class FarmRun {
                 Locale.ROOT,
                 "| %d | %d | %d | %.3f | %,.0f | %.1f |%n",
                 fields,
-                COURSES,
+                PROGRAMS,
                 SCENARIOS,
                 plan.gapPct(),
                 plan.freeUsd() - plan.meanUsd(),
@@ -82,33 +82,33 @@ public final class FarmRun {
 
     private static FarmPlan plan(Season season, Means means) {
         Work work = season.work();
-        Season with = season.withCourses(season.courses(), new Work(work.sprayPlans(), work.crew(), work.log(), means));
+        Season with = season.withPrograms(season.programs(), new Work(work.sprayPlans(), work.crew(), work.log(), means));
         return FarmPlanner.of(with, List.of(), new PlanOptions(SCENARIOS, 1, false))
                 .get(0);
     }
 
-    /** Each field's courses, and as many of them again, all passes a week later and two dollars dearer, as make eight. */
+    /** Each field's programs, and as many of them again, all passes a week later and two dollars dearer, as make eight. */
     private static Season season(int fields) {
         Season season = BenchSeason.of(fields);
-        List<Course> courses = new ArrayList<>();
+        List<Program> programs = new ArrayList<>();
         season.fields().forEach(field -> {
-            List<Course> own = season.courses(field.name());
-            courses.addAll(own);
-            for (int i = 0; i < COURSES - own.size(); i++) {
-                courses.add(later(own.get(i)));
+            List<Program> own = season.programs(field.name());
+            programs.addAll(own);
+            for (int i = 0; i < PROGRAMS - own.size(); i++) {
+                programs.add(later(own.get(i)));
             }
         });
-        return season.withCourses(courses, BenchLabels.work(courses));
+        return season.withPrograms(programs, BenchLabels.work(programs));
     }
 
-    private static Course later(Course course) {
-        return new Course(
-                course.field(),
-                course.name() + ", a week later",
+    private static Program later(Program program) {
+        return new Program(
+                program.field(),
+                program.name() + ", a week later",
                 false,
-                course.refuge(),
-                course.note(),
-                course.passes().stream().map(FarmRun::later).toList());
+                program.refuge(),
+                program.note(),
+                program.passes().stream().map(FarmRun::later).toList());
     }
 
     private static Pass later(Pass pass) {

@@ -34,7 +34,7 @@ public final class FollowedRun {
         run.time(30, 4, 10_000, 2, 3);
         Round farm = run.time(60, 4, 10_000, 2, 3);
         String text =
-                "\nWhole weighings, weeds followed day by day, six courses a field: draws, gates, break-evens and worth"
+                "\nWhole weighings, weeds followed day by day, six programs a field: draws, gates, break-evens and worth"
                         + " of knowing in it.\n\n"
                         + "| fields | weeds | draws | threads | wall ms | processor ms |\n|--:|--:|--:|--:|--:|--:|\n"
                         + run.rows

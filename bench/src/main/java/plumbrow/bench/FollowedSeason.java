@@ -3,17 +3,17 @@ package plumbrow.bench;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookLine;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.quantity.Amount;
@@ -33,7 +33,7 @@ import plumbrow.advice.weeds.Timing;
 import plumbrow.advice.weeds.WeedBook;
 import plumbrow.advice.weeds.WeedRating;
 
-/** A farm whose weeds are followed day by day: corn fields of six courses and some weeds each, every input drawn. */
+/** A farm whose weeds are followed day by day: corn fields of six programs and some weeds each, every input drawn. */
 final class FollowedSeason {
     private static final double[] MEAN_F = {19, 25, 37, 50, 61, 72, 75, 72, 64, 52, 37, 25};
     private static final List<String> WEEDS =
@@ -45,13 +45,13 @@ final class FollowedSeason {
         List<String> names = WEEDS.subList(0, weeds);
         List<Field> land = new ArrayList<>();
         List<WeedPressure> pressures = new ArrayList<>();
-        List<Course> courses = new ArrayList<>();
+        List<Program> programs = new ArrayList<>();
         for (int i = 0; i < fields; i++) {
             String field = "field " + i;
             land.add(new Field(field, "Home", 100, null, "IA", "Adams", Crop.CORN, Texture.LOAM, 3.0, 6.5, 1.0));
             names.forEach(
-                    weed -> pressures.add(new WeedPressure(field, weed, new Law.Pert(5, 25, 80), 1, 45, "invented")));
-            courses.addAll(courses(field));
+                    weed -> pressures.add(new WeedPressure(field, weed, new Distribution.Pert(5, 25, 80), 1, 45, "invented")));
+            programs.addAll(programs(field));
         }
         return new Season(
                 2026,
@@ -62,24 +62,24 @@ final class FollowedSeason {
                 List.of(),
                 shelf(),
                 new Pests(List.of(), List.of(), pressures, List.of(), weedBook(names)),
-                courses,
+                programs,
                 List.of(
-                        new OutlookLine(
-                                Crop.CORN, null, OutlookQuantity.PRICE, new Law.Lognormal(4, .2, .6), "invented"),
-                        new OutlookLine(Crop.CORN, null, OutlookQuantity.YIELD, new Law.Weibull(200, .2), "invented")));
+                        new AssumptionLine(
+                                Crop.CORN, null, AssumptionQuantity.PRICE, new Distribution.Lognormal(4, .2, .6), "invented"),
+                        new AssumptionLine(Crop.CORN, null, AssumptionQuantity.YIELD, new Distribution.Weibull(200, .2), "invented")));
     }
 
-    private static List<Course> courses(String field) {
+    private static List<Program> programs(String field) {
         return List.of(
-                course(field, "nothing"),
-                course(field, "pre", spray(5, 2, "soil")),
-                course(field, "post", spray(5, 25, "leaf")),
-                course(field, "both", spray(5, 2, "soil"), spray(6, 1, "leaf")),
-                course(field, "two posts", spray(5, 2, "soil"), spray(5, 28, "leaf"), spray(6, 15, "other")),
-                course(field, "layered", spray(5, 2, "soil"), spray(6, 1, "leaf"), spray(6, 1, "other")));
+                program(field, "nothing"),
+                program(field, "pre", spray(5, 2, "soil")),
+                program(field, "post", spray(5, 25, "leaf")),
+                program(field, "both", spray(5, 2, "soil"), spray(6, 1, "leaf")),
+                program(field, "two posts", spray(5, 2, "soil"), spray(5, 28, "leaf"), spray(6, 15, "other")),
+                program(field, "layered", spray(5, 2, "soil"), spray(6, 1, "leaf"), spray(6, 1, "other")));
     }
 
-    private static Course course(String field, String name, Pass... sprays) {
+    private static Program program(String field, String name, Pass... sprays) {
         List<Pass> passes = new ArrayList<>(List.of(sprays));
         passes.add(pass(PassKind.SEED, 5, 1, "seed", new Amount(1, FarmUnit.UNIT)));
         List<Pass> numbered = new ArrayList<>();
@@ -92,10 +92,10 @@ final class FollowedSeason {
                     pass.rate(),
                     100,
                     8.5,
-                    new Law.Fixed(0),
+                    new Distribution.Fixed(0),
                     0));
         }
-        return new Course(field, name, name.equals("nothing"), new RefugePlan(null, null), "", numbered);
+        return new Program(field, name, name.equals("nothing"), new RefugePlan(null, null), "", numbered);
     }
 
     private static Pass spray(int month, int day, String product) {
@@ -103,7 +103,7 @@ final class FollowedSeason {
     }
 
     private static Pass pass(PassKind kind, int month, int day, String product, Amount rate) {
-        return new Pass(1, kind, LocalDate.of(2026, month, day), product, rate, 100, 8.5, new Law.Fixed(0), 0);
+        return new Pass(1, kind, LocalDate.of(2026, month, day), product, rate, 100, 8.5, new Distribution.Fixed(0), 0);
     }
 
     private static Shelf shelf() {
@@ -123,8 +123,8 @@ final class FollowedSeason {
                 List.of(),
                 0,
                 new RefugeRule(RefugeRule.Form.NONE, null, null, null, "none"),
-                new Law.Fixed(0),
-                new Law.Fixed(100),
+                new Distribution.Fixed(0),
+                new Distribution.Fixed(100),
                 null,
                 new SeedRights(Ask.NO, Ask.NO, Ask.NO, Ask.NO, Ask.NO));
         return new Shelf(products, List.of(seed), List.of(), actives, List.of(), List.of(), List.of());
@@ -150,7 +150,7 @@ final class FollowedSeason {
                         new Amount(30, FarmUnit.FL_OZ),
                         null,
                         null,
-                        new Law.Pert(.5, .7, .9),
+                        new Distribution.Pert(.5, .7, .9),
                         Basis.TRIAL,
                         null,
                         "invented"));

@@ -7,12 +7,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.season.Season;
 
-/** Times all gates over large farms, one course of ten passes a field, and writes the section of the results. */
+/** Times all gates over large farms, one program of ten passes a field, and writes the section of the results. */
 public final class GatesRun {
     private static final double TARGET_S = 20;
     private static final int ROUNDS = 5;
@@ -68,10 +68,10 @@ public final class GatesRun {
     private static long findings(Season season) {
         Gates gates = Gates.of(season);
         List<Field> fields = season.fields();
-        List<Course> courses = season.courses();
+        List<Program> programs = season.programs();
         return IntStream.range(0, fields.size())
                 .parallel()
-                .mapToLong(i -> gates.check(fields.get(i), courses.get(i)).size())
+                .mapToLong(i -> gates.check(fields.get(i), programs.get(i)).size())
                 .sum();
     }
 }

@@ -142,8 +142,8 @@ public final class LargeBookRun {
                 season.history(),
                 season.shelf(),
                 season.pests(),
-                season.courses(),
-                season.outlook(),
+                season.programs(),
+                season.assumptions(),
                 season.ground(),
                 season.work());
     }

@@ -43,12 +43,12 @@ public final class SeasonDuel {
     private static void duel(String[] arguments, int draws, StringBuilder text, StringBuilder notes)
             throws IOException {
         double[][] columns = SeasonField.columns(draws);
-        List<WeedSeason> courses = SeasonField.courses(4);
+        List<WeedSeason> programs = SeasonField.programs(4);
         Path folder = Path.of(arguments[2]);
         Files.createDirectories(folder);
         write(folder.resolve("celsius.f8"), SeasonField.celsius());
         write(folder.resolve("columns.f8"), columns);
-        write(folder.resolve("losses.f8"), losses(courses, columns, draws));
+        write(folder.resolve("losses.f8"), losses(programs, columns, draws));
         try (NumpySide numpy = new NumpySide(arguments[0], Path.of(arguments[1]), folder, draws, 1)) {
             if (!(numpy.difference() <= SAME_PCT)) {
                 throw new IllegalStateException(
@@ -58,7 +58,7 @@ public final class SeasonDuel {
             List<Round> theirs = new ArrayList<>();
             for (int i = 0; i < WARM_UP_ROUNDS + ROUNDS; i++) {
                 Round other = numpy.round();
-                Round own = round(courses, columns, draws);
+                Round own = round(programs, columns, draws);
                 if (i >= WARM_UP_ROUNDS) {
                     theirs.add(other);
                     ours.add(own);
@@ -81,10 +81,10 @@ public final class SeasonDuel {
 
     private static void alone(int draws, int weeds, StringBuilder text) {
         double[][] columns = SeasonField.columns(draws);
-        List<WeedSeason> courses = SeasonField.courses(weeds);
+        List<WeedSeason> programs = SeasonField.programs(weeds);
         List<Round> rounds = new ArrayList<>();
         for (int i = 0; i < WARM_UP_ROUNDS; i++) {
-            rounds.add(round(courses, columns, draws));
+            rounds.add(round(programs, columns, draws));
         }
         double wall = Round.median(rounds, Round::wallNs) / 1e6;
         text.append(row(draws, weeds, Round.median(rounds, PROCESSOR) / 1e6, "– | –", wall));
@@ -94,16 +94,16 @@ public final class SeasonDuel {
         return String.format(Locale.ROOT, "| %,d | %d | %.0f | %s | %.0f |%n", draws, weeds, own, other, wall);
     }
 
-    private static Round round(List<WeedSeason> courses, double[][] columns, int draws) {
+    private static Round round(List<WeedSeason> programs, double[][] columns, int draws) {
         long wall = System.nanoTime();
         long processor = THREADS.getCurrentThreadCpuTime();
-        losses(courses, columns, draws);
+        losses(programs, columns, draws);
         return new Round(System.nanoTime() - wall, THREADS.getCurrentThreadCpuTime() - processor);
     }
 
-    private static double[][] losses(List<WeedSeason> courses, double[][] columns, int draws) {
-        return courses.stream()
-                .map(course -> SeasonLoss.of(course, columns, draws).lossPct())
+    private static double[][] losses(List<WeedSeason> programs, double[][] columns, int draws) {
+        return programs.stream()
+                .map(program -> SeasonLoss.of(program, columns, draws).lossPct())
                 .toArray(double[][]::new);
     }
 

@@ -22,7 +22,7 @@ import plumbrow.science.weedseason.Uncertain;
 import plumbrow.science.weedseason.WeedSeason;
 
 /**
- * One corn field with four weeds and six courses, all that can be uncertain drawn: density and shift of each weed, one number
+ * One corn field with four weeds and six programs, all that can be uncertain drawn: density and shift of each weed, one number
  * of days late for the sprayer, days to rain of each residual, and the doubt of each rating.
  */
 final class SeasonField {
@@ -44,8 +44,8 @@ final class SeasonField {
         return celsius;
     }
 
-    /** The field under each of its courses, with the first so many weeds. */
-    static List<WeedSeason> courses(int weeds) {
+    /** The field under each of its programs, with the first so many weeds. */
+    static List<WeedSeason> programs(int weeds) {
         List<Species> species = new ArrayList<>();
         List<Species> known = List.of(
                 KnownWeeds.burcucumber(),

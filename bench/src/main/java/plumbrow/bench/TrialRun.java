@@ -12,9 +12,9 @@ import java.util.Locale;
 import plumbrow.advice.calendar.PassChange;
 import plumbrow.advice.calendar.SeasonTrial;
 import plumbrow.advice.calendar.SeasonTrials;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.WeighingOptions;
@@ -36,7 +36,7 @@ public final class TrialRun {
         double[] letGo = times(season, 10_000);
         String text = String.format(
                 Locale.ROOT,
-                "%nA pass dragged to another day, one field of six courses and four weeds: numbers, findings and the whole"
+                "%nA pass dragged to another day, one field of six programs and four weeds: numbers, findings and the whole"
                         + " picture, one thread.%n%n| draws | wall ms | processor ms |%n|--:|--:|--:|%n| 1,000 | %.1f | %.1f |%n"
                         + "| 10,000 | %.1f | %.1f |%n%n- Within %.0f ms while moving: **%s**; when let go: **%s**.%n",
                 moving[0],
@@ -52,10 +52,10 @@ public final class TrialRun {
     /** Medians of wall and processor time [ms]. */
     private static double[] times(Season season, int draws) {
         Field field = season.fields().get(0);
-        Course course = season.courses(field.name()).stream()
+        Program program = season.programs(field.name()).stream()
                 .reduce((one, other) -> other.passes().size() > one.passes().size() ? other : one)
                 .orElseThrow();
-        Pass spray = course.passes().stream()
+        Pass spray = program.passes().stream()
                 .filter(pass -> pass.kind() == PassKind.SPRAY)
                 .reduce((one, other) -> other)
                 .orElseThrow();
@@ -66,7 +66,7 @@ public final class TrialRun {
             LocalDate day = LocalDate.of(season.year(), 5, 15).plusDays(Math.floorMod(i, DAYS));
             long worked = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
             long began = System.nanoTime();
-            SeasonTrial trial = trials.tried(field, course.name(), List.of(new PassChange(spray.number(), day, null)));
+            SeasonTrial trial = trials.tried(field, program.name(), List.of(new PassChange(spray.number(), day, null)));
             SeasonPicture.of(trial.calendar(), 1140);
             if (i >= 0) {
                 wall[i] = (System.nanoTime() - began) / 1e6;

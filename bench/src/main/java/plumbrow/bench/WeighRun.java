@@ -29,7 +29,7 @@ public final class WeighRun {
         Weighings manyDraws = run.time(14, 100_000, 2);
         Weighings fewFields = run.time(7, 10_000, 2);
         Weighings manyFields = run.time(28, 10_000, 2);
-        String section = "| fields | courses | draws | threads | median ms | lowest ms | highest ms | processor ms |\n"
+        String section = "| fields | programs | draws | threads | median ms | lowest ms | highest ms | processor ms |\n"
                 + "|--:|--:|--:|--:|--:|--:|--:|--:|\n"
                 + run.rows
                 + "\n"
@@ -45,7 +45,7 @@ public final class WeighRun {
     private static String target(Weighings two) {
         return String.format(
                 Locale.ROOT,
-                "- Target: 14 fields × 5 courses × 10,000 draws on two threads in less than %,.0f ms: **%s** (%,.0f ms).%n",
+                "- Target: 14 fields × 5 programs × 10,000 draws on two threads in less than %,.0f ms: **%s** (%,.0f ms).%n",
                 TARGET_MS,
                 two.wall().median() < TARGET_MS ? "met" : "missed",
                 two.wall().median());
@@ -85,7 +85,7 @@ public final class WeighRun {
                 Locale.ROOT,
                 "| %d | %d | %,d | %d | %.0f | %.0f | %.0f | %.0f |%n",
                 fields,
-                BenchSeason.of(fields).courses().size(),
+                BenchSeason.of(fields).programs().size(),
                 draws,
                 threads,
                 weighings.wall().median(),

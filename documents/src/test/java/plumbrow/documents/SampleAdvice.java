@@ -9,8 +9,8 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Protects;
 import plumbrow.advice.gates.Standing;
-import plumbrow.advice.outlook.DoubtKind;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.DoubtKind;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.pests.ScoutingSample;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.AdviceRange;
@@ -22,10 +22,10 @@ import plumbrow.advice.weighing.CostLine;
 import plumbrow.advice.weighing.EqualRule;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.GainDoubt;
-import plumbrow.advice.weighing.Knowing;
+import plumbrow.advice.weighing.InformationValue;
 import plumbrow.advice.weighing.SampleWorth;
 import plumbrow.advice.weighing.UncertainInput;
-import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.WeighedProgram;
 import plumbrow.science.figure.Step;
 
 /** Advice for {@link SampleSeason}, written by hand with plausible numbers: every standing, and a field without advice. */
@@ -45,23 +45,23 @@ public final class SampleAdvice {
         return new Advice(2026, SampleSeason.AS_OF, "Tilda Marsh", 10_000, 20_260_401L, List.of(fields));
     }
 
-    /** A field of any name with any courses, of which none is advised. */
-    public static FieldAdvice of(String name, List<WeighedCourse> courses) {
+    /** A field of any name with any programs, of which none is advised. */
+    public static FieldAdvice of(String name, List<WeighedProgram> programs) {
         return fieldAdvice(
-                SampleSeason.field(name, "Orchard Hill", 80), "Wes Aldane", courses, null, "For " + name, "", "");
+                SampleSeason.field(name, "Orchard Hill", 80), "Wes Aldane", programs, null, "For " + name, "", "");
     }
 
     public static FieldAdvice home() {
-        List<WeighedCourse> courses = List.of(
-                course("Half rate in the furrow", Standing.CONDITIONAL, 428, 118, 0.71, 146.2),
-                course("Full rate in the furrow", Standing.CLEAR, 421, 112, 0.58, 158.9),
-                course("Trait corn, refuge tag not read", Standing.UNKNOWN, 418, 96, 0.55, 171.4),
-                course(BASELINE, Standing.CLEAR, 414, 131, 0.5, 129.5),
-                course("Seed saved from the bin, cleaned and treated", Standing.BARRED, 402, 124, 0.38, 84.1));
+        List<WeighedProgram> programs = List.of(
+                program("Half rate in the furrow", Standing.CONDITIONAL, 428, 118, 0.71, 146.2),
+                program("Full rate in the furrow", Standing.CLEAR, 421, 112, 0.58, 158.9),
+                program("Trait corn, refuge tag not read", Standing.UNKNOWN, 418, 96, 0.55, 171.4),
+                program(BASELINE, Standing.CLEAR, 414, 131, 0.5, 129.5),
+                program("Seed saved from the bin, cleaned and treated", Standing.BARRED, 402, 124, 0.38, 84.1));
         return fieldAdvice(
                 SampleSeason.field("Home 80", "Orchard Hill", 78.4),
                 "Wes Aldane",
-                courses,
+                programs,
                 "Half rate in the furrow",
                 "Put the half rate in the furrow on Home 80: it pays in 71 of 100 seasons, about $14 an acre.",
                 "Two root digs in three years showed a node pruned, and half the rate stops most of it.",
@@ -69,9 +69,9 @@ public final class SampleAdvice {
     }
 
     public static FieldAdvice north() {
-        List<WeighedCourse> courses = List.of(
-                course(BASELINE, Standing.CLEAR, 233, 70, 0.5, 129.5),
-                course(
+        List<WeighedProgram> programs = List.of(
+                program(BASELINE, Standing.CLEAR, 233, 70, 0.5, 129.5),
+                program(
                         "Residual before planting, then a second pass on vines when they run, with the tank cleaned between",
                         Standing.CONDITIONAL,
                         201,
@@ -81,7 +81,7 @@ public final class SampleAdvice {
         return fieldAdvice(
                 SampleSeason.field("North quarter beyond the old creamery road", "Lower Fork", 151.2),
                 "June Pell",
-                courses,
+                programs,
                 BASELINE,
                 "Leave North quarter beyond the old creamery road as it is: the second pass pays in 22 of 100 seasons.",
                 "Weeds are few, and what the pass saves does not cover it.",
@@ -89,15 +89,15 @@ public final class SampleAdvice {
     }
 
     public static FieldAdvice creek() {
-        List<WeighedCourse> courses = List.of(
-                course("Full rate in the furrow", Standing.BARRED, -12.4, 88, 0.61, 158.9),
-                course(BASELINE, Standing.UNKNOWN, -35.2, 90, 0.5, 129.5));
+        List<WeighedProgram> programs = List.of(
+                program("Full rate in the furrow", Standing.BARRED, -12.4, 88, 0.61, 158.9),
+                program(BASELINE, Standing.UNKNOWN, -35.2, 90, 0.5, 129.5));
         return fieldAdvice(
                 SampleSeason.field("Creek bottom", "Lower Fork", 33),
                 "June Pell",
-                courses,
+                programs,
                 null,
-                "Nothing can be advised for Creek bottom yet: one course is barred and one must be looked up.",
+                "Nothing can be advised for Creek bottom yet: one program is barred and one must be looked up.",
                 "The setback to the creek leaves no strip wide enough.",
                 "Look up: the state registration of the seed treatment.");
     }
@@ -105,7 +105,7 @@ public final class SampleAdvice {
     public static FieldAdvice fieldAdvice(
             Field field,
             String grower,
-            List<WeighedCourse> courses,
+            List<WeighedProgram> programs,
             @Nullable String advised,
             String sentence,
             String reason,
@@ -115,7 +115,7 @@ public final class SampleAdvice {
                 grower,
                 10_000,
                 20_260_401L,
-                courses,
+                programs,
                 BASELINE,
                 advised,
                 null,
@@ -124,7 +124,7 @@ public final class SampleAdvice {
                 reason,
                 doubt,
                 new GainDoubt(
-                        courses.isEmpty() ? BASELINE : courses.get(0).name(),
+                        programs.isEmpty() ? BASELINE : programs.get(0).name(),
                         BASELINE,
                         0.5,
                         0.4,
@@ -136,7 +136,7 @@ public final class SampleAdvice {
                         ? List.of()
                         : List.of(new Comparison(
                                 advised,
-                                courses.get(courses.size() - 1).name(),
+                                programs.get(programs.size() - 1).name(),
                                 14.2,
                                 new Band(-8.8, 11.9, 41.3),
                                 0.71,
@@ -155,15 +155,15 @@ public final class SampleAdvice {
                                 null,
                                 List.of(
                                         new BestBand(
-                                                courses.isEmpty()
+                                                programs.isEmpty()
                                                         ? BASELINE
-                                                        : courses.get(courses.size() - 1)
+                                                        : programs.get(programs.size() - 1)
                                                                 .name(),
                                                 2.61,
                                                 3.82,
                                                 0),
                                         new BestBand(advised == null ? BASELINE : advised, 3.82, 6.4, 0.04)),
-                                "Below $3.82/bu corn another course earns more."),
+                                "Below $3.82/bu corn another program earns more."),
                         new AdviceRange(
                                 "yield",
                                 "attainable yield",
@@ -197,7 +197,7 @@ public final class SampleAdvice {
                                 "price received at harvest",
                                 "$/bu",
                                 DoubtKind.YEAR,
-                                new Law.Lognormal(4.2, 0.22, 0.6),
+                                new Distribution.Lognormal(4.2, 0.22, 0.6),
                                 4.2,
                                 new Band(3.3, 4.14, 5.2),
                                 "elevator bid of March 13"),
@@ -206,7 +206,7 @@ public final class SampleAdvice {
                                 "how hard rootworm presses, untreated",
                                 "nodes",
                                 DoubtKind.FIELD,
-                                new Law.Pert(0.1, 0.6, 2.2),
+                                new Distribution.Pert(0.1, 0.6, 2.2),
                                 0.78,
                                 new Band(0.31, 0.74, 1.33),
                                 "root digs of 2024 and 2025")),
@@ -214,10 +214,10 @@ public final class SampleAdvice {
                 List.of("Common practice, no source: the share of injury that half a rate removes."));
     }
 
-    public static WeighedCourse course(
+    public static WeighedProgram program(
             String name, Standing standing, double mean, double spread, double chance, double cost) {
         List<Double> points = points(mean, spread);
-        return new WeighedCourse(
+        return new WeighedProgram(
                 name,
                 name.equals(BASELINE),
                 "",
@@ -252,8 +252,8 @@ public final class SampleAdvice {
                 "");
     }
 
-    private static Knowing knowing(String input, String label, double worth, double half) {
-        return new Knowing(
+    private static InformationValue knowing(String input, String label, double worth, double half) {
+        return new InformationValue(
                 input, label, worth, worth * 78.4, half, "Knowing " + label + " is worth at most $" + worth + "/ac.");
     }
 
@@ -315,10 +315,10 @@ public final class SampleAdvice {
     }
 
     private static List<Double> points(double mean, double spread) {
-        NormalDistribution law = NormalDistribution.of(mean, spread);
+        NormalDistribution distribution = NormalDistribution.of(mean, spread);
         List<Double> points = new ArrayList<>();
         for (int percent = 0; percent <= 100; percent += 2) {
-            points.add(law.inverseCumulativeProbability(Math.max(0.0005, Math.min(0.9995, percent / 100.0))));
+            points.add(distribution.inverseCumulativeProbability(Math.max(0.0005, Math.min(0.9995, percent / 100.0))));
         }
         return points;
     }

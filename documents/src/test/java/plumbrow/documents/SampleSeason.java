@@ -5,9 +5,9 @@ import java.util.List;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookLine;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -38,17 +38,17 @@ public final class SampleSeason {
                 new Pests(List.of(), List.of(), List.of()),
                 List.of(),
                 List.of(
-                        new OutlookLine(
+                        new AssumptionLine(
                                 Crop.CORN,
                                 null,
-                                OutlookQuantity.PRICE,
-                                new Law.Lognormal(4.2, 0.22, 0.6),
+                                AssumptionQuantity.PRICE,
+                                new Distribution.Lognormal(4.2, 0.22, 0.6),
                                 "elevator bid of March 13"),
-                        new OutlookLine(
+                        new AssumptionLine(
                                 Crop.CORN,
                                 null,
-                                OutlookQuantity.YIELD,
-                                new Law.Weibull(192, 0.14),
+                                AssumptionQuantity.YIELD,
+                                new Distribution.Weibull(192, 0.14),
                                 "ten yields of this county")));
     }
 

@@ -61,5 +61,5 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAPackage("plumbrow.science.figure..")
-            .because("laws of chance are called ten thousand times per outlook and need no page of their own");
+            .because("distributions are called ten thousand times per assumptions and need no page of their own");
 }

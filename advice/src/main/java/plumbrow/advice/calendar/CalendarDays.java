@@ -10,23 +10,23 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.weedseason.CourseSeason;
+import plumbrow.advice.weedseason.ProgramSeason;
 import plumbrow.advice.weedseason.FieldSeason;
 import plumbrow.advice.weedseason.OwnInputs;
 import plumbrow.advice.weedseason.SeasonAnswer;
 import plumbrow.advice.weedseason.SeasonLacks;
 import plumbrow.advice.weedseason.WeedSeasons;
-import plumbrow.advice.weighing.CourseTrial;
+import plumbrow.advice.weighing.ProgramTrial;
 import plumbrow.science.figure.Numbers;
 import plumbrow.science.weedseason.Residual;
 import plumbrow.science.weedseason.SeasonTrace;
 
-/** Puts the days of a course together: one walk through the season at the means of the draws, and what stands around it. */
+/** Puts the days of a program together: one walk through the season at the means of the draws, and what stands around it. */
 final class CalendarDays {
     /** Accepted by convention in the definition of the critical period. */
     private static final double ACCEPTED_LOSS_PCT = 5;
@@ -37,25 +37,25 @@ final class CalendarDays {
 
     private final Season season;
     private final Field field;
-    private final CourseTrial trial;
+    private final ProgramTrial trial;
     private final Map<Integer, Integer> keptNumbers;
-    private final Course course;
+    private final Program program;
     private final LocalDate first;
     private final LocalDate last;
 
-    CalendarDays(Season season, Field field, CourseTrial trial, Map<Integer, Integer> keptNumbers) {
+    CalendarDays(Season season, Field field, ProgramTrial trial, Map<Integer, Integer> keptNumbers) {
         this.season = season;
         this.field = field;
         this.trial = trial;
         this.keptNumbers = keptNumbers;
-        this.course = trial.course();
+        this.program = trial.program();
         this.first = first();
         this.last = last();
     }
 
     SeasonCalendar calendar() {
         SeasonAnswer answer = WeedSeasons.of(season, field, new OwnInputs());
-        CourseSeason followed = trial.season().orElse(null);
+        ProgramSeason followed = trial.season().orElse(null);
         if (followed == null) {
             List<String> missing =
                     answer instanceof SeasonLacks lacks ? lacks.missing() : List.of("a weed in the weeds sheet");
@@ -63,7 +63,7 @@ final class CalendarDays {
         }
         SeasonTrace trace = followed.traceAt(trial.means());
         List<SeasonCalendar.Stage> stages = answer instanceof FieldSeason known
-                ? known.stages(course).stream()
+                ? known.stages(program).stream()
                         .map(stage -> new SeasonCalendar.Stage(
                                 stage.word(), date(stage.day()), date(stage.early()), date(stage.late())))
                         .toList()
@@ -88,7 +88,7 @@ final class CalendarDays {
 
     /** The days in words: which season is shown, what it was, and how far other seasons lie from it. */
     private List<String> lines(
-            SeasonAnswer answer, CourseSeason followed, SeasonTrace trace, List<SeasonCalendar.Stage> stages) {
+            SeasonAnswer answer, ProgramSeason followed, SeasonTrace trace, List<SeasonCalendar.Stage> stages) {
         List<String> lines = new ArrayList<>();
         if (answer instanceof FieldSeason known) {
             lines.add(known.shownSeason());
@@ -117,7 +117,7 @@ final class CalendarDays {
             List<SeasonCalendar.Weed> weeds,
             List<SeasonCalendar.Residual> residuals,
             @Nullable Double lossPct,
-            @Nullable CourseSeason followed,
+            @Nullable ProgramSeason followed,
             @Nullable SeasonTrace trace,
             List<String> missing,
             List<String> days) {
@@ -127,10 +127,10 @@ final class CalendarDays {
                 : trial.weeds();
         return new SeasonCalendar(
                 field.name(),
-                course.name(),
+                program.name(),
                 first,
                 last,
-                course.passes().stream()
+                program.passes().stream()
                         .map(pass -> mark(pass, followed, trace))
                         .sorted(Comparator.comparingInt(SeasonCalendar.Mark::pass))
                         .toList(),
@@ -147,7 +147,7 @@ final class CalendarDays {
                 days);
     }
 
-    private SeasonCalendar.Mark mark(Pass pass, @Nullable CourseSeason followed, @Nullable SeasonTrace trace) {
+    private SeasonCalendar.Mark mark(Pass pass, @Nullable ProgramSeason followed, @Nullable SeasonTrace trace) {
         return new SeasonCalendar.Mark(
                 keptNumbers.getOrDefault(pass.number(), pass.number()),
                 pass.kind(),
@@ -157,11 +157,11 @@ final class CalendarDays {
                         : made(pass, followed, trace).orElse(null),
                 pass.product(),
                 pass.rate(),
-                CourseChanges.lowest(season, field, pass).orElse(null),
-                CourseChanges.highest(season, field, pass).orElse(null));
+                ProgramChanges.lowest(season, field, pass).orElse(null),
+                ProgramChanges.highest(season, field, pass).orElse(null));
     }
 
-    private Optional<LocalDate> made(Pass pass, CourseSeason followed, SeasonTrace trace) {
+    private Optional<LocalDate> made(Pass pass, ProgramSeason followed, SeasonTrace trace) {
         int place = followed.passNumbers().indexOf(pass.number());
         return place < 0 ? Optional.empty() : Optional.of(date(trace.made().get(place)));
     }
@@ -182,7 +182,7 @@ final class CalendarDays {
                 weed.seedsM2());
     }
 
-    private List<SeasonCalendar.Residual> residuals(CourseSeason followed, SeasonTrace trace) {
+    private List<SeasonCalendar.Residual> residuals(ProgramSeason followed, SeasonTrace trace) {
         List<SeasonCalendar.Residual> all = new ArrayList<>();
         int next = 0;
         int end = trace.firstDay() + trace.species().get(0).emerged().length;
@@ -226,7 +226,7 @@ final class CalendarDays {
 
     private LocalDate first() {
         LocalDate earliest = dates().min(LocalDate::compareTo).orElse(LocalDate.of(season.year(), 4, 1));
-        LocalDate planting = course.passes().stream()
+        LocalDate planting = program.passes().stream()
                 .filter(pass -> pass.kind() == PassKind.SEED)
                 .map(Pass::date)
                 .flatMap(Stream::ofNullable)
@@ -245,6 +245,6 @@ final class CalendarDays {
     }
 
     private Stream<LocalDate> dates() {
-        return course.passes().stream().map(Pass::date).filter(Objects::nonNull);
+        return program.passes().stream().map(Pass::date).filter(Objects::nonNull);
     }
 }

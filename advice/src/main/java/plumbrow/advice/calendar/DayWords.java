@@ -6,13 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.weedseason.CourseSeason;
+import plumbrow.advice.weedseason.ProgramSeason;
 import plumbrow.advice.weedseason.FieldSeason;
 import plumbrow.advice.weedseason.SeasonStory;
 import plumbrow.science.figure.Numbers;
 import plumbrow.science.weedseason.SeasonTrace;
 
-/** The days of a course in words: what came up when, what was left of the soil herbicides, what escaped which pass. */
+/** The days of a program in words: what came up when, what was left of the soil herbicides, what escaped which pass. */
 final class DayWords {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("MMMM d", Locale.US);
     private static final double CM_PER_INCH = 2.54;
@@ -21,11 +21,11 @@ final class DayWords {
     private static final double NOTHING = .005;
 
     private final Season season;
-    private final CourseSeason followed;
+    private final ProgramSeason followed;
     private final SeasonTrace trace;
     private final SeasonStory story;
 
-    DayWords(Season season, CourseSeason followed, SeasonTrace trace, SeasonStory story) {
+    DayWords(Season season, ProgramSeason followed, SeasonTrace trace, SeasonStory story) {
         this.season = season;
         this.followed = followed;
         this.trace = trace;

@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Gates;
@@ -20,7 +20,7 @@ import plumbrow.advice.season.Season;
  * On which days the gates let a pass be made: every gate is asked anew for every day.
  *
  * What counts against a day is what the gates find with the pass on that day and would not find without the pass at all. So a
- * course that is barred for something else does not bar every day of every pass. Heights and bloom of other days are unknown, and
+ * program that is barred for something else does not bar every day of every pass. Heights and bloom of other days are unknown, and
  * unknown is never clear.
  */
 final class LawfulDays {
@@ -28,34 +28,34 @@ final class LawfulDays {
 
     private final Season season;
     private final Field field;
-    private final CourseChanges changes;
+    private final ProgramChanges changes;
 
     LawfulDays(Season season, Field field) {
         this.season = season;
         this.field = field;
-        this.changes = new CourseChanges(season, field);
+        this.changes = new ProgramChanges(season, field);
     }
 
     /** Windows of every pass that has a day, pass by pass, day after day. */
-    List<Window> of(Course course, LocalDate first, LocalDate last) {
-        return course.passes().parallelStream()
+    List<Window> of(Program program, LocalDate first, LocalDate last) {
+        return program.passes().parallelStream()
                 .filter(pass -> pass.date() != null)
-                .flatMap(pass -> of(course, pass, first, last).stream())
+                .flatMap(pass -> of(program, pass, first, last).stream())
                 .toList();
     }
 
-    private List<Window> of(Course course, Pass pass, LocalDate first, LocalDate last) {
-        ChangedCourse kept = changes.of(course, List.of(), course.name());
+    private List<Window> of(Program program, Pass pass, LocalDate first, LocalDate last) {
+        ChangedProgram kept = changes.of(program, List.of(), program.name());
         Map<String, Integer> without = count(gates(without(kept, pass)));
-        List<ChangedCourse> moved = first.datesUntil(last.plusDays(1))
-                .map(day -> on(course, pass, day))
+        List<ChangedProgram> moved = first.datesUntil(last.plusDays(1))
+                .map(day -> on(program, pass, day))
                 .toList();
         Gates gates = Gates.of(SeasonParts.alone(season, field, moved));
         List<Window> windows = new ArrayList<>();
         int place = 0;
         for (LocalDate day = first; !day.isAfter(last); day = day.plusDays(1)) {
-            ChangedCourse there = moved.get(place++);
-            Optional<Finding> against = against(gates.check(field, there.course()), without);
+            ChangedProgram there = moved.get(place++);
+            Optional<Finding> against = against(gates.check(field, there.program()), without);
             Standing standing = against.map(Finding::standing).orElse(Standing.CLEAR);
             String gate = against.map(Finding::gate).orElse("");
             Window before = windows.isEmpty() ? null : windows.get(windows.size() - 1);
@@ -88,16 +88,16 @@ final class LawfulDays {
         return Optional.empty();
     }
 
-    /** The course with the pass on a day, under a name of its own: so all days stand in one season and are read in once. */
-    private ChangedCourse on(Course course, Pass pass, LocalDate day) {
+    /** The program with the pass on a day, under a name of its own: so all days stand in one season and are read in once. */
+    private ChangedProgram on(Program program, Pass pass, LocalDate day) {
         return changes.of(
-                course,
+                program,
                 day.equals(pass.date()) ? List.of() : List.of(new PassChange(pass.number(), day, null)),
-                course.name() + " on " + day);
+                program.name() + " on " + day);
     }
 
-    private List<Finding> gates(ChangedCourse changed) {
-        return Gates.of(SeasonParts.alone(season, field, List.of(changed))).check(field, changed.course());
+    private List<Finding> gates(ChangedProgram changed) {
+        return Gates.of(SeasonParts.alone(season, field, List.of(changed))).check(field, changed.program());
     }
 
     private static Map<String, Integer> count(List<Finding> findings) {
@@ -112,24 +112,24 @@ final class LawfulDays {
                 + NUMBER.matcher(finding.subject()).replaceAll("pass");
     }
 
-    /** The course without a pass and what goes out with it in one tank. */
-    private ChangedCourse without(ChangedCourse kept, Pass pass) {
-        Course course = kept.course();
+    /** The program without a pass and what goes out with it in one tank. */
+    private ChangedProgram without(ChangedProgram kept, Pass pass) {
+        Program program = kept.program();
         Optional<String> tank = tank(kept, pass);
-        List<Pass> rest = course.passes().stream()
+        List<Pass> rest = program.passes().stream()
                 .filter(other -> other.number() != pass.number()
                         && !(tank.isPresent()
                                 && tank.equals(tank(kept, other))
                                 && Objects.equals(other.date(), pass.date())))
                 .toList();
-        return new ChangedCourse(
-                new Course(course.field(), course.name(), course.baseline(), course.refuge(), course.note(), rest),
+        return new ChangedProgram(
+                new Program(program.field(), program.name(), program.baseline(), program.refuge(), program.note(), rest),
                 kept.plans(),
                 kept.tillage(),
                 kept.keptNumbers());
     }
 
-    private static Optional<String> tank(ChangedCourse kept, Pass pass) {
+    private static Optional<String> tank(ChangedProgram kept, Pass pass) {
         return kept.plans().stream()
                 .filter(plan -> plan.pass() == pass.number())
                 .findFirst()

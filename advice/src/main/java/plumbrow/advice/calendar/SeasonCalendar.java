@@ -4,11 +4,11 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.quantity.Amount;
 
 /**
- * A course day by day, from before planting to harvest, every uncertain input at its mean. Rows of days begin with the first day
+ * A program day by day, from before planting to harvest, every uncertain input at its mean. Rows of days begin with the first day
  * shown; plants are per m² and day.
  *
  * @param first first day shown, {@code last} last day shown
@@ -27,7 +27,7 @@ import plumbrow.advice.quantity.Amount;
  */
 public record SeasonCalendar(
         String field,
-        String course,
+        String program,
         LocalDate first,
         LocalDate last,
         List<Mark> passes,
@@ -55,9 +55,9 @@ public record SeasonCalendar(
     /**
      * A pass.
      *
-     * @param pass its number in the course as kept, by which changes name it
+     * @param pass its number in the program as kept, by which changes name it
      * @param date planned day; null where not planned
-     * @param made the day on which the mean outlook makes it; null where it does nothing to weeds
+     * @param made the day on which the mean assumptions makes it; null where it does nothing to weeds
      * @param lowest the label's lowest rate, {@code highest} its highest, in the unit of the rate; null where not on file
      */
     public record Mark(
@@ -136,7 +136,7 @@ public record SeasonCalendar(
     /** The same with windows. */
     public SeasonCalendar with(List<Window> found) {
         return new SeasonCalendar(
-                field, course, first, last, passes, stages, canopy, critical, weeds, residuals, found, lossPct, hours,
+                field, program, first, last, passes, stages, canopy, critical, weeds, residuals, found, lossPct, hours,
                 missing, finding, days);
     }
 

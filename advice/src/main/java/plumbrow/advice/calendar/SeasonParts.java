@@ -3,65 +3,65 @@ package plumbrow.advice.calendar;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weeds.TillageWork;
 
-/** Puts a course and the rows that hang on it into a season, or takes them out. */
+/** Puts a program and the rows that hang on it into a season, or takes them out. */
 final class SeasonParts {
     private SeasonParts() {}
 
-    /** The course in the place of the kept one; its rows where those of the kept one stood. */
-    static Season replaced(Season season, Course kept, ChangedCourse changed) {
-        List<Course> courses = season.courses().stream()
-                .map(course -> course.equals(kept) ? changed.course() : course)
+    /** The program in the place of the kept one; its rows where those of the kept one stood. */
+    static Season replaced(Season season, Program kept, ChangedProgram changed) {
+        List<Program> programs = season.programs().stream()
+                .map(program -> program.equals(kept) ? changed.program() : program)
                 .toList();
         return with(
                 season,
-                courses,
-                inPlace(season.work().sprayPlans(), changed.plans(), plan -> of(plan.field(), plan.course(), kept)),
+                programs,
+                inPlace(season.work().sprayPlans(), changed.plans(), plan -> of(plan.field(), plan.program(), kept)),
                 inPlace(
                         season.pests().weedBook().tillage(),
                         changed.tillage(),
-                        work -> of(work.field(), work.course(), kept)));
+                        work -> of(work.field(), work.program(), kept)));
     }
 
-    /** The course after all others. */
-    static Season added(Season season, ChangedCourse changed) {
+    /** The program after all others. */
+    static Season added(Season season, ChangedProgram changed) {
         return with(
                 season,
-                and(season.courses(), List.of(changed.course())),
+                and(season.programs(), List.of(changed.program())),
                 and(season.work().sprayPlans(), changed.plans()),
                 and(season.pests().weedBook().tillage(), changed.tillage()));
     }
 
-    /** The season without a course and all that hangs on it. */
-    static Season without(Season season, Course course) {
+    /** The season without a program and all that hangs on it. */
+    static Season without(Season season, Program program) {
         return with(
                 season,
-                season.courses().stream().filter(one -> !one.equals(course)).toList(),
+                season.programs().stream().filter(one -> !one.equals(program)).toList(),
                 season.work().sprayPlans().stream()
-                        .filter(plan -> !of(plan.field(), plan.course(), course))
+                        .filter(plan -> !of(plan.field(), plan.program(), program))
                         .toList(),
                 season.pests().weedBook().tillage().stream()
-                        .filter(work -> !of(work.field(), work.course(), course))
+                        .filter(work -> !of(work.field(), work.program(), program))
                         .toList());
     }
 
-    /** All that gates look at for courses of one field: the same findings, sooner. */
-    static Season alone(Season season, Field field, List<ChangedCourse> changed) {
+    /** All that gates look at for programs of one field: the same findings, sooner. */
+    static Season alone(Season season, Field field, List<ChangedProgram> changed) {
         List<SprayPlan> plans =
                 changed.stream().flatMap(one -> one.plans().stream()).toList();
         return season.withFields(List.of(field))
-                .withCourses(
-                        changed.stream().map(ChangedCourse::course).toList(),
+                .withPrograms(
+                        changed.stream().map(ChangedProgram::program).toList(),
                         season.work().withSprayPlans(plans));
     }
 
-    private static boolean of(String field, String course, Course kept) {
-        return field.equals(kept.field()) && course.equals(kept.name());
+    private static boolean of(String field, String program, Program kept) {
+        return field.equals(kept.field()) && program.equals(kept.name());
     }
 
     /** The new rows one by one where old ones stood, in the order of the old. */
@@ -80,8 +80,8 @@ final class SeasonParts {
         return all;
     }
 
-    private static Season with(Season season, List<Course> courses, List<SprayPlan> plans, List<TillageWork> tillage) {
-        return season.withCourses(courses, season.work().withSprayPlans(plans))
+    private static Season with(Season season, List<Program> programs, List<SprayPlan> plans, List<TillageWork> tillage) {
+        return season.withPrograms(programs, season.work().withSprayPlans(plans))
                 .withPests(season.pests().withTillage(tillage));
     }
 }

@@ -3,15 +3,15 @@ package plumbrow.advice.calendar;
 import java.util.List;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Standing;
-import plumbrow.advice.weighing.CourseTrial;
+import plumbrow.advice.weighing.ProgramTrial;
 
 /**
- * What becomes of a course when passes are moved: numbers, findings and days. Nothing is stored.
+ * What becomes of a program when passes are moved: numbers, findings and days. Nothing is stored.
  *
- * @param draws of the outlook, the same for all that is compared, from {@code seed}
- * @param now the course as changed
- * @param kept the course as the book has it
- * @param overKept the change against the course as kept
+ * @param draws of the assumptions, the same for all that is compared, from {@code seed}
+ * @param now the program as changed
+ * @param kept the program as the book has it
+ * @param overKept the change against the program as kept
  * @param overBaseline the change against the field's baseline
  * @param standing the worst of the findings
  * @param renumbered whether a pass was moved past another; findings then speak of passes in their new order
@@ -19,14 +19,14 @@ import plumbrow.advice.weighing.CourseTrial;
  */
 public record SeasonTrial(
         String field,
-        String course,
+        String program,
         boolean changed,
         int draws,
         long seed,
-        CourseTrial.Numbers now,
-        CourseTrial.Numbers kept,
-        CourseTrial.Against overKept,
-        CourseTrial.Against overBaseline,
+        ProgramTrial.Numbers now,
+        ProgramTrial.Numbers kept,
+        ProgramTrial.Against overKept,
+        ProgramTrial.Against overBaseline,
         Standing standing,
         List<Finding> findings,
         boolean renumbered,
@@ -46,7 +46,7 @@ public record SeasonTrial(
     SeasonTrial with(List<Window> windows) {
         return new SeasonTrial(
                 field,
-                course,
+                program,
                 changed,
                 draws,
                 seed,

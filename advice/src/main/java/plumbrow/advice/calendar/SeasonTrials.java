@@ -3,7 +3,7 @@ package plumbrow.advice.calendar;
 import java.util.List;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Gates;
@@ -11,26 +11,26 @@ import plumbrow.advice.season.Season;
 import plumbrow.advice.weedseason.FieldSeason;
 import plumbrow.advice.weedseason.OwnInputs;
 import plumbrow.advice.weedseason.WeedSeasons;
-import plumbrow.advice.weighing.CourseTrial;
-import plumbrow.advice.weighing.CourseTrials;
+import plumbrow.advice.weighing.ProgramTrial;
+import plumbrow.advice.weighing.ProgramTrials;
 import plumbrow.advice.weighing.SeasonGapException;
 import plumbrow.advice.weighing.WeighingOptions;
 
 /**
- * Tries changes to the courses of one season, on the draws and by the arithmetic of its weighing. What stays the same from try to
+ * Tries changes to the programs of one season, on the draws and by the arithmetic of its weighing. What stays the same from try to
  * try is kept. Safe for several threads.
  */
 public final class SeasonTrials {
     private static final int MOST_KEPT = 200;
 
     private final Season season;
-    private final CourseTrials trials;
-    private final ConcurrentMap<List<String>, CourseTrial> known = new ConcurrentHashMap<>();
+    private final ProgramTrials trials;
+    private final ConcurrentMap<List<String>, ProgramTrial> known = new ConcurrentHashMap<>();
     private final ConcurrentMap<List<Object>, List<Window>> lawful = new ConcurrentHashMap<>();
 
     public SeasonTrials(Season season, WeighingOptions options) {
         this.season = season;
-        this.trials = new CourseTrials(options);
+        this.trials = new ProgramTrials(options);
     }
 
     public Season season() {
@@ -43,24 +43,24 @@ public final class SeasonTrials {
     }
 
     /**
-     * A course with changes, with all it takes for the picture but the lawful days.
+     * A program with changes, with all it takes for the picture but the lawful days.
      *
-     * @throws CourseChangeException where a change can't be made
+     * @throws ProgramChangeException where a change can't be made
      * @throws SeasonGapException where the season lacks what weighing needs
      */
-    public SeasonTrial tried(Field field, String course, List<PassChange> changes) {
-        CourseChanges changer = new CourseChanges(season, field);
-        Course kept = changer.course(course);
-        ChangedCourse changed = changer.of(kept, changes, kept.name());
-        boolean same = changed.course().equals(kept);
+    public SeasonTrial tried(Field field, String program, List<PassChange> changes) {
+        ProgramChanges changer = new ProgramChanges(season, field);
+        Program kept = changer.program(program);
+        ChangedProgram changed = changer.of(kept, changes, kept.name());
+        boolean same = changed.program().equals(kept);
         Season after = same ? season : SeasonParts.replaced(season, kept, changed);
-        CourseTrial before = kept(field, course);
-        CourseTrial now = same ? before : trials.of(after, field, course);
+        ProgramTrial before = kept(field, program);
+        ProgramTrial now = same ? before : trials.of(after, field, program);
         List<Finding> findings =
-                Gates.of(SeasonParts.alone(after, field, List.of(changed))).check(field, changed.course());
+                Gates.of(SeasonParts.alone(after, field, List.of(changed))).check(field, changed.program());
         return new SeasonTrial(
                 field.name(),
-                course,
+                program,
                 !same,
                 trials.options().draws(),
                 trials.options().seed(),
@@ -75,59 +75,59 @@ public final class SeasonTrials {
     }
 
     /** The same with the days on which the gates let each pass be made. */
-    public SeasonTrial whole(Field field, String course, List<PassChange> changes) {
-        SeasonTrial tried = tried(field, course, changes);
+    public SeasonTrial whole(Field field, String program, List<PassChange> changes) {
+        SeasonTrial tried = tried(field, program, changes);
         SeasonCalendar calendar = tried.calendar();
         if (lawful.size() > MOST_KEPT) {
             lawful.clear();
         }
-        return tried.with(lawful.computeIfAbsent(List.of(field.name(), course, List.copyOf(changes)), key -> {
-            CourseChanges changer = new CourseChanges(season, field);
-            Course asKept = changer.course(course);
-            ChangedCourse changed = changer.of(asKept, changes, course);
+        return tried.with(lawful.computeIfAbsent(List.of(field.name(), program, List.copyOf(changes)), key -> {
+            ProgramChanges changer = new ProgramChanges(season, field);
+            Program asKept = changer.program(program);
+            ChangedProgram changed = changer.of(asKept, changes, program);
             Season after = SeasonParts.replaced(season, asKept, changed);
             return new LawfulDays(after, field)
-                    .of(changed.course(), calendar.first(), calendar.last()).stream()
+                    .of(changed.program(), calendar.first(), calendar.last()).stream()
                             .map(window -> window.of(changed.keptNumbers().getOrDefault(window.pass(), window.pass())))
                             .toList();
         }));
     }
 
     /**
-     * The same with the lawful days of the course as kept: those of a pass being moved do not change while it is.
+     * The same with the lawful days of the program as kept: those of a pass being moved do not change while it is.
      *
      * @param other trials of this season that may know them already
      */
-    public SeasonTrial moving(Field field, String course, List<PassChange> changes, SeasonTrials other) {
-        return tried(field, course, changes)
-                .with(other.lawful.getOrDefault(List.of(field.name(), course, List.of()), List.of()));
+    public SeasonTrial moving(Field field, String program, List<PassChange> changes, SeasonTrials other) {
+        return tried(field, program, changes)
+                .with(other.lawful.getOrDefault(List.of(field.name(), program, List.of()), List.of()));
     }
 
-    /** The season with a course changed in its place. */
-    public Season keptChanged(Field field, String course, List<PassChange> changes) {
-        return new CourseChanges(season, field).changed(course, changes);
+    /** The season with a program changed in its place. */
+    public Season keptChanged(Field field, String program, List<PassChange> changes) {
+        return new ProgramChanges(season, field).changed(program, changes);
     }
 
-    /** The season with the changed course as one more. */
-    public Season keptAdded(Field field, String course, List<PassChange> changes, String name) {
-        return new CourseChanges(season, field).added(course, changes, name);
+    /** The season with the changed program as one more. */
+    public Season keptAdded(Field field, String program, List<PassChange> changes, String name) {
+        return new ProgramChanges(season, field).added(program, changes, name);
     }
 
-    /** The season without a course that is no baseline. */
-    public Season without(Field field, String course) {
-        return new CourseChanges(season, field).without(course);
+    /** The season without a program that is no baseline. */
+    public Season without(Field field, String program) {
+        return new ProgramChanges(season, field).without(program);
     }
 
-    private CourseTrial kept(Field field, String course) {
-        return known.computeIfAbsent(List.of(field.name(), course), key -> trials.of(season, field, course));
+    private ProgramTrial kept(Field field, String program) {
+        return known.computeIfAbsent(List.of(field.name(), program), key -> trials.of(season, field, program));
     }
 
     private String baseline(Field field) {
-        return season.courses(field.name()).stream()
-                .filter(Course::baseline)
-                .map(Course::name)
+        return season.programs(field.name()).stream()
+                .filter(Program::baseline)
+                .map(Program::name)
                 .findFirst()
                 .orElseThrow(() -> new SeasonGapException(
-                        field.name() + " can't be weighed: exactly one of its courses must be the baseline."));
+                        field.name() + " can't be weighed: exactly one of its programs must be the baseline."));
     }
 }

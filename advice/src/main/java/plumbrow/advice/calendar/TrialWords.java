@@ -5,7 +5,7 @@ import plumbrow.advice.weighing.Odds;
 import plumbrow.advice.weighing.Quantities;
 import plumbrow.science.figure.Numbers;
 
-/** What a change to a course does, in sentences. */
+/** What a change to a program does, in sentences. */
 public final class TrialWords {
     private static final double SAME_USD = 0.05;
 
@@ -19,12 +19,12 @@ public final class TrialWords {
         Double loss = trial.calendar().lossPct();
         String weeds = loss == null ? "" : " Weeds take " + Numbers.fixed(loss, 1) + " % of the yield.";
         if (!trial.changed()) {
-            return trial.course() + " as it is kept earns " + earns + "." + weeds;
+            return trial.program() + " as it is kept earns " + earns + "." + weeds;
         }
         double gain = trial.overKept().meanGainUsdPerAcre();
         String than = Math.abs(gain) < SAME_USD
-                ? "So changed, " + trial.course() + " earns as much as before: "
-                : "So changed, " + trial.course() + " earns " + Quantities.dollarsPerAcre(Math.abs(gain))
+                ? "So changed, " + trial.program() + " earns as much as before: "
+                : "So changed, " + trial.program() + " earns " + Quantities.dollarsPerAcre(Math.abs(gain))
                         + (gain < 0 ? " less" : " more") + " than as kept, and is better in "
                         + Odds.words(trial.overKept().chanceBetter()) + " seasons: ";
         return than + earns + "." + weeds;

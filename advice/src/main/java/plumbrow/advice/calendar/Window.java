@@ -6,7 +6,7 @@ import plumbrow.advice.gates.Standing;
 /**
  * Days on which the gates say the same of a pass, all other passes left where they are.
  *
- * @param pass number of the pass in the course as kept
+ * @param pass number of the pass in the program as kept
  * @param from first day, {@code to} last day
  * @param standing barred, unknown, or clear where neither (conditions may still be asked)
  * @param gate id of the gate that says so; empty where clear

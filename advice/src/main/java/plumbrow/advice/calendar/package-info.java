@@ -1,4 +1,4 @@
-/** The season of a course as a calendar, and what becomes of it when a pass is moved to another day or another rate. */
+/** The season of a program as a calendar, and what becomes of it when a pass is moved to another day or another rate. */
 @NullMarked
 package plumbrow.advice.calendar;
 

@@ -34,13 +34,13 @@ public record AcrossLine(String product, List<Place> places) {
     static List<AcrossLine> of(SeasonCheck check) {
         Map<String, Set<Place>> products = new LinkedHashMap<>();
         Gates gates = Gates.of(check.season());
-        for (CourseCheck course : check.courses()) {
-            for (Finding finding : course.findings()) {
+        for (ProgramCheck program : check.programs()) {
+            for (Finding finding : program.findings()) {
                 if (GATES_OF_PLACE.contains(finding.gate())) {
                     products.computeIfAbsent(product(finding), first -> new LinkedHashSet<>())
                             .add(new Place(
-                                    course.field().name(),
-                                    String.join(" and ", gates.counties(course.field())),
+                                    program.field().name(),
+                                    String.join(" and ", gates.counties(program.field())),
                                     finding.standing(),
                                     finding));
                 }

@@ -17,19 +17,19 @@ import plumbrow.advice.gates.Standing;
  * @param about the product, feature or field it is looked up for
  * @param where where it is found
  * @param settles how many findings are unknown for want of it
- * @param courses how many courses those stand in
- * @param fields the fields of those courses
+ * @param programs how many programs those stand in
+ * @param fields the fields of those programs
  * @param gates ids of the gates that ask
  */
 public record LookUp(
-        String ask, String about, Where where, int settles, int courses, List<String> fields, List<String> gates) {
+        String ask, String about, Where where, int settles, int programs, List<String> fields, List<String> gates) {
     public LookUp {
         fields = List.copyOf(fields);
         gates = List.copyOf(gates);
     }
 
-    private record Key(String ask, String about, Where where, String field, String course) {
-        static Key of(CourseCheck check, Finding finding) {
+    private record Key(String ask, String about, Where where, String field, String program) {
+        static Key of(ProgramCheck check, Finding finding) {
             Where where = Where.of(finding);
             boolean ofOneField = where == Where.FIELD || where == Where.PLAN;
             return new Key(
@@ -37,7 +37,7 @@ public record LookUp(
                     where == Where.PLAN ? finding.subject() : thing(finding, where),
                     where,
                     ofOneField ? check.field().name() : "",
-                    where == Where.PLAN ? check.course().name() : "");
+                    where == Where.PLAN ? check.program().name() : "");
         }
 
         /** The subject without the pass it was found in: a label is read once for all passes. */
@@ -50,35 +50,35 @@ public record LookUp(
         }
     }
 
-    /** What the courses wait for; that which settles most comes first. */
-    static List<LookUp> of(List<CourseCheck> checks) {
+    /** What the programs wait for; that which settles most comes first. */
+    static List<LookUp> of(List<ProgramCheck> checks) {
         Map<Key, List<Finding>> asked = new LinkedHashMap<>();
-        Map<Key, Set<CourseCheck>> courses = new LinkedHashMap<>();
-        for (CourseCheck check : checks) {
+        Map<Key, Set<ProgramCheck>> programs = new LinkedHashMap<>();
+        for (ProgramCheck check : checks) {
             for (Finding finding : check.findings()) {
                 if (finding.standing() == Standing.UNKNOWN) {
                     Key key = Key.of(check, finding);
                     asked.computeIfAbsent(key, first -> new ArrayList<>()).add(finding);
-                    courses.computeIfAbsent(key, first -> new LinkedHashSet<>()).add(check);
+                    programs.computeIfAbsent(key, first -> new LinkedHashSet<>()).add(check);
                 }
             }
         }
         return asked.entrySet().stream()
-                .map(one -> lookUp(one.getKey(), one.getValue(), courses.getOrDefault(one.getKey(), Set.of())))
+                .map(one -> lookUp(one.getKey(), one.getValue(), programs.getOrDefault(one.getKey(), Set.of())))
                 .sorted(Comparator.comparingInt(LookUp::settles).reversed())
                 .toList();
     }
 
-    private static LookUp lookUp(Key key, List<Finding> findings, Set<CourseCheck> courses) {
-        String about = key.course().isEmpty() ? key.about() : key.about() + " of " + key.course();
+    private static LookUp lookUp(Key key, List<Finding> findings, Set<ProgramCheck> programs) {
+        String about = key.program().isEmpty() ? key.about() : key.about() + " of " + key.program();
         boolean named = key.field().isEmpty() || key.field().equals(about);
         return new LookUp(
                 key.ask(),
                 named ? about : about + ", " + key.field(),
                 key.where(),
                 findings.size(),
-                courses.size(),
-                courses.stream().map(check -> check.field().name()).distinct().toList(),
+                programs.size(),
+                programs.stream().map(check -> check.field().name()).distinct().toList(),
                 findings.stream().map(Finding::gate).distinct().toList());
     }
 }

@@ -8,63 +8,63 @@ import plumbrow.advice.gates.Standing;
 import plumbrow.advice.season.FieldSeasons;
 import plumbrow.advice.season.Season;
 
-/** Courses of a season held against every gate: a whole farm in one go. */
-public record SeasonCheck(Season season, List<CourseCheck> courses) {
+/** Programs of a season held against every gate: a whole farm in one go. */
+public record SeasonCheck(Season season, List<ProgramCheck> programs) {
     public SeasonCheck {
-        courses = List.copyOf(courses);
+        programs = List.copyOf(programs);
     }
 
-    /** Every course of a season. */
+    /** Every program of a season. */
     public static SeasonCheck of(Season season) {
         return of(season, season.fields());
     }
 
-    /** The courses of some of its fields, in the order of the season. */
+    /** The programs of some of its fields, in the order of the season. */
     public static SeasonCheck of(Season season, List<Field> fields) {
         Gates gates = Gates.of(season);
         FieldSeasons own = FieldSeasons.of(season);
-        List<CourseCheck> checked = new ArrayList<>();
+        List<ProgramCheck> checked = new ArrayList<>();
         for (Field field : fields) {
-            own.courses(field)
-                    .forEach(course -> checked.add(new CourseCheck(field, course, gates.check(field, course))));
+            own.programs(field)
+                    .forEach(program -> checked.add(new ProgramCheck(field, program, gates.check(field, program))));
         }
         return new SeasonCheck(season, checked);
     }
 
-    /** Only the courses of one name. */
-    public SeasonCheck named(String course) {
+    /** Only the programs of one name. */
+    public SeasonCheck named(String program) {
         return new SeasonCheck(
                 season,
-                courses.stream()
-                        .filter(check -> check.course().name().equals(course))
+                programs.stream()
+                        .filter(check -> check.program().name().equals(program))
                         .toList());
     }
 
-    /** Only the courses of one field. */
+    /** Only the programs of one field. */
     public SeasonCheck of(Field field) {
-        return new SeasonCheck(season, courses(field));
+        return new SeasonCheck(season, programs(field));
     }
 
-    /** The fields that have a course here, in the order of the season. */
+    /** The fields that have a program here, in the order of the season. */
     public List<Field> fields() {
-        return courses.stream().map(CourseCheck::field).distinct().toList();
+        return programs.stream().map(ProgramCheck::field).distinct().toList();
     }
 
-    public List<CourseCheck> courses(Field field) {
-        return courses.stream()
+    public List<ProgramCheck> programs(Field field) {
+        return programs.stream()
                 .filter(check -> check.field().name().equals(field.name()))
                 .toList();
     }
 
-    /** How many courses stand so. */
+    /** How many programs stand so. */
     public int count(Standing standing) {
         return (int)
-                courses.stream().filter(check -> check.standing() == standing).count();
+                programs.stream().filter(check -> check.standing() == standing).count();
     }
 
     /** What to look up, and where: that which settles most findings first. */
     public List<LookUp> lookUps() {
-        return LookUp.of(courses);
+        return LookUp.of(programs);
     }
 
     /** The products that are lawful in one place here and barred in another. */
@@ -74,11 +74,11 @@ public record SeasonCheck(Season season, List<CourseCheck> courses) {
 
     /** The answer in one sentence. */
     public String sentence() {
-        int all = courses.size();
+        int all = programs.size();
         if (all == 0) {
-            return "No course has been entered, so there is nothing to check.";
+            return "No program has been entered, so there is nothing to check.";
         }
-        return "Of " + all + (all == 1 ? " course " : " courses ") + "on " + fields().size()
+        return "Of " + all + (all == 1 ? " program " : " programs ") + "on " + fields().size()
                 + (fields().size() == 1 ? " field, " : " fields, ") + count(Standing.BARRED) + " barred, "
                 + count(Standing.UNKNOWN) + " unknown, " + count(Standing.CONDITIONAL) + " conditional, "
                 + count(Standing.CLEAR) + " clear.";

@@ -8,7 +8,7 @@ import plumbrow.advice.gates.Standing;
 public enum Where {
     LABEL("on the label, bag tag or state list"),
     FIELD("in the field, on its map or in a soil test"),
-    PLAN("in the plan of the course"),
+    PLAN("in the plan of the program"),
     FARM("at the farm");
 
     private static final List<String> OF_THE_FIELD = List.of(

@@ -12,47 +12,47 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Done;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.ProductKind;
 import plumbrow.science.figure.Numbers;
 
 /**
- * What was done on a field this season, and what it leaves of each of its courses. What is done is fact and sunk cost, the
- * same for every course: a course that planned it has it on the day, at the rate and on the share of the log; one that did
+ * What was done on a field this season, and what it leaves of each of its programs. What is done is fact and sunk cost, the
+ * same for every program: a program that planned it has it on the day, at the rate and on the share of the log; one that did
  * not plan it has it besides. Only the rest of the season is decided.
  */
 public final class DoneWork {
-    private static final Law NO_INJURY = new Law.Fixed(0);
+    private static final Distribution NO_INJURY = new Distribution.Fixed(0);
 
     private final Season season;
-    private final List<Course> courses;
+    private final List<Program> programs;
     private final List<Done> lines;
-    private final Map<Course, Fulfilled> fulfilled = new HashMap<>();
+    private final Map<Program, Fulfilled> fulfilled = new HashMap<>();
 
-    private DoneWork(Season season, List<Course> courses, List<Done> lines) {
+    private DoneWork(Season season, List<Program> programs, List<Done> lines) {
         this.season = season;
-        this.courses = courses;
+        this.programs = programs;
         this.lines = lines;
-        courses.forEach(course -> fulfilled.put(course, Fulfilled.of(course, lines)));
+        programs.forEach(program -> fulfilled.put(program, Fulfilled.of(program, lines)));
     }
 
-    /** What was done on a field, with its courses in the order of the season, the baseline first. */
+    /** What was done on a field, with its programs in the order of the season, the baseline first. */
     public static DoneWork of(Season season, Field field) {
         List<Done> lines = thisSeason(season, field);
-        List<Course> courses = lines.isEmpty()
+        List<Program> programs = lines.isEmpty()
                 ? List.of()
-                : season.courses(field.name()).stream()
-                        .sorted(Comparator.comparing((Course course) -> !course.baseline()))
+                : season.programs(field.name()).stream()
+                        .sorted(Comparator.comparing((Program program) -> !program.baseline()))
                         .toList();
-        return new DoneWork(season, courses, lines);
+        return new DoneWork(season, programs, lines);
     }
 
     /** Lines of the log that count for this season's crop, by day. */
@@ -73,16 +73,16 @@ public final class DoneWork {
         return LocalDate.of(year - 1, month, 1);
     }
 
-    /** A course with what was done in the place of what it planned, and besides it what it did not plan. */
-    public Course made(Course course) {
+    /** A program with what was done in the place of what it planned, and besides it what it did not plan. */
+    public Program made(Program program) {
         if (lines.isEmpty()) {
-            return course;
+            return program;
         }
-        Fulfilled of = of(course);
+        Fulfilled of = of(program);
         List<Done> further = of.further().stream().filter(this::weighs).toList();
         boolean planted = further.stream().anyMatch(this::seed);
         List<Pass> passes = new ArrayList<>();
-        for (Pass pass : course.passes()) {
+        for (Pass pass : program.passes()) {
             Done line = of.done().get(pass.number());
             if (line != null) {
                 passes.add(pass(pass.number(), line, pass));
@@ -90,17 +90,17 @@ public final class DoneWork {
                 passes.add(pass);
             }
         }
-        int number = course.passes().stream().mapToInt(Pass::number).max().orElse(0);
+        int number = program.passes().stream().mapToInt(Pass::number).max().orElse(0);
         for (Done line : further) {
             number++;
             passes.add(pass(number, line, null));
         }
-        return new Course(course.field(), course.name(), course.baseline(), course.refuge(), course.note(), passes);
+        return new Program(program.field(), program.name(), program.baseline(), program.refuge(), program.note(), passes);
     }
 
-    private Fulfilled of(Course course) {
-        Fulfilled known = fulfilled.get(course);
-        return known == null ? Fulfilled.of(course, lines) : known;
+    private Fulfilled of(Program program) {
+        Fulfilled known = fulfilled.get(program);
+        return known == null ? Fulfilled.of(program, lines) : known;
     }
 
     private Pass pass(int number, Done line, @Nullable Pass own) {
@@ -120,11 +120,11 @@ public final class DoneWork {
                 hurts.map(Pass::delayDays).orElse(0.0));
     }
 
-    /** The pass that a line fulfils in the first course in which it fulfils one: its trip is what the line cost in all. */
+    /** The pass that a line fulfils in the first program in which it fulfils one: its trip is what the line cost in all. */
     private Optional<Pass> meant(Done line) {
-        for (Course course : courses) {
-            for (Pass pass : course.passes()) {
-                if (line.equals(of(course).done().get(pass.number()))) {
+        for (Program program : programs) {
+            for (Pass pass : program.passes()) {
+                if (line.equals(of(program).done().get(pass.number()))) {
                     return Optional.of(pass);
                 }
             }
@@ -133,8 +133,8 @@ public final class DoneWork {
     }
 
     /**
-     * Whether a line is weighed. What was put on before the outlook was drawn up and is no pass of any course is behind the
-     * pressures of that outlook already; it counts against the limits of labels only.
+     * Whether a line is weighed. What was put on before the assumptions was drawn up and is no pass of any program is behind the
+     * pressures of that assumptions already; it counts against the limits of labels only.
      */
     private boolean weighs(Done line) {
         return !line.date().isBefore(season.asOf()) || meant(line).isPresent();
@@ -152,14 +152,14 @@ public final class DoneWork {
         return season.shelf().product(product).map(Product::kind).orElse(null);
     }
 
-    /** What was done and how it was planned, what is not clear, and which courses it contradicts: a sentence each. */
+    /** What was done and how it was planned, what is not clear, and which programs it contradicts: a sentence each. */
     public List<String> sentences() {
         Set<String> said = new LinkedHashSet<>();
         for (Done line : lines.stream().filter(this::weighs).toList()) {
             meant(line)
                     .ifPresentOrElse(
                             pass -> said.add(done(line, pass)),
-                            () -> said.add("Done and counted once in every course: " + what(line) + "."));
+                            () -> said.add("Done and counted once in every program: " + what(line) + "."));
         }
         for (Done line : lines) {
             unclear(line).ifPresent(said::add);
@@ -194,10 +194,10 @@ public final class DoneWork {
     }
 
     private Optional<String> unclear(Done line) {
-        List<String> where = courses.stream()
-                .filter(course -> of(course).unclear().containsKey(line))
-                .map(course -> course.name() + " (pass "
-                        + of(course).unclear().getOrDefault(line, List.of()).stream()
+        List<String> where = programs.stream()
+                .filter(program -> of(program).unclear().containsKey(line))
+                .map(program -> program.name() + " (pass "
+                        + of(program).unclear().getOrDefault(line, List.of()).stream()
                                 .map(pass -> pass.number() + (pass.date() == null ? "" : " of " + pass.date()))
                                 .collect(Collectors.joining(" or "))
                         + ")")
@@ -210,10 +210,10 @@ public final class DoneWork {
     }
 
     private Optional<String> without(Done line) {
-        List<String> others = courses.stream()
-                .filter(course -> of(course).further().contains(line)
-                        && !of(course).unclear().containsKey(line))
-                .map(Course::name)
+        List<String> others = programs.stream()
+                .filter(program -> of(program).further().contains(line)
+                        && !of(program).unclear().containsKey(line))
+                .map(Program::name)
                 .toList();
         if (others.isEmpty() || meant(line).isEmpty()) {
             return Optional.empty();

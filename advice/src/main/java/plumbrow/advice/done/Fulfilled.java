@@ -9,13 +9,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Done;
-import plumbrow.advice.course.Pass;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.Pass;
 import plumbrow.advice.quantity.Amount;
 
 /**
- * Which passes of a course the log fulfils. A line of the log is one application and fulfils one pass at most:
+ * Which passes of a program the log fulfils. A line of the log is one application and fulfils one pass at most:
  *
  * <ol>
  *   <li>a pass of its product planned for its very day, whatever the rate;
@@ -28,8 +28,8 @@ import plumbrow.advice.quantity.Amount;
  * <p>The days and the factor are common practice, no source.
  *
  * @param done the line that fulfils a pass, by the number of the pass
- * @param unclear lines that may fulfil a pass of the course, with the passes
- * @param further lines that fulfil no pass of the course, those of which it is not clear among them, by day
+ * @param unclear lines that may fulfil a pass of the program, with the passes
+ * @param further lines that fulfil no pass of the program, those of which it is not clear among them, by day
  */
 public record Fulfilled(Map<Integer, Done> done, Map<Done, List<Pass>> unclear, List<Done> further) {
     static final int DAYS_LATE = 14;
@@ -47,16 +47,16 @@ public record Fulfilled(Map<Integer, Done> done, Map<Done, List<Pass>> unclear, 
     }
 
     /**
-     * What the log fulfils of a course.
+     * What the log fulfils of a program.
      *
-     * @param lines of the log for this season's crop on the field of the course
+     * @param lines of the log for this season's crop on the field of the program
      */
-    public static Fulfilled of(Course course, List<Done> lines) {
+    public static Fulfilled of(Program program, List<Done> lines) {
         Map<Integer, Done> done = new HashMap<>();
         Map<Done, List<Pass>> unclear = new HashMap<>();
         List<Done> left = new ArrayList<>(lines);
         left.sort(Comparator.comparing(Done::date).thenComparing(Done::product));
-        List<Pass> open = new ArrayList<>(course.passes().stream()
+        List<Pass> open = new ArrayList<>(program.passes().stream()
                 .filter(pass -> pass.product() != null)
                 .sorted(Comparator.comparingInt(Pass::number))
                 .toList());

@@ -65,7 +65,7 @@ final class FarmModel {
         for (int f = 0; f < problem.places().size(); f++) {
             Place place = problem.places().get(f);
             List<Variable> own = new ArrayList<>();
-            Expression one = model.newExpression("one course on " + f).level(1);
+            Expression one = model.newExpression("one program on " + f).level(1);
             for (int c = 0; c < place.options().size(); c++) {
                 Variable take = model.newVariable("x " + f + " " + c).lower(0).upper(1);
                 hold(take, settled.option(f, c));

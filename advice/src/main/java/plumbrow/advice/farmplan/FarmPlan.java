@@ -3,12 +3,12 @@ package plumbrow.advice.farmplan;
 import java.util.List;
 
 /**
- * One course for each field of a farm.
+ * One program for each field of a farm.
  *
  * @param fields in the order of the season; empty where the limits clash
- * @param setAside fields without a course that may be advised, which take of what is shared all the same
+ * @param setAside fields without a program that may be advised, which take of what is shared all the same
  * @param meanUsd mean margin of the farm, without what those bring [$]
- * @param boundUsd no choice of courses has a higher mean [$]
+ * @param boundUsd no choice of programs has a higher mean [$]
  * @param gapPct how far the plan can be below the best [%]
  * @param worstTenthUsd mean margin of the worst tenth of the scenarios [$]
  * @param freeUsd mean margin if no limit held [$]
@@ -45,17 +45,17 @@ public record FarmPlan(
     }
 
     /**
-     * The course that a field takes.
+     * The program that a field takes.
      *
-     * @param alone the course that would be best for the field by itself
+     * @param alone the program that would be best for the field by itself
      * @param meanUsd mean margin [$]
      * @param givesUpUsd how much less that is than the field alone would bring [$]
-     * @param aboutEqual whether the two courses are about equal on the field itself
+     * @param aboutEqual whether the two programs are about equal on the field itself
      */
     public record Taken(
             String field,
             double acres,
-            String course,
+            String program,
             String alone,
             double costUsd,
             double meanUsd,
@@ -63,11 +63,11 @@ public record FarmPlan(
             boolean aboutEqual) {}
 
     /**
-     * A field of which no course may be advised: what its likely course takes is not there for the others.
+     * A field of which no program may be advised: what its likely program takes is not there for the others.
      *
      * @param costUsd what is set aside for it at list prices [$]
      */
-    public record SetAside(String field, double acres, String course, double costUsd, String says) {}
+    public record SetAside(String field, double acres, String program, double costUsd, String says) {}
 
     /**
      * Something that all fields share.

@@ -17,14 +17,14 @@ import plumbrow.advice.farmplan.FarmSolver.Solution;
 import plumbrow.advice.farmplan.SharedLimit.Kind;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.gates.Gates;
-import plumbrow.advice.outlook.DrawSource;
+import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.season.FieldSeasons;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.EqualRule;
 import plumbrow.science.figure.Numbers;
 
 /**
- * Plans the farms of a season, each by itself: the courses that bring most together under what its fields share.
+ * Plans the farms of a season, each by itself: the programs that bring most together under what its fields share.
  *
  * <p>Same season and options give the same plan.
  */
@@ -85,7 +85,7 @@ public final class FarmPlanner {
 
     private FarmPlan plan() {
         if (problem.places().stream().noneMatch(FarmProblem.Place::counted)) {
-            return impossible("No field of " + farm.name() + " has a course that may be advised.");
+            return impossible("No field of " + farm.name() + " has a program that may be advised.");
         }
         Solution solution = FarmSolver.solve(problem);
         Solution free = FarmSolver.solve(without(reader.shared()));
@@ -172,7 +172,7 @@ public final class FarmPlanner {
         String limits = free.mean() - solution.mean() < 1
                 ? "What they share holds none of them back."
                 : "What they share costs " + Numbers.dollars(free.mean() - solution.mean(), 0) + ": "
-                        + (other == 1 ? "one field takes" : other + " fields take") + " another course than alone.";
+                        + (other == 1 ? "one field takes" : other + " fields take") + " another program than alone.";
         String proof = solution.gap() < 1e-6
                 ? " No other choice brings more."
                 : " No other choice brings more than " + Numbers.fixed(solution.gap() * 100, 2) + " % more.";
@@ -191,10 +191,10 @@ public final class FarmPlanner {
                 kept = left;
             }
         }
-        return "No choice of courses on " + farm.name() + " keeps "
+        return "No choice of programs on " + farm.name() + " keeps "
                 + (kept.size() == 1 ? "within " : "within all of these together: ")
                 + kept.stream().map(SharedLimit::text).collect(Collectors.joining("; "))
-                + ". Ease one of them, or enter courses that need less."
+                + ". Ease one of them, or enter programs that need less."
                 + (reader.aside().isEmpty()
                         ? ""
                         : " What "

@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.farmplan.FarmPlan.SetAside;
 import plumbrow.advice.farmplan.FarmProblem.Good;
 import plumbrow.advice.farmplan.FarmProblem.Limit;
@@ -26,7 +26,7 @@ import plumbrow.advice.means.FarmLimit;
 import plumbrow.advice.means.Machine;
 import plumbrow.advice.means.Means;
 import plumbrow.advice.means.WorkWindow;
-import plumbrow.advice.outlook.DrawSource;
+import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.FieldSeasons;
 import plumbrow.advice.season.Season;
@@ -36,16 +36,16 @@ import plumbrow.advice.shelf.ProductKind;
 import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.weighing.Bought;
 import plumbrow.advice.weighing.CostKind;
-import plumbrow.advice.weighing.CourseDraws;
-import plumbrow.advice.weighing.CourseDraws.Weighed;
+import plumbrow.advice.weighing.ProgramDraws;
+import plumbrow.advice.weighing.ProgramDraws.Weighed;
 import plumbrow.advice.weighing.SeasonGapException;
 import plumbrow.science.figure.Numbers;
 
 /**
  * Reads the plain problem of one farm out of a season.
  *
- * <p>Only courses that may be advised are options. Prices of a crop, what products control and the growing season are the
- * same draws on every field of the farm; what presses on a field is its own. A field without such a course takes its hours
+ * <p>Only programs that may be advised are options. Prices of a crop, what products control and the growing season are the
+ * same draws on every field of the farm; what presses on a field is its own. A field without such a program takes its hours
  * and money all the same.
  */
 final class FarmReader {
@@ -66,7 +66,7 @@ final class FarmReader {
     private boolean refuge;
 
     /**
-     * @param own the season cut by fields, so that no list of all fields is gone through for each course of each of them
+     * @param own the season cut by fields, so that no list of all fields is gone through for each program of each of them
      * @param gone what plans of other farms take out of the shed, by product in the unit of its price
      */
     FarmReader(Season season, FieldSeasons own, Farm farm, Gates gates, DrawSource source, Map<String, Double> gone) {
@@ -194,13 +194,13 @@ final class FarmReader {
         }
     }
 
-    /** Products that courses of a farm's fields put on and that are bought. */
+    /** Products that programs of a farm's fields put on and that are bought. */
     private Set<String> used(String ofFarm) {
         Set<String> used = new HashSet<>();
         for (Field field : season.fields()) {
             if (field.farm().equals(ofFarm)) {
-                own.courses(field).stream()
-                        .flatMap(course -> course.passes().stream())
+                own.programs(field).stream()
+                        .flatMap(program -> program.passes().stream())
                         .flatMap(pass -> Optional.ofNullable(pass.product()).stream())
                         .filter(product ->
                                 season.shelf().seed(product).map(Seed::saved).isEmpty())
@@ -258,87 +258,87 @@ final class FarmReader {
     }
 
     private List<Option> options(Field field) {
-        CourseDraws draws = new CourseDraws(own.of(field), field, source, limit.yieldTie());
+        ProgramDraws draws = new ProgramDraws(own.of(field), field, source, limit.yieldTie());
         List<Option> options = new ArrayList<>();
-        for (Course course : own.courses(field)) {
-            if (Gates.standing(gates.check(field, course)).advisable()) {
-                Weighed weighed = draws.weigh(course);
+        for (Program program : own.programs(field)) {
+            if (Gates.standing(gates.check(field, program)).advisable()) {
+                Weighed weighed = draws.weigh(program);
                 double[] scenarios = weighed.margins().clone();
                 for (int k = 0; k < scenarios.length; k++) {
                     scenarios[k] *= field.acres();
                 }
                 options.add(new Option(
-                        course.name(),
+                        program.name(),
                         weighed.costUsdPerAcre() * field.acres(),
                         scenarios,
-                        uses(field, course),
-                        taken(field, course)));
+                        uses(field, program),
+                        taken(field, program)));
             }
         }
         return options;
     }
 
     /**
-     * What a field without a course that may be advised will take all the same: hours, money and goods of its baseline. What it
+     * What a field without a program that may be advised will take all the same: hours, money and goods of its baseline. What it
      * brings is not counted.
      */
     private Optional<Place> setAside(Field field) {
-        Optional<Course> likely = own.courses(field).stream()
-                .filter(Course::baseline)
+        Optional<Program> likely = own.programs(field).stream()
+                .filter(Program::baseline)
                 .findFirst()
-                .or(() -> own.courses(field).stream().findFirst());
+                .or(() -> own.programs(field).stream().findFirst());
         if (likely.isEmpty()) {
             cautions.add(
-                    field.name() + " is left out, of the limits too: it has no course. What it will need of hours and"
+                    field.name() + " is left out, of the limits too: it has no program. What it will need of hours and"
                             + " money is not in this plan.");
             return Optional.empty();
         }
-        Course course = likely.get();
+        Program program = likely.get();
         try {
-            double cost = new CourseDraws(own.of(field), field, source, limit.yieldTie())
-                            .weigh(course)
+            double cost = new ProgramDraws(own.of(field), field, source, limit.yieldTie())
+                            .weigh(program)
                             .costUsdPerAcre()
                     * field.acres();
             Option option = new Option(
-                    course.name(), cost, new double[source.draws()], uses(field, course), taken(field, course));
+                    program.name(), cost, new double[source.draws()], uses(field, program), taken(field, program));
             aside.add(new SetAside(
                     field.name(),
                     field.acres(),
-                    course.name(),
+                    program.name(),
                     cost,
-                    "No course of " + field.name() + " may be advised yet. Hours, money and goods of " + course.name()
+                    "No program of " + field.name() + " may be advised yet. Hours, money and goods of " + program.name()
                             + " are set aside for it; what it brings is not counted."));
             return Optional.of(new Place(field.name(), List.of(option), false));
         } catch (SeasonGapException gap) {
-            cautions.add(field.name() + " is left out, of the limits too: none of its courses may be advised, and "
+            cautions.add(field.name() + " is left out, of the limits too: none of its programs may be advised, and "
                     + gap.getMessage() + " What it will need of hours and money is not in this plan.");
             return Optional.empty();
         }
     }
 
-    private double[] uses(Field field, Course course) {
+    private double[] uses(Field field, Program program) {
         double[] uses = new double[windows.size() + (refuge ? 1 : 0)];
         for (int w = 0; w < windows.size(); w++) {
-            uses[w] = hours(windows.get(w), field, course);
+            uses[w] = hours(windows.get(w), field, program);
         }
         if (refuge) {
-            uses[windows.size()] = field.crop() == Crop.CORN ? -refugeAcres(field, course) : 0;
+            uses[windows.size()] = field.crop() == Crop.CORN ? -refugeAcres(field, program) : 0;
         }
         return uses;
     }
 
     /** Hours of all machines of the kind together; what shares a tank is one trip. */
-    private double hours(WorkWindow window, Field field, Course course) {
+    private double hours(WorkWindow window, Field field, Program program) {
         double perHour =
                 machines(window).stream().mapToDouble(Machine::acresPerHour).sum();
         Work work = own.of(field).work();
         Map<String, Double> trips = new LinkedHashMap<>();
-        for (Pass pass : course.passes()) {
+        for (Pass pass : program.passes()) {
             if (pass.date() != null
                     && window.holds(pass.date())
                     && window.kind().does(pass.kind())
                     && !onSeed(pass)) {
-                String tank = work.sprayPlan(course, pass).map(SprayPlan::tank).orElse("pass " + pass.number());
+                String tank = work.sprayPlan(program, pass).map(SprayPlan::tank).orElse("pass " + pass.number());
                 trips.merge(tank + " " + pass.date(), pass.sharePct() / 100, Math::max);
             }
         }
@@ -353,9 +353,9 @@ final class FarmReader {
                         .isPresent();
     }
 
-    private double refugeAcres(Field field, Course course) {
+    private double refugeAcres(Field field, Program program) {
         double acres = 0;
-        for (Pass pass : course.passes()) {
+        for (Pass pass : program.passes()) {
             if (pass.kind() == PassKind.SEED && pass.product() != null && !onSeed(pass)) {
                 Seed seed = season.shelf().seed(pass.product()).orElse(null);
                 double share = seed == null ? 0 : seed.traits().isEmpty() ? 1 : seed.blendRefugePct() / 100;
@@ -366,10 +366,10 @@ final class FarmReader {
     }
 
     /** What the operator buys of each good: on shared ground the landlord brings his part. */
-    private double[] taken(Field field, Course course) {
+    private double[] taken(Field field, Program program) {
         double[] taken = new double[goods.size()];
         for (int g = 0; g < taken.length; g++) {
-            for (Pass pass : course.passes()) {
+            for (Pass pass : program.passes()) {
                 if (goods.get(g).name().equals(pass.product())) {
                     taken[g] += Bought.perAcre(season, pass).orElse(0)
                             * field.acres()

@@ -1,4 +1,4 @@
-/** One course for each field of a farm under limits that they share: hours, money, quantities, refuge and risk. */
+/** One program for each field of a farm under limits that they share: hours, money, quantities, refuge and risk. */
 @NullMarked
 package plumbrow.advice.farmplan;
 

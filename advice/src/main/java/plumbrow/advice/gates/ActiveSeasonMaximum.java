@@ -11,9 +11,9 @@ import plumbrow.advice.shelf.ActiveLimit;
 import plumbrow.science.figure.Numbers;
 
 /**
- * Whether an active ingredient stays within its season maximum, counted over every product of the course.
+ * Whether an active ingredient stays within its season maximum, counted over every product of the program.
  *
- * <p>Protects the law. Two products with the same ingredient fill one cap. Each label in the course is held to on its
+ * <p>Protects the law. Two products with the same ingredient fill one cap. Each label in the program is held to on its
  * own basis, active ingredient or acid equivalent, so the tightest decides:
  *
  * <pre>  lb/ac = Σ rate × lb active per gal or lb (× lb acid per lb active)</pre>

@@ -11,7 +11,7 @@ import plumbrow.advice.shelf.ActiveContent;
 import plumbrow.advice.shelf.ActiveLimit.Basis;
 
 /**
- * How much of an ingredient a course puts on an acre, from all products together.
+ * How much of an ingredient a program puts on an acre, from all products together.
  *
  * @param pounds what is known of it [lb/ac on the basis asked for]
  * @param uncounted products whose part could not be counted
@@ -21,7 +21,7 @@ record ActiveTally(double pounds, Set<String> uncounted) {
         uncounted = Set.copyOf(uncounted);
     }
 
-    /** The ingredients of a course's products, each with the products that hold it. */
+    /** The ingredients of a program's products, each with the products that hold it. */
     static Map<String, Set<String>> ingredients(SeasonIndex index, Set<String> products) {
         Map<String, Set<String>> found = new TreeMap<>();
         for (String product : products) {

@@ -3,11 +3,11 @@ package plumbrow.advice.gates;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Done;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.shelf.Method;
 import plumbrow.advice.shelf.Product;
@@ -29,7 +29,7 @@ record Application(
         @Nullable SprayPlan plan) {
 
     /** What a pass puts on; where a line of the log fulfils it, what that says: each application counts once. */
-    static Optional<Application> planned(SeasonIndex index, Course course, Pass pass, @Nullable Done done) {
+    static Optional<Application> planned(SeasonIndex index, Program program, Pass pass, @Nullable Done done) {
         String product = pass.product();
         if (product == null || !underLabel(index, product).orElse(false)) {
             return Optional.empty();
@@ -39,7 +39,7 @@ record Application(
                 product,
                 done == null ? pass.date() : done.date(),
                 done == null ? pass.rate() : done.rate(),
-                index.sprayPlan(course, pass).orElse(null)));
+                index.sprayPlan(program, pass).orElse(null)));
     }
 
     /** What the log says went on; a product that is not on the shelf is taken for one with a label. */

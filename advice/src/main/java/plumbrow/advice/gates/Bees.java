@@ -3,7 +3,7 @@ package plumbrow.advice.gates;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.ProductCare;

@@ -5,7 +5,7 @@ import java.util.stream.Stream;
 import plumbrow.advice.shelf.ProductCare;
 
 /**
- * A gate on what the label asks of whoever handles a product, once for each product of the course. Where nothing of it was
+ * A gate on what the label asks of whoever handles a product, once for each product of the program. Where nothing of it was
  * read it is silent: {@link CareRead} asks for it once.
  */
 abstract class CareGate extends Question {

@@ -10,9 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.done.Fulfilled;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
@@ -25,27 +25,27 @@ import plumbrow.advice.shelf.ProductCare;
 import plumbrow.advice.shelf.UseTerms;
 import plumbrow.science.reference.County;
 
-/** One course on one field, with what the season knows of both looked up once: what a gate is asked about. */
+/** One program on one field, with what the season knows of both looked up once: what a gate is asked about. */
 public final class Case {
     private final SeasonIndex index;
     private final Field field;
-    private final Course course;
+    private final Program program;
     private final List<Pass> passes;
     private final List<Application> planned;
     private final List<Application> logged;
     private final List<Place> places;
 
-    Case(SeasonIndex index, Field field, Course course) {
+    Case(SeasonIndex index, Field field, Program program) {
         this.index = index;
         this.field = field;
-        this.course = course;
-        this.passes = course.passes().stream()
+        this.program = program;
+        this.passes = program.passes().stream()
                 .sorted(Comparator.comparingInt(Pass::number))
                 .toList();
-        Fulfilled fulfilled = Fulfilled.of(course, index.thisSeason(field));
+        Fulfilled fulfilled = Fulfilled.of(program, index.thisSeason(field));
         this.planned = passes.stream()
                 .flatMap(pass -> Application.planned(
-                        index, course, pass, fulfilled.done().get(pass.number()))
+                        index, program, pass, fulfilled.done().get(pass.number()))
                         .stream())
                 .toList();
         this.logged = fulfilled.further().stream()
@@ -66,8 +66,8 @@ public final class Case {
         return field;
     }
 
-    Course course() {
-        return course;
+    Program program() {
+        return program;
     }
 
     /** The passes by number: the order in which they were entered does not matter. */
@@ -75,12 +75,12 @@ public final class Case {
         return passes;
     }
 
-    /** Labelled products that the course puts on, by pass number. A pass that the log holds too goes by the log. */
+    /** Labelled products that the program puts on, by pass number. A pass that the log holds too goes by the log. */
     List<Application> planned() {
         return planned;
     }
 
-    /** What went on this season by the log and is no pass of the course, by day. */
+    /** What went on this season by the log and is no pass of the program, by day. */
     List<Application> logged() {
         return logged;
     }

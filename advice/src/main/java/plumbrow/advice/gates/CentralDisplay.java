@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * Whether workers can see what was applied where, and until when they stay out.
  *
- * <p>Protects people. Asked once of a course that puts a labelled product on in the open. Where it is not shown yet it is
+ * <p>Protects people. Asked once of a program that puts a labelled product on in the open. Where it is not shown yet it is
  * a condition. Unknown where nobody has said. A farm on which only the owner's close family works is free of the duty;
  * the desk can't tell, and asks.
  *

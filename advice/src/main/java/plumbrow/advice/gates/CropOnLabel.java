@@ -2,8 +2,8 @@ package plumbrow.advice.gates;
 
 import java.util.List;
 import java.util.stream.Stream;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.shelf.LabelUse;
 import plumbrow.advice.shelf.SpecialLabel;
 

@@ -1,7 +1,7 @@
 package plumbrow.advice.gates;
 
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.shelf.Method;
 import plumbrow.science.fate.DriftCurve;
 

@@ -2,7 +2,7 @@ package plumbrow.advice.gates;
 
 import java.util.List;
 import java.util.stream.Stream;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.shelf.Droplets;
 import plumbrow.advice.shelf.UseTerms;
 

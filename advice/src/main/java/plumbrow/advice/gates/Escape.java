@@ -8,16 +8,16 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.shelf.ProductKind;
 
 /**
- * How many plants of a weed would survive a course if they no longer gave way to one site of action that it leans on.
+ * How many plants of a weed would survive a program if they no longer gave way to one site of action that it leans on.
  *
  * <pre>  survivors(g) = Π (1 − control) over the herbicides that do not contain group g</pre>
  *
- * <p>The group for which most survive is told: the one that the course selects for hardest. A product of several groups
+ * <p>The group for which most survive is told: the one that the program selects for hardest. A product of several groups
  * counts for nothing against a plant that resists one of them, since the book can't tell its partners apart; a group
  * that the population resists already counts for nothing at all. Control is that of the highest rate in the book not
  * above the planned one, at its mean.
@@ -66,8 +66,8 @@ public record Escape(String weed, String group, double share) {
         return new Escape(weed, group, left);
     }
 
-    /** The same for a course on a field. */
-    public static Optional<Escape> worst(Gates gates, Field field, Course course, Set<String> weeds) {
-        return worst(gates.at(field, course), weeds);
+    /** The same for a program on a field. */
+    public static Optional<Escape> worst(Gates gates, Field field, Program program, Set<String> weeds) {
+        return worst(gates.at(field, program), weeds);
     }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.shelf.Droplets;
 import plumbrow.advice.shelf.Method;

@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What one gate says of one thing in a course.
+ * What one gate says of one thing in a program.
  *
  * @param gate id of the gate
  * @param subject the pass, product or ingredient it speaks of

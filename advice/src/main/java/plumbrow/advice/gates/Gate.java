@@ -2,7 +2,7 @@ package plumbrow.advice.gates;
 
 import java.util.List;
 
-/** One check that a course must pass. Pure: the same case gives the same findings. */
+/** One check that a program must pass. Pure: the same case gives the same findings. */
 public interface Gate {
     /** Its name in findings and docs, such as "season-maximum". */
     String id();

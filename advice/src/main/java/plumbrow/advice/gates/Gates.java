@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.land.Cut;
 import plumbrow.advice.land.Zones;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Setback;
 
-/** All gates over one season, and what they find of a course together. */
+/** All gates over one season, and what they find of a program together. */
 public final class Gates {
     private static final List<Gate> ALL = List.of(
             new CropOnLabel(),
@@ -85,26 +85,26 @@ public final class Gates {
         return ALL;
     }
 
-    /** What all gates say of a course on a field, worst first; within a standing in the order of asking. */
-    public List<Finding> check(Field field, Course course) {
-        Case at = at(field, course);
+    /** What all gates say of a program on a field, worst first; within a standing in the order of asking. */
+    public List<Finding> check(Field field, Program program) {
+        Case at = at(field, program);
         return ALL.stream()
                 .flatMap(gate -> gate.check(at).stream())
                 .sorted(Comparator.comparing(Finding::standing))
                 .toList();
     }
 
-    /** The same for one course of a season. */
-    public static List<Finding> check(Season season, Field field, Course course) {
-        return of(season).check(field, course);
+    /** The same for one program of a season. */
+    public static List<Finding> check(Season season, Field field, Program program) {
+        return of(season).check(field, program);
     }
 
     /**
-     * What the labels' setbacks leave of a field, for each product that a course puts out of doors, by pass. Asks the same
+     * What the labels' setbacks leave of a field, for each product that a program puts out of doors, by pass. Asks the same
      * rows and distances as the gates that say so in words.
      */
-    public List<Zones> zones(Field field, Course course) {
-        Case at = at(field, course);
+    public List<Zones> zones(Field field, Program program) {
+        Case at = at(field, program);
         return at.planned().stream()
                 .filter(Application::outdoors)
                 .map(application -> zones(at, application))
@@ -134,11 +134,11 @@ public final class Gates {
         return Cut.of(at.field(), number, product, asked, notRead);
     }
 
-    Case at(Field field, Course course) {
-        return new Case(index, field, course);
+    Case at(Field field, Program program) {
+        return new Case(index, field, program);
     }
 
-    /** The standing of a course: that of its worst finding, clear where no gate has anything to say. */
+    /** The standing of a program: that of its worst finding, clear where no gate has anything to say. */
     public static Standing standing(List<Finding> findings) {
         return findings.stream().map(Finding::standing).reduce(Standing.CLEAR, Standing::worse);
     }

@@ -10,7 +10,7 @@ import plumbrow.advice.shelf.UseTerms;
 /**
  * When treated crop and stubble may be grazed or fed.
  *
- * <p>Protects people who eat meat and milk. No pass of a course grazes, so a ban or an interval that runs past the
+ * <p>Protects people who eat meat and milk. No pass of a program grazes, so a ban or an interval that runs past the
  * harvest is a condition. Clear where the label forbids nothing and the interval ends by the harvest. Unknown where it
  * was not read.
  *

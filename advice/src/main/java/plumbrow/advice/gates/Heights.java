@@ -1,7 +1,7 @@
 package plumbrow.advice.gates;
 
 import java.util.stream.Stream;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.shelf.UseTerms;
 
 /**

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.outlook.Chances;
+import plumbrow.advice.assumptions.Chances;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.shelf.Control;
 

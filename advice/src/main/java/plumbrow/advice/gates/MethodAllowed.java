@@ -3,8 +3,8 @@ package plumbrow.advice.gates;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.shelf.Method;
 import plumbrow.advice.shelf.UseTerms;
 

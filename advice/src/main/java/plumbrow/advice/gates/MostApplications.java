@@ -30,7 +30,7 @@ final class MostApplications extends Question {
         if (most == null) {
             return unknown(
                             use.product(),
-                            "The course has " + times + "; how many the label allows has not been read.",
+                            "The program has " + times + "; how many the label allows has not been read.",
                             "Look up the most applications per season for "
                                     + use.crop().word() + " on the label.")
                     .standingIn(use.source());

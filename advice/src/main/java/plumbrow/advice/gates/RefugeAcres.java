@@ -9,7 +9,7 @@ import plumbrow.advice.shelf.Seed;
 import plumbrow.science.figure.Numbers;
 
 /**
- * Whether a course plants the refuge that the bag tag of each trait seed asks for.
+ * Whether a program plants the refuge that the bag tag of each trait seed asks for.
  *
  * <p>Protects the usefulness of the chemistry: insects from the refuge keep resistance rare.
  *
@@ -30,7 +30,7 @@ final class RefugeAcres extends Question {
 
     @Override
     public List<Finding> check(Case at) {
-        SeedLots lots = SeedLots.of(at.season(), at.course());
+        SeedLots lots = SeedLots.of(at.season(), at.program());
         return lots.withTraits().stream()
                 .map(seed -> judge(at.season(), at.field(), lots, seed))
                 .toList();
@@ -71,7 +71,7 @@ final class RefugeAcres extends Question {
         double needed = Rounding.upToTenth(acres * required / 100);
         String asked = "the tag asks for " + Numbers.plain(required) + " % of " + Numbers.plain(acres) + " ac, "
                 + Numbers.plain(needed) + " ac";
-        String has = "This course has " + Numbers.plain(planted) + " % refuge, "
+        String has = "This program has " + Numbers.plain(planted) + " % refuge, "
                 + Numbers.fixed(acres * planted / 100, 1) + " ac; " + asked + ".";
         return Rounding.below(planted, required)
                 ? measured(seed, Standing.BARRED, planted, required, has)

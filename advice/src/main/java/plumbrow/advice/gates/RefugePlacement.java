@@ -2,7 +2,7 @@ package plumbrow.advice.gates;
 
 import java.util.List;
 import java.util.stream.Stream;
-import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.shelf.RefugeRule;
 import plumbrow.advice.shelf.RefugeRule.Form;
 import plumbrow.advice.shelf.Seed;
@@ -16,7 +16,7 @@ import plumbrow.science.figure.Numbers;
  * tag was not read or the plan does not say.
  *
  * <p>Source: the bag tag or grower agreement. Needs: farthest distance and fewest rows of the rule, distance and rows of
- * the course.
+ * the program.
  */
 final class RefugePlacement extends Question {
     RefugePlacement() {
@@ -25,11 +25,11 @@ final class RefugePlacement extends Question {
 
     @Override
     public List<Finding> check(Case at) {
-        return SeedLots.of(at.season(), at.course()).withTraits().stream()
+        return SeedLots.of(at.season(), at.program()).withTraits().stream()
                 .filter(seed -> seed.rule().form() == Form.BLOCK)
                 .flatMap(seed -> Stream.of(
-                        distance(seed, at.course().refuge()),
-                        rows(seed, at.course().refuge())))
+                        distance(seed, at.program().refuge()),
+                        rows(seed, at.program().refuge())))
                 .toList();
     }
 
@@ -44,7 +44,7 @@ final class RefugePlacement extends Question {
                 ? "the tag wants it in the field or adjacent"
                 : "the tag allows " + Numbers.plain(farthest) + " ft";
         if (planned == null) {
-            return unplanned(seed, "The course does not say how far the refuge lies; " + allowed + ".", "distance");
+            return unplanned(seed, "The program does not say how far the refuge lies; " + allowed + ".", "distance");
         }
         String lies = planned == 0 ? "In the field or adjacent" : Numbers.plain(planned) + " ft away, edge to edge";
         Finding finding = Rounding.above(planned, farthest)
@@ -64,7 +64,7 @@ final class RefugePlacement extends Question {
         if (planned == null) {
             return unplanned(
                     seed,
-                    "The course does not say how many rows wide the refuge is; the tag asks for " + fewest + ".",
+                    "The program does not say how many rows wide the refuge is; the tag asks for " + fewest + ".",
                     "rows");
         }
         String says = planned + " rows wide; the tag asks for " + fewest + " or more.";
@@ -84,6 +84,6 @@ final class RefugePlacement extends Question {
     private Finding unplanned(Seed seed, String says, String what) {
         return Finding.of(this, Standing.UNKNOWN, seed.product(), says)
                 .standingIn(seed.rule().source())
-                .clearedBy("Enter the refuge " + what + " of this course.");
+                .clearedBy("Enter the refuge " + what + " of this program.");
     }
 }

@@ -6,14 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import plumbrow.advice.course.Done;
+import plumbrow.advice.program.Done;
 import plumbrow.advice.shelf.ProductKind;
 
 /**
  * Whether a herbicide group goes on year after year.
  *
  * <p>Protects the usefulness of the chemistry. A group that the log has on this field in each of the two seasons before, and
- * the course plans again, is conditional. Silent where the log does not reach back. Never barred.
+ * the program plans again, is conditional. Silent where the log does not reach back. Never barred.
  *
  * <p>Source: group numbers of the reference data; two seasons are common practice, no source. Needs: the log and the content
  * of products.

@@ -3,7 +3,7 @@ package plumbrow.advice.gates;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import plumbrow.advice.course.Pass;
+import plumbrow.advice.program.Pass;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Seed;

@@ -8,10 +8,10 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Done;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.done.DoneWork;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Crop;
@@ -70,7 +70,7 @@ final class SeasonIndex {
 
     private record On(String product, String pest) {}
 
-    private record PassOf(String field, String course, int number) {}
+    private record PassOf(String field, String program, int number) {}
 
     SeasonIndex(Season season) {
         this.season = season;
@@ -94,7 +94,7 @@ final class SeasonIndex {
         features = by(season.ground().features(), Feature::field);
         alsoIn = by(season.ground().alsoIn(), AlsoIn::field);
         nextCrops = by(season.ground().nextCrops(), NextCrop::field);
-        sprayPlans = first(season.work().sprayPlans(), one -> new PassOf(one.field(), one.course(), one.pass()));
+        sprayPlans = first(season.work().sprayPlans(), one -> new PassOf(one.field(), one.program(), one.pass()));
         log = by(season.work().log(), Done::field);
         weeds = by(season.pests().weeds(), WeedPressure::field);
         resistance = by(season.pests().resistance(), KnownResistance::field);
@@ -189,8 +189,8 @@ final class SeasonIndex {
         return nextCrops.getOrDefault(field, List.of());
     }
 
-    Optional<SprayPlan> sprayPlan(Course course, Pass pass) {
-        return Optional.ofNullable(sprayPlans.get(new PassOf(course.field(), course.name(), pass.number())));
+    Optional<SprayPlan> sprayPlan(Program program, Pass pass) {
+        return Optional.ofNullable(sprayPlans.get(new PassOf(program.field(), program.name(), pass.number())));
     }
 
     List<WeedPressure> weeds(String field) {

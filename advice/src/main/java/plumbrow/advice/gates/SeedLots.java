@@ -3,12 +3,12 @@ package plumbrow.advice.gates;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.planting.Planting;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Seed;
 
-/** The seed lots of a course that stand in the end, each with its share of the field. */
+/** The seed lots of a program that stand in the end, each with its share of the field. */
 record SeedLots(List<Lot> lots) {
 
     /** @param sharePct share of the field's acres [%] */
@@ -18,8 +18,8 @@ record SeedLots(List<Lot> lots) {
         }
     }
 
-    static SeedLots of(Season season, Course course) {
-        return new SeedLots(Planting.of(season, course).lots().stream()
+    static SeedLots of(Season season, Program program) {
+        return new SeedLots(Planting.of(season, program).lots().stream()
                 .flatMap(lot -> Optional.ofNullable(lot.pass().product()).flatMap(season.shelf()::seed).stream()
                         .map(seed -> new Lot(seed, lot.share() * 100)))
                 .toList());

@@ -19,7 +19,7 @@ import plumbrow.science.figure.Numbers;
  * or more; its groups count, less those that the field's population resists. It never bars. Fewer than two over the season,
  * or two only from one premix, whose partners the book can't tell apart, are conditional. Two are conditional as well where
  * nobody has written whether this population resists anything. Unknown where the group of an ingredient or a rate is not
- * known and might make the second. Silent on a course without herbicide.
+ * known and might make the second. Silent on a program without herbicide.
  *
  * <p>Source: Norsworthy et al. 2012, best practices against resistance; two as the floor is common practice. Needs: weeds,
  * control rows, known resistance, content of products.

@@ -2,8 +2,8 @@ package plumbrow.advice.gates;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
 
 /**
  * Whether it is planned how each spray and granule pass goes on.

@@ -17,7 +17,7 @@ public enum Standing {
         return word;
     }
 
-    /** Whether a course with this standing may be advised: conditions can be met, unknowns can't be guessed. */
+    /** Whether a program with this standing may be advised: conditions can be met, unknowns can't be guessed. */
     public boolean advisable() {
         return this == CONDITIONAL || this == CLEAR;
     }

@@ -3,8 +3,8 @@ package plumbrow.advice.gates;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.shelf.ActiveName;
 import plumbrow.advice.shelf.MixRule;
 import plumbrow.advice.shelf.Product;
@@ -49,7 +49,7 @@ final class TankMix extends Question {
                 ? List.of()
                 : at.passes().stream()
                         .filter(pass -> at.index()
-                                .sprayPlan(at.course(), pass)
+                                .sprayPlan(at.program(), pass)
                                 .filter(other -> tank.equals(other.tank()))
                                 .isPresent())
                         .flatMap(pass -> product(pass).stream())

@@ -1,4 +1,4 @@
-/** The checks that a course must pass, and what they find. */
+/** The checks that a program must pass, and what they find. */
 @NullMarked
 package plumbrow.advice.gates;
 

@@ -1,6 +1,6 @@
 package plumbrow.advice.means;
 
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.PassKind;
 
 /** Which passes a machine does. */
 public enum MachineKind {

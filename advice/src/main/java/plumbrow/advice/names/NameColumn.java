@@ -3,7 +3,7 @@ package plumbrow.advice.names;
 import static plumbrow.advice.names.Refers.ACTIVE;
 import static plumbrow.advice.names.Refers.ACTIVE_OF_PRODUCT;
 import static plumbrow.advice.names.Refers.COUNTY;
-import static plumbrow.advice.names.Refers.COURSE;
+import static plumbrow.advice.names.Refers.PROGRAM;
 import static plumbrow.advice.names.Refers.CROP;
 import static plumbrow.advice.names.Refers.FARM;
 import static plumbrow.advice.names.Refers.FIELD;
@@ -31,10 +31,10 @@ import java.util.Collection;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Done;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.CropYear;
@@ -47,7 +47,7 @@ import plumbrow.advice.means.Machine;
 import plumbrow.advice.means.PriceBreak;
 import plumbrow.advice.means.Supply;
 import plumbrow.advice.means.WorkWindow;
-import plumbrow.advice.outlook.OutlookLine;
+import plumbrow.advice.assumptions.AssumptionLine;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.TraitDoubt;
@@ -83,7 +83,7 @@ import plumbrow.advice.weeds.WeedRating;
  * @param sheet its sheet in the workbook
  * @param key its name there
  * @param refers what its text refers to
- * @param within the column of the same row within which a name is looked for, as the field of a course; empty for none
+ * @param within the column of the same row within which a name is looked for, as the field of a program; empty for none
  * @param names every text in the column of a season
  */
 public record NameColumn(String sheet, String key, Refers refers, String within, Function<Season, List<Named>> names) {
@@ -135,16 +135,16 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
 
         shelf(all);
 
-        Table<Course> courses = new Table<>(all, "courses", Season::courses, Course::field, one -> "");
-        courses.of("field", FIELD, Course::field)
-                .of("course", ITSELF, Course::name, "field", Course::field)
+        Table<Program> programs = new Table<>(all, "programs", Season::programs, Program::field, one -> "");
+        programs.of("field", FIELD, Program::field)
+                .of("program", ITSELF, Program::name, "field", Program::field)
                 .free("note");
         Table<Trip> passes = new Table<>(all, "passes", NameColumn::trips, Trip::field, Trip::product);
         passes.of("field", FIELD, Trip::field)
-                .of("course", COURSE, Trip::course, "field", Trip::field)
+                .of("program", PROGRAM, Trip::program, "field", Trip::field)
                 .of("product", PRODUCT, Trip::product);
-        Table<OutlookLine> outlook = new Table<>(all, "outlook", Season::outlook, one -> text(one.field()), one -> "");
-        outlook.of("field", FIELD, one -> text(one.field())).free("source");
+        Table<AssumptionLine> assumptions = new Table<>(all, "assumptions", Season::assumptions, one -> text(one.field()), one -> "");
+        assumptions.of("field", FIELD, one -> text(one.field())).free("source");
 
         ground(all);
         work(all);
@@ -239,7 +239,7 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
         Table<SprayPlan> sprays =
                 new Table<>(all, "sprays", from -> from.work().sprayPlans(), SprayPlan::field, one -> "");
         sprays.of("field", FIELD, SprayPlan::field)
-                .of("course", COURSE, SprayPlan::course, "field", SprayPlan::field)
+                .of("program", PROGRAM, SprayPlan::program, "field", SprayPlan::field)
                 .free("tank")
                 .of("applicator", PERSON, one -> text(one.applicator()));
         Table<Person> people =
@@ -297,7 +297,7 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
         Table<TillageWork> tillage =
                 new Table<>(all, "tillage", from -> from.pests().weedBook().tillage(), TillageWork::field, one -> "");
         tillage.of("field", FIELD, TillageWork::field)
-                .of("course", COURSE, TillageWork::course, "field", TillageWork::field)
+                .of("program", PROGRAM, TillageWork::program, "field", TillageWork::field)
                 .free("source");
         Table<FloorDepth> floor =
                 new Table<>(all, "floor_checks", from -> from.pests().weedBook().floor(), FloorDepth::field, one -> "");
@@ -307,12 +307,12 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
         stands.of("field", FIELD, StandCount::field).free("source");
     }
 
-    private record Trip(String field, String course, String product) {}
+    private record Trip(String field, String program, String product) {}
 
     private static List<Trip> trips(Season season) {
-        return season.courses().stream()
-                .flatMap(course -> course.passes().stream()
-                        .map((Pass pass) -> new Trip(course.field(), course.name(), text(pass.product()))))
+        return season.programs().stream()
+                .flatMap(program -> program.passes().stream()
+                        .map((Pass pass) -> new Trip(program.field(), program.name(), text(pass.product()))))
                 .toList();
     }
 

@@ -9,8 +9,8 @@ public enum Refers {
     /** A row of the sheet farms. */
     FARM,
     FIELD,
-    /** A course of the field of its row. */
-    COURSE,
+    /** A program of the field of its row. */
+    PROGRAM,
     /** A row of the sheet shelf. */
     PRODUCT,
     TRAIT,

@@ -93,13 +93,13 @@ public final class UnknownNames {
             case TRAIT -> row(name, "traits", "trait");
             case TRAIT_GROUP -> row(name, "traits", "group");
             case PERSON -> row(name, "people", "person");
-            case COURSE ->
+            case PROGRAM ->
                 within(
                         name,
-                        "courses",
-                        "course",
+                        "programs",
+                        "program",
                         named.within(),
-                        "a course of " + named.within() + " on the sheet courses");
+                        "a program of " + named.within() + " on the sheet programs");
             case TRAIT_INSECT ->
                 within(
                         name,

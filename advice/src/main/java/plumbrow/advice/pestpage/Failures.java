@@ -2,7 +2,7 @@ package plumbrow.advice.pestpage;
 
 import java.util.ArrayList;
 import java.util.List;
-import plumbrow.advice.course.Done;
+import plumbrow.advice.program.Done;
 import plumbrow.advice.gates.Ingredient;
 import plumbrow.advice.gates.ProductGroups;
 import plumbrow.advice.season.Season;

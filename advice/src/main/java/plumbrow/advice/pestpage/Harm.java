@@ -3,7 +3,7 @@ package plumbrow.advice.pestpage;
 import java.util.List;
 import java.util.Optional;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.outlook.Chances;
+import plumbrow.advice.assumptions.Chances;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.season.Season;

@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.gates.Ingredient;
 import plumbrow.advice.gates.ProductGroups;
-import plumbrow.advice.outlook.Chances;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Chances;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Control;
@@ -183,22 +183,22 @@ final class OnShelf {
             String product,
             String rated,
             Works.Reach reach,
-            Law control,
+            Distribution control,
             @Nullable Amount rate,
             @Nullable Double heightIn,
             @Nullable List<String> groups,
             Works.Rank rank,
             String source) {
-        var law = Chances.of(control);
-        double low = control instanceof Law.Pert pert ? pert.low() : law.quantile(NARROW);
-        double high = control instanceof Law.Pert pert ? pert.high() : law.quantile(1 - NARROW);
+        var distribution = Chances.of(control);
+        double low = control instanceof Distribution.Pert pert ? pert.low() : distribution.quantile(NARROW);
+        double high = control instanceof Distribution.Pert pert ? pert.high() : distribution.quantile(1 - NARROW);
         return new Works(
                 product,
                 rated,
                 crop,
                 reach,
                 100 * low,
-                100 * law.mean(),
+                100 * distribution.mean(),
                 100 * high,
                 rate,
                 heightIn,

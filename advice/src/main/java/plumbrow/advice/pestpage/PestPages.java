@@ -104,7 +104,7 @@ public final class PestPages {
     private List<String> cautions(List<FailedSite> failed) {
         Set<String> cautions = new LinkedHashSet<>();
         cautions.add(LAW);
-        cautions.add("A plan from ratings is no course: put it into the season, where the gates check label, field,"
+        cautions.add("A plan from ratings is no program: put it into the season, where the gates check label, field,"
                 + " weather and neighbours.");
         if (weed()) {
             cautions.add(

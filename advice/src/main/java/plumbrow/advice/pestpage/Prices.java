@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.outlook.Chances;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.assumptions.Chances;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
@@ -61,10 +61,10 @@ record Prices(double costUsdPerAcre, double valueUsdPerBu, double yieldBuPerAcre
                         + Numbers.plain(tripShare) + " $/ac",
                 product * productShare + trip * tripShare,
                 "$/ac");
-        double price = mean(season, field, OutlookQuantity.PRICE)
-                .orElseThrow(() -> new Lacking("a price of " + field.crop().word() + " in the sheet outlook"));
-        double handling = mean(season, field, OutlookQuantity.HANDLING).orElse(0);
-        double drying = mean(season, field, OutlookQuantity.DRYING).orElse(0);
+        double price = mean(season, field, AssumptionQuantity.PRICE)
+                .orElseThrow(() -> new Lacking("a price of " + field.crop().word() + " in the sheet assumptions"));
+        double handling = mean(season, field, AssumptionQuantity.HANDLING).orElse(0);
+        double drying = mean(season, field, AssumptionQuantity.DRYING).orElse(0);
         double value = keep(
                 steps,
                 "value of a bushel, your share",
@@ -76,8 +76,8 @@ record Prices(double costUsdPerAcre, double valueUsdPerBu, double yieldBuPerAcre
         if (value <= 0) {
             throw new Lacking("a price above drying and haul");
         }
-        double yield = mean(season, field, OutlookQuantity.YIELD)
-                .orElseThrow(() -> new Lacking("an attainable yield of " + field.name() + " in the sheet outlook"));
+        double yield = mean(season, field, AssumptionQuantity.YIELD)
+                .orElseThrow(() -> new Lacking("an attainable yield of " + field.name() + " in the sheet assumptions"));
         return new Prices(cost, value, yield, steps);
     }
 
@@ -99,8 +99,8 @@ record Prices(double costUsdPerAcre, double valueUsdPerBu, double yieldBuPerAcre
 
     /** The dearest trip of that product in the season; else the dearest spray trip of the field, else of the book. */
     private static OptionalDouble trip(Season season, Field field, String product) {
-        List<Pass> all = season.courses().stream()
-                .flatMap(course -> course.passes().stream())
+        List<Pass> all = season.programs().stream()
+                .flatMap(program -> program.passes().stream())
                 .toList();
         OptionalDouble own = all.stream()
                 .filter(pass -> product.equals(pass.product()))
@@ -108,8 +108,8 @@ record Prices(double costUsdPerAcre, double valueUsdPerBu, double yieldBuPerAcre
                 .max();
         OptionalDouble here = own.isPresent()
                 ? own
-                : season.courses(field.name()).stream()
-                        .flatMap(course -> course.passes().stream())
+                : season.programs(field.name()).stream()
+                        .flatMap(program -> program.passes().stream())
                         .filter(Prices::charged)
                         .mapToDouble(Pass::chargeUsdPerAcre)
                         .max();
@@ -125,9 +125,9 @@ record Prices(double costUsdPerAcre, double valueUsdPerBu, double yieldBuPerAcre
         return pass.kind() == PassKind.SPRAY && pass.chargeUsdPerAcre() > 0;
     }
 
-    private static OptionalDouble mean(Season season, Field field, OutlookQuantity quantity) {
-        Optional<Double> mean = season.outlook(field, quantity)
-                .map(line -> Chances.of(line.law()).mean());
+    private static OptionalDouble mean(Season season, Field field, AssumptionQuantity quantity) {
+        Optional<Double> mean = season.assumptions(field, quantity)
+                .map(line -> Chances.of(line.distribution()).mean());
         return mean.isPresent() ? OptionalDouble.of(mean.get()) : OptionalDouble.empty();
     }
 

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.outlook.Chances;
+import plumbrow.advice.assumptions.Chances;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.season.Season;

@@ -2,7 +2,7 @@ package plumbrow.advice.pests;
 
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 
 /**
  * How hard an insect presses on a field, untreated and without a trait.
@@ -19,8 +19,8 @@ public record InsectPressure(
         String field,
         String insect,
         Measure measure,
-        Law pressure,
-        Law lossPerUnitPct,
+        Distribution pressure,
+        Distribution lossPerUnitPct,
         double neighbourShare,
         @Nullable ScoutingSample sample,
         @Nullable LocalDate scouted,

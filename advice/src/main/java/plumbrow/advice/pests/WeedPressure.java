@@ -1,7 +1,7 @@
 package plumbrow.advice.pests;
 
-import plumbrow.advice.outlook.Chances;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Chances;
+import plumbrow.advice.assumptions.Distribution;
 
 /**
  * How hard a weed presses on a field.
@@ -11,21 +11,21 @@ import plumbrow.advice.outlook.Law;
  * @param mostLossPct A: yield loss as density grows without bound [%], more than 0 up to 100
  */
 public record WeedPressure(
-        String field, String weed, Law densityPerSquareMetre, Law lossPerPlantPct, double mostLossPct, String source) {
+        String field, String weed, Distribution densityPerSquareMetre, Distribution lossPerPlantPct, double mostLossPct, String source) {
     /** With one number for the loss per plant. */
     public WeedPressure(
             String field,
             String weed,
-            Law densityPerSquareMetre,
+            Distribution densityPerSquareMetre,
             double lossPerPlantPct,
             double mostLossPct,
             String source) {
-        this(field, weed, densityPerSquareMetre, new Law.Fixed(lossPerPlantPct), mostLossPct, source);
+        this(field, weed, densityPerSquareMetre, new Distribution.Fixed(lossPerPlantPct), mostLossPct, source);
     }
 
     /** The likely I [% per plant/m²], for what is said of the weed in general. */
     public double firstPlantLossPct() {
-        if (lossPerPlantPct instanceof Law.Pert pert) {
+        if (lossPerPlantPct instanceof Distribution.Pert pert) {
             return pert.likely();
         }
         return Chances.of(lossPerPlantPct).mean();

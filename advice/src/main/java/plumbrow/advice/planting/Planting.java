@@ -5,15 +5,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.ProductKind;
 import plumbrow.advice.stand.StandCount;
 
 /**
- * Which seed of a course stands on which acres in the end. Where a stand was counted, a seed pass after that day replants its
+ * Which seed of a program stands on which acres in the end. Where a stand was counted, a seed pass after that day replants its
  * share of the acres, and the seed that stood there is gone from them; the rest keeps the stand that was counted.
  *
  * @param standing the crop planted first, each lot with its share of the field [0 to 1]
@@ -33,12 +33,12 @@ public record Planting(List<Lot> standing, List<Lot> replanted) {
      */
     public record Lot(Pass pass, double share) {}
 
-    /** The seed lots of a course, in the order of its passes. Shares may sum to anything: the weighing refuses what isn't whole. */
-    public static Planting of(Season season, Course course) {
-        Optional<StandCount> count = season.work().stand(course.field());
+    /** The seed lots of a program, in the order of its passes. Shares may sum to anything: the weighing refuses what isn't whole. */
+    public static Planting of(Season season, Program program) {
+        Optional<StandCount> count = season.work().stand(program.field());
         List<Pass> first = new ArrayList<>();
         List<Pass> again = new ArrayList<>();
-        course.passes().stream()
+        program.passes().stream()
                 .sorted(Comparator.comparingInt(Pass::number))
                 .filter(pass -> plants(season, pass))
                 .forEach(pass -> (replants(pass, count) ? again : first).add(pass));

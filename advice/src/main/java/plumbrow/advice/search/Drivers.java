@@ -7,7 +7,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Finding;
-import plumbrow.advice.outlook.Chances;
+import plumbrow.advice.assumptions.Chances;
 import plumbrow.advice.season.Season;
 import plumbrow.science.weeds.HyperbolicLoss;
 

@@ -3,17 +3,17 @@ package plumbrow.advice.search;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.gates.Escape;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.weeds.TillageWork;
 
 /**
- * A course that the search found. All money is the operator's, per acre of the field.
+ * A program that the search found. All money is the operator's, per acre of the field.
  *
- * @param course as it can go into the season, under a name of its own
+ * @param program as it can go into the season, under a name of its own
  * @param plans how its passes are sprayed
  * @param tillage how its tillage is run, where the book says so
  * @param costUsdPerAcre [$/ac]
@@ -25,7 +25,7 @@ import plumbrow.advice.weeds.TillageWork;
  * @param lookUps what must be looked up before it may be advised; empty where nothing is unknown
  */
 public record Found(
-        Course course,
+        Program program,
         List<SprayPlan> plans,
         List<TillageWork> tillage,
         double costUsdPerAcre,
@@ -43,10 +43,10 @@ public record Found(
     }
 
     public String name() {
-        return course.name();
+        return program.name();
     }
 
-    /** Share of plants that would survive if they resisted the site this course leans on most; 0 without such. */
+    /** Share of plants that would survive if they resisted the site this program leans on most; 0 without such. */
     public double escapeShare() {
         return escape == null ? 0 : escape.share();
     }

@@ -4,13 +4,13 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.RefugePlan;
 
 /**
- * What a course has beside herbicides and insecticides: seed, tillage, scouting, harvest, as one of the field's courses.
+ * What a program has beside herbicides and insecticides: seed, tillage, scouting, harvest, as one of the field's programs.
  *
- * @param from the first course that has it
+ * @param from the first program that has it
  * @param seeds what it plants
  * @param planted the first day of that; empty where none is planned
  */

@@ -11,11 +11,11 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Ask;
@@ -25,17 +25,17 @@ import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.ProductKind;
 
 /**
- * Which products the season's courses put on at which side of emergence over which seed.
+ * Which products the season's programs put on at which side of emergence over which seed.
  *
  * <p>Control rows do not say at which time they hold, and the book does not say which hybrid stands which herbicide. So a
- * product is tried at a side of emergence, and after emergence over a seed, only where a course of the season already
+ * product is tried at a side of emergence, and after emergence over a seed, only where a program of the season already
  * plans it so: the adviser has then judged both.
  */
 final class Pairings {
     private final Season season;
     private final Field field;
     private final Set<Use> seen;
-    private final Map<Side, Law> injuries = new LinkedHashMap<>();
+    private final Map<Side, Distribution> injuries = new LinkedHashMap<>();
     private final Map<String, List<Amount>> planned = new TreeMap<>();
 
     private record Side(PassKind kind, boolean after, String product) {}
@@ -64,11 +64,11 @@ final class Pairings {
                 .filter(other -> other.crop() == field.crop())
                 .map(Field::name)
                 .collect(Collectors.toSet());
-        for (Course course : season.courses()) {
-            if (alike.contains(course.field())) {
-                for (Pass pass : course.passes()) {
+        for (Program program : season.programs()) {
+            if (alike.contains(program.field())) {
+                for (Pass pass : program.passes()) {
                     if (searched(season, pass)) {
-                        add(course, pass, uses);
+                        add(program, pass, uses);
                     }
                 }
             }
@@ -76,17 +76,17 @@ final class Pairings {
         return uses;
     }
 
-    private void add(Course course, Pass pass, Set<Use> uses) {
+    private void add(Program program, Pass pass, Set<Use> uses) {
         String product = String.valueOf(pass.product());
         Side side = new Side(
                 pass.kind(),
-                Way.afterEmergence(season.work().sprayPlan(course, pass).orElse(null)),
+                Way.afterEmergence(season.work().sprayPlan(program, pass).orElse(null)),
                 product);
         injuries.putIfAbsent(side, pass.injuryPct());
         if (pass.rate() != null) {
             planned.computeIfAbsent(product, name -> new ArrayList<>()).add(pass.rate());
         }
-        seeds(course.passes()).forEach(seed -> uses.add(new Use(side, seed)));
+        seeds(program.passes()).forEach(seed -> uses.add(new Use(side, seed)));
     }
 
     static Set<String> seeds(List<Pass> passes) {
@@ -108,7 +108,7 @@ final class Pairings {
                 .toList();
     }
 
-    /** Products that some course puts into such a window, but none over this frame's seed. */
+    /** Products that some program puts into such a window, but none over this frame's seed. */
     List<String> notOver(Window window, Way way, Frame frame) {
         List<String> over = products(window, way, frame);
         return seen.stream()
@@ -136,7 +136,7 @@ final class Pairings {
 
     /**
      * The rates tried: both ends of the label, and between them (below the lower end where the label does not forbid it)
-     * each rate that the control rows know or a course plans.
+     * each rate that the control rows know or a program plans.
      */
     List<Amount> rates(String product) {
         Optional<LabelUse> use = season.shelf().labelUse(product, field.crop());
@@ -162,7 +162,7 @@ final class Pairings {
                 .toList();
     }
 
-    Law injury(Window window, Way way, String product) {
-        return injuries.getOrDefault(new Side(window.kind(), way.afterEmergence(), product), new Law.Fixed(0));
+    Distribution injury(Window window, Way way, String product) {
+        return injuries.getOrDefault(new Side(window.kind(), way.afterEmergence(), product), new Distribution.Fixed(0));
     }
 }

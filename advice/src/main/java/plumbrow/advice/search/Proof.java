@@ -1,20 +1,20 @@
 package plumbrow.advice.search;
 
 /**
- * What became of every course that could be made: weighed, barred, cut by the bound, or left open. The four sum to
- * {@code courses}.
+ * What became of every program that could be made: weighed, barred, cut by the bound, or left open. The four sum to
+ * {@code programs}.
  *
- * @param courses how many there are
+ * @param programs how many there are
  * @param weighed looked at one by one
  * @param barred barred by a gate, alone or with a part of them that is barred already
  * @param cut not weighed, since the bound shows that they earn less than the best by more than the width
  * @param open not looked at, since the search was stopped
- * @param widthUsdPerAcre every course this near to the best was weighed, unless some are open [$/ac]
- * @param bestOpenUsdPerAcre no open course can have a higher mean margin than this [$/ac]; no number where none is open
+ * @param widthUsdPerAcre every program this near to the best was weighed, unless some are open [$/ac]
+ * @param bestOpenUsdPerAcre no open program can have a higher mean margin than this [$/ac]; no number where none is open
  * @param says one sentence
  */
 public record Proof(
-        long courses,
+        long programs,
         long weighed,
         long barred,
         long cut,
@@ -22,7 +22,7 @@ public record Proof(
         double widthUsdPerAcre,
         double bestOpenUsdPerAcre,
         String says) {
-    /** Whether every course was weighed, barred or cut. */
+    /** Whether every program was weighed, barred or cut. */
     public boolean whole() {
         return open == 0;
     }

@@ -6,28 +6,28 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Escape;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.gates.Standing;
-import plumbrow.advice.outlook.DrawSource;
-import plumbrow.advice.search.CourseSearch.Candidate;
+import plumbrow.advice.assumptions.DrawSource;
+import plumbrow.advice.search.ProgramSearch.Candidate;
 import plumbrow.advice.search.SearchRoom.Proposal;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.CostLine;
-import plumbrow.advice.weighing.CourseDraws;
-import plumbrow.advice.weighing.CourseDraws.Weighed;
+import plumbrow.advice.weighing.ProgramDraws;
+import plumbrow.advice.weighing.ProgramDraws.Weighed;
 import plumbrow.advice.weighing.Quantities;
 import plumbrow.advice.weighing.SeasonGapException;
 import plumbrow.science.chance.SortedDraws;
 import plumbrow.science.figure.Numbers;
 
 /**
- * Finds the course of a field that returns most among all lawful ones that the shelf makes, with its proof, its runner-up
+ * Finds the program of a field that returns most among all lawful ones that the shelf makes, with its proof, its runner-up
  * and the frontiers of margin against risk and against resistance.
  *
  * <p>Same season, field and options give the same answer to the bit.
@@ -38,46 +38,46 @@ public final class Search {
     private final Season season;
     private final Field field;
     private final SearchOptions options;
-    private final CourseSearch search;
+    private final ProgramSearch search;
 
     private Search(Season season, Field field, SearchOptions options) {
         this.season = season;
         this.field = field;
         this.options = options;
-        this.search = new CourseSearch(season, field, options).run();
+        this.search = new ProgramSearch(season, field, options).run();
     }
 
     /**
      * The answer for a field.
      *
-     * @throws SeasonGapException where the season lacks what weighing needs, a course to start from among it
+     * @throws SeasonGapException where the season lacks what weighing needs, a program to start from among it
      */
     public static SearchAnswer of(Season season, Field field, SearchOptions options) {
-        if (season.courses(field.name()).isEmpty()) {
+        if (season.programs(field.name()).isEmpty()) {
             throw new SeasonGapException(
                     field.name()
-                            + " can't be searched: it has no course yet; enter one with its seed and the days you could spray.");
+                            + " can't be searched: it has no program yet; enter one with its seed and the days you could spray.");
         }
         return new Search(season, field, options).answer();
     }
 
-    /** The season with a course that was found, under its name, in the place of an earlier one of that name. */
+    /** The season with a program that was found, under its name, in the place of an earlier one of that name. */
     public static Season with(Season season, Found found) {
         String name = found.name();
-        String at = found.course().field();
-        List<Course> courses = new ArrayList<>(season.courses().stream()
-                .filter(course -> !(course.field().equals(at) && course.name().equals(name)))
+        String at = found.program().field();
+        List<Program> programs = new ArrayList<>(season.programs().stream()
+                .filter(program -> !(program.field().equals(at) && program.name().equals(name)))
                 .toList());
-        courses.add(found.course());
+        programs.add(found.program());
         var plans = new ArrayList<>(season.work().sprayPlans().stream()
-                .filter(plan -> !(plan.field().equals(at) && plan.course().equals(name)))
+                .filter(plan -> !(plan.field().equals(at) && plan.program().equals(name)))
                 .toList());
         plans.addAll(found.plans());
         var tillage = new ArrayList<>(season.pests().weedBook().tillage().stream()
-                .filter(work -> !(work.field().equals(at) && work.course().equals(name)))
+                .filter(work -> !(work.field().equals(at) && work.program().equals(name)))
                 .toList());
         tillage.addAll(found.tillage());
-        return season.withCourses(courses, season.work().withSprayPlans(plans))
+        return season.withPrograms(programs, season.work().withSprayPlans(plans))
                 .withPests(season.pests().withTillage(tillage));
     }
 
@@ -93,7 +93,7 @@ public final class Search {
         Candidate open = search.open();
         Found lookUp =
                 open == null || (best != null && open.mean() <= best.meanMarginUsdPerAcre()) ? null : found(open);
-        Map<String, double[]> own = ownCourses();
+        Map<String, double[]> own = ownPrograms();
         String ownName = own.entrySet().stream()
                 .max(Comparator.comparingDouble(one -> SortedDraws.mean(one.getValue())))
                 .map(Map.Entry::getKey)
@@ -126,12 +126,12 @@ public final class Search {
 
     private Found found(Candidate candidate) {
         Proposal proposal = search.room().proposal(candidate.frame(), candidate.tanks(), name(candidate), note());
-        Course searched = search.room().course(candidate.frame(), candidate.tanks());
+        Program searched = search.room().program(candidate.frame(), candidate.tanks());
         List<Finding> unknown = search.gates().check(field, searched).stream()
                 .filter(finding -> finding.standing() == Standing.UNKNOWN)
                 .toList();
         return new Found(
-                proposal.course(),
+                proposal.program(),
                 proposal.plans(),
                 proposal.tillage(),
                 candidate.cost(),
@@ -163,10 +163,10 @@ public final class Search {
         return "Found by the search of " + season.asOf() + ".";
     }
 
-    /** Share of draws in which a course found earns more than one of the season's own, a tie counting half. */
+    /** Share of draws in which a program found earns more than one of the season's own, a tie counting half. */
     private double leads(Candidate candidate, double[] own) {
         double[] margins = search.draws()
-                .weigh(search.room().course(candidate.frame(), candidate.tanks()))
+                .weigh(search.room().program(candidate.frame(), candidate.tanks()))
                 .margins();
         double leads = 0;
         for (int k = 0; k < own.length; k++) {
@@ -175,14 +175,14 @@ public final class Search {
         return leads / own.length;
     }
 
-    /** Margins of the season's own courses that may be advised, on the same draws. */
-    private Map<String, double[]> ownCourses() {
+    /** Margins of the season's own programs that may be advised, on the same draws. */
+    private Map<String, double[]> ownPrograms() {
         Gates gates = Gates.of(season);
-        CourseDraws draws = new CourseDraws(season, field, new DrawSource(options.draws(), options.seed()));
+        ProgramDraws draws = new ProgramDraws(season, field, new DrawSource(options.draws(), options.seed()));
         Map<String, double[]> means = new TreeMap<>();
-        for (Course course : season.courses(field.name())) {
-            if (Gates.standing(gates.check(field, course)).advisable()) {
-                means.put(course.name(), draws.weigh(course).margins());
+        for (Program program : season.programs(field.name())) {
+            if (Gates.standing(gates.check(field, program)).advisable()) {
+                means.put(program.name(), draws.weigh(program).margins());
             }
         }
         return means;
@@ -190,8 +190,8 @@ public final class Search {
 
     /** The difference of two mean margins: what the yields bring, then each cost that only one of them has. */
     private List<LostBy> lost(Candidate best, Candidate other) {
-        Weighed a = search.draws().weigh(search.room().course(best.frame(), best.tanks()));
-        Weighed b = search.draws().weigh(search.room().course(other.frame(), other.tanks()));
+        Weighed a = search.draws().weigh(search.room().program(best.frame(), best.tanks()));
+        Weighed b = search.draws().weigh(search.room().program(other.frame(), other.tanks()));
         double bushels = a.meanYieldBuPerAcre() - b.meanYieldBuPerAcre();
         double brought = a.meanMarginUsdPerAcre() + a.costUsdPerAcre() - b.meanMarginUsdPerAcre() - b.costUsdPerAcre();
         List<LostBy> lines = new ArrayList<>();
@@ -232,22 +232,22 @@ public final class Search {
         }
         if (found == 0 && !search.drivers().isEmpty()) {
             limits.add(
-                    "No lawful course has that many sites of action on every driver weed; ask for fewer with sites.");
+                    "No lawful program has that many sites of action on every driver weed; ask for fewer with sites.");
         }
         search.room().windows().stream()
                 .filter(window -> window.chargeUsdPerAcre() == 0 && window.kind() == PassKind.SPRAY)
                 .map(window -> window.date())
                 .distinct()
-                .forEach(day -> limits.add("No course charges anything for the trip"
+                .forEach(day -> limits.add("No program charges anything for the trip"
                         + (day == null ? " without a day" : " of " + day.getMonthValue() + "/" + day.getDayOfMonth())
                         + ", so it is free here: enter its charge."));
         search.room().notTried().forEach(one -> limits.add("Not tried: " + one));
         if (search.room().windows().isEmpty()) {
             limits.add(
-                    "No course of this field puts on a herbicide or insecticide: enter one with its day, so that the "
+                    "No program of this field puts on a herbicide or insecticide: enter one with its day, so that the "
                             + "search knows when the field can be sprayed.");
         }
-        limits.add("Tried: the seed, tillage and days of the field's own courses; products by themselves or up to "
+        limits.add("Tried: the seed, tillage and days of the field's own programs; products by themselves or up to "
                 + options.mates() + " in a tank; both ends of each label's rates and the rates in the control sheet.");
         return limits;
     }

@@ -7,13 +7,13 @@ import plumbrow.advice.field.Field;
 /**
  * What the search found for a field.
  *
- * @param best the course of the highest mean margin that may be advised; null where there is none
+ * @param best the program of the highest mean margin that may be advised; null where there is none
  * @param runnerUp the next; null where there is none within reach
  * @param whyItLost the lines of the difference between best and runner-up
- * @param afterLookingUp a course that would earn more than the best, if what must be looked up allows it; null if none
- * @param ownBest the best of the season's own courses that may be advised [$/ac]; null where there is none
+ * @param afterLookingUp a program that would earn more than the best, if what must be looked up allows it; null if none
+ * @param ownBest the best of the season's own programs that may be advised [$/ac]; null where there is none
  * @param ownBestName its name
- * @param near every advisable course within the width, highest mean margin first
+ * @param near every advisable program within the width, highest mean margin first
  * @param againstRisk of those, the ones that no other beats in both mean margin and worst tenth
  * @param againstResistance of those, the ones that no other beats in both mean margin and survivors of a lone site
  * @param says the answer in one sentence

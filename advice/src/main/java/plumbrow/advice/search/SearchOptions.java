@@ -7,8 +7,8 @@ import plumbrow.advice.weighing.WeighingOptions;
  *
  * @param draws number of draws, as for the weighing
  * @param seed from which all draws come
- * @param mostWeighed courses weighed at most before the search stops and says what is left open
- * @param widthUsdPerAcre every course whose mean margin is this near to the best is found [$/ac]
+ * @param mostWeighed programs weighed at most before the search stops and says what is left open
+ * @param widthUsdPerAcre every program whose mean margin is this near to the best is found [$/ac]
  * @param sites sites of action that must work on each driver weed, as far as the shelf has them
  * @param mates most products in one tank
  */
@@ -18,7 +18,7 @@ public record SearchOptions(int draws, long seed, int mostWeighed, double widthU
             new SearchOptions(WeighingOptions.DEFAULT.draws(), WeighingOptions.DEFAULT.seed(), 20_000, 10, 2, 2);
 
     public SearchOptions {
-        hold(mostWeighed >= 1, "the courses weighed at most", mostWeighed, "1 or more");
+        hold(mostWeighed >= 1, "the programs weighed at most", mostWeighed, "1 or more");
         hold(widthUsdPerAcre >= 0 && widthUsdPerAcre <= 1000, "the width", widthUsdPerAcre, "0 to 1000 $/ac");
         hold(sites >= 0 && sites <= 5, "the number of sites of action", sites, "0 to 5");
         hold(mates >= 1 && mates <= 4, "the number of products in one tank", mates, "1 to 4");

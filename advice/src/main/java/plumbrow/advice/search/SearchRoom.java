@@ -12,22 +12,22 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weeds.TillageWork;
 
 /**
- * All courses that a search looks at: a frame and, in each window, no trip or one tank. Every course of the room is told
+ * All programs that a search looks at: a frame and, in each window, no trip or one tank. Every program of the room is told
  * once; their number is the sum over the frames of Π (1 + tanks of a window).
  */
 final class SearchRoom {
-    /** The name that every course of the room goes by while it is searched, so that one season holds all their plans. */
+    /** The name that every program of the room goes by while it is searched, so that one season holds all their plans. */
     static final String SEARCHED = "searched";
 
     private static final int BLOCK = 100_000;
@@ -82,7 +82,7 @@ final class SearchRoom {
         pairings.notOver(window, way, frame)
                 .forEach(product -> notTried.add(product + " after emergence over "
                         + String.join(" and ", new TreeSet<>(frame.seeds()))
-                        + ": no course of this season plans it so."));
+                        + ": no program of this season plans it so."));
         // Granules go out one by one: there is no tank to mix them in.
         return mixed(w, choices, window.kind() == PassKind.GRANULE ? 1 : mates);
     }
@@ -93,22 +93,22 @@ final class SearchRoom {
 
     private List<Frame> readFrames() {
         Map<List<Object>, Frame> found = new LinkedHashMap<>();
-        List<Course> courses = new ArrayList<>(season.courses(field.name()));
-        courses.sort(Comparator.comparing(course -> !course.baseline()));
+        List<Program> programs = new ArrayList<>(season.programs(field.name()));
+        programs.sort(Comparator.comparing(program -> !program.baseline()));
         int passes = 0; // numbers differ between frames, so that one season holds how all of them till
-        for (Course course : courses) {
-            List<Pass> kept = course.passes().stream()
+        for (Program program : programs) {
+            List<Pass> kept = program.passes().stream()
                     .filter(pass -> !Pairings.searched(season, pass))
                     .toList();
-            List<Object> alike = new ArrayList<>(List.of(course.refuge()));
+            List<Object> alike = new ArrayList<>(List.of(program.refuge()));
             List<Pass> numbered = new ArrayList<>();
             List<TillageWork> works = new ArrayList<>();
             for (Pass pass : kept) {
-                int block = BLOCK * windowsBefore(pass.date()) + (worksIn(season, course, pass) ? WORKED_IN_FROM : 0);
+                int block = BLOCK * windowsBefore(pass.date()) + (worksIn(season, program, pass) ? WORKED_IN_FROM : 0);
                 int number = block + passes + numbered.size() + 1;
                 numbered.add(pass.numbered(number));
                 alike.add(pass.numbered(block));
-                work(course, pass).ifPresent(work -> {
+                work(program, pass).ifPresent(work -> {
                     works.add(new TillageWork(
                             field.name(), SEARCHED, number, work.tool(), work.depthIn(), work.source()));
                     alike.add(List.of(work.tool(), work.depthIn()));
@@ -118,7 +118,7 @@ final class SearchRoom {
                 found.put(
                         alike,
                         new Frame(
-                                course.name(), course.refuge(), numbered, Pairings.seeds(kept), Windows.planted(kept)));
+                                program.name(), program.refuge(), numbered, Pairings.seeds(kept), Windows.planted(kept)));
                 tillage.addAll(works);
                 passes += numbered.size();
             }
@@ -126,20 +126,20 @@ final class SearchRoom {
         return List.copyOf(found.values());
     }
 
-    /** How a tillage pass of a course is run, where the book says so. */
-    private Optional<TillageWork> work(Course course, Pass pass) {
+    /** How a tillage pass of a program is run, where the book says so. */
+    private Optional<TillageWork> work(Program program, Pass pass) {
         return season.pests().weedBook().tillage().stream()
                 .filter(work -> work.field().equals(field.name())
-                        && work.course().equals(course.name())
+                        && work.program().equals(program.name())
                         && work.pass() == pass.number())
                 .findFirst();
     }
 
     /** Whether a tillage pass comes after a spray of its day, which it then works in. */
-    private static boolean worksIn(Season season, Course course, Pass tillage) {
+    private static boolean worksIn(Season season, Program program, Pass tillage) {
         return tillage.kind() == PassKind.TILLAGE
                 && tillage.date() != null
-                && course.passes().stream()
+                && program.passes().stream()
                         .anyMatch(pass -> Pairings.searched(season, pass)
                                 && tillage.date().equals(pass.date())
                                 && pass.number() < tillage.number());
@@ -157,7 +157,7 @@ final class SearchRoom {
         if (rates.isEmpty()) {
             notTried.add(product + ": its labelled rates on " + field.crop().word() + " are not in the book.");
         }
-        Law injury = pairings.injury(windows.get(w), way, product);
+        Distribution injury = pairings.injury(windows.get(w), way, product);
         SprayPlan plan = way.planFor(product);
         int number = windows.get(w).ways().indexOf(way);
         return rates.stream()
@@ -214,8 +214,8 @@ final class SearchRoom {
         return List.copyOf(notTried);
     }
 
-    /** The course of a frame with some tanks, under {@link #SEARCHED}. */
-    Course course(Frame frame, List<Tank> chosen) {
+    /** The program of a frame with some tanks, under {@link #SEARCHED}. */
+    Program program(Frame frame, List<Tank> chosen) {
         List<Pass> passes = new ArrayList<>(frame.passes());
         for (Tank tank : chosen) {
             double charge = windows.get(tank.window()).chargeUsdPerAcre();
@@ -224,19 +224,19 @@ final class SearchRoom {
                 charge = 0;
             }
         }
-        return new Course(field.name(), SEARCHED, true, frame.refuge(), "", passes);
+        return new Program(field.name(), SEARCHED, true, frame.refuge(), "", passes);
     }
 
-    /** The course with every dose of some windows besides, at no injury: nothing that adds to it controls more. */
-    Course withAll(Frame frame, List<Tank> chosen, List<Dose> more) {
-        List<Pass> passes = new ArrayList<>(course(frame, chosen).passes());
+    /** The program with every dose of some windows besides, at no injury: nothing that adds to it controls more. */
+    Program withAll(Frame frame, List<Tank> chosen, List<Dose> more) {
+        List<Pass> passes = new ArrayList<>(program(frame, chosen).passes());
         for (Dose dose : more) {
             passes.add(pass(
-                    new Dose(dose.number(), dose.product(), dose.rate(), new Law.Fixed(0), dose.plan()),
+                    new Dose(dose.number(), dose.product(), dose.rate(), new Distribution.Fixed(0), dose.plan()),
                     windows.get(dose.number() / BLOCK),
                     0));
         }
-        return new Course(field.name(), SEARCHED, true, frame.refuge(), "", passes);
+        return new Program(field.name(), SEARCHED, true, frame.refuge(), "", passes);
     }
 
     private static Pass pass(Dose dose, Window window, double charge) {
@@ -252,25 +252,25 @@ final class SearchRoom {
                 0);
     }
 
-    /** The season in which the gates find the plans of every course of the room. */
+    /** The season in which the gates find the plans of every program of the room. */
     Season searchedSeason() {
         List<SprayPlan> plans = doses.values().stream()
                 .flatMap(dose -> plan(dose, SEARCHED, dose.number(), "window " + dose.number() / BLOCK).stream())
                 .toList();
-        return season.withCourses(List.of(), season.work().withSprayPlans(plans))
+        return season.withPrograms(List.of(), season.work().withSprayPlans(plans))
                 .withPests(season.pests().withTillage(tillage));
     }
 
-    private Optional<SprayPlan> plan(Dose dose, String course, int pass, @Nullable String tank) {
-        return Optional.ofNullable(dose.plan()).map(plan -> plan.forPass(field.name(), course, pass, tank));
+    private Optional<SprayPlan> plan(Dose dose, String program, int pass, @Nullable String tank) {
+        return Optional.ofNullable(dose.plan()).map(plan -> plan.forPass(field.name(), program, pass, tank));
     }
 
-    /** A course as it goes into a season: passes by day and numbered from 1, with its spray plans. */
+    /** A program as it goes into a season: passes by day and numbered from 1, with its spray plans. */
     Proposal proposal(Frame frame, List<Tank> chosen, String name, String note) {
         List<Pass> passes = new ArrayList<>();
         List<SprayPlan> plans = new ArrayList<>();
         List<TillageWork> works = new ArrayList<>();
-        List<Pass> sorted = new ArrayList<>(course(frame, chosen).passes());
+        List<Pass> sorted = new ArrayList<>(program(frame, chosen).passes());
         sorted.sort(Comparator.comparingInt(Pass::number));
         for (Pass pass : sorted) {
             Pass last = pass.numbered(passes.size() + 1);
@@ -287,9 +287,9 @@ final class SearchRoom {
                         .forEach(plans::add);
             }
         }
-        return new Proposal(new Course(field.name(), name, false, frame.refuge(), note, passes), plans, works);
+        return new Proposal(new Program(field.name(), name, false, frame.refuge(), note, passes), plans, works);
     }
 
-    /** A course, how its passes are sprayed, and how it tills. */
-    record Proposal(Course course, List<SprayPlan> plans, List<TillageWork> tillage) {}
+    /** A program, how its passes are sprayed, and how it tills. */
+    record Proposal(Program program, List<SprayPlan> plans, List<TillageWork> tillage) {}
 }

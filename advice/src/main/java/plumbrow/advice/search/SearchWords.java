@@ -19,8 +19,8 @@ final class SearchWords {
             double ownLeads) {
         if (best == null) {
             return lookUp == null
-                    ? "No lawful course for " + field.name() + " can be made from the shelf."
-                    : "No course for " + field.name() + " can be advised until this is looked up: "
+                    ? "No lawful program for " + field.name() + " can be made from the shelf."
+                    : "No program for " + field.name() + " can be advised until this is looked up: "
                             + first(lookUp) + " Then " + lookUp.name() + " would bring "
                             + Quantities.dollarsPerAcre(lookUp.meanMarginUsdPerAcre()) + ".";
         }
@@ -34,7 +34,7 @@ final class SearchWords {
                     + " less on average.";
         }
         return more > 0.05
-                ? sentence + ": " + Quantities.dollarsPerAcre(more) + " more than the best of your courses, " + ownName
+                ? sentence + ": " + Quantities.dollarsPerAcre(more) + " more than the best of your programs, " + ownName
                         + "."
                 : more > -0.05
                         ? sentence + ", no more than your own " + ownName + "."
@@ -51,7 +51,7 @@ final class SearchWords {
     }
 
     static String proof(Proof proof) {
-        String counted = "Of " + Numbers.fixed((double) proof.courses(), 0) + " courses that can be made, "
+        String counted = "Of " + Numbers.fixed((double) proof.programs(), 0) + " programs that can be made, "
                 + Numbers.fixed((double) proof.weighed(), 0) + " were weighed, "
                 + Numbers.fixed((double) proof.barred(), 0)
                 + " are barred, and " + Numbers.fixed((double) proof.cut(), 0)

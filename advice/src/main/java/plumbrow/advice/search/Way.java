@@ -9,16 +9,16 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.SprayPlan;
 
 /**
- * One way to spray in a window: carrier, droplets, boom, growth stage and crop height, as one or more of the field's courses
+ * One way to spray in a window: carrier, droplets, boom, growth stage and crop height, as one or more of the field's programs
  * have them. How tall the weeds are that a product is meant for is its own, since tank mates are aimed at different weeds.
  *
- * @param plan how it is sprayed, its course, pass, tank and weed height not counting; null where no course says
- * @param weedHeights tallest weed meant, by the products that the courses put on so [in]
- * @param tallest of them all; holds for any other product; null where no course says [in]
- * @param planted days on which the courses that have it plant: at that growth stage it holds over no other planting
+ * @param plan how it is sprayed, its program, pass, tank and weed height not counting; null where no program says
+ * @param weedHeights tallest weed meant, by the products that the programs put on so [in]
+ * @param tallest of them all; holds for any other product; null where no program says [in]
+ * @param planted days on which the programs that have it plant: at that growth stage it holds over no other planting
  */
 record Way(
         @Nullable SprayPlan plan,

@@ -3,12 +3,12 @@ package plumbrow.advice.search;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.PassKind;
 
 /**
- * A trip for which the adviser has planned a day, as one of the field's courses has it.
+ * A trip for which the adviser has planned a day, as one of the field's programs has it.
  *
- * @param trip counted from 0 where a course makes several trips of the kind on that day
+ * @param trip counted from 0 where a program makes several trips of the kind on that day
  * @param ways in which it can be sprayed, at least one
  * @param chargeUsdPerAcre the trip, whatever is in its tank [$/ac]
  */

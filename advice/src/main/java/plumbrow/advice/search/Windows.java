@@ -12,15 +12,15 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 
 /**
- * Reads the windows of a field from its courses: one for each trip of a day. What goes out in one tank is one trip, whatever
+ * Reads the windows of a field from its programs: one for each trip of a day. What goes out in one tank is one trip, whatever
  * heights its labels ask for, and its charge is that of all its passes together: a tank mate that rides along is charged
  * nothing, but no trip is free for that.
  */
@@ -39,7 +39,7 @@ final class Windows {
     /** The windows, earliest first. */
     static List<Window> of(Season season, Field field) {
         Windows read = new Windows(season);
-        season.courses(field.name()).forEach(read::read);
+        season.programs(field.name()).forEach(read::read);
         return read.windows();
     }
 
@@ -54,16 +54,16 @@ final class Windows {
         return List.copyOf(windows);
     }
 
-    private void read(Course course) {
-        Map<Day, List<Pass>> days = course.passes().stream()
+    private void read(Program program) {
+        Map<Day, List<Pass>> days = program.passes().stream()
                 .filter(pass -> Pairings.searched(season, pass))
                 .collect(Collectors.groupingBy(
                         pass -> new Day(pass.kind(), pass.date()), LinkedHashMap::new, Collectors.toList()));
         days.forEach((day, passes) -> {
-            passes.forEach(pass -> add(day, way(course, pass)));
+            passes.forEach(pass -> add(day, way(program, pass)));
             Map<String, Double> priced = passes.stream()
                     .collect(Collectors.groupingBy(
-                            pass -> tank(course, pass), Collectors.summingDouble(Pass::chargeUsdPerAcre)));
+                            pass -> tank(program, pass), Collectors.summingDouble(Pass::chargeUsdPerAcre)));
             priced.values().forEach(charge -> charges.merge(day, charge, Math::max));
             int charged =
                     (int) priced.values().stream().filter(charge -> charge > 0).count();
@@ -71,22 +71,22 @@ final class Windows {
         });
     }
 
-    private String tank(Course course, Pass pass) {
+    private String tank(Program program, Pass pass) {
         return season.work()
-                .sprayPlan(course, pass)
+                .sprayPlan(program, pass)
                 .map(SprayPlan::tank)
                 .map(word -> "tank " + word)
                 .orElse("pass " + pass.number());
     }
 
-    private Way way(Course course, Pass pass) {
-        SprayPlan plan = season.work().sprayPlan(course, pass).orElse(null);
+    private Way way(Program program, Pass pass) {
+        SprayPlan plan = season.work().sprayPlan(program, pass).orElse(null);
         Double height = plan == null ? null : plan.weedHeightIn();
         return new Way(
-                plan == null ? null : plan.forPass(course.field(), "", 0, null).overWeeds(null),
+                plan == null ? null : plan.forPass(program.field(), "", 0, null).overWeeds(null),
                 height == null ? Map.of() : Map.of(String.valueOf(pass.product()), height),
                 height,
-                Set.of(planted(course.passes())));
+                Set.of(planted(program.passes())));
     }
 
     private void add(Day day, Way way) {

@@ -1,4 +1,4 @@
-/** The courses worth weighing for a field: every lawful one that the shelf makes, with a proof that none better was left out. */
+/** The programs worth weighing for a field: every lawful one that the shelf makes, with a proof that none better was left out. */
 @NullMarked
 package plumbrow.advice.search;
 

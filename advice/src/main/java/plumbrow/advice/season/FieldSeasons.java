@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Done;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Farm;
@@ -16,7 +16,7 @@ import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
-import plumbrow.advice.outlook.OutlookLine;
+import plumbrow.advice.assumptions.AssumptionLine;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.Pests;
@@ -30,7 +30,7 @@ import plumbrow.advice.weeds.WeedBook;
 
 /**
  * A season cut into the seasons of its fields: for each field all that its answer can depend on, and nothing that is said of
- * other fields. What fields share (shelf, crew, climate, outlook of crops, means of farms) is the same instance in all.
+ * other fields. What fields share (shelf, crew, climate, assumptions of crops, means of farms) is the same instance in all.
  *
  * <p>So two such seasons that are equal have the same answer for the field, whatever became of the rest of the farm; and a
  * thousand fields cost a thousand times one field, since no list of the whole farm is gone through for each of them.
@@ -39,13 +39,13 @@ public final class FieldSeasons {
     private final Season season;
     private final Map<String, Rows> rows = new HashMap<>();
     private final Map<String, List<Farm>> farms = new HashMap<>();
-    private final List<OutlookLine> ofCrops;
+    private final List<AssumptionLine> ofCrops;
 
     /** What is said of one field. */
     private static final class Rows {
         private final List<CropYear> history = new ArrayList<>(2);
-        private final List<Course> courses = new ArrayList<>(4);
-        private final List<OutlookLine> outlook = new ArrayList<>(2);
+        private final List<Program> programs = new ArrayList<>(4);
+        private final List<AssumptionLine> assumptions = new ArrayList<>(2);
         private final List<InsectPressure> insects = new ArrayList<>(2);
         private final List<TraitDoubt> traitDoubts = new ArrayList<>(2);
         private final List<WeedPressure> weeds = new ArrayList<>(2);
@@ -65,15 +65,15 @@ public final class FieldSeasons {
     private FieldSeasons(Season season, @Nullable String only) {
         this.season = season;
         this.ofCrops =
-                season.outlook().stream().filter(line -> line.field() == null).toList();
+                season.assumptions().stream().filter(line -> line.field() == null).toList();
         season.farms().forEach(farm -> farms.putIfAbsent(farm.name(), List.of(farm)));
         Pests pests = season.pests();
         WeedBook weeds = pests.weedBook();
         Ground ground = season.ground();
         Work work = season.work();
         deal(only, season.history(), CropYear::field, of -> of.history);
-        deal(only, season.courses(), Course::field, of -> of.courses);
-        deal(only, season.outlook(), OutlookLine::field, of -> of.outlook);
+        deal(only, season.programs(), Program::field, of -> of.programs);
+        deal(only, season.assumptions(), AssumptionLine::field, of -> of.assumptions);
         deal(only, pests.insects(), InsectPressure::field, of -> of.insects);
         deal(only, pests.traitDoubts(), TraitDoubt::field, of -> of.traitDoubts);
         deal(only, pests.weeds(), WeedPressure::field, of -> of.weeds);
@@ -106,8 +106,8 @@ public final class FieldSeasons {
         Pests pests = season.pests();
         WeedBook weeds = pests.weedBook();
         Work work = season.work();
-        List<OutlookLine> outlook = new ArrayList<>(own.outlook);
-        outlook.addAll(ofCrops);
+        List<AssumptionLine> assumptions = new ArrayList<>(own.assumptions);
+        assumptions.addAll(ofCrops);
         return new Season(
                 season.year(),
                 season.asOf(),
@@ -129,16 +129,16 @@ public final class FieldSeasons {
                                 weeds.ratings(),
                                 own.tillage,
                                 own.floor)),
-                own.courses,
-                outlook,
+                own.programs,
+                assumptions,
                 new Ground(own.looked, own.features, own.alsoIn, own.nextCrops),
                 new Work(own.sprayPlans, work.crew(), own.log, work.means(), own.stands));
     }
 
-    /** The courses of a field, in the order of the season. */
-    public List<Course> courses(Field field) {
+    /** The programs of a field, in the order of the season. */
+    public List<Program> programs(Field field) {
         Rows own = rows.get(field.name());
-        return own == null ? List.of() : List.copyOf(own.courses);
+        return own == null ? List.of() : List.copyOf(own.programs);
     }
 
     private <R> void deal(

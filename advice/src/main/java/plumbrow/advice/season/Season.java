@@ -3,12 +3,12 @@ package plumbrow.advice.season;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.outlook.OutlookLine;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.shelf.Shelf;
 
@@ -16,7 +16,7 @@ import plumbrow.advice.shelf.Shelf;
  * All that an evaluation needs to know, and nothing that changes while it runs.
  *
  * @param year harvest year
- * @param asOf the day the outlook was drawn up; advice is as of this day
+ * @param asOf the day the assumptions was drawn up; advice is as of this day
  * @param adviser who gives the advice
  */
 public record Season(
@@ -28,16 +28,16 @@ public record Season(
         List<CropYear> history,
         Shelf shelf,
         Pests pests,
-        List<Course> courses,
-        List<OutlookLine> outlook,
+        List<Program> programs,
+        List<AssumptionLine> assumptions,
         Ground ground,
         Work work) {
     public Season {
         farms = List.copyOf(farms);
         fields = List.copyOf(fields);
         history = List.copyOf(history);
-        courses = List.copyOf(courses);
-        outlook = List.copyOf(outlook);
+        programs = List.copyOf(programs);
+        assumptions = List.copyOf(assumptions);
     }
 
     /** A season of which nobody has said what lies around its fields, nor how it is sprayed. */
@@ -50,44 +50,44 @@ public record Season(
             List<CropYear> history,
             Shelf shelf,
             Pests pests,
-            List<Course> courses,
-            List<OutlookLine> outlook) {
-        this(year, asOf, adviser, farms, fields, history, shelf, pests, courses, outlook, Ground.UNKNOWN, Work.NONE);
+            List<Program> programs,
+            List<AssumptionLine> assumptions) {
+        this(year, asOf, adviser, farms, fields, history, shelf, pests, programs, assumptions, Ground.UNKNOWN, Work.NONE);
     }
 
-    /** The same season with other courses. */
-    public Season withCourses(List<Course> others) {
-        return withCourses(others, work);
+    /** The same season with other programs. */
+    public Season withPrograms(List<Program> others) {
+        return withPrograms(others, work);
     }
 
-    /** The same season with other courses and spray plans in the place of its own. */
-    public Season withCourses(List<Course> others, Work work) {
-        return new Season(year, asOf, adviser, farms, fields, history, shelf, pests, others, outlook, ground, work);
+    /** The same season with other programs and spray plans in the place of its own. */
+    public Season withPrograms(List<Program> others, Work work) {
+        return new Season(year, asOf, adviser, farms, fields, history, shelf, pests, others, assumptions, ground, work);
     }
 
     /** The same season with other fields in the place of its own. */
     public Season withFields(List<Field> others) {
-        return new Season(year, asOf, adviser, farms, others, history, shelf, pests, courses, outlook, ground, work);
+        return new Season(year, asOf, adviser, farms, others, history, shelf, pests, programs, assumptions, ground, work);
     }
 
     /** The same season with another shelf. */
     public Season withShelf(Shelf other) {
-        return new Season(year, asOf, adviser, farms, fields, history, other, pests, courses, outlook, ground, work);
+        return new Season(year, asOf, adviser, farms, fields, history, other, pests, programs, assumptions, ground, work);
     }
 
-    /** The same season with another outlook. */
-    public Season withOutlook(List<OutlookLine> others) {
-        return new Season(year, asOf, adviser, farms, fields, history, shelf, pests, courses, others, ground, work);
+    /** The same season with another assumptions. */
+    public Season withAssumptions(List<AssumptionLine> others) {
+        return new Season(year, asOf, adviser, farms, fields, history, shelf, pests, programs, others, ground, work);
     }
 
     /** The same season with something else around its fields and after them. */
     public Season withGround(Ground other) {
-        return new Season(year, asOf, adviser, farms, fields, history, shelf, pests, courses, outlook, other, work);
+        return new Season(year, asOf, adviser, farms, fields, history, shelf, pests, programs, assumptions, other, work);
     }
 
     /** The same season with something else that presses on its fields. */
     public Season withPests(Pests others) {
-        return new Season(year, asOf, adviser, farms, fields, history, shelf, others, courses, outlook, ground, work);
+        return new Season(year, asOf, adviser, farms, fields, history, shelf, others, programs, assumptions, ground, work);
     }
 
     public Optional<Field> field(String name) {
@@ -98,17 +98,17 @@ public record Season(
         return farms.stream().filter(farm -> farm.name().equals(name)).findFirst();
     }
 
-    /** The courses of a field, in the order they were entered. */
-    public List<Course> courses(String field) {
-        return courses.stream().filter(course -> course.field().equals(field)).toList();
+    /** The programs of a field, in the order they were entered. */
+    public List<Program> programs(String field) {
+        return programs.stream().filter(program -> program.field().equals(field)).toList();
     }
 
-    /** The outlook line that holds for a field: its own before its crop's. */
-    public Optional<OutlookLine> outlook(Field field, OutlookQuantity quantity) {
-        return outlook.stream()
+    /** The assumptions line that holds for a field: its own before its crop's. */
+    public Optional<AssumptionLine> assumptions(Field field, AssumptionQuantity quantity) {
+        return assumptions.stream()
                 .filter(line -> line.quantity() == quantity && field.name().equals(line.field()))
                 .findFirst()
-                .or(() -> outlook.stream()
+                .or(() -> assumptions.stream()
                         .filter(line -> line.quantity() == quantity && field.crop() == line.crop())
                         .findFirst());
     }

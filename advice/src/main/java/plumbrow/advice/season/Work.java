@@ -2,10 +2,10 @@ package plumbrow.advice.season;
 
 import java.util.List;
 import java.util.Optional;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Done;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.means.Means;
 import plumbrow.advice.stand.StandCount;
@@ -36,11 +36,11 @@ public record Work(List<SprayPlan> sprayPlans, Crew crew, List<Done> log, Means 
         return new Work(plans, crew, log, means, stands);
     }
 
-    /** How a pass of a course is to be sprayed. */
-    public Optional<SprayPlan> sprayPlan(Course course, Pass pass) {
+    /** How a pass of a program is to be sprayed. */
+    public Optional<SprayPlan> sprayPlan(Program program, Pass pass) {
         return sprayPlans.stream()
-                .filter(plan -> plan.field().equals(course.field())
-                        && plan.course().equals(course.name())
+                .filter(plan -> plan.field().equals(program.field())
+                        && plan.program().equals(program.name())
                         && plan.pass() == pass.number())
                 .findFirst();
     }

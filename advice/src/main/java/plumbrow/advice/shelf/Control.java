@@ -1,6 +1,6 @@
 package plumbrow.advice.shelf;
 
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.quantity.Amount;
 
 /**
@@ -11,4 +11,4 @@ import plumbrow.advice.quantity.Amount;
  * @param share share of the injury, insects or plants removed [0 to 1]
  * @param source who says so
  */
-public record Control(String product, String pest, Amount rate, Law share, String source) {}
+public record Control(String product, String pest, Amount rate, Distribution share, String source) {}

@@ -3,7 +3,7 @@ package plumbrow.advice.shelf;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Crop;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 
 /**
  * What is particular to a seed product.
@@ -17,7 +17,7 @@ import plumbrow.advice.outlook.Law;
  * @param traits protein groups it carries, by the names of the traits sheet; empty for none
  * @param blendRefugePct share of seeds in the bag without the trait [%], 0 for none
  * @param rule the refuge its tag or grower agreement asks for
- * @param gainBuPerAcre yield over the field's outlook that this seed's genetics bring [bu/ac], may be negative
+ * @param gainBuPerAcre yield over the field's assumptions that this seed's genetics bring [bu/ac], may be negative
  * @param standPct share of the yield that its stand keeps beside what too few plants cost [%]: vigour and evenness
  * @param saved what saved seed costs and lacks; null for bought seed
  * @param rights the right to plant it again; asked of every saved seed
@@ -28,12 +28,12 @@ public record Seed(
         @Nullable Double seedsPerUnit,
         @Nullable Double seedsPerPound,
         double germinationPct,
-        @Nullable Law emergencePct,
+        @Nullable Distribution emergencePct,
         List<String> traits,
         double blendRefugePct,
         RefugeRule rule,
-        Law gainBuPerAcre,
-        Law standPct,
+        Distribution gainBuPerAcre,
+        Distribution standPct,
         @Nullable SavedSeed saved,
         SeedRights rights) {
     public Seed {
@@ -50,8 +50,8 @@ public record Seed(
             List<String> traits,
             double blendRefugePct,
             RefugeRule rule,
-            Law gainBuPerAcre,
-            Law standPct,
+            Distribution gainBuPerAcre,
+            Distribution standPct,
             @Nullable SavedSeed saved,
             SeedRights rights) {
         this(

@@ -1,6 +1,6 @@
 package plumbrow.advice.shelf;
 
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 
 /**
  * A trait protein against one insect, where it works.
@@ -10,4 +10,4 @@ import plumbrow.advice.outlook.Law;
  * @param insect the insect it is aimed at
  * @param control share of injury it prevents while it works [0 to 1]
  */
-public record Trait(String name, String group, String insect, Law control, String source) {}
+public record Trait(String name, String group, String insect, Distribution control, String source) {}

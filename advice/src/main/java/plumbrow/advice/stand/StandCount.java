@@ -2,7 +2,7 @@ package plumbrow.advice.stand;
 
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 
 /**
  * A stand that was counted after it came up poorly, for the decision to keep or to replant it.
@@ -19,8 +19,8 @@ public record StandCount(
         String field,
         LocalDate planted,
         LocalDate counted,
-        Law plantsPerAcre,
-        @Nullable Law gapsLossPct,
+        Distribution plantsPerAcre,
+        @Nullable Distribution gapsLossPct,
         @Nullable Double paymentUsdPerAcre,
         String source) {
     public StandCount {

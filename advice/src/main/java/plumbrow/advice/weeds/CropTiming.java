@@ -2,7 +2,7 @@ package plumbrow.advice.weeds;
 
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 
 /**
  * When the crop of a field is up and closed, and how late its sprayer comes.
@@ -13,7 +13,7 @@ import plumbrow.advice.outlook.Law;
  *     That it waits for wet ground comes from the weather of the season
  */
 public record CropTiming(
-        String field, @Nullable LocalDate up, @Nullable LocalDate closed, Law daysLate, String source) {
+        String field, @Nullable LocalDate up, @Nullable LocalDate closed, Distribution daysLate, String source) {
     /** How late a sprayer comes where nobody says otherwise, wet ground not counted. Common practice, no source. */
-    public static final Law USUALLY_LATE = new Law.Pert(0, 0, 4);
+    public static final Distribution USUALLY_LATE = new Distribution.Pert(0, 0, 4);
 }

@@ -1,7 +1,7 @@
 package plumbrow.advice.weeds;
 
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.quantity.Amount;
 
 /**
@@ -20,7 +20,7 @@ public record WeedRating(
         Amount rate,
         @Nullable Double heightIn,
         @Nullable Integer seenDays,
-        Law control,
+        Distribution control,
         Basis basis,
         @Nullable String asFor,
         String source) {}

@@ -3,8 +3,8 @@ package plumbrow.advice.weedseason;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.stream.Stream;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.planting.Planting;
 import plumbrow.advice.weeds.CropTiming;
@@ -46,8 +46,8 @@ final class CropDays {
         return Optional.of(new Crop(up.get(), closed.get()));
     }
 
-    static Optional<LocalDate> planted(Course course) {
-        return course.passes().stream()
+    static Optional<LocalDate> planted(Program program) {
+        return program.passes().stream()
                 .filter(pass -> pass.kind() == PassKind.SEED)
                 .flatMap(pass -> Stream.ofNullable(pass.date()))
                 .min(LocalDate::compareTo);

@@ -41,7 +41,7 @@ record FieldClimate(List<SeasonDays> seasons, Days days, String source, List<Str
     private static final double MM_PER_INCH = 25.4;
     private static final int MOST_KEPT = 64;
 
-    /** Seasons made before, by what they were made from: a search asks for them with every course. */
+    /** Seasons made before, by what they were made from: a search asks for them with every program. */
     private static final ConcurrentMap<Made, List<SeasonDays>> KNOWN = new ConcurrentHashMap<>();
 
     private record Made(SiteNormals normals, String state, int years) {}

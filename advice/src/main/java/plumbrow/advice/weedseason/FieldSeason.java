@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Ingredient;
-import plumbrow.advice.outlook.DoubtKind;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.SiteSpread;
+import plumbrow.advice.assumptions.DoubtKind;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.SiteSpread;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.LossPerPlant;
 import plumbrow.advice.pests.WeedPressure;
@@ -22,10 +22,10 @@ import plumbrow.science.weedseason.Competition;
 import plumbrow.science.weedseason.Crop;
 import plumbrow.science.weedseason.Species;
 
-/** The season of weeds on one field: climate, weeds and their uncertain inputs, to be run under any course. */
+/** The season of weeds on one field: climate, weeds and their uncertain inputs, to be run under any program. */
 public final class FieldSeason implements SeasonAnswer {
-    private static final Law USUAL_SHIFT = new Law.Pert(-10, 0, 10);
-    private static final Law BORROWED_SHIFT = new Law.Pert(-20, 0, 20);
+    private static final Distribution USUAL_SHIFT = new Distribution.Pert(-10, 0, 10);
+    private static final Distribution BORROWED_SHIFT = new Distribution.Pert(-20, 0, 20);
 
     private final Season season;
     private final Field field;
@@ -44,26 +44,26 @@ public final class FieldSeason implements SeasonAnswer {
     }
 
     /**
-     * The season under a course of this field, one of the season's or one just thought of.
+     * The season under a program of this field, one of the season's or one just thought of.
      *
-     * @throws IllegalArgumentException with a sentence, where the course lacks what the season needs
+     * @throws IllegalArgumentException with a sentence, where the program lacks what the season needs
      */
-    public CourseSeason course(Course course) {
-        List<String> gaps = CourseGaps.of(season, field, course, Optional.of(climate));
+    public ProgramSeason program(Program program) {
+        List<String> gaps = ProgramGaps.of(season, field, program, Optional.of(climate));
         if (!gaps.isEmpty()) {
             throw new IllegalArgumentException("The weeds of " + field.name() + " can't be followed under '"
-                    + course.name() + "': missing is " + String.join("; ", gaps) + ".");
+                    + program.name() + "': missing is " + String.join("; ", gaps) + ".");
         }
         List<Crop> crops = climate.seasons().stream()
-                .map(days -> CropDays.of(days, field, CourseGaps.typed(season, field), Planting.of(season, course))
+                .map(days -> CropDays.of(days, field, ProgramGaps.typed(season, field), Planting.of(season, program))
                         .orElseThrow())
                 .toList();
-        return new CoursePasses(season, field, climate, inputs, weather, weeds, course, crops).season();
+        return new ProgramPasses(season, field, climate, inputs, weather, weeds, program, crops).season();
     }
 
-    /** The stages of the crop under a course, planted as it says, in order; empty where there is no table for the crop. */
-    public List<CropStage> stages(Course course) {
-        return Planting.of(season, course)
+    /** The stages of the crop under a program, planted as it says, in order; empty where there is no table for the crop. */
+    public List<CropStage> stages(Program program) {
+        return Planting.of(season, program)
                 .day()
                 .filter(planted -> planted.getYear() == season.year())
                 .map(planted -> CropStages.of(climate, field.crop(), DayOfYear.of(planted)))
@@ -155,7 +155,7 @@ public final class FieldSeason implements SeasonAnswer {
                 LossPerPlant.id(pressure.weed()),
                 LossPerPlant.label(pressure.weed()),
                 LossPerPlant.UNIT,
-                perPlant.law(),
+                perPlant.distribution(),
                 perPlant.source(pressure.source()),
                 LossPerPlant.stream(pressure.weed(), field.name()),
                 DoubtKind.FIELD);
@@ -181,14 +181,14 @@ public final class FieldSeason implements SeasonAnswer {
         Double typed = known.sharePct();
         SiteSpread.Drawn share = SiteSpread.resistant(typed == null ? null : typed / 100);
         String group = Ingredient.sameSite(known.group());
-        if (share.law() instanceof Law.Fixed fixed) {
+        if (share.distribution() instanceof Distribution.Fixed fixed) {
             return split(plants, group, fixed.value(), -1);
         }
         int place = inputs.place(
                 "resistant: " + known.weed() + " to group " + group,
                 "share of " + known.weed() + " that resists group " + group,
                 "share",
-                share.law(),
+                share.distribution(),
                 share.source(known.source()),
                 "resistance of " + known.weed() + " to group " + group + " on " + field.name(),
                 DoubtKind.FIELD);

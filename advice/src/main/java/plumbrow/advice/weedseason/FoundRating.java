@@ -1,14 +1,14 @@
 package plumbrow.advice.weedseason;
 
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.outlook.Chances;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Chances;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.quantity.Amount;
 
 /**
  * A rating to reckon with.
  *
- * @param law share of the plants killed
+ * @param distribution share of the plants killed
  * @param rate per acre at which it was seen; null for "the labelled rate" where no label rate is on file
  * @param heightCm height of the weed [cm]
  * @param seenDays days after application
@@ -17,7 +17,7 @@ import plumbrow.advice.quantity.Amount;
  * @param source provenance in words
  */
 record FoundRating(
-        Law law,
+        Distribution distribution,
         @Nullable Amount rate,
         double heightCm,
         int seenDays,
@@ -37,31 +37,31 @@ record FoundRating(
     private static final double BORROWED_UP = .05;
 
     double likely() {
-        return likely(law);
+        return likely(distribution);
     }
 
-    static double likely(Law law) {
-        if (law instanceof Law.LogOdds share) {
+    static double likely(Distribution distribution) {
+        if (distribution instanceof Distribution.LogOdds share) {
             return share.median();
         }
-        return law instanceof Law.Pert pert ? pert.likely() : Chances.of(law).mean();
+        return distribution instanceof Distribution.Pert pert ? pert.likely() : Chances.of(distribution).mean();
     }
 
     FoundRating with(Later look) {
-        return new FoundRating(law, rate, heightCm, seenDays, onOwnGround, look, source);
+        return new FoundRating(distribution, rate, heightCm, seenDays, onOwnGround, look, source);
     }
 
     /**
      * Wider, since it was seen on another weed or in another crop: 10 points down, 5 up where it was entered as a
      * spread, as much doubt again where it was one number (common practice, no source).
      */
-    static Law widened(Law law) {
-        if (law instanceof Law.LogOdds share) {
-            return new Law.LogOdds(share.median(), share.logitSd() * Math.sqrt(2));
+    static Distribution widened(Distribution distribution) {
+        if (distribution instanceof Distribution.LogOdds share) {
+            return new Distribution.LogOdds(share.median(), share.logitSd() * Math.sqrt(2));
         }
-        double low = law instanceof Law.Pert pert ? pert.low() : Chances.of(law).mean();
-        double likely = law instanceof Law.Pert pert ? pert.likely() : low;
-        double high = law instanceof Law.Pert pert ? pert.high() : low;
-        return new Law.Pert(Math.max(0, low - BORROWED_DOWN), likely, Math.min(1, high + BORROWED_UP));
+        double low = distribution instanceof Distribution.Pert pert ? pert.low() : Chances.of(distribution).mean();
+        double likely = distribution instanceof Distribution.Pert pert ? pert.likely() : low;
+        double high = distribution instanceof Distribution.Pert pert ? pert.high() : low;
+        return new Distribution.Pert(Math.max(0, low - BORROWED_DOWN), likely, Math.min(1, high + BORROWED_UP));
     }
 }

@@ -10,9 +10,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Pass;
+import plumbrow.advice.program.Pass;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.outlook.DoubtKind;
+import plumbrow.advice.assumptions.DoubtKind;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.ActiveName;
@@ -218,7 +218,7 @@ final class HerbicidePasses {
                 rated(rating, rate, name),
                 slope,
                 chemistry,
-                CoursePasses.drawn(
+                ProgramPasses.drawn(
                         columns,
                         new EngineColumn.Rated(
                                 place,
@@ -263,7 +263,7 @@ final class HerbicidePasses {
                 seen.slope(),
                 seen.referenceCm(),
                 seen.heightPower(),
-                CoursePasses.drawn(columns, new EngineColumn.Odds(doubt(rating, name, weed, Timing.LEAF), likely)));
+                ProgramPasses.drawn(columns, new EngineColumn.Odds(doubt(rating, name, weed, Timing.LEAF), likely)));
     }
 
     /** The rate a rating holds for; where the label's rate isn't on file, that of the pass is taken as the labelled one. */
@@ -290,7 +290,7 @@ final class HerbicidePasses {
                 "control of " + weeds.get(weed).name() + " by " + name + at
                         + (timing == Timing.SOIL ? " in the soil" : " on leaves"),
                 "share",
-                rating.law(),
+                rating.distribution(),
                 rating.source(),
                 "rating " + name + " on " + on + (rate == null ? "" : " at " + rate.text()),
                 DoubtKind.YEAR);

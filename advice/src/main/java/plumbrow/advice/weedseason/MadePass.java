@@ -6,9 +6,9 @@ import plumbrow.science.weedseason.Post;
 import plumbrow.science.weedseason.Residual;
 
 /**
- * A pass of the engine and the pass of the course that it is part of.
+ * A pass of the engine and the pass of the program that it is part of.
  *
- * @param number of the course's pass; one with soil and leaf control is two passes here
+ * @param number of the program's pass; one with soil and leaf control is two passes here
  * @param after days after the day on which the field is fit for it: 1 where it must follow tillage of its own day
  */
 record MadePass(int number, Pass pass, int after) {

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Crop;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.SiteSpread;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.SiteSpread;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.LabelUse;
@@ -83,7 +83,7 @@ final class RatingBook {
         SiteSpread.Drawn drawn =
                 row.timing() == Timing.SOIL ? SiteSpread.soil(row.control(), true) : SiteSpread.leaf(row.control());
         return new FoundRating(
-                borrowed ? FoundRating.widened(drawn.law()) : drawn.law(),
+                borrowed ? FoundRating.widened(drawn.distribution()) : drawn.distribution(),
                 row.rate(),
                 height == null ? FoundRating.USUAL_HEIGHT_CM : height * CM_PER_INCH,
                 seenDays(row),
@@ -130,7 +130,7 @@ final class RatingBook {
                 .mapToDouble(row -> (row.lowPercent().orElseThrow() + row.highPercent()) / 200)
                 .average()
                 .orElseThrow();
-        Law law = SiteSpread.ofRatings(mean, rows.size(), timing == Timing.SOIL, borrowed);
+        Distribution distribution = SiteSpread.ofRatings(mean, rows.size(), timing == Timing.SOIL, borrowed);
         List<String> words = new ArrayList<>();
         words.add(
                 rows.size() == 1
@@ -150,7 +150,7 @@ final class RatingBook {
                 .average()
                 .orElse(FoundRating.USUAL_HEIGHT_CM);
         return new FoundRating(
-                law, labelled(product), height, FoundRating.USUAL_DAYS, false, null, String.join("; ", words));
+                distribution, labelled(product), height, FoundRating.USUAL_DAYS, false, null, String.join("; ", words));
     }
 
     /** The middle of the label's rates. */

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.outlook.DoubtKind;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.DoubtKind;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.season.Season;
 
 /** The weather of a field's season as one of its uncertain inputs: which of the seasons that may come, comes. */
@@ -39,7 +39,7 @@ public final class SeasonWeather {
                 ID,
                 "weather of the season, by the rain of its spring",
                 "% of seasons have a drier one",
-                new Law.Even(0, 100),
+                new Distribution.Even(0, 100),
                 climate.source(),
                 "weather of the season",
                 DoubtKind.YEAR);

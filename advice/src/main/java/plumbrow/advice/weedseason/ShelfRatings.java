@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Crop;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.ActiveName;
@@ -30,7 +30,7 @@ public final class ShelfRatings {
     public record Rated(
             List<String> actives,
             Timing timing,
-            Law control,
+            Distribution control,
             @Nullable Amount rate,
             @Nullable Double heightIn,
             String source) {
@@ -77,7 +77,7 @@ public final class ShelfRatings {
         return new Rated(
                 actives,
                 timing,
-                found.law(),
+                found.distribution(),
                 found.rate(),
                 timing == Timing.SOIL ? null : found.heightCm() / CM_PER_INCH,
                 found.source());

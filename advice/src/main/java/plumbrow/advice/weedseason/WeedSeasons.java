@@ -3,7 +3,7 @@ package plumbrow.advice.weedseason;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.season.Season;
@@ -23,7 +23,7 @@ public final class WeedSeasons {
     }
 
     /**
-     * The season of weeds of a field, under any course.
+     * The season of weeds of a field, under any program.
      *
      * @param inputs where its uncertain inputs are entered; left untouched where something is missing
      */
@@ -35,7 +35,7 @@ public final class WeedSeasons {
                 : new SeasonLacks(missing);
     }
 
-    /** What a field lacks for its weeds to be followed day by day under each of its courses; empty where nothing is. */
+    /** What a field lacks for its weeds to be followed day by day under each of its programs; empty where nothing is. */
     public static List<String> lacks(Season season, Field field) {
         return missing(season, field, FieldClimate.of(season, field));
     }
@@ -55,9 +55,9 @@ public final class WeedSeasons {
         if (climate.isEmpty()) {
             missing.add("its climate, twelve months (sheet climate), or its days (sheet weather_days)");
         }
-        List<Course> courses = season.courses(field.name());
-        for (Course course : courses) {
-            missing.addAll(CourseGaps.of(season, field, course, climate));
+        List<Program> programs = season.programs(field.name());
+        for (Program program : programs) {
+            missing.addAll(ProgramGaps.of(season, field, program, climate));
         }
         return missing.stream().distinct().toList();
     }

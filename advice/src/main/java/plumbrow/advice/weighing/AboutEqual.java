@@ -3,9 +3,9 @@ package plumbrow.advice.weighing;
 import java.util.List;
 
 /**
- * Courses that are about equal to the one that leads, it among them, by {@link EqualRule}.
+ * Programs that are about equal to the one that leads, it among them, by {@link EqualRule}.
  *
- * @param courses their names, highest mean margin first; two or more
+ * @param programs their names, highest mean margin first; two or more
  * @param widestUsdPerAcre by how much the last of them is behind the first on average [$/ac]
  * @param cheapest the one that costs the operator least
  * @param safest the one with the best expected shortfall
@@ -14,7 +14,7 @@ import java.util.List;
  * @param named the cheapest, safest and most often best of them, in one sentence
  */
 public record AboutEqual(
-        List<String> courses,
+        List<String> programs,
         double widestUsdPerAcre,
         String cheapest,
         String safest,
@@ -22,6 +22,6 @@ public record AboutEqual(
         String says,
         String named) {
     public AboutEqual {
-        courses = List.copyOf(courses);
+        programs = List.copyOf(programs);
     }
 }

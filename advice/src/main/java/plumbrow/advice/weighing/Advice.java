@@ -9,7 +9,7 @@ public record Advice(int year, LocalDate asOf, String adviser, int draws, long s
         fields = List.copyOf(fields);
     }
 
-    /** Number of fields for which a course is advised. */
+    /** Number of fields for which a program is advised. */
     public long fieldsAnswered() {
         return fields.stream().filter(field -> field.advised() != null).count();
     }
@@ -19,7 +19,7 @@ public record Advice(int year, LocalDate asOf, String adviser, int draws, long s
         return fields.stream().mapToDouble(field -> field.field().acres()).sum();
     }
 
-    /** Mean gain of the advised courses over the baselines, all fields with an answer [$]. */
+    /** Mean gain of the advised programs over the baselines, all fields with an answer [$]. */
     public double advisedGainUsd() {
         return fields.stream().mapToDouble(FieldAdvice::advisedGainUsd).sum();
     }

@@ -4,18 +4,18 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Over which values of one uncertain input the advised course stays the best of all that may be advised, and which takes its
+ * Over which values of one uncertain input the advised program stays the best of all that may be advised, and which takes its
  * place below and above.
  *
  * @param input id of the {@link UncertainInput}
- * @param advised the course advised
+ * @param advised the program advised
  * @param likely its mean now
  * @param plausibleLow lowest value looked at: its 1 % point
  * @param plausibleHigh highest value looked at: its 99 % point
- * @param holdsFrom below this value another course is best; null where the advised one is, down to the lowest value looked at
- * @param holdsTo above this value another course is best; null where the advised one is, up to the highest value looked at
- * @param bands the best course by value of the input, low to high, from {@code plausibleLow} to {@code plausibleHigh}; only what
- *     the draws can tell: a course that takes the lead by less than two standard errors has no band
+ * @param holdsFrom below this value another program is best; null where the advised one is, down to the lowest value looked at
+ * @param holdsTo above this value another program is best; null where the advised one is, up to the highest value looked at
+ * @param bands the best program by value of the input, low to high, from {@code plausibleLow} to {@code plausibleHigh}; only what
+ *     the draws can tell: a program that takes the lead by less than two standard errors has no band
  * @param says one sentence
  */
 public record AdviceRange(
@@ -34,7 +34,7 @@ public record AdviceRange(
         bands = List.copyOf(bands);
     }
 
-    /** The range of the advised course in its bands. */
+    /** The range of the advised program in its bands. */
     static AdviceRange of(
             Variable input, String advised, double likely, double low, double high, List<BestBand> bands) {
         int own = own(advised, likely, bands);
@@ -57,9 +57,9 @@ public record AdviceRange(
                 input, label, unit, advised, likely, plausibleLow, plausibleHigh, holdsFrom, holdsTo, bands, words);
     }
 
-    /** Whether another course is best somewhere in the range looked at. */
+    /** Whether another program is best somewhere in the range looked at. */
     public boolean turns() {
-        return bands.size() > 1 || !bands.get(0).course().equals(advised);
+        return bands.size() > 1 || !bands.get(0).program().equals(advised);
     }
 
     /** Where a band begins, with its unit and no more digits than the draws support. */
@@ -67,7 +67,7 @@ public record AdviceRange(
         return RangeWords.end(this, band);
     }
 
-    /** The band of the advised course that holds, or lies nearest to, what is taken now; −1 where it has none. */
+    /** The band of the advised program that holds, or lies nearest to, what is taken now; −1 where it has none. */
     int own() {
         return own(advised, likely, bands);
     }
@@ -78,7 +78,7 @@ public record AdviceRange(
         for (int b = 0; b < bands.size(); b++) {
             BestBand band = bands.get(b);
             double distance = Math.max(0, Math.max(band.from() - likely, likely - band.to()));
-            if (band.course().equals(advised) && distance < nearest) {
+            if (band.program().equals(advised) && distance < nearest) {
                 nearest = distance;
                 own = b;
             }

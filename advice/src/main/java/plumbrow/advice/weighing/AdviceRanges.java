@@ -9,20 +9,20 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import org.hipparchus.analysis.solvers.BrentSolver;
-import plumbrow.advice.outlook.Chances;
-import plumbrow.advice.outlook.Column;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Chances;
+import plumbrow.advice.assumptions.Column;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.science.chance.SortedDraws;
 
 /**
- * For each uncertain input the values over which each course is the best by mean margin, of all that may be advised, and what
+ * For each uncertain input the values over which each program is the best by mean margin, of all that may be advised, and what
  * knowing the input before deciding is worth by the same means.
  *
  *   best(x) = argmax_c m_c(x)      worth = mean over draws of m_best(x)(x) − m_advised(x)
  *
- *   m_c(x)  mean margin of course c with the input held at x, everything else drawn as before [$/ac]
+ *   m_c(x)  mean margin ofprogram c with the input held at x, everything else drawn as before [$/ac]
  *
- * <p>Looked at on equal steps from the input's lowest draw to its highest, ends between two steps found by root. A course that
+ * <p>Looked at on equal steps from the input's lowest draw to its highest, ends between two steps found by root. A program that
  * takes the lead from the advised one, or from its neighbour, by less than two standard errors has no band: the draws can't tell
  * it. So worth and bands come from the same numbers: what turns nothing is worth nothing to know by itself.
  */
@@ -37,7 +37,7 @@ final class AdviceRanges {
     private final FieldModel model;
     private final Column[] drawn;
     private final double[] likely;
-    private final List<Integer> courses;
+    private final List<Integer> programs;
     private final HeldMargins held;
     private final int advised;
     private final Map<Integer, Looked> looked = new HashMap<>();
@@ -45,30 +45,30 @@ final class AdviceRanges {
     /** What was found for one input: ends and bands over all its draws, and the means at its steps. */
     private record Looked(double low, double high, NavigableMap<Double, double[]> means, List<Piece> pieces) {}
 
-    /** A stretch over which one course is best; {@code error} is that of where it begins. */
-    private record Piece(int course, double from, double to, double error) {}
+    /** A stretch over which one program is best; {@code error} is that of where it begins. */
+    private record Piece(int program, double from, double to, double error) {}
 
     private record End(double at, int above, double error) {}
 
     /**
      * @param likely mean of each input
-     * @param choice at least two courses that may be advised, one of them advised
+     * @param choice at least two programs that may be advised, one of them advised
      */
     AdviceRanges(
             FieldModel model, Column[] drawn, double[] likely, SeasonLoads loads, double[][] margins, Choice choice) {
         this.model = model;
         this.drawn = drawn;
         this.likely = likely;
-        this.courses = choice.advisable();
-        this.advised = courses.indexOf(choice.advised());
+        this.programs = choice.advisable();
+        this.advised = programs.indexOf(choice.advised());
         this.held = new HeldMargins(
                 model,
                 Arrays.stream(drawn).map(Column::values).toArray(double[][]::new),
                 loads,
-                courses.stream().map(model.courses()::get).toList(),
-                courses.stream().map(c -> margins[c]).toArray(double[][]::new));
+                programs.stream().map(model.programs()::get).toList(),
+                programs.stream().map(c -> margins[c]).toArray(double[][]::new));
         for (int place = 0; place < drawn.length; place++) {
-            if (!Chances.settled(model.variables().get(place).law())) {
+            if (!Chances.settled(model.variables().get(place).distribution())) {
                 looked.put(place, look(place));
             }
         }
@@ -82,16 +82,16 @@ final class AdviceRanges {
         }
         double[] draws = drawn[place].values();
         double sum = 0;
-        if (model.variables().get(place).law() instanceof Law.Chance) {
+        if (model.variables().get(place).distribution() instanceof Distribution.Chance) {
             double share = SortedDraws.mean(draws);
             double[] no = found.means().firstEntry().getValue();
             double[] yes = found.means().lastEntry().getValue();
             List<Piece> pieces = found.pieces();
-            return (1 - share) * (no[pieces.get(0).course()] - no[advised])
-                    + share * (yes[pieces.get(pieces.size() - 1).course()] - yes[advised]);
+            return (1 - share) * (no[pieces.get(0).program()] - no[advised])
+                    + share * (yes[pieces.get(pieces.size() - 1).program()] - yes[advised]);
         }
         for (double draw : draws) {
-            int best = piece(found.pieces(), draw).course();
+            int best = piece(found.pieces(), draw).program();
             if (best != advised) {
                 sum += between(found.means(), draw, best) - between(found.means(), draw, advised);
             }
@@ -103,16 +103,16 @@ final class AdviceRanges {
         return pieces.stream().filter(piece -> at <= piece.to()).findFirst().orElse(pieces.get(pieces.size() - 1));
     }
 
-    /** The mean margin of a course between two steps, by straight line. */
-    private static double between(NavigableMap<Double, double[]> means, double at, int course) {
+    /** The mean margin of a program between two steps, by straight line. */
+    private static double between(NavigableMap<Double, double[]> means, double at, int program) {
         var below = means.floorEntry(at);
         var above = means.ceilingEntry(at);
         if (below == null || above == null) {
-            return (below == null ? means.firstEntry() : means.lastEntry()).getValue()[course];
+            return (below == null ? means.firstEntry() : means.lastEntry()).getValue()[program];
         }
         double width = above.getKey() - below.getKey();
-        double low = below.getValue()[course];
-        return width == 0 ? low : low + (above.getValue()[course] - low) * (at - below.getKey()) / width;
+        double low = below.getValue()[program];
+        return width == 0 ? low : low + (above.getValue()[program] - low) * (at - below.getKey()) / width;
     }
 
     /** @param worths what knowing each input is worth by itself [$/ac], by its place */
@@ -136,7 +136,7 @@ final class AdviceRanges {
             double from = Math.max(found.low(), piece.from());
             double to = Math.min(found.high(), piece.to());
             if (to > from || found.pieces().size() == 1) {
-                bands.add(new BestBand(name(piece.course()), from, to, from == piece.from() ? piece.error() : 0));
+                bands.add(new BestBand(name(piece.program()), from, to, from == piece.from() ? piece.error() : 0));
             }
         }
         AdviceRange range = AdviceRange.of(input, name(advised), likely[place], found.low(), found.high(), bands);
@@ -145,7 +145,7 @@ final class AdviceRanges {
 
     private Looked look(int place) {
         double[] sorted = drawn[place].sorted();
-        boolean chance = model.variables().get(place).law() instanceof Law.Chance;
+        boolean chance = model.variables().get(place).distribution() instanceof Distribution.Chance;
         double low = chance ? 0 : FieldWeighing.withoutRounding(SortedDraws.quantile(sorted, 0.01), sorted);
         double high = chance ? 1 : FieldWeighing.withoutRounding(SortedDraws.quantile(sorted, 0.99), sorted);
         NavigableMap<Double, double[]> means = new TreeMap<>();
@@ -179,20 +179,20 @@ final class AdviceRanges {
             best = next;
         }
         List<Piece> pieces = new ArrayList<>();
-        int course = best(means.firstEntry().getValue());
+        int program = best(means.firstEntry().getValue());
         double from = means.firstKey();
         double error = 0;
         for (End end : ends) {
-            pieces.add(new Piece(course, from, end.at(), error));
-            course = end.above();
+            pieces.add(new Piece(program, from, end.at(), error));
+            program = end.above();
             from = end.at();
             error = end.error();
         }
-        pieces.add(new Piece(course, from, means.lastKey(), error));
+        pieces.add(new Piece(program, from, means.lastKey(), error));
         return pieces;
     }
 
-    /** Where one course hands over to another, and to a third between them if there is one. */
+    /** Where one program hands over to another, and to a third between them if there is one. */
     private void cross(int place, double low, int below, double high, int above, List<End> ends, int depth) {
         double width = high - low;
         double atLow = difference(place, low, below, above);
@@ -220,7 +220,7 @@ final class AdviceRanges {
         return means[one] - means[other];
     }
 
-    /** The best course; the advised one where it is as good as the best. */
+    /** The best program; the advised one where it is as good as the best. */
     private int best(double[] means) {
         int best = advised;
         for (int c = 0; c < means.length; c++) {
@@ -231,29 +231,29 @@ final class AdviceRanges {
         return best;
     }
 
-    /** The pieces whose lead the draws can tell: first those against the advised course, then neighbours against one another. */
+    /** The pieces whose lead the draws can tell: first those against the advised program, then neighbours against one another. */
     private List<Piece> told(
             int place, List<Piece> pieces, NavigableMap<Double, double[]> means, double low, double high) {
-        if (pieces.size() == 1 && pieces.get(0).course() == advised) {
+        if (pieces.size() == 1 && pieces.get(0).program() == advised) {
             return pieces;
         }
         List<Piece> merged = new ArrayList<>();
         for (Piece piece : pieces) {
-            boolean leads = piece.course() == advised || leads(place, piece, advised, means, low, high);
+            boolean leads = piece.program() == advised || leads(place, piece, advised, means, low, high);
             add(merged, leads ? piece : new Piece(advised, piece.from(), piece.to(), piece.error()));
         }
         List<Piece> told = new ArrayList<>();
         for (int p = 0; p < merged.size(); p++) {
             Piece piece = merged.get(p);
-            int before = told.isEmpty() ? advised : told.get(told.size() - 1).course();
-            int after = p + 1 < merged.size() ? merged.get(p + 1).course() : advised;
-            if (piece.course() == advised) {
+            int before = told.isEmpty() ? advised : told.get(told.size() - 1).program();
+            int after = p + 1 < merged.size() ? merged.get(p + 1).program() : advised;
+            if (piece.program() == advised) {
                 add(told, piece);
             } else if (before != advised
-                    && before != piece.course()
+                    && before != piece.program()
                     && !leads(place, piece, before, means, low, high)) {
                 add(told, new Piece(before, piece.from(), piece.to(), piece.error()));
-            } else if (after != advised && after != piece.course() && !leads(place, piece, after, means, low, high)) {
+            } else if (after != advised && after != piece.program() && !leads(place, piece, after, means, low, high)) {
                 add(told, new Piece(after, piece.from(), piece.to(), piece.error()));
             } else {
                 add(told, piece);
@@ -264,15 +264,15 @@ final class AdviceRanges {
 
     private static void add(List<Piece> pieces, Piece piece) {
         int last = pieces.size() - 1;
-        if (last >= 0 && pieces.get(last).course() == piece.course()) {
+        if (last >= 0 && pieces.get(last).program() == piece.program()) {
             Piece before = pieces.get(last);
-            pieces.set(last, new Piece(before.course(), before.from(), piece.to(), before.error()));
+            pieces.set(last, new Piece(before.program(), before.from(), piece.to(), before.error()));
         } else {
             pieces.add(piece);
         }
     }
 
-    /** Whether the course of a piece leads another by more than two standard errors where it leads by most. */
+    /** Whether the program of a piece leads another by more than two standard errors where it leads by most. */
     private boolean leads(
             int place, Piece piece, int over, NavigableMap<Double, double[]> means, double low, double high) {
         double from = Math.max(low, piece.from());
@@ -284,17 +284,17 @@ final class AdviceRanges {
         double where = (from + to) / 2;
         double most = Double.NEGATIVE_INFINITY;
         for (var step : means.subMap(from, true, to, true).entrySet()) {
-            double lead = step.getValue()[piece.course()] - step.getValue()[over];
+            double lead = step.getValue()[piece.program()] - step.getValue()[over];
             if (lead > most) {
                 most = lead;
                 where = step.getKey();
             }
         }
-        double lead = difference(place, where, piece.course(), over);
-        return lead > ERRORS * held.standardError(piece.course(), over) + NEGLIGIBLE;
+        double lead = difference(place, where, piece.program(), over);
+        return lead > ERRORS * held.standardError(piece.program(), over) + NEGLIGIBLE;
     }
 
-    private String name(int course) {
-        return model.courses().get(courses.get(course)).course().name();
+    private String name(int program) {
+        return model.programs().get(programs.get(program)).program().name();
     }
 }

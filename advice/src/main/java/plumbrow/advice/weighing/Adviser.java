@@ -9,11 +9,11 @@ import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Gates;
-import plumbrow.advice.outlook.DrawSource;
+import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.season.Season;
 
 /**
- * Weighs the courses of a season on the same draws and says which to take.
+ * Weighs the programs of a season on the same draws and says which to take.
  *
  * <p>Same season, seed and number of draws give the same advice to the bit, however many threads run.
  */

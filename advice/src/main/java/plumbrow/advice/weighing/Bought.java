@@ -1,7 +1,7 @@
 package plumbrow.advice.weighing;
 
 import java.util.OptionalDouble;
-import plumbrow.advice.course.Pass;
+import plumbrow.advice.program.Pass;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;

@@ -6,13 +6,13 @@ import java.util.List;
 import plumbrow.advice.gates.Standing;
 
 /**
- * Which course is advised, from those that may be.
+ * Which program is advised, from those that may be.
  *
- * @param advisable places of the courses that are clear or conditional, highest mean margin first
- * @param advised place of the course advised, which leads; −1 where none may be
+ * @param advisable places of the programs that are clear or conditional, highest mean margin first
+ * @param advised place of the program advised, which leads; −1 where none may be
  * @param rival place of the best of the others; −1 where there is none
- * @param tied whether the draws can't tell the advised course's mean from that of the best
- * @param equals places of the courses about equal to the advised one, it first; it alone where it leads by more than that
+ * @param tied whether the draws can't tell the advised program's mean from that of the best
+ * @param equals places of the programs about equal to the advised one, it first; it alone where it leads by more than that
  */
 record Choice(List<Integer> advisable, int advised, int rival, boolean tied, List<Integer> equals) {
     /** Means closer than this many standard errors of their difference are not told apart. */
@@ -23,14 +23,14 @@ record Choice(List<Integer> advisable, int advised, int rival, boolean tied, Lis
      * than the baseline on average is not advised, even where the baseline itself may not be used.
      */
     static Choice among(
-            List<CourseModel> courses,
+            List<ProgramModel> programs,
             List<Standing> standings,
             double[][] margins,
             double[] meanMargins,
             int baseline,
             EqualRule rule) {
         List<Integer> advisable = new ArrayList<>();
-        for (int c = 0; c < courses.size(); c++) {
+        for (int c = 0; c < programs.size(); c++) {
             if (standings.get(c).advisable()) {
                 advisable.add(c);
             }
@@ -45,7 +45,7 @@ record Choice(List<Integer> advisable, int advised, int rival, boolean tied, Lis
         int best = paying.get(0);
         int advised = paying.stream()
                 .filter(c -> c == best || alike(margins[best], margins[c], meanMargins[best] - meanMargins[c]))
-                .min(Comparator.comparingDouble(c -> courses.get(c).costUsdPerAcre()))
+                .min(Comparator.comparingDouble(c -> programs.get(c).costUsdPerAcre()))
                 .orElse(best);
         int rival = advisable.stream().filter(c -> c != advised).findFirst().orElse(-1);
         List<Integer> equals = new ArrayList<>(List.of(advised));

@@ -1,18 +1,18 @@
 package plumbrow.advice.weighing;
 
 /**
- * Two courses on the same draws.
+ * Two programs on the same draws.
  *
- * @param course the one with the higher mean margin
+ * @param program the one with the higher mean margin
  * @param other the one it is held against
- * @param meanDifferenceUsdPerAcre mean of course minus other [$/ac]
+ * @param meanDifferenceUsdPerAcre mean ofprogram minus other [$/ac]
  * @param difference its 10, 50 and 90 % points [$/ac]
- * @param chanceBetter share of draws in which {@code course} earns more; a tie counts half
+ * @param chanceBetter share of draws in which {@code program} earns more; a tie counts half
  * @param firstDegree whoever is better at every level of luck in these draws, or "none"
  * @param secondDegree whoever any risk-averse person prefers in these draws, or "none"
  */
 public record Comparison(
-        String course,
+        String program,
         String other,
         double meanDifferenceUsdPerAcre,
         Band difference,

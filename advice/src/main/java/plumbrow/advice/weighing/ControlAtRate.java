@@ -5,14 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.outlook.DoubtKind;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.SiteSpread;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.assumptions.DoubtKind;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.SiteSpread;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.shelf.Control;
-import plumbrow.advice.weighing.CourseModel.Cut;
-import plumbrow.advice.weighing.CourseModel.Term;
+import plumbrow.advice.weighing.ProgramModel.Cut;
+import plumbrow.advice.weighing.ProgramModel.Term;
 
 /**
  * Control at the rate of a pass from the rates for which it is known.
@@ -34,7 +34,7 @@ final class ControlAtRate {
     static Cut cut(
             Pass pass,
             List<Control> known,
-            Function<Law, SiteSpread.Drawn> spread,
+            Function<Distribution, SiteSpread.Drawn> spread,
             String field,
             Variables variables,
             List<String> cautions) {
@@ -86,7 +86,7 @@ final class ControlAtRate {
 
     /** Draws go by product and pest, not by rate: where it works well at one rate it does at another. */
     private static int place(
-            Control control, Function<Law, SiteSpread.Drawn> spread, String field, Variables variables) {
+            Control control, Function<Distribution, SiteSpread.Drawn> spread, String field, Variables variables) {
         SiteSpread.Drawn drawn = spread.apply(control.share());
         String what = control.product() + " on " + control.pest() + " at "
                 + control.rate().text();
@@ -95,7 +95,7 @@ final class ControlAtRate {
                 "control of " + control.pest() + " by " + control.product() + " at "
                         + control.rate().text() + "/ac",
                 "share",
-                drawn.law(),
+                drawn.distribution(),
                 drawn.source(control.source()),
                 drawn.stream("control " + control.product() + " on " + control.pest(), field),
                 DoubtKind.YEAR);

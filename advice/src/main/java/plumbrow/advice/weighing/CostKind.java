@@ -5,7 +5,7 @@ import plumbrow.advice.field.CostShares;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.shelf.Product;
 
-/** What a cost of a course is paid for, as leases part it. */
+/** What a cost of a program is paid for, as leases part it. */
 public enum CostKind {
     /** Seed and what is put on it before it is sown. */
     SEED,

@@ -3,7 +3,7 @@ package plumbrow.advice.weighing;
 import plumbrow.advice.field.Farm;
 
 /**
- * One cost of a course, averaged over the field's acres.
+ * One cost of a program, averaged over the field's acres.
  *
  * @param kind what leases call it
  * @param label what is paid for, such as "Seed: Hollowbrook 108 RW"

@@ -3,7 +3,7 @@ package plumbrow.advice.weighing;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.names.UnknownName;
 import plumbrow.advice.names.UnknownNames;
@@ -21,12 +21,12 @@ final class DanglingNames {
     }
 
     /** One sentence for each row that would matter on a field and counts as nothing. */
-    List<String> cautions(List<Course> courses, Field field) {
+    List<String> cautions(List<Program> programs, Field field) {
         if (names.isEmpty()) {
             return List.of();
         }
-        Set<String> used = courses.stream()
-                .flatMap(course -> course.passes().stream())
+        Set<String> used = programs.stream()
+                .flatMap(program -> program.passes().stream())
                 .map(pass -> String.valueOf(pass.product()))
                 .collect(Collectors.toSet());
         return names.stream()

@@ -3,7 +3,7 @@ package plumbrow.advice.weighing;
 import plumbrow.science.figure.Numbers;
 
 /**
- * When one course is told to be ahead of another, and when the two are told as about equal. Nothing else decides it anywhere.
+ * When one program is told to be ahead of another, and when the two are told as about equal. Nothing else decides it anywhere.
  *
  *   ahead: gain ≥ t and it leads in at least 55 of 100 simulated seasons, or gain ≥ 3·t;  else about equal
  *
@@ -28,7 +28,7 @@ public record EqualRule(double leastUsdPerAcre) {
     }
 
     /**
-     * Whether a course is ahead of another.
+     * Whether a program is ahead of another.
      *
      * @param gainUsdPerAcre its mean gain over the other [$/ac]
      * @param leads share of draws in which it earns more, a tie counting half

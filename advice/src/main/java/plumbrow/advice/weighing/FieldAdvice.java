@@ -4,27 +4,27 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.outlook.Chances;
+import plumbrow.advice.assumptions.Chances;
 
 /**
  * The answer for one field.
  *
- * @param courses all of them, highest mean margin first, barred ones too
- * @param baseline the course the others are compared with
- * @param advised the course advised, which leads; null where none may be
- * @param aboutEqual the courses about equal to it, where there are any; null where it leads by more than that
- * @param equal the rule by which courses are told as about equal
+ * @param programs all of them, highest mean margin first, barred ones too
+ * @param baseline the program the others are compared with
+ * @param advised the program advised, which leads; null where none may be
+ * @param aboutEqual the programs about equal to it, where there are any; null where it leads by more than that
+ * @param equal the rule by which programs are told as about equal
  * @param sentence the advice in one sentence, with its odds
  * @param reason why, in one sentence
  * @param doubt what is doubtful or must be looked up, in one sentence
- * @param gainDoubt what the doubt about the advised course's gain is made of; null where no doubt that counts was entered
- * @param comparisons the advised course against each other one; empty where nothing is advised
- * @param ranges for each uncertain input, the values over which the advised course stays the best of all that may be advised;
+ * @param gainDoubt what the doubt about the advised program's gain is made of; null where no doubt that counts was entered
+ * @param comparisons the advised program against each other one; empty where nothing is advised
+ * @param ranges for each uncertain input, the values over which the advised program stays the best of all that may be advised;
  *     those that turn it first, nearest first
  * @param whatMatters uncertain inputs by what knowing them is worth, most first
  * @param samples planned scouting samples by what they are worth
  * @param inputs the uncertain inputs
- * @param worthOfKnowingAllUsdPerAcre expected value of knowing everything before deciding [$/ac]
+ * @param evpiUsdPerAcre expected value of knowing everything before deciding [$/ac]
  * @param cautions sentences that stand beside the advice
  */
 public record FieldAdvice(
@@ -32,7 +32,7 @@ public record FieldAdvice(
         String grower,
         int draws,
         long seed,
-        List<WeighedCourse> courses,
+        List<WeighedProgram> programs,
         String baseline,
         @Nullable String advised,
         @Nullable AboutEqual aboutEqual,
@@ -43,13 +43,13 @@ public record FieldAdvice(
         @Nullable GainDoubt gainDoubt,
         List<Comparison> comparisons,
         List<AdviceRange> ranges,
-        List<Knowing> whatMatters,
+        List<InformationValue> whatMatters,
         List<SampleWorth> samples,
         List<UncertainInput> inputs,
-        double worthOfKnowingAllUsdPerAcre,
+        double evpiUsdPerAcre,
         List<String> cautions) {
     public FieldAdvice {
-        courses = List.copyOf(courses);
+        programs = List.copyOf(programs);
         comparisons = List.copyOf(comparisons);
         ranges = List.copyOf(ranges);
         whatMatters = List.copyOf(whatMatters);
@@ -58,26 +58,26 @@ public record FieldAdvice(
         cautions = List.copyOf(cautions);
     }
 
-    public Optional<WeighedCourse> course(String name) {
-        return courses.stream().filter(course -> course.name().equals(name)).findFirst();
+    public Optional<WeighedProgram> program(String name) {
+        return programs.stream().filter(program -> program.name().equals(name)).findFirst();
     }
 
-    /** The course advised, where there is one. */
-    public Optional<WeighedCourse> advisedCourse() {
-        return advised == null ? Optional.empty() : course(advised);
+    /** The program advised, where there is one. */
+    public Optional<WeighedProgram> advisedProgram() {
+        return advised == null ? Optional.empty() : program(advised);
     }
 
-    /** Names of the advised course and those about equal to it, it first; empty where nothing is advised. */
+    /** Names of the advised program and those about equal to it, it first; empty where nothing is advised. */
     public List<String> leading() {
         if (advised == null) {
             return List.of();
         }
-        return aboutEqual == null ? List.of(advised) : aboutEqual.courses();
+        return aboutEqual == null ? List.of(advised) : aboutEqual.programs();
     }
 
     /** Whether any input was entered as more than a single value. */
     public boolean doubtEntered() {
-        return inputs.stream().anyMatch(input -> !Chances.settled(input.law()));
+        return inputs.stream().anyMatch(input -> !Chances.settled(input.distribution()));
     }
 
     /** A chance as odds; that no doubt was entered where every input is a single value. */
@@ -85,10 +85,10 @@ public record FieldAdvice(
         return doubtEntered() ? Odds.words(chance) : Odds.NO_DOUBT;
     }
 
-    /** Mean gain of the advised course over the baseline for the whole field [$]; 0 where nothing is advised. */
+    /** Mean gain of the advised program over the baseline for the whole field [$]; 0 where nothing is advised. */
     public double advisedGainUsd() {
-        return advisedCourse()
-                .map(course -> course.meanGainUsdPerAcre() * field.acres())
+        return advisedProgram()
+                .map(program -> program.meanGainUsdPerAcre() * field.acres())
                 .orElse(0.0);
     }
 }

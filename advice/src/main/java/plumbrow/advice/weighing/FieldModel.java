@@ -8,7 +8,7 @@ import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 
 /**
- * A field boiled down for the kernel: its uncertain inputs and its courses, places instead of names.
+ * A field boiled down for the kernel: its uncertain inputs and its programs, places instead of names.
  *
  * @param drying place of drying [$/bu]; −1 where it is part of handling
  * @param tie rank correlation of price and yield
@@ -26,13 +26,13 @@ record FieldModel(
         int delayLoss,
         double tie,
         @Nullable WeatherTie weather,
-        List<CourseModel> courses,
+        List<ProgramModel> programs,
         List<String> cautions) {
 
-    /** The same field with what each of its courses costs in later years. */
+    /** The same field with what each of its programs costs in later years. */
     FieldModel withLater(LaterCost later, double[][] usdPerAcre) {
-        List<CourseModel> counted = IntStream.range(0, courses.size())
-                .mapToObj(c -> courses.get(c).withLater(usdPerAcre[c]))
+        List<ProgramModel> counted = IntStream.range(0, programs.size())
+                .mapToObj(c -> programs.get(c).withLater(usdPerAcre[c]))
                 .toList();
         List<String> said =
                 Stream.concat(cautions.stream(), Stream.of(later.says())).toList();
@@ -67,15 +67,15 @@ record FieldModel(
                 delayLoss,
                 tie,
                 weather,
-                courses,
+                programs,
                 said);
     }
 
-    /** Places of the inputs that the margin of a course is made of, some of them more than once. */
-    IntStream inputs(CourseModel course) {
+    /** Places of the inputs that the margin of a program is made of, some of them more than once. */
+    IntStream inputs(ProgramModel program) {
         return IntStream.concat(
                 IntStream.of(price, yield, handling, drying, geneticLag, delayLoss)
                         .filter(place -> place >= 0),
-                course.places());
+                program.places());
     }
 }

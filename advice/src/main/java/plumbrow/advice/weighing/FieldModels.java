@@ -6,17 +6,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.done.DoneWork;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.outlook.Chances;
-import plumbrow.advice.outlook.DoubtKind;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookLine;
-import plumbrow.advice.outlook.OutlookQuantity;
-import plumbrow.advice.outlook.SiteSpread;
+import plumbrow.advice.assumptions.Chances;
+import plumbrow.advice.assumptions.DoubtKind;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.SiteSpread;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weedseason.FieldSeason;
@@ -33,11 +33,11 @@ final class FieldModels {
     private final Season season;
     private final Field field;
     private final Variables variables;
-    private final Map<String, Law> changed;
+    private final Map<String, Distribution> changed;
     private final DoneWork done;
     private final List<String> cautions = new ArrayList<>();
 
-    private FieldModels(Season season, Field field, Map<String, Law> changed, DoneWork done) {
+    private FieldModels(Season season, Field field, Map<String, Distribution> changed, DoneWork done) {
         this.done = done;
         this.season = season;
         this.field = field;
@@ -48,44 +48,44 @@ final class FieldModels {
     /**
      * The model of a field.
      *
-     * @param changed laws that a person put in place of the season's, by input id
+     * @param changed distributions that a person put in place of the season's, by input id
      * @throws SeasonGapException where the season lacks what weighing needs
      */
-    static FieldModel of(Season season, Field field, Map<String, Law> changed) {
+    static FieldModel of(Season season, Field field, Map<String, Distribution> changed) {
         return of(season, field, changed, DoneWork.of(season, field));
     }
 
-    /** As {@link #of(Season, Field, Map)}, where what was done belongs to more courses than those of the season at hand. */
-    static FieldModel of(Season season, Field field, Map<String, Law> changed, DoneWork done) {
+    /** As {@link #of(Season, Field, Map)}, where what was done belongs to more programs than those of the season at hand. */
+    static FieldModel of(Season season, Field field, Map<String, Distribution> changed, DoneWork done) {
         return new FieldModels(season, field, changed, done).build();
     }
 
     private FieldModel build() {
         Farm farm = season.farm(field.farm())
                 .orElseThrow(() -> gap("its farm '" + field.farm() + "' is not in the farms sheet"));
-        List<Course> courses = season.courses(field.name());
-        if (courses.isEmpty()) {
-            throw gap("it has no course; enter at least one in the courses sheet");
+        List<Program> programs = season.programs(field.name());
+        if (programs.isEmpty()) {
+            throw gap("it has no program; enter at least one in the programs sheet");
         }
-        if (courses.stream().filter(Course::baseline).count() != 1) {
-            throw gap("exactly one of its courses must be the baseline");
+        if (programs.stream().filter(Program::baseline).count() != 1) {
+            throw gap("exactly one of its programs must be the baseline");
         }
-        int price = outlook(OutlookQuantity.PRICE, null);
-        int yield = outlook(OutlookQuantity.YIELD, null);
-        int handling = outlook(OutlookQuantity.HANDLING, 0.0);
+        int price = assumptions(AssumptionQuantity.PRICE, null);
+        int yield = assumptions(AssumptionQuantity.YIELD, null);
+        int handling = assumptions(AssumptionQuantity.HANDLING, 0.0);
         int drying =
-                season.outlook(field, OutlookQuantity.DRYING).isPresent() ? outlook(OutlookQuantity.DRYING, 0.0) : -1;
+                season.assumptions(field, AssumptionQuantity.DRYING).isPresent() ? assumptions(AssumptionQuantity.DRYING, 0.0) : -1;
         if (drying < 0 && farm.cropShare() < 1 && farm.shares().hauling() == null) {
-            cautions.add("Drying is part of handling in the outlook, and the operator of " + farm.name()
+            cautions.add("Drying is part of handling in the assumptions, and the operator of " + farm.name()
                     + " is charged all of it. Where the landowner pays for drying his share, enter drying by itself.");
         }
-        int lag = outlook(OutlookQuantity.GENETIC_LAG, 0.0);
-        int delay = outlook(OutlookQuantity.DELAY_LOSS, 0.0);
-        List<CourseModel.Insect> insects = insects();
+        int lag = assumptions(AssumptionQuantity.GENETIC_LAG, 0.0);
+        int delay = assumptions(AssumptionQuantity.DELAY_LOSS, 0.0);
+        List<ProgramModel.Insect> insects = insects();
         WeatherTie weather = weather();
-        CourseModels reader = new CourseModels(season, field, farm, variables, insects, cautions, season(), done);
+        ProgramModels reader = new ProgramModels(season, field, farm, variables, insects, cautions, season(), done);
         cautions.addAll(0, done.sentences());
-        List<CourseModel> models = courses.stream().map(reader::of).toList();
+        List<ProgramModel> models = programs.stream().map(reader::of).toList();
         refuseUnknownChanges();
         spreads();
         return new FieldModel(
@@ -126,8 +126,8 @@ final class FieldModels {
      * How many insects come counts as the year's, though a field keeps some of it (eggs in the ground): a year moves it by a
      * factor. What one of them costs is drawn as doubt about a mean, which holds from year to year, and so counts as the field's.
      */
-    private List<CourseModel.Insect> insects() {
-        List<CourseModel.Insect> insects = new ArrayList<>();
+    private List<ProgramModel.Insect> insects() {
+        List<ProgramModel.Insect> insects = new ArrayList<>();
         for (InsectPressure pressure : season.pests().insects()) {
             if (!pressure.field().equals(field.name())) {
                 continue;
@@ -149,11 +149,11 @@ final class FieldModels {
                     "loss: " + insect,
                     "yield lost to " + insect,
                     "% per " + pressure.measure().one(),
-                    perUnit.law(),
+                    perUnit.distribution(),
                     perUnit.source(pressure.source()),
                     perUnit.stream("loss to " + insect, field.name()),
                     DoubtKind.FIELD);
-            insects.add(new CourseModel.Insect(
+            insects.add(new ProgramModel.Insect(
                     insect,
                     pressure.measure(),
                     count,
@@ -165,32 +165,32 @@ final class FieldModels {
         return insects;
     }
 
-    /** The place of an outlook quantity; without a line for it, the number without doubt that stands in, or a gap. */
-    private int outlook(OutlookQuantity quantity, @Nullable Double standIn) {
-        Optional<OutlookLine> line = season.outlook(field, quantity);
+    /** The place of assumptions quantity; without a line for it, the number without doubt that stands in, or a gap. */
+    private int assumptions(AssumptionQuantity quantity, @Nullable Double standIn) {
+        Optional<AssumptionLine> line = season.assumptions(field, quantity);
         if (line.isEmpty() && standIn == null) {
-            throw gap("the outlook has no " + quantity.word() + " for it or for "
+            throw gap("the assumptions has no " + quantity.word() + " for it or for "
                     + field.crop().word());
         }
-        Law law = line.map(OutlookLine::law).orElseGet(() -> new Law.Fixed(standIn == null ? 0 : standIn));
-        String source = line.map(OutlookLine::source).orElse("not in the outlook: taken as none");
+        Distribution distribution = line.map(AssumptionLine::distribution).orElseGet(() -> new Distribution.Fixed(standIn == null ? 0 : standIn));
+        String source = line.map(AssumptionLine::source).orElse("not in the assumptions: taken as none");
         boolean own = line.map(found -> found.field() != null).orElse(false);
-        boolean shared = quantity != OutlookQuantity.YIELD && !own;
+        boolean shared = quantity != AssumptionQuantity.YIELD && !own;
         return variables.place(
                 quantity.word(),
-                quantity == OutlookQuantity.PRICE ? "price of " + field.crop().word() : label(quantity),
+                quantity == AssumptionQuantity.PRICE ? "price of " + field.crop().word() : label(quantity),
                 quantity.unit(),
-                law,
+                distribution,
                 source,
                 quantity.word() + " of " + (shared ? field.crop().word() : field.name()),
                 quantity.doubt());
     }
 
-    private String label(OutlookQuantity quantity) {
+    private String label(AssumptionQuantity quantity) {
         return switch (quantity) {
             case YIELD -> "attainable yield";
             case HANDLING ->
-                season.outlook(field, OutlookQuantity.DRYING).isPresent() ? "haul and check-off" : "drying and haul";
+                season.assumptions(field, AssumptionQuantity.DRYING).isPresent() ? "haul and check-off" : "drying and haul";
             case DRYING -> "drying";
             case GENETIC_LAG -> "genetic lag of older seed";
             case DELAY_LOSS -> "loss per day of delay";
@@ -199,8 +199,8 @@ final class FieldModels {
     }
 
     private double tie() {
-        double tie = season.outlook(field, OutlookQuantity.PRICE_YIELD_TIE)
-                .map(line -> Chances.of(line.law()).mean())
+        double tie = season.assumptions(field, AssumptionQuantity.PRICE_YIELD_TIE)
+                .map(line -> Chances.of(line.distribution()).mean())
                 .orElse(0.0);
         if (Math.abs(tie) > TIE_LIMIT) {
             throw gap("the price-yield tie is " + tie + "; expected −0.95 to 0.95");
@@ -227,8 +227,8 @@ final class FieldModels {
         if (weather == null) {
             return null;
         }
-        Optional<OutlookLine> line = season.outlook(field, OutlookQuantity.WEATHER_YIELD_TIE);
-        double tie = line.map(found -> Chances.of(found.law()).mean()).orElse(WeatherTie.USUAL);
+        Optional<AssumptionLine> line = season.assumptions(field, AssumptionQuantity.WEATHER_YIELD_TIE);
+        double tie = line.map(found -> Chances.of(found.distribution()).mean()).orElse(WeatherTie.USUAL);
         if (Math.abs(tie) > TIE_LIMIT) {
             throw gap("the weather-yield tie is " + tie + "; expected −0.95 to 0.95");
         }
@@ -237,7 +237,7 @@ final class FieldModels {
         if (summer.length > 0 && tie != 0) {
             cautions.add("Yield goes with the weather of the season: rank correlation " + Numbers.plain(tie)
                     + (field.crop() == Crop.CORN ? " with a wet, cool July" : " with a wet, cool August")
-                    + " (" + line.map(OutlookLine::source).orElse(WeatherTie.SOURCE) + ").");
+                    + " (" + line.map(AssumptionLine::source).orElse(WeatherTie.SOURCE) + ").");
         }
         return new WeatherTie(place, weather, summer, tie);
     }

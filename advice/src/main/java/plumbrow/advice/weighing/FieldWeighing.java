@@ -8,11 +8,11 @@ import java.util.Optional;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.gates.Standing;
-import plumbrow.advice.outlook.Chances;
-import plumbrow.advice.outlook.Column;
-import plumbrow.advice.outlook.DrawSource;
+import plumbrow.advice.assumptions.Chances;
+import plumbrow.advice.assumptions.Column;
+import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.weedseason.CourseSeason;
+import plumbrow.advice.weedseason.ProgramSeason;
 import plumbrow.science.chance.Dominance;
 import plumbrow.science.chance.SortedDraws;
 
@@ -43,19 +43,19 @@ final class FieldWeighing {
         this.drawn = drawn(model, source);
         this.columns = Arrays.stream(drawn).map(Column::values).toArray(double[][]::new);
         this.means = Arrays.stream(columns).mapToDouble(FieldWeighing::meanOf).toArray();
-        int courses = model.courses().size();
-        this.yields = new double[courses][source.draws()];
-        this.margins = new double[courses][source.draws()];
-        this.meanMargins = new double[courses];
-        this.sortedMargins = new double[courses][];
-        this.loads = SeasonLoads.of(model.courses(), columns, source.draws());
-        new Kernel(model, loads).run(model.courses(), columns, yields, margins);
-        for (int c = 0; c < courses; c++) {
-            CourseModel course = model.courses().get(c);
+        int programs = model.programs().size();
+        this.yields = new double[programs][source.draws()];
+        this.margins = new double[programs][source.draws()];
+        this.meanMargins = new double[programs];
+        this.sortedMargins = new double[programs][];
+        this.loads = SeasonLoads.of(model.programs(), columns, source.draws());
+        new Kernel(model, loads).run(model.programs(), columns, yields, margins);
+        for (int c = 0; c < programs; c++) {
+            ProgramModel program = model.programs().get(c);
             meanMargins[c] = SortedDraws.mean(margins[c]);
             sortedMargins[c] = margins[c].clone();
             Arrays.sort(sortedMargins[c]);
-            List<Finding> found = gates.check(model.field(), course.course());
+            List<Finding> found = gates.check(model.field(), program.program());
             findings.add(found);
             standings.add(Gates.standing(found));
         }
@@ -93,23 +93,23 @@ final class FieldWeighing {
         Variable attainable = model.variables().get(model.yield());
         WeatherTie weather = model.weather();
         if (between == 0 && (weather == null || !weather.ties())) {
-            return source.tied(attainable.stream(), attainable.law(), drawn[model.price()], model.tie());
+            return source.tied(attainable.stream(), attainable.distribution(), drawn[model.price()], model.tie());
         }
         List<DrawSource.Tie> ties = new ArrayList<>();
         ties.add(new DrawSource.Tie(drawn[model.price()].ranks(), model.tie()));
         if (weather != null && weather.ties()) {
             ties.add(new DrawSource.Tie(weather.ranks(drawn[weather.place()]), weather.rankCorrelation()));
         }
-        return source.tied(attainable.stream(), attainable.law(), ties, shared, between);
+        return source.tied(attainable.stream(), attainable.distribution(), ties, shared, between);
     }
 
     private static Column column(Variable variable, DrawSource source) {
-        return source.column(variable.stream(), variable.law());
+        return source.column(variable.stream(), variable.distribution());
     }
 
     FieldAdvice advice() {
         int baseline = baseline();
-        Choice choice = Choice.among(model.courses(), standings, margins, meanMargins, baseline, options.equal());
+        Choice choice = Choice.among(model.programs(), standings, margins, meanMargins, baseline, options.equal());
         List<Integer> byMargin = byMargin();
         Knowledge knowledge = new Knowledge(rows(choice.advisable()));
         double everything = knowledge.ofEverything();
@@ -118,14 +118,14 @@ final class FieldWeighing {
                 : Optional.of(new AdviceRanges(model, drawn, means, loads, margins, choice));
         double[] worths = Information.worths(model, columns, knowledge, ranges);
         List<AdviceRange> told = ranges.map(found -> found.all(worths)).orElse(List.of());
-        List<Knowing> matters = Information.onInputs(model, columns, knowledge, worths);
+        List<InformationValue> matters = Information.onInputs(model, columns, knowledge, worths);
         List<SampleWorth> samples = Information.onSamples(season, model, columns, knowledge, source);
         double[] best = chancesBest();
-        List<WeighedCourse> weighed =
+        List<WeighedProgram> weighed =
                 byMargin.stream().map(c -> weighed(c, baseline, best[c])).toList();
         List<Comparison> comparisons = comparisons(choice.advised(), byMargin);
         Optional<GainDoubt> doubt = doubt(choice, baseline);
-        boolean entered = model.variables().stream().anyMatch(variable -> !Chances.settled(variable.law()));
+        boolean entered = model.variables().stream().anyMatch(variable -> !Chances.settled(variable.distribution()));
         Telling telling = new Telling(model, weighed, choice, comparisons, told, matters, entered);
         return new FieldAdvice(
                 model.field(),
@@ -150,7 +150,7 @@ final class FieldWeighing {
                 telling.cautions());
     }
 
-    /** The doubt about the gain that the advice rests on: of the advised course over the baseline, else of the next best over it. */
+    /** The doubt about the gain that the advice rests on: of the advised program over the baseline, else of the next best over it. */
     private Optional<GainDoubt> doubt(Choice choice, int baseline) {
         int subject = choice.advised() == baseline ? choice.rival() : choice.advised();
         return subject < 0 || subject == baseline
@@ -167,8 +167,8 @@ final class FieldWeighing {
         return order;
     }
 
-    private WeighedCourse weighed(int c, int baseline, double chanceBest) {
-        CourseModel course = model.courses().get(c);
+    private WeighedProgram weighed(int c, int baseline, double chanceBest) {
+        ProgramModel program = model.programs().get(c);
         double[] sorted = sortedMargins[c];
         double[] gain = difference(margins[c], margins[baseline]);
         double beats = chanceAbove(gain);
@@ -177,14 +177,14 @@ final class FieldWeighing {
         for (int i = 0; i <= STRIP_STEPS; i++) {
             points.add(SortedDraws.quantile(sorted, (double) i / STRIP_STEPS));
         }
-        return new WeighedCourse(
-                course.course().name(),
-                course.course().baseline(),
-                course.course().note(),
+        return new WeighedProgram(
+                program.program().name(),
+                program.program().baseline(),
+                program.program().note(),
                 standings.get(c),
                 findings.get(c),
-                course.costUsdPerAcre(),
-                course.costs(),
+                program.costUsdPerAcre(),
+                program.costs(),
                 SortedDraws.mean(yields[c]),
                 meanMargins[c],
                 standardError(margins[c], meanMargins[c]),
@@ -195,13 +195,13 @@ final class FieldWeighing {
                 chanceBest,
                 SortedDraws.worstShareMean(sorted, 0.1),
                 points,
-                LikelyWorking.of(model, course, means),
-                weeds(course));
+                LikelyWorking.of(model, program, means),
+                weeds(program));
     }
 
-    private String weeds(CourseModel course) {
-        CourseSeason followed = course.season();
-        return followed == null ? "" : SeasonWords.sentence(course.course().name(), followed.storyAt(means));
+    private String weeds(ProgramModel program) {
+        ProgramSeason followed = program.season();
+        return followed == null ? "" : SeasonWords.sentence(program.program().name(), followed.storyAt(means));
     }
 
     private List<Comparison> comparisons(int advised, List<Integer> byMargin) {
@@ -241,7 +241,7 @@ final class FieldWeighing {
         };
     }
 
-    /** For each course, the share of draws in which it earns most of those not barred; ties share. */
+    /** For each program, the share of draws in which it earns most of those not barred; ties share. */
     private double[] chancesBest() {
         double[] shares = new double[margins.length];
         boolean anyOpen = standings.stream().anyMatch(standing -> standing != Standing.BARRED);
@@ -281,7 +281,7 @@ final class FieldWeighing {
                     variable.label(),
                     variable.unit(),
                     variable.doubt(),
-                    variable.law(),
+                    variable.distribution(),
                     means[place],
                     band(sorted),
                     variable.source()));
@@ -291,7 +291,7 @@ final class FieldWeighing {
 
     private int baseline() {
         for (int c = 0; c < margins.length; c++) {
-            if (model.courses().get(c).course().baseline()) {
+            if (model.programs().get(c).program().baseline()) {
                 return c;
             }
         }
@@ -299,11 +299,11 @@ final class FieldWeighing {
     }
 
     private String name(int c) {
-        return model.courses().get(c).course().name();
+        return model.programs().get(c).program().name();
     }
 
-    private double[][] rows(List<Integer> courses) {
-        return courses.stream().map(c -> margins[c]).toArray(double[][]::new);
+    private double[][] rows(List<Integer> programs) {
+        return programs.stream().map(c -> margins[c]).toArray(double[][]::new);
     }
 
     static double[] difference(double[] a, double[] b) {

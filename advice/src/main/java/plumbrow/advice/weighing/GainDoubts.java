@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import plumbrow.advice.outlook.Chances;
-import plumbrow.advice.outlook.DoubtKind;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Chances;
+import plumbrow.advice.assumptions.DoubtKind;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.science.chance.SortedDraws;
 
 /**
@@ -33,29 +33,29 @@ final class GainDoubts {
     private final FieldModel model;
     private final double[][] columns;
     private final double[] gain;
-    private final CourseModel course;
-    private final CourseModel other;
+    private final ProgramModel program;
+    private final ProgramModel other;
     private final List<Integer> read;
     private final double variance;
 
-    private GainDoubts(FieldModel model, double[][] columns, double[][] margins, int course, int other) {
+    private GainDoubts(FieldModel model, double[][] columns, double[][] margins, int program, int other) {
         this.model = model;
         this.columns = columns;
-        this.gain = FieldWeighing.difference(margins[course], margins[other]);
-        this.course = model.courses().get(course);
-        this.other = model.courses().get(other);
-        this.read = IntStream.concat(model.inputs(this.course), model.inputs(this.other))
+        this.gain = FieldWeighing.difference(margins[program], margins[other]);
+        this.program = model.programs().get(program);
+        this.other = model.programs().get(other);
+        this.read = IntStream.concat(model.inputs(this.program), model.inputs(this.other))
                 .distinct()
-                .filter(place -> !Chances.settled(model.variables().get(place).law()))
+                .filter(place -> !Chances.settled(model.variables().get(place).distribution()))
                 .sorted()
                 .boxed()
                 .toList();
         this.variance = covariance(gain, gain);
     }
 
-    /** The doubt about a course's gain over another; empty where nothing entered leaves any. */
-    static Optional<GainDoubt> of(FieldModel model, double[][] columns, double[][] margins, int course, int other) {
-        GainDoubts doubts = new GainDoubts(model, columns, margins, course, other);
+    /** The doubt about a program's gain over another; empty where nothing entered leaves any. */
+    static Optional<GainDoubt> of(FieldModel model, double[][] columns, double[][] margins, int program, int other) {
+        GainDoubts doubts = new GainDoubts(model, columns, margins, program, other);
         double widest = Arrays.stream(doubts.gain).map(Math::abs).max().orElse(0);
         return doubts.variance <= 1e-18 * widest * widest ? Optional.empty() : Optional.of(doubts.split());
     }
@@ -76,8 +76,8 @@ final class GainDoubts {
         boolean named = top >= 0 && most >= WORTH_NAMING;
         List<GainDoubt.Case> cases = named ? cases(top) : List.of();
         return new GainDoubt(
-                course.course().name(),
-                other.course().name(),
+                program.program().name(),
+                other.program().name(),
                 shares[0],
                 shares[1],
                 named ? model.variables().get(top).id() : null,
@@ -106,7 +106,7 @@ final class GainDoubts {
 
     /** The shares of field and year, on all draws, or on fewer where the season has to be followed again. */
     private double[] groups() {
-        boolean followed = course.season() != null || other.season() != null;
+        boolean followed = program.season() != null || other.season() != null;
         int step = followed ? Math.max(1, gain.length / FEW) : 1;
         double[][] same = Thinned.rows(columns, step);
         double[] own = Thinned.row(gain, step);
@@ -117,7 +117,7 @@ final class GainDoubts {
                 mixed[place] = further(same[place]);
             }
         }
-        List<CourseModel> pair = List.of(course.thinned(step), other.thinned(step));
+        List<ProgramModel> pair = List.of(program.thinned(step), other.thinned(step));
         double[][] margins = new double[2][draws];
         new Kernel(model, SeasonLoads.of(pair, mixed, draws)).run(pair, mixed, new double[2][0], margins);
         double[] other = FieldWeighing.difference(margins[0], margins[1]);
@@ -151,7 +151,7 @@ final class GainDoubts {
         Variable input = model.variables().get(place);
         double[] x = columns[place];
         List<GainDoubt.Case> cases = new ArrayList<>();
-        if (input.law() instanceof Law.Chance) {
+        if (input.distribution() instanceof Distribution.Chance) {
             String what = whether(input);
             add(cases, "if " + what, i -> x[i] == 1);
             add(cases, "if not", i -> x[i] == 0);
@@ -192,8 +192,8 @@ final class GainDoubts {
     }
 
     private String says(double[] shares, int top, double topShare, List<GainDoubt.Case> cases) {
-        String over = "the gain of " + course.course().name() + " over "
-                + other.course().name();
+        String over = "the gain of " + program.program().name() + " over "
+                + other.program().name();
         if (shares[0] == 0 && top < 0) {
             return "What is in doubt about " + over + " is what the year brings" + mostly(DoubtKind.YEAR)
                     + ": no one can know it yet. No doubt that counts was entered about the field itself.";
@@ -203,7 +203,7 @@ final class GainDoubts {
         if (top >= 0) {
             Variable input = model.variables().get(top);
             words.append(topShare >= shares[0] / 2 ? ", most of it " : ", the largest part of it ")
-                    .append(input.law() instanceof Law.Chance ? "whether " + whether(input) : input.label());
+                    .append(input.distribution() instanceof Distribution.Chance ? "whether " + whether(input) : input.label());
         }
         words.append(". ");
         words.append(cases.stream()

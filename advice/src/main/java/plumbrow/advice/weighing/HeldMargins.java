@@ -6,17 +6,17 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.weedseason.CourseSeason;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.weedseason.ProgramSeason;
 import plumbrow.science.chance.SortedDraws;
 
 /**
- * Mean margins of courses with one input held at a value and everything else drawn as before, on the same draws for all.
+ * Mean margins of programs with one input held at a value and everything else drawn as before, on the same draws for all.
  *
  * <p>A yes or no is held at a chance: the margin is then that of both answers, each with its chance, which is exact.
  *
  * <p>An input that the season of weeds hangs on asks for the season to be followed again at every value. That is done for all
- * courses at once on every so manieth draw,
+ * programs at once on every so manieth draw,
  *
  *   m(x) ≈ m_all + m_few(x) − m_few
  *
@@ -26,7 +26,7 @@ final class HeldMargins {
     private static final int FEW = 500;
 
     private final FieldModel model;
-    private final List<CourseModel> courses;
+    private final List<ProgramModel> programs;
     private final List<Set<Integer>> read;
     private final Draws all;
     private final Draws few;
@@ -41,11 +41,11 @@ final class HeldMargins {
         final double[][] columns;
         final double[][] drawn;
         final double[][] held;
-        final List<CourseModel> models;
+        final List<ProgramModel> models;
         final SeasonLoads loads;
         final Kernel kernel;
 
-        Draws(double[][] columns, double[][] drawn, SeasonLoads loads, List<CourseModel> models) {
+        Draws(double[][] columns, double[][] drawn, SeasonLoads loads, List<ProgramModel> models) {
             this.columns = columns.clone();
             this.drawn = drawn;
             this.held = new double[drawn.length][];
@@ -58,9 +58,9 @@ final class HeldMargins {
             return columns[0].length;
         }
 
-        /** The margins of every course with the input held at one number; those of courses that don't read it as drawn. */
+        /** The margins of every program with the input held at one number; those of programs that don't read it as drawn. */
         void hold(int place, double value, double[][] margins) {
-            List<CourseModel> readers = new ArrayList<>();
+            List<ProgramModel> readers = new ArrayList<>();
             List<double[]> rows = new ArrayList<>();
             for (int c = 0; c < drawn.length; c++) {
                 if (!read.get(c).contains(place)) {
@@ -87,50 +87,50 @@ final class HeldMargins {
 
     /**
      * @param columns the draws of each input, by its place
-     * @param margins of the courses on these draws [$/ac]
+     * @param margins of the programs on these draws [$/ac]
      */
     HeldMargins(
-            FieldModel model, double[][] columns, SeasonLoads loads, List<CourseModel> courses, double[][] margins) {
+            FieldModel model, double[][] columns, SeasonLoads loads, List<ProgramModel> programs, double[][] margins) {
         this.model = model;
-        this.courses = courses;
-        this.read = courses.stream()
-                .map(course -> {
+        this.programs = programs;
+        this.read = programs.stream()
+                .map(program -> {
                     Set<Integer> places = new HashSet<>();
-                    model.inputs(course).forEach(places::add);
+                    model.inputs(program).forEach(places::add);
                     return places;
                 })
                 .toList();
-        this.all = new Draws(columns, margins, loads, courses);
+        this.all = new Draws(columns, margins, loads, programs);
         int step = Math.max(1, all.size() / FEW);
-        boolean followed = courses.stream().anyMatch(course -> course.season() != null);
+        boolean followed = programs.stream().anyMatch(program -> program.season() != null);
         this.few = followed
                 ? new Draws(
                         Thinned.rows(columns, step),
                         Thinned.rows(margins, step),
                         loads.thinned(step),
-                        courses.stream().map(course -> course.thinned(step)).toList())
+                        programs.stream().map(program -> program.thinned(step)).toList())
                 : all;
         this.means = Arrays.stream(margins).mapToDouble(SortedDraws::mean).toArray();
         this.last = all;
     }
 
-    /** Whether any of the courses hangs on an input. */
+    /** Whether any of the programs hangs on an input. */
     boolean reads(int place) {
         return read.stream().anyMatch(places -> places.contains(place));
     }
 
     /** Whether holding an input asks for the season to be followed again. */
     boolean follows(int place) {
-        return courses.stream().anyMatch(course -> {
-            CourseSeason season = course.season();
-            return season != null && IntStream.range(0, course.weeds().size()).anyMatch(j -> season.reads(j, place));
+        return programs.stream().anyMatch(program -> {
+            ProgramSeason season = program.season();
+            return season != null && IntStream.range(0, program.weeds().size()).anyMatch(j -> season.reads(j, place));
         });
     }
 
-    /** Mean margins of the courses [$/ac] with an input held at a value; a yes or no at its chance. */
+    /** Mean margins of the programs [$/ac] with an input held at a value; a yes or no at its chance. */
     double[] at(int place, double value) {
         last = follows(place) ? few : all;
-        if (model.variables().get(place).law() instanceof Law.Chance) {
+        if (model.variables().get(place).distribution() instanceof Distribution.Chance) {
             mix(place, value);
         } else {
             last.hold(place, value, last.held);
@@ -166,7 +166,7 @@ final class HeldMargins {
         }
     }
 
-    /** Standard error of the mean difference of two courses at the value last asked for [$/ac], as of plain draws. */
+    /** Standard error of the mean difference of two programs at the value last asked for [$/ac], as of plain draws. */
     double standardError(int one, int other) {
         double[] now = FieldWeighing.difference(last.held[one], last.held[other]);
         if (last == all) {

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import plumbrow.advice.outlook.Chances;
-import plumbrow.advice.outlook.DrawSource;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Chances;
+import plumbrow.advice.assumptions.DrawSource;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.ScoutingSample;
 import plumbrow.advice.season.Season;
@@ -24,7 +24,7 @@ final class Information {
     static double[] worths(FieldModel model, double[][] columns, Knowledge knowledge, Optional<AdviceRanges> ranges) {
         double[] worths = new double[columns.length];
         for (int place = 0; place < worths.length; place++) {
-            if (!Chances.settled(model.variables().get(place).law()) && ranges.isPresent()) {
+            if (!Chances.settled(model.variables().get(place).distribution()) && ranges.isPresent()) {
                 worths[place] = Math.min(
                         knowledge.ofEverything(),
                         tied(model, place)
@@ -42,25 +42,25 @@ final class Information {
     }
 
     /** Every input that is in doubt, by what knowing it is worth, most first. */
-    static List<Knowing> onInputs(FieldModel model, double[][] columns, Knowledge knowledge, double[] worths) {
-        List<Knowing> all = new ArrayList<>();
+    static List<InformationValue> onInputs(FieldModel model, double[][] columns, Knowledge knowledge, double[] worths) {
+        List<InformationValue> all = new ArrayList<>();
         for (int place = 0; place < columns.length; place++) {
             Variable input = model.variables().get(place);
-            if (Chances.settled(input.law())) {
+            if (Chances.settled(input.distribution())) {
                 continue;
             }
             double[] draws = columns[place];
             double value = worths[place];
             double half = knowledge.of(draws, draws.length / 2);
             double field = value * model.field().acres();
-            all.add(new Knowing(input.id(), input.label(), value, field, half, says(input, value, field)));
+            all.add(new InformationValue(input.id(), input.label(), value, field, half, says(input, value, field)));
         }
-        all.sort(Comparator.comparingDouble(Knowing::usdPerAcre).reversed());
+        all.sort(Comparator.comparingDouble(InformationValue::usdPerAcre).reversed());
         return all;
     }
 
     private static String says(Variable input, double value, double field) {
-        String what = input.law() instanceof Law.Chance
+        String what = input.distribution() instanceof Distribution.Chance
                 ? input.label().replace("chance that ", "whether ")
                 : "the " + input.label();
         return value < 0.005

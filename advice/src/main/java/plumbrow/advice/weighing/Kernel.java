@@ -2,17 +2,17 @@ package plumbrow.advice.weighing;
 
 import java.util.Arrays;
 import java.util.List;
-import plumbrow.advice.weighing.CourseModel.Cut;
-import plumbrow.advice.weighing.CourseModel.Injury;
-import plumbrow.advice.weighing.CourseModel.Insect;
-import plumbrow.advice.weighing.CourseModel.Lot;
-import plumbrow.advice.weighing.CourseModel.Mode;
-import plumbrow.advice.weighing.CourseModel.Term;
-import plumbrow.advice.weighing.CourseModel.Weed;
+import plumbrow.advice.weighing.ProgramModel.Cut;
+import plumbrow.advice.weighing.ProgramModel.Injury;
+import plumbrow.advice.weighing.ProgramModel.Insect;
+import plumbrow.advice.weighing.ProgramModel.Lot;
+import plumbrow.advice.weighing.ProgramModel.Mode;
+import plumbrow.advice.weighing.ProgramModel.Term;
+import plumbrow.advice.weighing.ProgramModel.Weed;
 import plumbrow.science.weeds.HyperbolicLoss;
 
 /**
- * Yield and margin of a course, draw by draw: the arithmetic of the weighing, and the only place it stands.
+ * Yield and margin of a program, draw by draw: the arithmetic of the weighing, and the only place it stands.
  *
  *   margin = (price·crop share − handling·hauling share − drying·drying share)·yield − cost − later
  *   yield  = Σ lots w·{ attainable·plants·stand·Π insects(1 − loss)·(1 − Lweed)·Π(1 − Linjury)·(1 − Ldelay) + gain − lag·years }
@@ -28,7 +28,7 @@ import plumbrow.science.weeds.HyperbolicLoss;
  *                of Σ I·D·(load of one plant by the season, as a factor on I)
  *   delay loss   per day × days, at most 1
  *
- * <p>Plain arrays, nothing made per draw. All courses are worked over one block of draws before the next, so that the
+ * <p>Plain arrays, nothing made per draw. All programs are worked over one block of draws before the next, so that the
  * block stays in the cache. Arrays of the kernel's own are as long as the draws and counted by the same index: only then
  * does the compiler of Java 17 turn a loop into vector instructions, for it can't tell an array at another index from
  * the same array. A yield never falls below 0. Which control is independent of which is an upper bound on what they do
@@ -55,7 +55,7 @@ final class Kernel {
         this(model, SeasonLoads.NONE);
     }
 
-    /** @param loads of the courses whose weeds are followed through the season, on the draws that will be run */
+    /** @param loads of the programs whose weeds are followed through the season, on the draws that will be run */
     Kernel(FieldModel model, SeasonLoads loads) {
         this.model = model;
         this.loads = loads;
@@ -68,39 +68,39 @@ final class Kernel {
     }
 
     /**
-     * Fills in yield [bu/ac] and margin [$/ac] of a course for every draw.
+     * Fills in yield [bu/ac] and margin [$/ac] of a program for every draw.
      *
      * @param columns the draws of each input, by its place
      * @param yields as long as the columns, or empty where the yield is not asked for
      */
-    void run(CourseModel course, double[][] columns, double[] yields, double[] margins) {
-        run(List.of(course), columns, new double[][] {yields}, new double[][] {margins});
+    void run(ProgramModel program, double[][] columns, double[] yields, double[] margins) {
+        run(List.of(program), columns, new double[][] {yields}, new double[][] {margins});
     }
 
-    /** The same for several courses; yields and margins have a row for each. */
-    void run(List<CourseModel> courses, double[][] columns, double[][] yields, double[][] margins) {
+    /** The same for several programs; yields and margins have a row for each. */
+    void run(List<ProgramModel> programs, double[][] columns, double[][] yields, double[][] margins) {
         int draws = columns[model.yield()].length;
         makeRoom(draws);
-        stands(courses);
+        stands(programs);
         for (int from = 0; from < draws; from += BLOCK) {
             int to = Math.min(from + BLOCK, draws);
-            pressures(courses.get(0).insects(), columns, from, to);
+            pressures(programs.get(0).insects(), columns, from, to);
             for (int k = 0; k < stands.size(); k++) {
                 stands.get(k).kept(columns, from, to, kept[k]);
             }
-            for (int c = 0; c < courses.size(); c++) {
+            for (int c = 0; c < programs.size(); c++) {
                 double[] sum = yields[c].length == 0 ? yield : yields[c];
                 through = margins[c]; // room that is free until the money is counted
-                block(courses.get(c), columns, from, to, sum);
-                money(courses.get(c), columns, from, to, sum, margins[c]);
+                block(programs.get(c), columns, from, to, sum);
+                money(programs.get(c), columns, from, to, sum, margins[c]);
             }
         }
     }
 
-    /** The different stands of the courses: most courses of a field share one, which is worked once. */
-    private void stands(List<CourseModel> courses) {
-        stands = courses.stream()
-                .flatMap(course -> course.lots().stream())
+    /** The different stands of the programs: most programs of a field share one, which is worked once. */
+    private void stands(List<ProgramModel> programs) {
+        stands = programs.stream()
+                .flatMap(program -> program.lots().stream())
                 .map(Lot::plants)
                 .distinct()
                 .toList();
@@ -114,15 +114,15 @@ final class Kernel {
             common = new double[draws];
             lotYield = new double[draws];
             yield = new double[draws];
-            int insects = model.courses().get(0).insects().size();
+            int insects = model.programs().get(0).insects().size();
             untreated = new double[insects][draws];
             treated = new double[insects][draws];
             hits = new double[insects][];
         }
     }
 
-    private void money(CourseModel course, double[][] columns, int from, int to, double[] sum, double[] margin) {
-        double cost = course.costUsdPerAcre();
+    private void money(ProgramModel program, double[][] columns, int from, int to, double[] sum, double[] margin) {
+        double cost = program.costUsdPerAcre();
         double share = model.farm().cropShare();
         double[] price = columns[model.price()];
         double hauling = model.farm().haulingShare();
@@ -138,39 +138,39 @@ final class Kernel {
                 margin[i] -= perBushel[i] * drying * sum[i];
             }
         }
-        double[] later = course.laterUsdPerAcre();
+        double[] later = program.laterUsdPerAcre();
         for (int i = from; i < to && later.length > 0; i++) {
             margin[i] -= later[i];
         }
     }
 
-    private void block(CourseModel course, double[][] columns, int from, int to, double[] sum) {
+    private void block(ProgramModel program, double[][] columns, int from, int to, double[] sum) {
         System.arraycopy(columns[model.yield()], from, common, from, to - from);
-        weeds(course, columns, from, to, sum);
-        for (Injury injury : course.injuries()) {
+        weeds(program, columns, from, to, sum);
+        for (Injury injury : program.injuries()) {
             double[] loss = columns[injury.loss()];
             double share = injury.share() / 100;
             for (int i = from; i < to; i++) {
                 common[i] *= 1 - share * loss[i];
             }
         }
-        if (course.delayDays() > 0) {
+        if (program.delayDays() > 0) {
             double[] perDay = columns[model.delayLoss()];
-            double days = course.delayDays() / 100;
+            double days = program.delayDays() / 100;
             for (int i = from; i < to; i++) {
                 common[i] *= 1 - Math.min(1, perDay[i] * days);
             }
         }
-        for (int j = 0; j < course.insects().size(); j++) {
-            hits[j] = hit(j, course.insects().get(j).cuts(), columns, from, to);
+        for (int j = 0; j < program.insects().size(); j++) {
+            hits[j] = hit(j, program.insects().get(j).cuts(), columns, from, to);
         }
         Arrays.fill(sum, from, to, 0);
-        for (Lot lot : course.lots()) {
-            lot(lot, course.insects(), columns, from, to, sum);
+        for (Lot lot : program.lots()) {
+            lot(lot, program.insects(), columns, from, to, sum);
         }
     }
 
-    /** b·P of every insect, as a share of yield: the same for every course of a field. */
+    /** b·P of every insect, as a share of yield: the same for every program of a field. */
     private void pressures(List<Insect> insects, double[][] columns, int from, int to) {
         for (int j = 0; j < insects.size(); j++) {
             Insect insect = insects.get(j);
@@ -229,9 +229,9 @@ final class Kernel {
         }
     }
 
-    private void weeds(CourseModel course, double[][] columns, int from, int to, double[] load) {
-        List<Weed> weeds = course.weeds();
-        double[][] followed = loads.of(course);
+    private void weeds(ProgramModel program, double[][] columns, int from, int to, double[] load) {
+        List<Weed> weeds = program.weeds();
+        double[][] followed = loads.of(program);
         if (weeds.isEmpty()) {
             return;
         }

@@ -1,12 +1,12 @@
 package plumbrow.advice.weighing;
 
 /**
- * What it is worth to know something before choosing among courses.
+ * What it is worth to know something before choosing among programs.
  *
  *   everything   mean over draws of max_c m[c]  −  max_c mean m[c]
  *   one input x  E_x[ max_c E(m_c | x) ]        −  max_c mean m[c]
  *
- *   m[c]  margin of course c in a draw [$/ac]
+ *   m[c]  margin ofprogram c in a draw [$/ac]
  *
  * <p>E(m_c | x) is a regression of the margin on x. Values of single inputs don't add up.
  */
@@ -14,7 +14,7 @@ final class Knowledge {
     private final double[][] margins;
     private final double everything;
 
-    /** @param margins one row per course that may be chosen, all on the same draws */
+    /** @param margins one row per program that may be chosen, all on the same draws */
     Knowledge(double[][] margins) {
         this.margins = margins;
         this.everything = margins.length < 2 ? 0 : valueOf(margins, margins[0].length);

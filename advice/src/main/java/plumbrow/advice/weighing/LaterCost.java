@@ -3,12 +3,12 @@ package plumbrow.advice.weighing;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 
-/** What the courses of a field cost in the years after this season: the <i>future</i> term of the weighing. */
+/** What the programs of a field cost in the years after this season: the <i>future</i> term of the weighing. */
 public interface LaterCost {
 
     /**
-     * The cost of each course of the field, in the season's order, draw by draw of the weighing [$/ac of this season's money]:
-     * the operator's, below 0 where the course leaves the field better than it was found.
+     * The cost of each program of the field, in the season's order, draw by draw of the weighing [$/ac of this season's money]:
+     * the operator's, below 0 where the program leaves the field better than it was found.
      */
     double[][] of(Season season, Field field, WeighingOptions options);
 

@@ -5,13 +5,13 @@ import static plumbrow.science.figure.Numbers.plain;
 
 import java.util.ArrayList;
 import java.util.List;
-import plumbrow.advice.weedseason.CourseSeason;
-import plumbrow.advice.weighing.CourseModel.Cut;
-import plumbrow.advice.weighing.CourseModel.Insect;
-import plumbrow.advice.weighing.CourseModel.Lot;
-import plumbrow.advice.weighing.CourseModel.Mode;
-import plumbrow.advice.weighing.CourseModel.Term;
-import plumbrow.advice.weighing.CourseModel.Weed;
+import plumbrow.advice.weedseason.ProgramSeason;
+import plumbrow.advice.weighing.ProgramModel.Cut;
+import plumbrow.advice.weighing.ProgramModel.Insect;
+import plumbrow.advice.weighing.ProgramModel.Lot;
+import plumbrow.advice.weighing.ProgramModel.Mode;
+import plumbrow.advice.weighing.ProgramModel.Term;
+import plumbrow.advice.weighing.ProgramModel.Weed;
 import plumbrow.science.chance.SortedDraws;
 import plumbrow.science.figure.Step;
 import plumbrow.science.figure.Working;
@@ -20,34 +20,34 @@ import plumbrow.science.stand.FieldEmergence;
 import plumbrow.science.weeds.HyperbolicLoss;
 
 /**
- * One course worked by hand with every input at its mean: what a grower can redo on paper. The same formula as
+ * One program worked by hand with every input at its mean: what a grower can redo on paper. The same formula as
  * {@link Kernel}; a test holds the two together.
  */
 final class LikelyWorking {
     private final FieldModel model;
-    private final CourseModel course;
+    private final ProgramModel program;
     private final double[] at;
     private final Working working = new Working();
 
-    private LikelyWorking(FieldModel model, CourseModel course, double[] at) {
+    private LikelyWorking(FieldModel model, ProgramModel program, double[] at) {
         this.model = model;
-        this.course = course;
+        this.program = program;
         this.at = at;
     }
 
     /** @param at each input's value, by its place */
-    static List<Step> of(FieldModel model, CourseModel course, double[] at) {
-        return new LikelyWorking(model, course, at).steps();
+    static List<Step> of(FieldModel model, ProgramModel program, double[] at) {
+        return new LikelyWorking(model, program, at).steps();
     }
 
     private List<Step> steps() {
-        double attainable = working.step("attainable yield", "mean of the outlook", at[model.yield()], "bu/ac");
+        double attainable = working.step("attainable yield", "mean of the assumptions", at[model.yield()], "bu/ac");
         double kept = keptByField();
         double yield = 0;
-        for (Lot lot : course.lots()) {
+        for (Lot lot : program.lots()) {
             yield += lot.share() * lot(lot, attainable, kept);
         }
-        if (course.lots().size() > 1) {
+        if (program.lots().size() > 1) {
             working.step("yield of the field", "seed lots by their share of the acres", yield, "bu/ac");
         }
         money(Math.max(0, yield));
@@ -56,10 +56,10 @@ final class LikelyWorking {
 
     private double keptByField() {
         double kept = 1;
-        if (!course.weeds().isEmpty()) {
+        if (!program.weeds().isEmpty()) {
             kept *= 1 - weeds() / 100;
         }
-        for (CourseModel.Injury injury : course.injuries()) {
+        for (ProgramModel.Injury injury : program.injuries()) {
             double loss = working.step(
                     "crop injury by " + injury.label(),
                     plain(at[injury.loss()]) + " % on " + plain(injury.share() * 100) + " % of the acres",
@@ -67,11 +67,11 @@ final class LikelyWorking {
                     "% of yield");
             kept *= 1 - loss / 100;
         }
-        if (course.delayDays() > 0) {
+        if (program.delayDays() > 0) {
             double loss = working.step(
                     "delay",
-                    plain(course.delayDays()) + " days × " + plain(at[model.delayLoss()]) + " % per day",
-                    Math.min(100, course.delayDays() * at[model.delayLoss()]),
+                    plain(program.delayDays()) + " days × " + plain(at[model.delayLoss()]) + " % per day",
+                    Math.min(100, program.delayDays() * at[model.delayLoss()]),
                     "% of yield");
             kept *= 1 - loss / 100;
         }
@@ -79,14 +79,14 @@ final class LikelyWorking {
     }
 
     private double weeds() {
-        CourseSeason season = course.season();
-        return season == null ? weedsLeft() : new SeasonLines(working, course, season, at).lossPct();
+        ProgramSeason season = program.season();
+        return season == null ? weedsLeft() : new SeasonLines(working, program, season, at).lossPct();
     }
 
     private double weedsLeft() {
         double load = 0;
         double most = 0;
-        for (Weed weed : course.weeds()) {
+        for (Weed weed : program.weeds()) {
             double left = left(weed.name(), weed.cuts());
             load += working.step(
                     "competition by " + weed.name(),
@@ -131,8 +131,8 @@ final class LikelyWorking {
         double stand = at[lot.stand()] / 100;
         double plants = plants(lot) / 100;
         double kept = 1;
-        for (int j = 0; j < course.insects().size(); j++) {
-            kept *= 1 - insect(course.insects().get(j), lot, lot.modes().get(j));
+        for (int j = 0; j < program.insects().size(); j++) {
+            kept *= 1 - insect(program.insects().get(j), lot, lot.modes().get(j));
         }
         double grown = working.step(
                 "yield of " + lot.seed(),
@@ -250,7 +250,7 @@ final class LikelyWorking {
     }
 
     private double later() {
-        double[] draws = course.laterUsdPerAcre();
+        double[] draws = program.laterUsdPerAcre();
         return draws.length == 0
                 ? 0
                 : working.step(
@@ -285,7 +285,7 @@ final class LikelyWorking {
         if (model.drying() >= 0) {
             handling += perBushel("drying", at[model.drying()], model.farm().dryingShare(), yield);
         }
-        for (CostLine line : course.costs()) {
+        for (CostLine line : program.costs()) {
             double mine = line.operatorShare(model.farm());
             working.step(
                     line.label(),
@@ -295,11 +295,11 @@ final class LikelyWorking {
                     line.usdPerAcre(),
                     "$/ac");
         }
-        boolean own = course.costs().stream().allMatch(line -> line.operatorShare(model.farm()) == 1);
+        boolean own = program.costs().stream().allMatch(line -> line.operatorShare(model.farm()) == 1);
         double cost = working.step(
-                "cost of the course",
+                "cost of the program",
                 own ? "the lines above together" : "the lines above together, each at the operator's share",
-                course.costUsdPerAcre(),
+                program.costUsdPerAcre(),
                 "$/ac");
         double later = later();
         working.step(

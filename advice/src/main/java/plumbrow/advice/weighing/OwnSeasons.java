@@ -19,6 +19,6 @@ public final class OwnSeasons {
     }
 
     public OwnSeason of(Field field) {
-        return new OwnSeason(fields.of(field), field, dangling.cautions(fields.courses(field), field));
+        return new OwnSeason(fields.of(field), field, dangling.cautions(fields.programs(field), field));
     }
 }

@@ -13,17 +13,17 @@ final class RangeWords {
     private RangeWords() {}
 
     /**
-     * @param read whether any course that may be advised hangs on the input
+     * @param read whether any program that may be advised hangs on the input
      * @param worth what knowing it by itself is worth [$/ac]
      */
     static String of(AdviceRange range, boolean read, double worth) {
         String looked = text(range, range.plausibleLow()) + " to " + text(range, range.plausibleHigh());
         if (!read) {
-            return "No course that may be advised hangs on " + range.label() + ".";
+            return "No program that may be advised hangs on " + range.label() + ".";
         }
         int own = range.own();
         if (own < 0) {
-            return "Held at any single value from " + looked + ", " + range.label() + " makes another course the best: "
+            return "Held at any single value from " + looked + ", " + range.label() + " makes another program the best: "
                     + others(range, 0, range.bands().size()) + ". " + range.advised()
                     + " is best only over all the values it may take.";
         }
@@ -60,11 +60,11 @@ final class RangeWords {
         return words.toString();
     }
 
-    /** The courses of some bands, nearest the advised one first where they lie above it. */
+    /** The programs of some bands, nearest the advised one first where they lie above it. */
     private static String others(AdviceRange range, int from, int to) {
         Set<String> names = new LinkedHashSet<>();
         for (int b = from; b < to; b++) {
-            String name = range.bands().get(b).course();
+            String name = range.bands().get(b).program();
             if (!name.equals(range.advised())) {
                 names.add(name);
             }

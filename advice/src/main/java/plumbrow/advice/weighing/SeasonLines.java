@@ -4,21 +4,21 @@ import static plumbrow.science.figure.Numbers.fixed;
 import static plumbrow.science.figure.Numbers.plain;
 
 import java.util.Arrays;
-import plumbrow.advice.weedseason.CourseSeason;
+import plumbrow.advice.weedseason.ProgramSeason;
 import plumbrow.advice.weedseason.SeasonStory;
 import plumbrow.science.figure.Working;
 import plumbrow.science.weeds.HyperbolicLoss;
 
-/** The season of weeds under a course, every input at its mean, as lines of a working. */
+/** The season of weeds under a program, every input at its mean, as lines of a working. */
 final class SeasonLines {
     private final Working working;
-    private final CourseModel course;
-    private final CourseSeason season;
+    private final ProgramModel program;
+    private final ProgramSeason season;
     private final double[] at;
 
-    SeasonLines(Working working, CourseModel course, CourseSeason season, double[] at) {
+    SeasonLines(Working working, ProgramModel program, ProgramSeason season, double[] at) {
         this.working = working;
-        this.course = course;
+        this.program = program;
         this.season = season;
         this.at = at;
     }
@@ -28,9 +28,9 @@ final class SeasonLines {
         SeasonStory story = season.storyAt(at);
         double load = 0;
         double most = 0;
-        for (int j = 0; j < course.weeds().size(); j++) {
-            load += weed(course.weeds().get(j), story.weeds().get(j), season.seedlingsPerPlant(j));
-            most = Math.max(most, course.weeds().get(j).mostLossPct());
+        for (int j = 0; j < program.weeds().size(); j++) {
+            load += weed(program.weeds().get(j), story.weeds().get(j), season.seedlingsPerPlant(j));
+            most = Math.max(most, program.weeds().get(j).mostLossPct());
         }
         return working.step(
                 "yield lost to weeds",
@@ -52,7 +52,7 @@ final class SeasonLines {
                 + " to " + fixed(losses[losses.length - 1 - off], 1) + " %";
     }
 
-    private double weed(CourseModel.Weed weed, SeasonStory.OfWeed story, double perPlant) {
+    private double weed(ProgramModel.Weed weed, SeasonStory.OfWeed story, double perPlant) {
         String name = weed.name();
         double density = at[weed.density()];
         working.step(

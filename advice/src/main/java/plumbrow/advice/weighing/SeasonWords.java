@@ -9,7 +9,7 @@ import java.util.Locale;
 import plumbrow.advice.weedseason.SeasonStory;
 import plumbrow.science.figure.Numbers;
 
-/** What a course lets happen among the weeds, in one sentence. */
+/** What a program lets happen among the weeds, in one sentence. */
 final class SeasonWords {
     private static final double NEGLIGIBLE = .005;
     private static final int LATE_DAYS = 8;
@@ -23,8 +23,8 @@ final class SeasonWords {
     }
 
     /** "Pre only: weeds take 17 % of the yield. Of burcucumber 12 plants/m² stand at the end: …" */
-    static String sentence(String course, SeasonStory story) {
-        StringBuilder text = new StringBuilder("Weeds under " + course + " take "
+    static String sentence(String program, SeasonStory story) {
+        StringBuilder text = new StringBuilder("Weeds under " + program + " take "
                 + Numbers.fixed(story.lossPct(), story.lossPct() < 10 ? 1 : 0) + " % of the yield");
         SeasonStory.OfWeed worst = story.weeds().stream()
                 .max(Comparator.comparingDouble(SeasonStory.OfWeed::loadPct))

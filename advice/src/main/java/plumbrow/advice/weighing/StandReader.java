@@ -7,15 +7,15 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.outlook.Chances;
-import plumbrow.advice.outlook.DoubtKind;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookLine;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.assumptions.Chances;
+import plumbrow.advice.assumptions.DoubtKind;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Seed;
@@ -55,19 +55,19 @@ final class StandReader {
      *
      * @throws SeasonGapException where plants or date can't be reckoned
      */
-    LotStand of(Course course, Pass pass, Seed seed, boolean replanted) {
+    LotStand of(Program program, Pass pass, Seed seed, boolean replanted) {
         FieldEmergence crop = emergenceOf(field.crop());
         int best = field.crop() == Crop.WHEAT ? strict() : best();
         int sharpness = field.crop() == Crop.CORN ? sharpness() : -1;
         int late = count.isPresent() && field.crop() != Crop.WHEAT ? late() : -1;
         boolean counted = count.isPresent() && !replanted;
         if (counted) {
-            double loss = late < 0 ? 0 : dateLoss(course, count.get().planted(), "the stand that was counted");
+            double loss = late < 0 ? 0 : dateLoss(program, count.get().planted(), "the stand that was counted");
             LotStand stand = new LotStand(crop, 0, 1, -1, plants(), best, sharpness, late, loss, gaps());
             cautionOutside(stand, seed);
             return stand;
         }
-        double seeds = seeds(course, pass, seed) / 1000;
+        double seeds = seeds(program, pass, seed) / 1000;
         LotStand stand = new LotStand(
                 crop,
                 seeds,
@@ -77,7 +77,7 @@ final class StandReader {
                 best,
                 sharpness,
                 late,
-                replanted ? replantLoss(course, pass) : 0,
+                replanted ? replantLoss(program, pass) : 0,
                 -1);
         cautionOutside(stand, seed);
         return stand;
@@ -102,7 +102,7 @@ final class StandReader {
         };
     }
 
-    private double seeds(Course course, Pass pass, Seed seed) {
+    private double seeds(Program program, Pass pass, Seed seed) {
         Amount rate = pass.rate();
         try {
             if (rate == null) {
@@ -111,7 +111,7 @@ final class StandReader {
             return SeedCosts.dropped(seed, rate);
         } catch (IllegalArgumentException unknown) {
             throw gap(
-                    course,
+                    program,
                     "the plants of " + seed.product() + " can't be reckoned: " + unknown.getMessage()
                             + ", so that its seeding rate can't act on the yield");
         }
@@ -120,7 +120,7 @@ final class StandReader {
     private int emergence(Seed seed) {
         String crop = field.crop().word();
         String stream = "emergence of " + crop + " on " + field.name();
-        Law own = seed.emergencePct();
+        Distribution own = seed.emergencePct();
         if (own != null) {
             return variables.place(
                     "emergence: " + seed.product(),
@@ -136,18 +136,18 @@ final class StandReader {
                 "emergence",
                 "share of live " + crop + " seeds that come up",
                 "%",
-                typical.law(),
+                typical.distribution(),
                 typical.source(),
                 stream,
                 DoubtKind.YEAR);
     }
 
     private int best() {
-        Optional<OutlookLine> line = season.outlook(field, OutlookQuantity.BEST_STAND);
-        double yield = season.outlook(field, OutlookQuantity.YIELD)
-                .map(found -> Chances.of(found.law()).mean())
+        Optional<AssumptionLine> line = season.assumptions(field, AssumptionQuantity.BEST_STAND);
+        double yield = season.assumptions(field, AssumptionQuantity.YIELD)
+                .map(found -> Chances.of(found.distribution()).mean())
                 .orElse(0.0);
-        TypicalStand typical = line.map(found -> new TypicalStand(found.law(), found.source()))
+        TypicalStand typical = line.map(found -> new TypicalStand(found.distribution(), found.source()))
                 .orElseGet(() -> TypicalStand.best(field, yield));
         return variables.place(
                 "best stand",
@@ -155,7 +155,7 @@ final class StandReader {
                         ? "stand of the highest corn yield"
                         : "stand that brings 98 % of the full soybean yield",
                 "plants/ac",
-                typical.law(),
+                typical.distribution(),
                 typical.source(),
                 "best stand of " + field.name(),
                 DoubtKind.FIELD);
@@ -167,7 +167,7 @@ final class StandReader {
                 "strict wheat table",
                 "chance that thin wheat yields as little as the strict table says",
                 "chance",
-                typical.law(),
+                typical.distribution(),
                 typical.source(),
                 "strict wheat table on " + field.name(),
                 DoubtKind.FIELD);
@@ -179,7 +179,7 @@ final class StandReader {
                 "stand sharpness",
                 "yield cost by a wrong stand, times the table's",
                 "times",
-                typical.law(),
+                typical.distribution(),
                 typical.source(),
                 "stand sharpness on " + field.name(),
                 DoubtKind.FIELD);
@@ -191,7 +191,7 @@ final class StandReader {
                 "late planting",
                 "yield cost by a planting date, times the table's",
                 "times",
-                typical.law(),
+                typical.distribution(),
                 typical.source(),
                 "late planting on " + field.name(),
                 DoubtKind.YEAR);
@@ -211,7 +211,7 @@ final class StandReader {
 
     private int gaps() {
         StandCount known = count.orElseThrow();
-        Law judged = known.gapsLossPct();
+        Distribution judged = known.gapsLossPct();
         TypicalStand taken = judged == null ? TypicalStand.gaps() : new TypicalStand(judged, known.source());
         if (judged == null) {
             say("Nobody judged the gaps of the stand on " + field.name()
@@ -221,15 +221,15 @@ final class StandReader {
                 "gaps",
                 "yield lost to gaps and uneven plants of the counted stand",
                 "% of yield",
-                taken.law(),
+                taken.distribution(),
                 taken.source(),
                 "gaps on " + field.name(),
                 DoubtKind.FIELD);
     }
 
-    private double replantLoss(Course course, Pass pass) {
+    private double replantLoss(Program program, Pass pass) {
         if (field.crop() == Crop.WHEAT) {
-            throw gap(course, "no published answer of wheat to a second planting is known here");
+            throw gap(program, "no published answer of wheat to a second planting is known here");
         }
         if (count.orElseThrow().paymentUsdPerAcre() == null) {
             say("Whether the insurance pays for replanting " + field.name()
@@ -242,17 +242,17 @@ final class StandReader {
         if (day == null) {
             throw new IllegalStateException("a pass that replants has a date");
         }
-        return dateLoss(course, day, "pass " + pass.number());
+        return dateLoss(program, day, "pass " + pass.number());
     }
 
     /** What a date costs by the table of the crop [% of the best yield]. */
-    private double dateLoss(Course course, LocalDate day, String whose) {
+    private double dateLoss(Program program, LocalDate day, String whose) {
         int days = PlantedOn.daysAfterFirstOfApril(day);
         boolean corn = field.crop() == Crop.CORN;
         int last = corn ? CornResponse.LAST_DAY : SoybeanResponse.LAST_DAY;
         if (days > last) {
             throw gap(
-                    course,
+                    program,
                     whose + " was or is planted on " + DAY.format(day) + "; the table of "
                             + field.crop().word() + " and" + " planting dates ends on "
                             + (corn ? "9 June" : "20 June"));
@@ -283,7 +283,7 @@ final class StandReader {
     }
 
     private double mean(int place) {
-        return Chances.of(variables.all().get(place).law()).mean();
+        return Chances.of(variables.all().get(place).distribution()).mean();
     }
 
     private void say(String sentence) {
@@ -292,8 +292,8 @@ final class StandReader {
         }
     }
 
-    private SeasonGapException gap(Course course, String what) {
+    private SeasonGapException gap(Program program, String what) {
         return new SeasonGapException(
-                field.name() + ", course '" + course.name() + "' can't be weighed: " + what + ".");
+                field.name() + ", program '" + program.name() + "' can't be weighed: " + what + ".");
     }
 }

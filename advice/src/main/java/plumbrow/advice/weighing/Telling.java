@@ -17,21 +17,21 @@ final class Telling {
             "No doubt was entered: every input is a single value, so this is one case worked through, without odds.";
 
     private final FieldModel model;
-    private final List<WeighedCourse> weighed;
+    private final List<WeighedProgram> weighed;
     private final Choice choice;
     private final List<Comparison> comparisons;
     private final List<AdviceRange> ranges;
-    private final List<Knowing> matters;
+    private final List<InformationValue> matters;
     private final boolean entered;
 
     /** @param entered whether any input was entered as more than a single value */
     Telling(
             FieldModel model,
-            List<WeighedCourse> weighed,
+            List<WeighedProgram> weighed,
             Choice choice,
             List<Comparison> comparisons,
             List<AdviceRange> ranges,
-            List<Knowing> matters,
+            List<InformationValue> matters,
             boolean entered) {
         this.model = model;
         this.weighed = weighed;
@@ -46,9 +46,9 @@ final class Telling {
         if (choice.advised() < 0) {
             return choice.advisable().isEmpty()
                     ? "Nothing can be advised yet: " + nothingBecause() + "."
-                    : allLose(course(choice.advisable().get(0)));
+                    : allLose(program(choice.advisable().get(0)));
         }
-        WeighedCourse advised = course(choice.advised());
+        WeighedProgram advised = program(choice.advised());
         if (choice.equals().size() > 1) {
             return aboutEqual().orElseThrow().says();
         }
@@ -56,21 +56,21 @@ final class Telling {
             return "Take " + advised.name() + ". Against " + baseline().name() + " it " + gain(advised) + ".";
         }
         if (choice.rival() < 0) {
-            return "Stay with " + advised.name() + ": no other course on this field may be advised.";
+            return "Stay with " + advised.name() + ": no other program on this field may be advised.";
         }
-        WeighedCourse rival = course(choice.rival());
+        WeighedProgram rival = program(choice.rival());
         return "Stay with " + advised.name() + ". The next best, " + rival.name() + ", earns "
                 + more(rival.meanGainUsdPerAcre()) + " on average" + odds(", more", rival.chanceBeatsBaseline()) + "."
                 + (entered ? "" : " " + NO_DOUBT);
     }
 
     /** "earns $48/ac more on average, more in 84 of 100 simulated seasons (10 of 100 below …)". */
-    private String gain(WeighedCourse course) {
-        return "earns " + more(course.meanGainUsdPerAcre())
+    private String gain(WeighedProgram program) {
+        return "earns " + more(program.meanGainUsdPerAcre())
                 + (entered
-                        ? " on average" + odds(", more", course.chanceBeatsBaseline()) + " (10 of 100 below "
-                                + Quantities.dollarsPerAcre(course.gain().low()) + ", 10 of 100 above "
-                                + Quantities.dollarsPerAcre(course.gain().high()) + ")"
+                        ? " on average" + odds(", more", program.chanceBeatsBaseline()) + " (10 of 100 below "
+                                + Quantities.dollarsPerAcre(program.gain().low()) + ", 10 of 100 above "
+                                + Quantities.dollarsPerAcre(program.gain().high()) + ")"
                         : ". " + NO_DOUBT.substring(0, NO_DOUBT.length() - 1));
     }
 
@@ -79,34 +79,34 @@ final class Telling {
     }
 
     private boolean isBaselineAmong(List<Integer> places) {
-        return places.stream().anyMatch(c -> course(c).baseline());
+        return places.stream().anyMatch(c -> program(c).baseline());
     }
 
-    private String allLose(WeighedCourse least) {
-        WeighedCourse baseline = baseline();
+    private String allLose(WeighedProgram least) {
+        WeighedProgram baseline = baseline();
         return "Nothing is advised: all that may be used earns less on average than the baseline, " + baseline.name()
                 + ", which is " + baseline.standing().word() + ". Least behind is " + least.name() + ", "
                 + Quantities.dollarsPerAcre(-least.meanGainUsdPerAcre()) + " less.";
     }
 
-    /** The courses about equal to the advised one, where there are any, with the cheapest, safest and most often best of them. */
+    /** The programs about equal to the advised one, where there are any, with the cheapest, safest and most often best of them. */
     Optional<AboutEqual> aboutEqual() {
         if (choice.equals().size() < 2) {
             return Optional.empty();
         }
-        List<WeighedCourse> equals = choice.equals().stream().map(this::course).toList();
-        WeighedCourse cheapest = Collections.min(equals, Comparator.comparingDouble(WeighedCourse::costUsdPerAcre));
-        WeighedCourse safest = Collections.max(equals, Comparator.comparingDouble(WeighedCourse::shortfallUsdPerAcre));
-        WeighedCourse oftenest = Collections.max(equals, Comparator.comparingDouble(WeighedCourse::chanceBest));
+        List<WeighedProgram> equals = choice.equals().stream().map(this::program).toList();
+        WeighedProgram cheapest = Collections.min(equals, Comparator.comparingDouble(WeighedProgram::costUsdPerAcre));
+        WeighedProgram safest = Collections.max(equals, Comparator.comparingDouble(WeighedProgram::shortfallUsdPerAcre));
+        WeighedProgram oftenest = Collections.max(equals, Comparator.comparingDouble(WeighedProgram::chanceBest));
         double highest = equals.stream()
-                .mapToDouble(WeighedCourse::meanMarginUsdPerAcre)
+                .mapToDouble(WeighedProgram::meanMarginUsdPerAcre)
                 .max()
                 .orElseThrow();
         double lowest = equals.stream()
-                .mapToDouble(WeighedCourse::meanMarginUsdPerAcre)
+                .mapToDouble(WeighedProgram::meanMarginUsdPerAcre)
                 .min()
                 .orElseThrow();
-        List<String> names = equals.stream().map(WeighedCourse::name).toList();
+        List<String> names = equals.stream().map(WeighedProgram::name).toList();
         String says = inList(names) + " are about equal: " + (equals.size() > 2 ? "at most " : "")
                 + Quantities.dollarsPerAcre(highest - lowest) + " apart on average"
                 + (equals.size() == 2 ? leads(equals.get(0), equals.get(1)) : "") + ".";
@@ -120,15 +120,15 @@ final class Telling {
                 named(cheapest, safest, oftenest)));
     }
 
-    private String leads(WeighedCourse one, WeighedCourse other) {
+    private String leads(WeighedProgram one, WeighedProgram other) {
         return comparisons.stream()
-                .filter(pair -> pair.course().equals(one.name()) && pair.other().equals(other.name()))
+                .filter(pair -> pair.program().equals(one.name()) && pair.other().equals(other.name()))
                 .findFirst()
                 .map(pair -> odds(", " + one.name() + " ahead", pair.chanceBetter()))
                 .orElse("");
     }
 
-    private String named(WeighedCourse cheapest, WeighedCourse safest, WeighedCourse oftenest) {
+    private String named(WeighedProgram cheapest, WeighedProgram safest, WeighedProgram oftenest) {
         Map<String, List<String>> said = new LinkedHashMap<>();
         role(said, cheapest, "cheapest (" + Quantities.dollarsPerAcre(cheapest.costUsdPerAcre()) + ")");
         if (entered) {
@@ -143,8 +143,8 @@ final class Telling {
         return String.join("; ", parts) + ".";
     }
 
-    private static void role(Map<String, List<String>> said, WeighedCourse course, String role) {
-        said.computeIfAbsent(course.name(), none -> new ArrayList<>()).add(role);
+    private static void role(Map<String, List<String>> said, WeighedProgram program, String role) {
+        said.computeIfAbsent(program.name(), none -> new ArrayList<>()).add(role);
     }
 
     /** "a", "a and b", "a, b and c". */
@@ -160,16 +160,16 @@ final class Telling {
     }
 
     private String nothingBecause() {
-        boolean allBarred = weighed.stream().allMatch(course -> course.standing() == Standing.BARRED);
+        boolean allBarred = weighed.stream().allMatch(program -> program.standing() == Standing.BARRED);
         if (allBarred) {
-            return "every course is barred. " + firstBar();
+            return "every program is barred. " + firstBar();
         }
         return weighed.stream()
-                .filter(course -> course.standing() == Standing.UNKNOWN)
+                .filter(program -> program.standing() == Standing.UNKNOWN)
                 .findFirst()
-                .map(course ->
-                        "the best course not barred, " + course.name() + ", waits for an answer. " + toLookUp(course))
-                .orElse("no course is clear");
+                .map(program ->
+                        "the best program not barred, " + program.name() + ", waits for an answer. " + toLookUp(program))
+                .orElse("no program is clear");
     }
 
     private String firstBar() {
@@ -182,24 +182,24 @@ final class Telling {
 
     String reason() {
         if (choice.advised() < 0) {
-            return "A course that is barred or unknown is weighed and shown, and not advised.";
+            return "A program that is barred or unknown is weighed and shown, and not advised.";
         }
         Optional<AboutEqual> equal = aboutEqual();
         if (equal.isPresent()) {
-            WeighedCourse leading = course(choice.advised());
+            WeighedProgram leading = program(choice.advised());
             return equal.get().named()
                     + (isBaselineAmong(choice.equals())
                             ? ""
                             : " Against " + baseline().name() + ", " + leading.name() + " " + gain(leading) + ".");
         }
-        int other = course(choice.advised()).baseline()
+        int other = program(choice.advised()).baseline()
                 ? choice.rival()
                 : place(baseline().name());
         if (other < 0) {
-            return "It is the only course that may be advised.";
+            return "It is the only program that may be advised.";
         }
-        WeighedCourse advised = course(choice.advised());
-        WeighedCourse against = course(other);
+        WeighedProgram advised = program(choice.advised());
+        WeighedProgram against = program(other);
         double cost = advised.costUsdPerAcre() - against.costUsdPerAcre();
         double yield = advised.meanYieldBuPerAcre() - against.meanYieldBuPerAcre();
         String dollars = Quantities.dollarsPerAcre(Math.abs(cost));
@@ -208,7 +208,7 @@ final class Telling {
                 + against.name() + " and brings " + Numbers.fixed(Math.abs(yield), 1) + " bu/ac "
                 + (yield >= 0 ? "more" : "less") + ".";
         return choice.tied()
-                ? paid + " The draws can't tell it from the course with the highest mean, and it costs less."
+                ? paid + " The draws can't tell it from the program with the highest mean, and it costs less."
                 : paid;
     }
 
@@ -226,23 +226,23 @@ final class Telling {
         return entered ? "No single input turns the choice within its plausible range." : NO_DOUBT;
     }
 
-    /** A course that would earn more than the advised one, were its unknowns answered. */
+    /** A program that would earn more than the advised one, were its unknowns answered. */
     private Optional<String> unknownAndBetter() {
         if (choice.advised() < 0) {
             return Optional.empty();
         }
-        WeighedCourse advised = course(choice.advised());
+        WeighedProgram advised = program(choice.advised());
         return weighed.stream()
-                .filter(course -> course.standing() == Standing.UNKNOWN
-                        && course.meanMarginUsdPerAcre() > advised.meanMarginUsdPerAcre())
+                .filter(program -> program.standing() == Standing.UNKNOWN
+                        && program.meanMarginUsdPerAcre() > advised.meanMarginUsdPerAcre())
                 .findFirst()
-                .map(course -> course.name() + " would bring "
-                        + Quantities.dollarsPerAcre(course.meanMarginUsdPerAcre() - advised.meanMarginUsdPerAcre())
-                        + " more, but may not be advised until this is known. " + toLookUp(course) + ".");
+                .map(program -> program.name() + " would bring "
+                        + Quantities.dollarsPerAcre(program.meanMarginUsdPerAcre() - advised.meanMarginUsdPerAcre())
+                        + " more, but may not be advised until this is known. " + toLookUp(program) + ".");
     }
 
-    private static String toLookUp(WeighedCourse course) {
-        return course.findings().stream()
+    private static String toLookUp(WeighedProgram program) {
+        return program.findings().stream()
                 .filter(finding -> finding.standing() == Standing.UNKNOWN)
                 .findFirst()
                 .map(Telling::lookUp)
@@ -261,7 +261,7 @@ final class Telling {
         List<String> cautions = new ArrayList<>();
         cautions.add("The current label is the law. Local code and licensed practice decide; this is arithmetic, not a"
                 + " permit.");
-        if (model.courses().stream().anyMatch(course -> !course.insects().isEmpty())) {
+        if (model.programs().stream().anyMatch(program -> !program.insects().isEmpty())) {
             cautions.add("Trait and insecticide are counted as independent: an upper bound on what they do together."
                     + " Field trials often saw no gain from insecticide over a trait that works.");
         }
@@ -269,21 +269,21 @@ final class Telling {
         return cautions;
     }
 
-    private WeighedCourse baseline() {
-        return weighed.stream().filter(WeighedCourse::baseline).findFirst().orElseThrow();
+    private WeighedProgram baseline() {
+        return weighed.stream().filter(WeighedProgram::baseline).findFirst().orElseThrow();
     }
 
-    private WeighedCourse course(int place) {
-        String name = model.courses().get(place).course().name();
+    private WeighedProgram program(int place) {
+        String name = model.programs().get(place).program().name();
         return weighed.stream()
-                .filter(course -> course.name().equals(name))
+                .filter(program -> program.name().equals(name))
                 .findFirst()
                 .orElseThrow();
     }
 
     private int place(String name) {
-        for (int place = 0; place < model.courses().size(); place++) {
-            if (model.courses().get(place).course().name().equals(name)) {
+        for (int place = 0; place < model.programs().size(); place++) {
+            if (model.programs().get(place).program().name().equals(name)) {
                 return place;
             }
         }

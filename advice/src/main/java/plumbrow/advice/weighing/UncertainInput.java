@@ -1,7 +1,7 @@
 package plumbrow.advice.weighing;
 
-import plumbrow.advice.outlook.DoubtKind;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.DoubtKind;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.science.figure.Range;
 
 /**
@@ -10,13 +10,13 @@ import plumbrow.science.figure.Range;
  * @param id the name under which it can be changed, such as "price" or "pressure: corn rootworm"
  * @param label what a person reads
  * @param doubt whether it belongs to the field, or the year brings it
- * @param law how it is spread in this weighing
+ * @param distribution how it is spread in this weighing
  * @param mean its mean over the draws
  * @param band its 10, 50 and 90 % points over the draws
  * @param source who says so
  */
 public record UncertainInput(
-        String id, String label, String unit, DoubtKind doubt, Law law, double mean, Band band, String source) {
+        String id, String label, String unit, DoubtKind doubt, Distribution distribution, double mean, Band band, String source) {
     private static final double NODES_ON_THE_SCALE = 3;
     private static final Range BEST_STAND = Range.closed(12_000, 250_000);
     private static final Range TIMES_A_TABLE = Range.closed(0, 10);

@@ -2,7 +2,7 @@ package plumbrow.advice.weighing;
 
 import java.util.Comparator;
 import java.util.stream.IntStream;
-import plumbrow.advice.outlook.Column;
+import plumbrow.advice.assumptions.Column;
 import plumbrow.advice.weedseason.SeasonWeather;
 
 /**

@@ -3,12 +3,12 @@ package plumbrow.advice.weighing;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
-import plumbrow.advice.weedseason.CourseSeason;
+import plumbrow.advice.weedseason.ProgramSeason;
 import plumbrow.science.years.WeedResponse;
 
 /** A weed followed day by day through the season: what becomes of a seedling comes from there, and its seed by day of emergence. */
 @SuppressWarnings("ArrayRecordComponent") // One number a draw; read only.
-record WeedBySeason(CourseSeason season, int place, double[] densityM2, double mostLossPct, double[][] columns)
+record WeedBySeason(ProgramSeason season, int place, double[] densityM2, double mostLossPct, double[][] columns)
         implements WeedOn {
 
     @Override

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Set;
 import plumbrow.science.years.WeedResponse;
 
-/** A weed of a field under one course, for looks ahead: what becomes of a seedling, by what it resists. */
+/** A weed of a field under one program, for looks ahead: what becomes of a seedling, by what it resists. */
 public sealed interface WeedOn permits WeedByPasses, WeedBySeason {
     String weed();
 

@@ -2,23 +2,23 @@ package plumbrow.advice.weighing;
 
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 
 /**
  * How to weigh.
  *
- * @param draws number of draws of the outlook, 100 to 1,000,000
+ * @param draws number of draws of the assumptions, 100 to 1,000,000
  * @param seed from which all draws come: same season, seed and draws give the same advice to the bit
  * @param threads number of fields weighed at once, at least 1; changes the time, never the answer
  * @param changed uncertain inputs set otherwise than the season says, by the id of {@link UncertainInput}
- * @param later what a course costs in the years after it, taken off its margin; null counts this season alone
- * @param equal when courses are told as about equal
+ * @param later what a program costs in the years after it, taken off its margin; null counts this season alone
+ * @param equal when programs are told as about equal
  */
 public record WeighingOptions(
         int draws,
         long seed,
         int threads,
-        Map<String, Law> changed,
+        Map<String, Distribution> changed,
         @Nullable LaterCost later,
         EqualRule equal) {
     /** What is used where nobody says otherwise. */
@@ -26,7 +26,7 @@ public record WeighingOptions(
             new WeighingOptions(10_000, 20_260_401L, Runtime.getRuntime().availableProcessors(), Map.of());
 
     /** This season alone. */
-    public WeighingOptions(int draws, long seed, int threads, Map<String, Law> changed) {
+    public WeighingOptions(int draws, long seed, int threads, Map<String, Distribution> changed) {
         this(draws, seed, threads, changed, null, EqualRule.DEFAULT);
     }
 
@@ -52,8 +52,8 @@ public record WeighingOptions(
         return new WeighingOptions(draws, seed, number, changed, later, equal);
     }
 
-    public WeighingOptions withChanged(Map<String, Law> laws) {
-        return new WeighingOptions(draws, seed, threads, laws, later, equal);
+    public WeighingOptions withChanged(Map<String, Distribution> distributions) {
+        return new WeighingOptions(draws, seed, threads, distributions, later, equal);
     }
 
     public WeighingOptions withLater(LaterCost cost) {

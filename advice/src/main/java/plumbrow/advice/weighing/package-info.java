@@ -1,4 +1,4 @@
-/** Comparing courses on the same draws, and what is told of it. */
+/** Comparing programs on the same draws, and what is told of it. */
 @NullMarked
 package plumbrow.advice.weighing;
 

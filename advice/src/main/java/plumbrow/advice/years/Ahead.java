@@ -15,10 +15,10 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.outlook.DrawSource;
+import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Band;
-import plumbrow.advice.weighing.CourseYears;
+import plumbrow.advice.weighing.ProgramYears;
 import plumbrow.advice.weighing.EqualRule;
 import plumbrow.advice.weighing.SeasonGapException;
 import plumbrow.advice.years.RotationAhead.InsectAhead;
@@ -40,8 +40,8 @@ public final class Ahead {
     private final Field field;
     private final YearsOptions options;
     private final List<Rotation> rotations;
-    private final Map<Rotation.Step, CourseYears> ready = new HashMap<>();
-    private final List<CourseYears> courses = new ArrayList<>();
+    private final Map<Rotation.Step, ProgramYears> ready = new HashMap<>();
+    private final List<ProgramYears> programs = new ArrayList<>();
     private final YearDraws draws;
     private final FieldLook look;
 
@@ -55,18 +55,18 @@ public final class Ahead {
         rotations.forEach(rotation -> steps.addAll(rotation.steps()));
         for (Rotation.Step step : steps) {
             Season seen = StandIn.season(season, field, step);
-            CourseYears course = CourseYears.of(
-                    seen, seen.field(field.name()).orElseThrow(), step.course(), options.weighing(), source);
-            ready.put(step, course);
-            courses.add(course);
+            ProgramYears program = ProgramYears.of(
+                    seen, seen.field(field.name()).orElseThrow(), step.program(), options.weighing(), source);
+            ready.put(step, program);
+            programs.add(program);
         }
         draws = new YearDraws(source, options.seed(), options.seasons());
-        look = new FieldLook(season, field, courses, options, draws);
+        look = new FieldLook(season, field, programs, options, draws);
     }
 
-    /** Every course of the field repeated, each a rotation of its own. */
+    /** Every program of the field repeated, each a rotation of its own. */
     public static List<Rotation> repeated(Season season, Field field) {
-        return season.courses(field.name()).stream().map(Rotation::repeated).toList();
+        return season.programs(field.name()).stream().map(Rotation::repeated).toList();
     }
 
     /**
@@ -77,7 +77,7 @@ public final class Ahead {
     public static YearsAhead of(Season season, Field field, List<Rotation> rotations, YearsOptions options) {
         if (rotations.isEmpty()) {
             throw new SeasonGapException(
-                    field.name() + " can't be looked at ahead: it has no course; enter at least one.");
+                    field.name() + " can't be looked at ahead: it has no program; enter at least one.");
         }
         return new Ahead(season, field, rotations, options).answer();
     }
@@ -121,7 +121,7 @@ public final class Ahead {
                 NowAndLater.says(looked, options.seasons(), season.year()),
                 deciding.says(),
                 deciding.assumptions(),
-                words.cautions(courses));
+                words.cautions(programs));
     }
 
     /** Rotations that may be advised and are about equal to the best, a year [$/ac]; all that differ by nothing are among them. */
@@ -164,8 +164,8 @@ public final class Ahead {
         return difference;
     }
 
-    private List<@Nullable CourseYears> years(Rotation rotation) {
-        List<@Nullable CourseYears> years = new ArrayList<>();
+    private List<@Nullable ProgramYears> years(Rotation rotation) {
+        List<@Nullable ProgramYears> years = new ArrayList<>();
         for (int y = 0; y < options.seasons(); y++) {
             years.add(ready.get(rotation.step(y)));
         }
@@ -266,7 +266,7 @@ public final class Ahead {
             years.add(new YearMargin(
                     season.year() + y,
                     Objects.requireNonNull(ready.get(step)).field().crop().word(),
-                    step.course(),
+                    step.program(),
                     SortedDraws.mean(margins[y]),
                     band(margins[y])));
         }
@@ -279,7 +279,7 @@ public final class Ahead {
         for (int y = 0; y < years.size(); y++) {
             YearMargin year = years.get(y);
             double now = working.step(
-                    year.year() + ", " + year.crop() + ", " + year.course(),
+                    year.year() + ", " + year.crop() + ", " + year.program(),
                     "mean margin " + plain(year.meanMarginUsdPerAcre()) + " $/ac ÷ (1 + " + plain(options.discountPct())
                             + " %)^" + y,
                     year.meanMarginUsdPerAcre() * PresentValue.factor(options.discountPct() / 100, y),

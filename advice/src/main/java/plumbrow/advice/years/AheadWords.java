@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.weighing.CourseYears;
+import plumbrow.advice.weighing.ProgramYears;
 import plumbrow.advice.weighing.Odds;
 import plumbrow.advice.weighing.Quantities;
 import plumbrow.advice.weighing.WeedOn;
@@ -60,13 +60,13 @@ final class AheadWords {
                 : life.source();
     }
 
-    List<String> cautions(List<CourseYears> courses) {
+    List<String> cautions(List<ProgramYears> programs) {
         List<String> all = new ArrayList<>();
         all.add(
                 "The current label is the law. Local code and licensed practice decide; resistance is a matter for the county"
                         + " extension office. This is arithmetic, not a forecast: it tells orders of magnitude and directions.");
         all.add(Failure.DEFINED);
-        all.add("Prices and yields are those of this season's outlook in every year, discounted at "
+        all.add("Prices and yields are those of this season's assumptions in every year, discounted at "
                 + plain(options.discountPct()) + " % a year ("
                 + (options.discountPct() == YearsOptions.DISCOUNT_PCT ? YearsOptions.NO_SOURCE : "typed") + ").");
         all.add(
@@ -89,25 +89,25 @@ final class AheadWords {
         }
         borrowed(all);
         next(all);
-        untouched(all, courses);
-        courses.stream()
-                .flatMap(course -> course.cautions().stream())
+        untouched(all, programs);
+        programs.stream()
+                .flatMap(program -> program.cautions().stream())
                 .sorted()
                 .distinct()
                 .forEach(all::add);
         return all;
     }
 
-    /** Weeds against which a course of the rotations does nothing. */
-    private void untouched(List<String> all, List<CourseYears> courses) {
-        for (CourseYears course : courses) {
-            String weeds = course.weeds().stream()
+    /** Weeds against which a program of the rotations does nothing. */
+    private void untouched(List<String> all, List<ProgramYears> programs) {
+        for (ProgramYears program : programs) {
+            String weeds = program.weeds().stream()
                     .filter(weed -> !weed.touched())
                     .map(WeedOn::weed)
                     .collect(Collectors.joining(" and "));
             if (!weeds.isEmpty()) {
-                all.add(course.course().name() + " has no pass against " + weeds + " in its crop, "
-                        + course.field().crop().word() + ": in its years they grow as they like.");
+                all.add(program.program().name() + " has no pass against " + weeds + " in its crop, "
+                        + program.field().crop().word() + ": in its years they grow as they like.");
             }
         }
     }
@@ -123,8 +123,8 @@ final class AheadWords {
                 .filter(name -> !name.equals(field.name()))
                 .forEach(from::add));
         for (String other : from) {
-            all.add("The course of " + other
-                    + " stands in with that field's outlook and insects; weeds and ground are those of "
+            all.add("The program of " + other
+                    + " stands in with that field's assumptions and insects; weeds and ground are those of "
                     + field.name() + ". What a plant of a weed costs is this crop's where " + other
                     + " does not have that weed.");
         }
@@ -139,7 +139,7 @@ final class AheadWords {
                         && !next.crop().equals(field.crop().word()))
                 .findFirst()
                 .ifPresent(next -> all.add("The book plans " + next.crop() + " here next. These years repeat "
-                        + field.crop().word() + "; name a course of a " + next.crop()
-                        + " field to stand in between, as 'Field: Course'."));
+                        + field.crop().word() + "; name a program of a " + next.crop()
+                        + " field to stand in between, as 'Field: Program'."));
     }
 }

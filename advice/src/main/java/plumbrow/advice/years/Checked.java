@@ -3,7 +3,7 @@ package plumbrow.advice.years;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Gates;
@@ -11,7 +11,7 @@ import plumbrow.advice.gates.Standing;
 import plumbrow.advice.season.Season;
 
 /**
- * What the gates say of the courses of a rotation, each with the crop of the next one to follow.
+ * What the gates say of the programs of a rotation, each with the crop of the next one to follow.
  *
  * @param findings what bars, and all that plant-back and carry-over do not clear
  */
@@ -28,11 +28,11 @@ record Checked(Standing standing, List<Finding> findings) {
                     now,
                     field,
                     grown(then, field).crop(),
-                    course(then, field, steps.get((i + 1) % steps.size()).course()));
+                    program(then, field, steps.get((i + 1) % steps.size()).program()));
             all.addAll(Gates.check(
                     followed,
                     grown(followed, field),
-                    course(followed, field, steps.get(i).course())));
+                    program(followed, field, steps.get(i).program())));
         }
         return new Checked(
                 Gates.standing(all),
@@ -47,8 +47,8 @@ record Checked(Standing standing, List<Finding> findings) {
         return season.field(field.name()).orElseThrow();
     }
 
-    private static Course course(Season season, Field field, String name) {
-        return season.courses(field.name()).stream()
+    private static Program program(Season season, Field field, String name) {
+        return season.programs(field.name()).stream()
                 .filter(one -> one.name().equals(name))
                 .findFirst()
                 .orElseThrow();

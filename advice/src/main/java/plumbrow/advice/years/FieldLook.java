@@ -9,25 +9,25 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.weighing.CourseYears;
+import plumbrow.advice.weighing.ProgramYears;
 import plumbrow.science.weeds.HyperbolicLoss;
 
-/** A field through the years under any order of the courses it was made for, always on the same draws. */
+/** A field through the years under any order of the programs it was made for, always on the same draws. */
 final class FieldLook {
     private final YearsOptions options;
     private final YearDraws draws;
     private final List<WeedLook> weeds;
     private final List<InsectLook> insects;
 
-    /** @param courses all that any order will name */
-    FieldLook(Season season, Field field, List<CourseYears> courses, YearsOptions options, YearDraws draws) {
+    /** @param programs all that any order will name */
+    FieldLook(Season season, Field field, List<ProgramYears> programs, YearsOptions options, YearDraws draws) {
         this.options = options;
         this.draws = draws;
         TreeSet<String> weedNames = new TreeSet<>();
         TreeSet<String> insectNames = new TreeSet<>();
-        for (CourseYears course : courses) {
-            course.weeds().forEach(weed -> weedNames.add(weed.weed()));
-            course.lots()
+        for (ProgramYears program : programs) {
+            program.weeds().forEach(weed -> weedNames.add(weed.weed()));
+            program.lots()
                     .forEach(lot -> lot.groups().forEach((insect, groups) -> {
                         if (!groups.isEmpty()) {
                             insectNames.add(insect);
@@ -35,10 +35,10 @@ final class FieldLook {
                     }));
         }
         weeds = weedNames.stream()
-                .map(weed -> new WeedLook(season, field, weed, courses, draws))
+                .map(weed -> new WeedLook(season, field, weed, programs, draws))
                 .toList();
         insects = insectNames.stream()
-                .map(insect -> new InsectLook(insect, field.name(), courses, draws))
+                .map(insect -> new InsectLook(insect, field.name(), programs, draws))
                 .toList();
     }
 
@@ -50,29 +50,29 @@ final class FieldLook {
         return insects;
     }
 
-    /** @param margins year by draw [$/ac]; 0 in a year without a course */
+    /** @param margins year by draw [$/ac]; 0 in a year without a program */
     @SuppressWarnings("ArrayRecordComponent") // Primitive arrays on purpose: twenty years of thousands of draws.
     record Run(double[][] margins, List<WeedRun> weeds, List<InsectRun> insects) {}
 
-    /** Runs the years; one without a course leaves everything as it was and earns nothing. */
-    Run run(List<@Nullable CourseYears> years) {
+    /** Runs the years; one without a program leaves everything as it was and earns nothing. */
+    Run run(List<@Nullable ProgramYears> years) {
         List<WeedRun> weedRuns = weeds.stream().map(weed -> weed.run(years)).toList();
         List<InsectRun> insectRuns =
                 insects.stream().map(insect -> insect.run(years)).toList();
         double[][] margins = new double[years.size()][];
         for (int y = 0; y < years.size(); y++) {
-            CourseYears course = years.get(y);
-            margins[y] = course == null
+            ProgramYears program = years.get(y);
+            margins[y] = program == null
                     ? new double[draws.draws()]
-                    : course.margins(new CourseYears.Year(
-                            draws.year(y), kept(course, weedRuns, y), holds(insectRuns, y), pressure(years, y)));
+                    : program.margins(new ProgramYears.Year(
+                            draws.year(y), kept(program, weedRuns, y), holds(insectRuns, y), pressure(years, y)));
         }
         return new Run(margins, weedRuns, insectRuns);
     }
 
-    private double[] kept(CourseYears course, List<WeedRun> runs, int y) {
+    private double[] kept(ProgramYears program, List<WeedRun> runs, int y) {
         double most = weeds.stream()
-                .mapToDouble(weed -> weed.mostLossPct(course))
+                .mapToDouble(weed -> weed.mostLossPct(program))
                 .max()
                 .orElse(0);
         double[] kept = new double[draws.draws()];
@@ -90,16 +90,16 @@ final class FieldLook {
         Map<String, double[]> holds = new HashMap<>();
         for (InsectRun run : runs) {
             for (int l = 0; l < run.groups().size(); l++) {
-                holds.put(CourseYears.key(run.groups().get(l), run.insect()), run.holds()[l][y]);
+                holds.put(ProgramYears.key(run.groups().get(l), run.insect()), run.holds()[l][y]);
             }
         }
         return holds;
     }
 
-    private Map<String, double[]> pressure(List<@Nullable CourseYears> years, int y) {
+    private Map<String, double[]> pressure(List<@Nullable ProgramYears> years, int y) {
         Map<String, double[]> shares = new HashMap<>();
-        CourseYears before = y == 0 ? null : years.get(y - 1);
-        CourseYears now = years.get(y);
+        ProgramYears before = y == 0 ? null : years.get(y - 1);
+        ProgramYears now = years.get(y);
         if (before != null && now != null) {
             List<String> waiting = new ArrayList<>(now.insects());
             waiting.removeAll(before.insects());

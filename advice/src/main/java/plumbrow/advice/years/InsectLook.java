@@ -7,16 +7,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.weighing.CourseYears;
-import plumbrow.advice.weighing.CourseYears.LotOf;
-import plumbrow.advice.weighing.CourseYears.TraitOn;
+import plumbrow.advice.weighing.ProgramYears;
+import plumbrow.advice.weighing.ProgramYears.LotOf;
+import plumbrow.advice.weighing.ProgramYears.TraitOn;
 import plumbrow.science.insects.InsectResistance;
 import plumbrow.science.years.Genotypes;
 import plumbrow.science.years.TraitInsects;
 import plumbrow.science.years.TraitLot;
 
 /**
- * One insect of a field through the years, where some course carries a trait against it.
+ * One insect of a field through the years, where some program carries a trait against it.
  *
  * <p>What a trait lets through of the injury is taken as the share of susceptible insects that live on it. Where the trait has
  * failed already in a draw, so many copies resist that it prevents what the trait doubt says. In a year in which the insect's
@@ -37,17 +37,17 @@ final class InsectLook {
     private final double[] mixing;
     private final List<double[]> rare;
 
-    InsectLook(String insect, String fieldName, List<CourseYears> courses, YearDraws draws) {
+    InsectLook(String insect, String fieldName, List<ProgramYears> programs, YearDraws draws) {
         this.insect = insect;
         this.draws = draws;
         TreeSet<String> named = new TreeSet<>();
-        for (CourseYears course : courses) {
-            course.lots().forEach(lot -> named.addAll(lot.groups().getOrDefault(insect, List.of())));
+        for (ProgramYears program : programs) {
+            program.lots().forEach(lot -> named.addAll(lot.groups().getOrDefault(insect, List.of())));
         }
         groups = named.stream().limit(Genotypes.MOST_GENES).toList();
         for (String group : groups) {
-            traits.add(courses.stream()
-                    .map(course -> course.trait(group, insect))
+            traits.add(programs.stream()
+                    .map(program -> program.trait(group, insect))
                     .flatMap(Optional::stream)
                     .findFirst()
                     .orElseThrow());
@@ -81,28 +81,28 @@ final class InsectLook {
         return insect.contains("rootworm");
     }
 
-    InsectRun run(List<@Nullable CourseYears> years) {
+    InsectRun run(List<@Nullable ProgramYears> years) {
         InsectRun run = new InsectRun(insect, groups, years.size(), draws.draws());
         for (int y = 0; y < years.size(); y++) {
-            CourseYears course = years.get(y);
-            run.aimed()[y] = course != null && course.lots().stream().anyMatch(this::carries);
+            ProgramYears program = years.get(y);
+            run.aimed()[y] = program != null && program.lots().stream().anyMatch(this::carries);
         }
         for (int k = 0; k < draws.draws(); k++) {
             double[] costs = new double[groups.size()];
             Arrays.fill(costs, cost[k]);
             TraitInsects insects = new TraitInsects(costs, costOfOneCopy[k]);
             insects.start(start(k));
-            IdentityHashMap<CourseYears, double[][]> fitness = new IdentityHashMap<>();
+            IdentityHashMap<ProgramYears, double[][]> fitness = new IdentityHashMap<>();
             for (int y = 0; y < years.size(); y++) {
                 note(run, insects, years.get(y), y, k);
-                CourseYears course = years.get(y);
-                if (course != null && course.insects().contains(insect)) {
+                ProgramYears program = years.get(y);
+                if (program != null && program.insects().contains(insect)) {
                     double[] shares =
-                            course.lots().stream().mapToDouble(LotOf::share).toArray();
-                    double[][] fit = fitness.get(course);
+                            program.lots().stream().mapToDouble(LotOf::share).toArray();
+                    double[][] fit = fitness.get(program);
                     if (fit == null) {
-                        fit = insects.fitness(lots(course, k));
-                        fitness.put(course, fit);
+                        fit = insects.fitness(lots(program, k));
+                        fitness.put(program, fit);
                     }
                     for (int generation = 0; generation < generations(); generation++) {
                         insects.generation(shares, fit, shares.length == 1 ? 1 : mixing[k]);
@@ -113,13 +113,13 @@ final class InsectLook {
         return run;
     }
 
-    private void note(InsectRun run, TraitInsects insects, @Nullable CourseYears course, int y, int k) {
+    private void note(InsectRun run, TraitInsects insects, @Nullable ProgramYears program, int y, int k) {
         for (int l = 0; l < groups.size(); l++) {
             run.frequency()[l][y][k] = insects.frequency(l);
             run.holds()[l][y][k] = 1 - insects.resistantShare(l, dominance[k]);
         }
-        if (course != null && run.aimed()[y]) {
-            LotOf lot = course.lots().stream().filter(this::carries).findFirst().orElseThrow();
+        if (program != null && run.aimed()[y]) {
+            LotOf lot = program.lots().stream().filter(this::carries).findFirst().orElseThrow();
             double through = 1;
             for (int l = 0; l < groups.size(); l++) {
                 if (lot.groups().getOrDefault(insect, List.of()).contains(groups.get(l))) {
@@ -152,9 +152,9 @@ final class InsectLook {
         return Math.abs(bend) < 1e-9 ? share : (Math.sqrt(dominance * dominance + bend * share) - dominance) / bend;
     }
 
-    private List<TraitLot> lots(CourseYears course, int k) {
+    private List<TraitLot> lots(ProgramYears program, int k) {
         List<TraitLot> lots = new ArrayList<>();
-        for (LotOf lot : course.lots()) {
+        for (LotOf lot : program.lots()) {
             double[][] survival = new double[groups.size()][];
             for (int l = 0; l < survival.length; l++) {
                 survival[l] = lot.groups().getOrDefault(insect, List.of()).contains(groups.get(l))

@@ -9,7 +9,7 @@ import java.util.List;
  * @param frequency of the resistant copy in spring, by group, year and draw
  * @param holds share of a group's control that is left, by group, year and draw
  * @param preventedPct injury that plants with the trait are spared [%]; 0 in a year without a trait against it
- * @param aimed whether the course of a year carries a trait against it
+ * @param aimed whether the program of a year carries a trait against it
  */
 @SuppressWarnings("ArrayRecordComponent") // Primitive arrays on purpose: twenty years of thousands of draws.
 record InsectRun(

@@ -9,9 +9,9 @@ import plumbrow.advice.weighing.Quantities;
 import plumbrow.science.chance.SortedDraws;
 import plumbrow.science.figure.Numbers;
 
-/** Says where the comparison of one season and a look ahead name different courses, and why. */
+/** Says where the comparison of one season and a look ahead name different programs, and why. */
 final class NowAndLater {
-    /** Less yield than this between two courses is no reason [% of the yield]. */
+    /** Less yield than this between two programs is no reason [% of the yield]. */
     private static final double SEEN_PCT = .5;
 
     private NowAndLater() {}
@@ -19,7 +19,7 @@ final class NowAndLater {
     /**
      * A rotation with what came of it.
      *
-     * @param repeated whether it is one course of the field every year, as the comparison has it
+     * @param repeated whether it is one program of the field every year, as the comparison has it
      */
     @SuppressWarnings("ArrayRecordComponent") // Primitive arrays on purpose; read only.
     record Looked(
@@ -29,7 +29,7 @@ final class NowAndLater {
         }
     }
 
-    /** The sentence for both pages; empty where the same course is best in both, or none is to be compared. */
+    /** The sentence for both pages; empty where the same program is best in both, or none is to be compared. */
     static String says(List<Looked> all, int seasons, int firstYear) {
         Optional<Looked> now = best(all, true);
         Optional<Looked> later = best(all, false);

@@ -3,13 +3,13 @@ package plumbrow.advice.years;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.SeasonGapException;
 
 /**
- * Courses that follow each other year by year and then begin again; one course alone is repeated.
+ * Programs that follow each other year by year and then begin again; one program alone is repeated.
  *
  * @param steps at least one
  */
@@ -19,26 +19,26 @@ public record Rotation(List<Step> steps) {
     /**
      * One year of it.
      *
-     * @param from the field whose course it is; another field's stands in for a crop that this one has no course for
+     * @param from the field whose program it is; another field's stands in for a crop that this one has no program for
      */
-    public record Step(String from, String course) {}
+    public record Step(String from, String program) {}
 
     public Rotation {
         steps = List.copyOf(steps);
         if (steps.isEmpty()) {
-            throw new IllegalArgumentException("a rotation has at least one course");
+            throw new IllegalArgumentException("a rotation has at least one program");
         }
     }
 
-    /** A course of the field, every year. */
-    public static Rotation repeated(Course course) {
-        return new Rotation(List.of(new Step(course.field(), course.name())));
+    /** A program of the field, every year. */
+    public static Rotation repeated(Program program) {
+        return new Rotation(List.of(new Step(program.field(), program.name())));
     }
 
     /**
-     * Courses as a person names them: a course of this field by its name, one of another field as "Field: Course".
+     * Programs as a person names them: a program of this field by its name, one of another field as "Field: Program".
      *
-     * @throws SeasonGapException where there is no such course
+     * @throws SeasonGapException where there is no such program
      */
     public static Rotation named(Season season, Field field, List<String> names) {
         List<Step> steps = new ArrayList<>();
@@ -58,16 +58,16 @@ public record Rotation(List<Step> steps) {
                 return new Step(other.name(), name.substring(start.length()));
             }
         }
-        throw new SeasonGapException("There is no course '" + name + "' on " + field.name() + "; its courses are "
-                + season.courses(field.name()).stream().map(Course::name).collect(Collectors.joining("; "))
-                + ". A course of another field is named with that field: 'Field: Course'.");
+        throw new SeasonGapException("There is no program '" + name + "' on " + field.name() + "; its programs are "
+                + season.programs(field.name()).stream().map(Program::name).collect(Collectors.joining("; "))
+                + ". A program of another field is named with that field: 'Field: Program'.");
     }
 
-    private static boolean has(Season season, String field, String course) {
-        return season.courses(field).stream().anyMatch(one -> one.name().equals(course));
+    private static boolean has(Season season, String field, String program) {
+        return season.programs(field).stream().anyMatch(one -> one.name().equals(program));
     }
 
-    /** Whether it is one course of the field, every year. */
+    /** Whether it is one program of the field, every year. */
     boolean repeats(Field field) {
         return steps.size() == 1 && steps.get(0).from().equals(field.name());
     }
@@ -77,10 +77,10 @@ public record Rotation(List<Step> steps) {
         return steps.get(year % steps.size());
     }
 
-    /** "A, then B"; the courses of other fields with theirs. */
+    /** "A, then B"; the programs of other fields with theirs. */
     public String words(Field field) {
         return steps.stream()
-                .map(step -> step.from().equals(field.name()) ? step.course() : step.from() + ELSEWHERE + step.course())
+                .map(step -> step.from().equals(field.name()) ? step.program() : step.from() + ELSEWHERE + step.program())
                 .collect(Collectors.joining("; then "));
     }
 }

@@ -9,7 +9,7 @@ import plumbrow.science.figure.Step;
 /**
  * One rotation through the years. All money is the operator's, per acre.
  *
- * @param standing the worst of what the gates say of its courses, each with the next to follow
+ * @param standing the worst of what the gates say of its programs, each with the next to follow
  * @param findings what bars it, or is unknown, or binds it: of plant-back and carry-over between its years; of the rest what bars
  * @param presentValueUsdPerAcre mean margin of all years in money of this season [$/ac]
  * @param presentValue 10, 50 and 90 % points of it
@@ -40,7 +40,7 @@ public record RotationAhead(
     }
 
     /** The margin of a year. */
-    public record YearMargin(int year, String crop, String course, double meanMarginUsdPerAcre, Band margin) {}
+    public record YearMargin(int year, String crop, String program, double meanMarginUsdPerAcre, Band margin) {}
 
     /**
      * A weed.
@@ -61,7 +61,7 @@ public record RotationAhead(
     /**
      * An insect that traits of some rotation are aimed at.
      *
-     * @param used whether a course of this rotation carries a trait against it
+     * @param used whether a program of this rotation carries a trait against it
      */
     public record InsectAhead(String insect, boolean used, List<Share> resistant, Failure fails) {
         public InsectAhead {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import plumbrow.advice.field.Crop;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 
 /**
  * How the seed of a weed lives and multiplies, as far as somebody has measured it. Sites differ several times over: all are
@@ -19,14 +19,14 @@ import plumbrow.advice.outlook.Law;
  */
 public record SeedLife(
         String weed,
-        Law germination,
-        Law mortality,
-        Law kept,
+        Distribution germination,
+        Distribution mortality,
+        Distribution kept,
         double selfing,
         double crowdingM2,
-        Map<Crop, Law> seeds,
+        Map<Crop, Distribution> seeds,
         String source) {
-    private static final Law ALL = new Law.Fixed(1);
+    private static final Distribution ALL = new Distribution.Fixed(1);
 
     private static final List<SeedLife> KNOWN = List.of(
             new SeedLife(
@@ -73,7 +73,7 @@ public record SeedLife(
                     "giant ragweed",
                     pert(.12, .18, .27),
                     pert(.60, .684, .76),
-                    new Law.Fixed(.4),
+                    new Distribution.Fixed(.4),
                     0,
                     .5,
                     Map.of(Crop.CORN, pert(650, 985, 1_480), Crop.SOYBEAN, pert(930, 1_400, 2_100)),
@@ -93,12 +93,12 @@ public record SeedLife(
         return KNOWN.stream().map(SeedLife::weed).toList();
     }
 
-    Law seedsIn(Crop crop) {
-        Law corn = seeds.get(Crop.CORN);
-        return seeds.getOrDefault(crop, corn == null ? new Law.Fixed(0) : corn);
+    Distribution seedsIn(Crop crop) {
+        Distribution corn = seeds.get(Crop.CORN);
+        return seeds.getOrDefault(crop, corn == null ? new Distribution.Fixed(0) : corn);
     }
 
-    private static Law pert(double low, double likely, double high) {
-        return new Law.Pert(low, likely, high);
+    private static Distribution pert(double low, double likely, double high) {
+        return new Distribution.Pert(low, likely, high);
     }
 }

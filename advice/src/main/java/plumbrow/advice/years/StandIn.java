@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.NextCrop;
-import plumbrow.advice.outlook.OutlookLine;
+import plumbrow.advice.assumptions.AssumptionLine;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.WeedPressure;
@@ -21,7 +21,7 @@ import plumbrow.advice.season.Season;
 /**
  * A season as a field would see it in a year of its rotation.
  *
- * <p>A course of another field brings its crop, its outlook and the insects of that crop with it; the ground, the weeds and
+ * <p>A program of another field brings its crop, its assumptions and the insects of that crop with it; the ground, the weeds and
  * what they resist stay this field's. Where the other field has the same weed, what a plant of it costs in that crop is taken
  * from there.
  */
@@ -35,20 +35,20 @@ final class StandIn {
         }
         Field other = season.field(step.from()).orElseThrow();
         Field grown = grown(field, other.crop());
-        Course course = season.courses(other.name()).stream()
-                .filter(one -> one.name().equals(step.course()))
-                .map(one -> new Course(field.name(), one.name(), true, one.refuge(), one.note(), one.passes()))
+        Program program = season.programs(other.name()).stream()
+                .filter(one -> one.name().equals(step.program()))
+                .map(one -> new Program(field.name(), one.name(), true, one.refuge(), one.note(), one.passes()))
                 .findFirst()
                 .orElseThrow();
-        List<Course> courses = Stream.concat(
-                        season.courses().stream().filter(one -> !one.field().equals(field.name())), Stream.of(course))
+        List<Program> programs = Stream.concat(
+                        season.programs().stream().filter(one -> !one.field().equals(field.name())), Stream.of(program))
                 .toList();
         return season.withFields(season.fields().stream()
                         .map(one -> one.name().equals(field.name()) ? grown : one)
                         .toList())
                 .withPests(pests(season.pests(), field.name(), other.name()))
-                .withCourses(courses)
-                .withOutlook(outlook(season.outlook(), field.name(), other.name()));
+                .withPrograms(programs)
+                .withAssumptions(assumptions(season.assumptions(), field.name(), other.name()));
     }
 
     private static Field grown(Field field, Crop crop) {
@@ -102,17 +102,17 @@ final class StandIn {
                 .orElse(weed);
     }
 
-    private static List<OutlookLine> outlook(List<OutlookLine> lines, String field, String other) {
+    private static List<AssumptionLine> assumptions(List<AssumptionLine> lines, String field, String other) {
         return Stream.concat(
                         lines.stream()
                                 .filter(line -> other.equals(line.field()))
-                                .map(line -> new OutlookLine(null, field, line.quantity(), line.law(), line.source())),
+                                .map(line -> new AssumptionLine(null, field, line.quantity(), line.distribution(), line.source())),
                         lines.stream().filter(line -> !field.equals(line.field())))
                 .toList();
     }
 
-    /** The same season with one crop to follow, planted a year after the day on which its course plants it. */
-    static Season followedBy(Season season, Field field, Crop crop, Course next) {
+    /** The same season with one crop to follow, planted a year after the day on which its program plants it. */
+    static Season followedBy(Season season, Field field, Crop crop, Program next) {
         @Nullable
         LocalDate planted = next.passes().stream()
                 .filter(pass -> pass.kind() == PassKind.SEED)

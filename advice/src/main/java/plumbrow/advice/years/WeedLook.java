@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.ProductGroups;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.weighing.CourseYears;
+import plumbrow.advice.weighing.ProgramYears;
 import plumbrow.advice.weighing.WeedOn;
 import plumbrow.science.weeds.HyperbolicLoss;
 import plumbrow.science.years.Genotypes;
@@ -26,7 +26,7 @@ import plumbrow.science.years.WeedResponse;
 /**
  * One weed of a field through the years. A weed of whose seed nothing is known comes each year as thick as this season.
  *
- * <p>Followed are the groups of passes that take some of it in a course looked at, those of most passes first, up to four; not those
+ * <p>Followed are the groups of passes that take some of it in a program looked at, those of most passes first, up to four; not those
  * that the field's plants are known to resist already, where the control sheet says what a product does to them as it is.
  */
 final class WeedLook {
@@ -38,11 +38,11 @@ final class WeedLook {
     private final @Nullable SeedLife life;
     private final List<String> groups;
     private final List<String> left;
-    private final IdentityHashMap<CourseYears, @Nullable Under[]> under = new IdentityHashMap<>();
+    private final IdentityHashMap<ProgramYears, @Nullable Under[]> under = new IdentityHashMap<>();
     private final double[] seedlings;
     private final List<Gene> genes;
 
-    /** The weed under a course. */
+    /** The weed under a program. */
     @SuppressWarnings("ArrayRecordComponent") // One number a draw; read only.
     private record Under(WeedResponse response, double[] untreated, double mostLossPct) {}
 
@@ -50,13 +50,13 @@ final class WeedLook {
     @SuppressWarnings("ArrayRecordComponent") // One number a draw; read only.
     private record Gene(double[] frequency, double[] fold, double[] cost, double[] costOfOneCopy, double[] mutation) {}
 
-    WeedLook(Season season, Field field, String weed, List<CourseYears> courses, YearDraws draws) {
+    WeedLook(Season season, Field field, String weed, List<ProgramYears> programs, YearDraws draws) {
         this.weed = weed;
         this.field = field;
         this.draws = draws;
         this.life = SeedLife.of(weed).orElse(null);
-        List<CourseYears> with =
-                courses.stream().filter(course -> on(course).isPresent()).toList();
+        List<ProgramYears> with =
+                programs.stream().filter(program -> on(program).isPresent()).toList();
         WeedOn first = on(with.get(0)).orElseThrow();
         seedlings = first.seedlingsM2();
         Map<String, Double> known = first.ratedOnSusceptible() ? resisted(season) : Map.of();
@@ -67,14 +67,14 @@ final class WeedLook {
                         first.ratedOnSusceptible() ? Set.of() : resisted(season).keySet());
         groups = List.copyOf(working.subList(0, Math.min(Genotypes.MOST_GENES, working.size())));
         left = List.copyOf(working.subList(groups.size(), working.size()));
-        for (CourseYears course : with) {
-            under.put(course, new Under[draws.seasons()]);
+        for (ProgramYears program : with) {
+            under.put(program, new Under[draws.seasons()]);
         }
         genes = groups.stream().map(group -> gene(group, known.get(group))).toList();
     }
 
-    private Optional<WeedOn> on(CourseYears course) {
-        return course.weeds().stream().filter(one -> one.weed().equals(weed)).findFirst();
+    private Optional<WeedOn> on(ProgramYears program) {
+        return program.weeds().stream().filter(one -> one.weed().equals(weed)).findFirst();
     }
 
     /** Groups that the field's plants are known to resist, with the share of plants that do. */
@@ -136,11 +136,11 @@ final class WeedLook {
         return 1 - free;
     }
 
-    /** Groups that take some of it in a course: those of most passes first, of as many in the order of their numbers. */
-    private List<String> working(List<CourseYears> courses, Set<String> without) {
+    /** Groups that take some of it in a program: those of most passes first, of as many in the order of their numbers. */
+    private List<String> working(List<ProgramYears> programs, Set<String> without) {
         Map<String, Integer> times = new TreeMap<>();
-        for (CourseYears course : courses) {
-            on(course).orElseThrow().sites().stream()
+        for (ProgramYears program : programs) {
+            on(program).orElseThrow().sites().stream()
                     .flatMap(Set::stream)
                     .filter(group -> !without.contains(group))
                     .forEach(group -> times.merge(group, 1, Integer::sum));
@@ -150,8 +150,8 @@ final class WeedLook {
         return order;
     }
 
-    /** Follows it through the years; a year without a course leaves everything as it was. */
-    WeedRun run(List<@Nullable CourseYears> years) {
+    /** Follows it through the years; a year without a program leaves everything as it was. */
+    WeedRun run(List<@Nullable ProgramYears> years) {
         WeedRun run = new WeedRun(weed, life != null, groups, years.size(), draws.draws());
         SeedLife known = life;
         if (known == null) {
@@ -169,12 +169,12 @@ final class WeedLook {
         return run;
     }
 
-    private void stay(List<@Nullable CourseYears> years, WeedRun run, int k) {
+    private void stay(List<@Nullable ProgramYears> years, WeedRun run, int k) {
         for (int y = 0; y < years.size(); y++) {
             run.seedsM2()[y][k] = seedlings[k];
-            CourseYears course = years.get(y);
-            if (course != null) {
-                Under one = under(course, y);
+            ProgramYears program = years.get(y);
+            if (program != null) {
+                Under one = under(program, y);
                 run.loadPct()[y][k] = seedlings[k] * one.response().load()[0][k];
                 lost(run, one, seedlings[k], y, k);
             }
@@ -187,7 +187,7 @@ final class WeedLook {
         run.removedPct()[y][k] = untreated == 0 ? 100 : 100 * (1 - run.loadPct()[y][k] / untreated);
     }
 
-    private void follow(WeedLife seed, List<@Nullable CourseYears> years, WeedRun run, int k) {
+    private void follow(WeedLife seed, List<@Nullable ProgramYears> years, WeedRun run, int k) {
         WeedBank bank = new WeedBank(genes(k), seed, Inflow.NONE, field.acres() * SQUARE_METRES_PER_ACRE);
         bank.start(seedlings[k] / seed.germination(), draws.random(weed, k, -1));
         for (int y = 0; y < years.size(); y++) {
@@ -195,9 +195,9 @@ final class WeedLook {
             for (int l = 0; l < groups.size(); l++) {
                 run.resistant()[l][y][k] = bank.resistantShare(l);
             }
-            CourseYears course = years.get(y);
-            if (course != null) {
-                Under one = under(course, y);
+            ProgramYears program = years.get(y);
+            if (program != null) {
+                Under one = under(program, y);
                 bank.year(one.response(), k, draws.random(weed, k, y));
                 run.loadPct()[y][k] = bank.loadPct();
                 lost(run, one, bank.upM2(), y, k);
@@ -205,21 +205,21 @@ final class WeedLook {
         }
     }
 
-    /** The weed under a course in a year, worked out when it is first asked for. */
-    private Under under(CourseYears course, int y) {
-        @Nullable Under[] years = under.get(course);
+    /** The weed under a program in a year, worked out when it is first asked for. */
+    private Under under(ProgramYears program, int y) {
+        @Nullable Under[] years = under.get(program);
         if (years == null) {
             throw new IllegalStateException(
-                    weed + " has no response to " + course.course().name());
+                    weed + " has no response to " + program.program().name());
         }
         Under known = years[y];
         if (known == null) {
-            WeedOn one = course.weeds(draws.year(y)).stream()
+            WeedOn one = program.weeds(draws.year(y)).stream()
                     .filter(on -> on.weed().equals(weed))
                     .findFirst()
                     .orElseThrow();
             known = new Under(
-                    one.response(groups, seeds(course.field()), life == null ? 0 : life.crowdingM2()),
+                    one.response(groups, seeds(program.field()), life == null ? 0 : life.crowdingM2()),
                     one.untreatedLoad(),
                     one.mostLossPct());
             years[y] = known;
@@ -240,8 +240,8 @@ final class WeedLook {
                 .toList();
     }
 
-    /** The highest loss that the weed goes to in the crop of a course [%]; 0 where it does not stand there. */
-    double mostLossPct(CourseYears course) {
-        return on(course).map(WeedOn::mostLossPct).orElse(0.0);
+    /** The highest loss that the weed goes to in the crop of a program [%]; 0 where it does not stand there. */
+    double mostLossPct(ProgramYears program) {
+        return on(program).map(WeedOn::mostLossPct).orElse(0.0);
     }
 }

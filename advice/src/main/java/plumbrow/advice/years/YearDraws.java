@@ -6,9 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
-import plumbrow.advice.outlook.DrawSource;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.weighing.CourseYears;
+import plumbrow.advice.assumptions.DrawSource;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.weighing.ProgramYears;
 
 /**
  * The draws of a look ahead. What a year brings anew (price, yield, weather) takes the draws of the weighing in another order
@@ -17,11 +17,11 @@ import plumbrow.advice.weighing.CourseYears;
  * come, attainable yield) keeps a share of its spread.
  */
 final class YearDraws {
-    private static final Law ANY = new Law.Triangular(0, .5, 1);
+    private static final Distribution ANY = new Distribution.Triangular(0, .5, 1);
 
     private final DrawSource source;
     private final long seed;
-    private final List<CourseYears.Draws> years = new ArrayList<>();
+    private final List<ProgramYears.Draws> years = new ArrayList<>();
     private final Map<Assumption, List<double[]>> taken = new LinkedHashMap<>();
 
     YearDraws(DrawSource source, long seed, int seasons) {
@@ -31,10 +31,10 @@ final class YearDraws {
         Arrays.setAll(now, k -> k);
         double[] stays = of("all", Assumption.STAYS);
         double[] yieldStays = of("all", Assumption.YIELD_STAYS);
-        years.add(new CourseYears.Draws(now, stays, yieldStays, true));
+        years.add(new ProgramYears.Draws(now, stays, yieldStays, true));
         for (int year = 1; year < seasons; year++) {
             int[] row = source.column("order of year " + year, ANY).ranks();
-            years.add(new CourseYears.Draws(row, stays, yieldStays, false));
+            years.add(new ProgramYears.Draws(row, stays, yieldStays, false));
         }
     }
 
@@ -47,16 +47,16 @@ final class YearDraws {
     }
 
     /** What a year's draws are. */
-    CourseYears.Draws year(int year) {
+    ProgramYears.Draws year(int year) {
         return years.get(year);
     }
 
-    double[] of(String name, Law law) {
-        return source.column(name, law).values();
+    double[] of(String name, Distribution distribution) {
+        return source.column(name, distribution).values();
     }
 
     double[] of(String name, Assumption taken) {
-        double[] values = of(name + ": " + taken.label(), taken.law());
+        double[] values = of(name + ": " + taken.label(), taken.distribution());
         List<double[]> known = this.taken.computeIfAbsent(taken, one -> new ArrayList<>());
         if (known.stream().noneMatch(one -> one == values)) {
             known.add(values);
@@ -71,7 +71,7 @@ final class YearDraws {
         return taken;
     }
 
-    /** Chance for whole seeds in a year, −1 for the start; the same whatever course is looked at. */
+    /** Chance for whole seeds in a year, −1 for the start; the same whatever program is looked at. */
     SplittableRandom random(String name, int draw, int year) {
         return new SplittableRandom(
                 seed + name.hashCode() * 0x9E3779B97F4A7C15L + draw * 0xBF58476D1CE4E5B9L + year * 0x94D049BB133111EBL);

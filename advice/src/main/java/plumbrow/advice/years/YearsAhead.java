@@ -11,7 +11,7 @@ import plumbrow.advice.field.Field;
  * @param rotations highest mean present value first
  * @param best the rotation that earns most of those that may be advised; null where none may be
  * @param sentence the answer in one sentence
- * @param nowAndLater where the comparison of this season alone names another course: which, and why; empty where it does not
+ * @param nowAndLater where the comparison of this season alone names another program: which, and why; empty where it does not
  * @param decides which of the assumptions decide most, in one sentence; empty where none was made
  * @param assumptions what was taken that the season's sheets do not hold, the most deciding first
  * @param cautions sentences that stand beside the answer
@@ -40,8 +40,8 @@ public record YearsAhead(
             return nowAndLater;
         }
         return best == null
-                ? "Over " + options.seasons() + " seasons none of the courses can be advised yet."
-                : "Over " + options.seasons() + " seasons, each course repeated, the same earns most as in " + firstYear
+                ? "Over " + options.seasons() + " seasons none of the programs can be advised yet."
+                : "Over " + options.seasons() + " seasons, each program repeated, the same earns most as in " + firstYear
                         + " alone: " + best + ".";
     }
 

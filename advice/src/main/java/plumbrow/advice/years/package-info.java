@@ -1,4 +1,4 @@
-/** Where courses lead over several seasons: weed seed, resistance, insects that outgrow traits, and the money of all years. */
+/** Where programs lead over several seasons: weed seed, resistance, insects that outgrow traits, and the money of all years. */
 @NullMarked
 package plumbrow.advice.years;
 

@@ -8,12 +8,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Done;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.RefugePlan;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.RefugePlan;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 
@@ -21,13 +21,13 @@ import plumbrow.advice.quantity.FarmUnit;
 class FulfilledTest {
     private static final LocalDate JUNE = LocalDate.of(2026, 6, 10);
 
-    private static Course course(LocalDate... planned) {
+    private static Program program(LocalDate... planned) {
         List<Pass> passes = new ArrayList<>();
         for (LocalDate day : planned) {
             passes.add(
-                    new Pass(passes.size() + 1, PassKind.SPRAY, day, "Ridge", oz(20), 100, 8.5, new Law.Fixed(0), 0));
+                    new Pass(passes.size() + 1, PassKind.SPRAY, day, "Ridge", oz(20), 100, 8.5, new Distribution.Fixed(0), 0));
         }
-        return new Course("East", "One", true, new RefugePlan(null, null), "", passes);
+        return new Program("East", "One", true, new RefugePlan(null, null), "", passes);
     }
 
     private static Amount oz(double value) {
@@ -54,7 +54,7 @@ class FulfilledTest {
         "1, 9, false"
     })
     void onePassOneLine(int later, double oz, boolean fulfils) {
-        Fulfilled fulfilled = Fulfilled.of(course(JUNE), List.of(line(JUNE.plusDays(later), oz)));
+        Fulfilled fulfilled = Fulfilled.of(program(JUNE), List.of(line(JUNE.plusDays(later), oz)));
         assertThat(fulfilled.done().containsKey(1)).isEqualTo(fulfils);
         assertThat(fulfilled.further()).hasSize(fulfils ? 0 : 1);
         assertThat(fulfilled.unclear()).hasSize(fulfils ? 0 : 1);
@@ -62,36 +62,36 @@ class FulfilledTest {
 
     @Test
     void theNearerOfTwoWhereThatIsClear() {
-        Course course = course(JUNE, JUNE.plusDays(21));
-        assertThat(Fulfilled.of(course, List.of(line(JUNE.plusDays(1), 20))).done())
+        Program program = program(JUNE, JUNE.plusDays(21));
+        assertThat(Fulfilled.of(program, List.of(line(JUNE.plusDays(1), 20))).done())
                 .containsOnlyKeys(1);
-        assertThat(Fulfilled.of(course, List.of(line(JUNE.plusDays(20), 20))).done())
+        assertThat(Fulfilled.of(program, List.of(line(JUNE.plusDays(20), 20))).done())
                 .containsOnlyKeys(2);
     }
 
     /** Ten days between two plans, a line in the middle: nobody can tell, and nothing is guessed. */
     @Test
     void neitherWhereItIsNotClear() {
-        Fulfilled fulfilled = Fulfilled.of(course(JUNE, JUNE.plusDays(10)), List.of(line(JUNE.plusDays(5), 20)));
+        Fulfilled fulfilled = Fulfilled.of(program(JUNE, JUNE.plusDays(10)), List.of(line(JUNE.plusDays(5), 20)));
         assertThat(fulfilled.done()).isEmpty();
         assertThat(fulfilled.unclear().values())
                 .allSatisfy(passes -> assertThat(passes).hasSize(2))
                 .hasSize(1);
-        Fulfilled said = Fulfilled.of(course(JUNE.plusDays(5), JUNE.plusDays(10)), List.of(line(JUNE.plusDays(5), 20)));
+        Fulfilled said = Fulfilled.of(program(JUNE.plusDays(5), JUNE.plusDays(10)), List.of(line(JUNE.plusDays(5), 20)));
         assertThat(said.done()).containsOnlyKeys(1);
     }
 
     @Test
     void eachLineOnceAndEachPassOnce() {
         List<Done> lines = List.of(line(JUNE.plusDays(1), 20), line(JUNE.plusDays(1), 20), line(JUNE.plusDays(2), 20));
-        Fulfilled fulfilled = Fulfilled.of(course(JUNE, JUNE.plusDays(1)), lines);
+        Fulfilled fulfilled = Fulfilled.of(program(JUNE, JUNE.plusDays(1)), lines);
         assertThat(fulfilled.done()).hasSize(2);
         assertThat(fulfilled.further()).hasSize(1);
     }
 
     @Test
     void lastAutumnIsNoPassOfThisJune() {
-        Fulfilled fulfilled = Fulfilled.of(course(JUNE), List.of(line(LocalDate.of(2025, 11, 5), 20)));
+        Fulfilled fulfilled = Fulfilled.of(program(JUNE), List.of(line(LocalDate.of(2025, 11, 5), 20)));
         assertThat(fulfilled.done()).isEmpty();
         assertThat(fulfilled.unclear()).isEmpty();
         assertThat(fulfilled.further()).hasSize(1);

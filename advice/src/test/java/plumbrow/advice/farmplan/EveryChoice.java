@@ -7,7 +7,7 @@ import plumbrow.advice.farmplan.FarmProblem.Good;
 import plumbrow.advice.farmplan.FarmProblem.Option;
 import plumbrow.advice.farmplan.FarmProblem.Tier;
 
-/** Tries every choice of courses and tiers, and buys what the shed does not hold. */
+/** Tries every choice of programs and tiers, and buys what the shed does not hold. */
 final class EveryChoice {
     private final FarmProblem problem;
     private double best = Double.NEGATIVE_INFINITY;

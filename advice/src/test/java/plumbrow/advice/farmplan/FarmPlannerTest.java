@@ -10,7 +10,7 @@ import plumbrow.advice.farmplan.FarmPlan.Shared;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 
-@DisplayName("A farm plan's shed and its fields without a course that may be advised, held against sums by hand")
+@DisplayName("A farm plan's shed and its fields without a program that may be advised, held against sums by hand")
 class FarmPlannerTest {
     private static final double SEED = 100 * 80;
     private static final double TRIP = 100 * 8;
@@ -55,13 +55,13 @@ class FarmPlannerTest {
     void shedUnderMoney() {
         double enough = 2 * (SEED + TRIP) + 50 * 10 + 1;
         assertThat(two().money(enough).plan().fields())
-                .extracting(FarmPlan.Taken::course)
+                .extracting(FarmPlan.Taken::program)
                 .containsExactlyInAnyOrder("sprayed", "bare");
         assertThat(two().onHand(new Amount(150, FarmUnit.QT))
                         .money(enough)
                         .plan()
                         .fields())
-                .extracting(FarmPlan.Taken::course)
+                .extracting(FarmPlan.Taken::program)
                 .containsOnly("sprayed");
     }
 
@@ -110,14 +110,14 @@ class FarmPlannerTest {
     }
 
     @Test
-    @DisplayName("a field of which no course may be advised takes its hours, money and goods all the same")
+    @DisplayName("a field of which no program may be advised takes its hours, money and goods all the same")
     void setAside() {
         SmallFarm farm = two().field("Barred", 3).onHand(new Amount(150, FarmUnit.QT));
         FarmPlan plan = farm.money(100_000).sprayerHours(100).plan();
         assertThat(plan.fields()).extracting(FarmPlan.Taken::field).containsExactly("East", "West");
         assertThat(plan.setAside()).singleElement().satisfies(aside -> {
             assertThat(aside.field()).isEqualTo("Barred");
-            assertThat(aside.course()).isEqualTo("sprayed");
+            assertThat(aside.program()).isEqualTo("sprayed");
             assertThat(aside.costUsd()).isCloseTo(SEED + TRIP + 300 * 10, within(1e-6));
             assertThat(aside.says()).contains("not counted");
         });
@@ -132,16 +132,16 @@ class FarmPlannerTest {
     @DisplayName("so hours that would do for the others alone may not do for all")
     void setAsideBinds() {
         assertThat(two().sprayerHours(10.5).plan().fields())
-                .extracting(FarmPlan.Taken::course)
+                .extracting(FarmPlan.Taken::program)
                 .containsOnly("sprayed");
         assertThat(two().field("Barred", 3).sprayerHours(10.5).plan().fields())
-                .extracting(FarmPlan.Taken::course)
+                .extracting(FarmPlan.Taken::program)
                 .containsExactlyInAnyOrder("sprayed", "bare");
         assertThat(two().field("Barred", 3).sprayerHours(4).plan().says()).contains("Barred");
     }
 
     @Test
-    @DisplayName("a field without any course is said to be left out of the limits")
+    @DisplayName("a field without any program is said to be left out of the limits")
     void nothing() {
         FarmPlan plan = two().bareField("Empty").plan();
         assertThat(plan.cautions()).anyMatch(caution -> caution.contains("Empty is left out, of the limits too"));

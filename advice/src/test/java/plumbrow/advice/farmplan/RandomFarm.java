@@ -16,14 +16,14 @@ import plumbrow.advice.farmplan.FarmProblem.Tier;
 final class RandomFarm {
     private RandomFarm() {}
 
-    static FarmProblem of(RandomGenerator random, int fields, int courses, int scenarios) {
+    static FarmProblem of(RandomGenerator random, int fields, int programs, int scenarios) {
         double[] price = random.doubles(scenarios, 0.6, 1.4).toArray();
         List<Place> places = new ArrayList<>();
         for (int f = 0; f < fields; f++) {
             double acres = 40 + 120 * random.nextDouble();
             List<Option> options = new ArrayList<>();
-            for (int c = 0; c < courses; c++) {
-                options.add(option(random, acres, price, "course " + c));
+            for (int c = 0; c < programs; c++) {
+                options.add(option(random, acres, price, "program " + c));
             }
             places.add(new Place("field " + f, options));
         }
@@ -45,7 +45,7 @@ final class RandomFarm {
                 random.nextInt(3) == 0 ? null : floor(random, places));
     }
 
-    /** Between the worst tenth of the courses that bring most and that of the steadiest courses, a little below or above. */
+    /** Between the worst tenth of the programs that bring most and that of the steadiest programs, a little below or above. */
     private static double floor(RandomGenerator random, List<Place> places) {
         double most = worstTenth(places, Comparator.comparingDouble(Option::mean));
         double steadiest = worstTenth(places, Comparator.comparingDouble(one -> worstTenth(one.scenarios())));

@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.ReadWhole;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
@@ -19,9 +19,9 @@ import plumbrow.advice.means.MachineKind;
 import plumbrow.advice.means.Means;
 import plumbrow.advice.means.PriceBreak;
 import plumbrow.advice.means.WorkWindow;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookLine;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.quantity.Amount;
@@ -48,10 +48,10 @@ final class SmallFarm {
     static final String FARM = "Home";
     static final String OTHER = "Beside";
     static final String HERBICIDE = "Green";
-    private static final Law NONE = new Law.Fixed(0);
+    private static final Distribution NONE = new Distribution.Fixed(0);
 
     private final List<Field> fields = new ArrayList<>();
-    private final List<Course> courses = new ArrayList<>();
+    private final List<Program> programs = new ArrayList<>();
     private final List<PriceBreak> breaks = new ArrayList<>();
     private final List<Machine> machines = new ArrayList<>();
     private final List<WorkWindow> windows = new ArrayList<>();
@@ -66,11 +66,11 @@ final class SmallFarm {
     /** The same of another farm. */
     SmallFarm fieldOf(String farm, String name, double qt) {
         bareField(farm, name);
-        course(name, "sprayed", qt);
+        program(name, "sprayed", qt);
         return this;
     }
 
-    /** A field without a course. */
+    /** A field without a program. */
     SmallFarm bareField(String name) {
         return bareField(FARM, name);
     }
@@ -82,11 +82,11 @@ final class SmallFarm {
 
     /** Adds the choice of leaving the spray out. */
     SmallFarm withBare(String name) {
-        course(name, "bare", 0);
+        program(name, "bare", 0);
         return this;
     }
 
-    private void course(String field, String name, double qt) {
+    private void program(String field, String name, double qt) {
         List<Pass> passes = new ArrayList<>();
         LocalDate day = LocalDate.of(2026, 5, 1);
         passes.add(new Pass(1, PassKind.SEED, day, "corn", new Amount(1, FarmUnit.UNIT), 100, 0, NONE, 0));
@@ -96,8 +96,8 @@ final class SmallFarm {
         }
         passes.add(
                 new Pass(passes.size() + 1, PassKind.HARVEST, LocalDate.of(2026, 10, 14), null, null, 100, 0, NONE, 0));
-        boolean first = courses.stream().noneMatch(one -> one.field().equals(field));
-        courses.add(new Course(field, name, first, new RefugePlan(null, null), "", passes));
+        boolean first = programs.stream().noneMatch(one -> one.field().equals(field));
+        programs.add(new Program(field, name, first, new RefugePlan(null, null), "", passes));
     }
 
     SmallFarm onHand(Amount amount) {
@@ -171,22 +171,22 @@ final class SmallFarm {
                                 ActiveLimit.Basis.ACTIVE_INGREDIENT,
                                 "invented label p. 2")),
                         List.of(new Control(
-                                HERBICIDE, "waterhemp", new Amount(1, FarmUnit.QT), new Law.Fixed(.95), "invented"))),
+                                HERBICIDE, "waterhemp", new Amount(1, FarmUnit.QT), new Distribution.Fixed(.95), "invented"))),
                 new Pests(
                         List.of(),
                         List.of(),
                         fields.stream()
                                 .map(field -> new WeedPressure(
-                                        field.name(), "waterhemp", new Law.Fixed(20), 1, 50, "invented"))
+                                        field.name(), "waterhemp", new Distribution.Fixed(20), 1, 50, "invented"))
                                 .toList(),
                         List.of()),
-                courses,
+                programs,
                 List.of(
-                        new OutlookLine(Crop.CORN, null, OutlookQuantity.PRICE, new Law.Fixed(4), "invented"),
-                        new OutlookLine(Crop.CORN, null, OutlookQuantity.YIELD, new Law.Fixed(200), "invented"))));
+                        new AssumptionLine(Crop.CORN, null, AssumptionQuantity.PRICE, new Distribution.Fixed(4), "invented"),
+                        new AssumptionLine(Crop.CORN, null, AssumptionQuantity.YIELD, new Distribution.Fixed(200), "invented"))));
         Work work = season.work();
-        return season.withCourses(
-                season.courses(),
+        return season.withPrograms(
+                season.programs(),
                 new Work(
                         work.sprayPlans(),
                         work.crew(),
@@ -220,7 +220,7 @@ final class SmallFarm {
                 0,
                 new RefugeRule(RefugeRule.Form.NONE, null, null, null, "invented tag"),
                 NONE,
-                new Law.Fixed(100),
+                new Distribution.Fixed(100),
                 null,
                 SeedRights.UNASKED);
     }

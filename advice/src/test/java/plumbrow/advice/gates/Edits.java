@@ -11,14 +11,14 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Done;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Looked;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.WeedPressure;
@@ -120,7 +120,7 @@ final class Edits {
 
     private static void added(Scene scene, String part) {
         Amount quart = new Amount(1, FarmUnit.QT);
-        Law sure = new Law.Fixed(0.9);
+        Distribution sure = new Distribution.Fixed(0.9);
         switch (part) {
             case "soil" ->
                 scene.soilRates.add(new SoilRate(
@@ -149,14 +149,14 @@ final class Edits {
             case "also" -> scene.alsoIn.add(new AlsoIn("Home", "IA", "Sorrel"));
             case "log" ->
                 scene.log.add(new Done("Home", LocalDate.of(2026, 4, 20), "Tackline", quart, 100, null, "log"));
-            case "weed" -> scene.weeds.add(new WeedPressure("Home", "waterhemp", new Law.Fixed(20), 3, 60, "scouted"));
+            case "weed" -> scene.weeds.add(new WeedPressure("Home", "waterhemp", new Distribution.Fixed(20), 3, 60, "scouted"));
             case "insect" ->
                 scene.insects.add(new InsectPressure(
                         "Home",
                         "corn borer",
                         InsectPressure.Measure.LARVAE_PER_PLANT,
-                        new Law.Fixed(1),
-                        new Law.Fixed(5),
+                        new Distribution.Fixed(1),
+                        new Distribution.Fixed(5),
                         0,
                         null,
                         null,
@@ -246,7 +246,7 @@ final class Edits {
             case "Boolean", "boolean" -> Boolean.valueOf(text);
             case "LocalDate" -> LocalDate.parse(text);
             case "Amount" -> Objects.requireNonNull(Scene.amount(text));
-            case "Law" -> new Law.Fixed(Double.parseDouble(text));
+            case "Distribution" -> new Distribution.Fixed(Double.parseDouble(text));
             case "String" -> text.equals("''") ? "" : text;
             default -> throw new IllegalArgumentException(plain.getName());
         };

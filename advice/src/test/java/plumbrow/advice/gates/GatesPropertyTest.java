@@ -84,16 +84,16 @@ class GatesPropertyTest {
                     scene.log.size() - 1,
                     LabelEdits.with(scene.log.get(scene.log.size() - 1), "date", Scene.PLANTING.plusDays(day)));
         }
-        List<Finding> before = Gates.check(scene.season(), scene.field(), scene.course());
+        List<Finding> before = Gates.check(scene.season(), scene.field(), scene.program());
         Collections.shuffle(scene.log, new Random(seed));
-        assertThat(Gates.check(scene.season(), scene.field(), scene.course())).isEqualTo(before);
+        assertThat(Gates.check(scene.season(), scene.field(), scene.program())).isEqualTo(before);
     }
 
     @ParameterizedTest
     @MethodSource("seeds")
     void findingsComeWorstFirstAndSayWhatClearsThem(long seed) {
         Scene scene = RandomScene.of(seed);
-        List<Finding> findings = Gates.check(scene.season(), scene.field(), scene.course());
+        List<Finding> findings = Gates.check(scene.season(), scene.field(), scene.program());
         assertThat(findings).extracting(Finding::standing).isSorted();
         assertThat(Gates.standing(findings)).isEqualTo(findings.get(0).standing());
         assertThat(findings).allSatisfy(finding -> {

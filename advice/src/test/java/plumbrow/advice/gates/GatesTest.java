@@ -15,7 +15,7 @@ class GatesTest {
     }
 
     @Test
-    void courseOfNothingIsClear() {
+    void programOfNothingIsClear() {
         assertThat(Gates.standing(List.of())).isEqualTo(Standing.CLEAR);
     }
 }

@@ -99,7 +99,7 @@ final class Held {
     }
 
     private static List<List<Finding>> findings(Scene scene, List<Gate> gates) {
-        Case at = Gates.of(scene.season()).at(scene.field(), scene.course());
+        Case at = Gates.of(scene.season()).at(scene.field(), scene.program());
         return gates.stream().map(gate -> gate.check(at)).toList();
     }
 

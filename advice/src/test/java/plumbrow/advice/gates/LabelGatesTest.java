@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
@@ -73,7 +73,7 @@ class LabelGatesTest {
                 .spray("Spreader", "1 qt", null)
                 .pass(PassKind.TILLAGE, null, null, null, 100)
                 .harvest(null);
-        assertThat(Gates.check(scene.season(), scene.field(), scene.course())).isEmpty();
+        assertThat(Gates.check(scene.season(), scene.field(), scene.program())).isEmpty();
         assertThat(scene.standing()).isEqualTo(Standing.CLEAR);
     }
 

@@ -60,9 +60,9 @@ class NamesOnLabelsTest {
                 .spray("Partner", "1 qt", Scene.PLANTING);
         scene.mixRules.add(new MixRule("Post", "dicamba", MixRule.Word.FORBIDDEN, "label p. 4"));
         for (int pass = 1; pass <= 2; pass++) {
-            scene.plans.add(new plumbrow.advice.course.SprayPlan(
+            scene.plans.add(new plumbrow.advice.program.SprayPlan(
                     "Home",
-                    "Course",
+                    "Program",
                     pass,
                     "one",
                     null,

@@ -3,7 +3,7 @@ package plumbrow.advice.gates;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
@@ -20,9 +20,9 @@ class NearlyWorkingTest {
                 .product("Tackline", ProductKind.HERBICIDE)
                 .active("Tackline", "mesotrione", 4, FarmUnit.GAL, null)
                 .spray("Tackline", "3 fl oz", Scene.PLANTING);
-        scene.weeds.add(new WeedPressure("Home", "waterhemp", new Law.Fixed(10), 1, 45, "walked"));
+        scene.weeds.add(new WeedPressure("Home", "waterhemp", new Distribution.Fixed(10), 1, 45, "walked"));
         scene.controls.add(new Control(
-                "Tackline", "waterhemp", new Amount(3, FarmUnit.FL_OZ), new Law.Pert(0.6, 0.8, 0.9), "trial"));
+                "Tackline", "waterhemp", new Amount(3, FarmUnit.FL_OZ), new Distribution.Pert(0.6, 0.8, 0.9), "trial"));
         assertThat(scene.findings(new SitesOfAction()))
                 .singleElement()
                 .extracting(Finding::says)

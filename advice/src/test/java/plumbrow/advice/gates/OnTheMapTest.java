@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Boundary.Point;
 import plumbrow.advice.field.Crop;
@@ -48,7 +48,7 @@ class OnTheMapTest {
     @Test
     void zonesAskTheSameRowsAsTheGate() {
         Scene scene = scene(null);
-        List<Zones> zones = Gates.of(scene.season()).zones(scene.field(), scene.course());
+        List<Zones> zones = Gates.of(scene.season()).zones(scene.field(), scene.program());
         assertThat(zones).singleElement().satisfies(one -> {
             assertThat(one.product()).isEqualTo("Any");
             assertThat(one.lostAcres()).isBetween(0.4, 0.6);
@@ -56,7 +56,7 @@ class OnTheMapTest {
         });
         scene.setbacks.clear();
         assertThat(Gates.of(scene.season())
-                        .zones(scene.field(), scene.course())
+                        .zones(scene.field(), scene.program())
                         .get(0)
                         .notRead())
                 .containsExactly("stream creek");

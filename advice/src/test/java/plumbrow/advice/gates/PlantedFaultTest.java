@@ -62,7 +62,7 @@ class PlantedFaultTest {
                 found(
                         "the last pass entered decides",
                         Held::orderOfPassesDoesNotMatter,
-                        at -> barred(at.course().passes().get(0).number() == 1)),
+                        at -> barred(at.program().passes().get(0).number() == 1)),
                 found(
                         "small fields are let off",
                         Held::splittingNeverLetsThrough,

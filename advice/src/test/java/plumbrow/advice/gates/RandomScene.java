@@ -5,17 +5,17 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Done;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.RefugePlan;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.RefugePlan;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.ActiveLimit.Basis;
@@ -34,7 +34,7 @@ import plumbrow.advice.shelf.SpecialLabel;
 import plumbrow.advice.shelf.Trait;
 import plumbrow.advice.shelf.UseTerms;
 
-/** Scenes by seed: the same number gives the same scene. Mostly complete labels, so that many courses may be advised. */
+/** Scenes by seed: the same number gives the same scene. Mostly complete labels, so that many programs may be advised. */
 final class RandomScene {
     private static final List<String> INGREDIENTS = List.of("atrazine", "glyphosate", "2,4-D");
     private static final List<FeatureKind> AROUND = List.of(
@@ -201,7 +201,7 @@ final class RandomScene {
     private SprayPlan plan(int pass) {
         return new SprayPlan(
                 "Home",
-                "Course",
+                "Program",
                 pass,
                 any(List.of("A", "B")),
                 maybe(rare() ? Method.AERIAL : Method.GROUND_BROADCAST),
@@ -219,7 +219,7 @@ final class RandomScene {
     private void seeds() {
         Form form = rare() ? Form.UNKNOWN : any(List.of(Form.NONE, Form.BLEND, Form.BLOCK));
         double blend = 5 * (1 + random.nextInt(2));
-        scene.traits.add(new Trait("P1", "group 1", "corn rootworm", new Law.Fixed(0.9), ""));
+        scene.traits.add(new Trait("P1", "group 1", "corn rootworm", new Distribution.Fixed(0.9), ""));
         scene.traitSeed(
                 "Trait",
                 blend,

@@ -5,12 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Done;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.RefugePlan;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.RefugePlan;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.AlsoIn;
@@ -20,7 +20,7 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.Pests;
@@ -52,7 +52,7 @@ import plumbrow.advice.shelf.SpecialLabel;
 import plumbrow.advice.shelf.Trait;
 import plumbrow.advice.shelf.UseTerms;
 
-/** One corn field of 160 ac in Iowa, a shelf and a course, put together row by row as a test needs them. */
+/** One corn field of 160 ac in Iowa, a shelf and a program, put together row by row as a test needs them. */
 final class Scene {
     static final LocalDate PLANTING = LocalDate.of(2026, 5, 1);
     static final LocalDate HARVEST = LocalDate.of(2026, 10, 1);
@@ -108,7 +108,7 @@ final class Scene {
                 List.of(),
                 shelf,
                 new Pests(insects, List.of(), weeds, resistance),
-                List.of(course()),
+                List.of(program()),
                 List.of(),
                 new Ground(looked, features, alsoIn, nextCrops),
                 new Work(plans, crew, log));
@@ -118,12 +118,12 @@ final class Scene {
         return field;
     }
 
-    Course course() {
-        return new Course("Home", "Course", true, refuge, "", passes);
+    Program program() {
+        return new Program("Home", "Program", true, refuge, "", passes);
     }
 
     List<Finding> findings(Gate gate) {
-        return gate.check(Gates.of(season()).at(field(), course()));
+        return gate.check(Gates.of(season()).at(field(), program()));
     }
 
     Standing standing(Gate gate) {
@@ -131,7 +131,7 @@ final class Scene {
     }
 
     Standing standing() {
-        return Gates.standing(Gates.check(season(), field(), course()));
+        return Gates.standing(Gates.check(season(), field(), program()));
     }
 
     Scene product(String name, ProductKind kind) {
@@ -188,7 +188,7 @@ final class Scene {
 
     Scene pass(
             PassKind kind, @Nullable LocalDate date, @Nullable String product, @Nullable Amount rate, double sharePct) {
-        passes.add(new Pass(passes.size() + 1, kind, date, product, rate, sharePct, 0, new Law.Fixed(0), 0));
+        passes.add(new Pass(passes.size() + 1, kind, date, product, rate, sharePct, 0, new Distribution.Fixed(0), 0));
         return this;
     }
 
@@ -222,8 +222,8 @@ final class Scene {
                 proteins,
                 blendPct,
                 rule,
-                new Law.Fixed(0),
-                new Law.Fixed(100),
+                new Distribution.Fixed(0),
+                new Distribution.Fixed(100),
                 saved,
                 rights));
         return this;

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.ActiveLimit.Basis;
 import plumbrow.advice.shelf.Ask;
@@ -76,7 +76,7 @@ class SeasonGatesTest {
                 .limit("Premix", "atrazine", 2.0, Basis.ACTIVE_INGREDIENT)
                 .spray("Straight", "1.5 qt", null)
                 .spray("Premix", "1 qt", null);
-        Finding worst = Gates.check(scene.season(), scene.field(), scene.course()).stream()
+        Finding worst = Gates.check(scene.season(), scene.field(), scene.program()).stream()
                 .filter(finding -> finding.gate().equals("active-season-maximum"))
                 .findFirst()
                 .orElseThrow();

@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import plumbrow.advice.course.RefugePlan;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.program.RefugePlan;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.RefugeRule.Form;
 import plumbrow.advice.shelf.SeedRights;
@@ -131,9 +131,9 @@ class SeedGatesTest {
                 .traitSeed("Trait", 0, Scene.rule(Form.UNKNOWN, null, null, null))
                 .plant("Trait", 100);
         assertThat(says(scene)).contains("5 to 20 %");
-        scene.traits.add(new Trait("P1", "group 1", "corn rootworm", new Law.Fixed(0.9), "label"));
+        scene.traits.add(new Trait("P1", "group 1", "corn rootworm", new Distribution.Fixed(0.9), "label"));
         assertThat(says(scene)).contains("one mode of action on corn rootworm", "20 %", "10 %", "confirm on the tag");
-        scene.traits.add(new Trait("P1", "group 2", "corn rootworm", new Law.Fixed(0.9), "label"));
+        scene.traits.add(new Trait("P1", "group 2", "corn rootworm", new Distribution.Fixed(0.9), "label"));
         assertThat(says(scene)).contains("2 modes of action on corn rootworm, 5 %");
     }
 

@@ -2,7 +2,7 @@ package plumbrow.advice.gates;
 
 import java.time.LocalDate;
 import java.util.Set;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
@@ -93,7 +93,7 @@ final class WholeLabel {
     static SprayPlan plan(int pass) {
         return new SprayPlan(
                 "Home",
-                "Course",
+                "Program",
                 pass,
                 null,
                 Method.GROUND_BROADCAST,

@@ -7,7 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weeds.Timing;
 import plumbrow.advice.weedseason.WeedField;
@@ -15,7 +15,7 @@ import plumbrow.science.Figures;
 
 /** The page of a pest, on a field of the central Corn Belt. */
 class PestPageTest {
-    private static final Law FIVE = new Law.Fixed(5);
+    private static final Distribution FIVE = new Distribution.Fixed(5);
 
     /** Waterhemp with a soil product of group 27 and one for leaves, whose ingredient the test chooses. */
     private static WeedField field(String leaf) {
@@ -24,9 +24,9 @@ class PestPageTest {
                 .herbicide("Leafwork", leaf)
                 .herbicide("Nobody 1", "2,4-DB")
                 .weed("waterhemp", FIVE, 2, 60)
-                .rating("Soilhold", "waterhemp", Timing.SOIL, 30, new Law.Pert(.85, .92, .97))
-                .rating("Leafwork", "waterhemp", Timing.LEAF, 30, new Law.Pert(.85, .9, .95))
-                .course("two", WeedField.spray(5, 1, "Soilhold", 30), WeedField.spray(5, 28, "Leafwork", 30));
+                .rating("Soilhold", "waterhemp", Timing.SOIL, 30, new Distribution.Pert(.85, .92, .97))
+                .rating("Leafwork", "waterhemp", Timing.LEAF, 30, new Distribution.Pert(.85, .9, .95))
+                .program("two", WeedField.spray(5, 1, "Soilhold", 30), WeedField.spray(5, 28, "Leafwork", 30));
     }
 
     private static PestPage page(Season season, String name) {
@@ -139,7 +139,7 @@ class PestPageTest {
         Season season = field("glyphosate").season();
         Threshold dear = page(season, "waterhemp").thresholds().get(0);
         assertThat(dear.lookUp())
-                .as("no course charges for a trip: the passes of the product cost 0")
+                .as("no program charges for a trip: the passes of the product cost 0")
                 .isNull();
         assertThat(dear.density())
                 .isEqualTo(Figures.find(dear.figure())

@@ -10,18 +10,18 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.SprayPlan;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.SprayPlan;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
 
 /**
- * Every course that can be made on a {@link RandomShelf}, put together from its sheets alone as the page on the search says it:
- * on each day on which a course sprays, one trip at that day's price, whatever is in its tank, or none. It shares nothing
+ * Every program that can be made on a {@link RandomShelf}, put together from its sheets alone as the page on the search says it:
+ * on each day on which a program sprays, one trip at that day's price, whatever is in its tank, or none. It shares nothing
  * with the search.
  */
 final class EveryProgram {
@@ -29,19 +29,19 @@ final class EveryProgram {
             List.of(new Amount(3, FarmUnit.FL_OZ), new Amount(6, FarmUnit.FL_OZ)); // both ends of every label there
 
     private final Season season;
-    private final List<Course> own;
+    private final List<Program> own;
     private final List<LocalDate> days;
 
-    /** A course with its plans; {@code key} is the same for two of the same frame and doses only. */
-    record Program(String key, Course course, List<SprayPlan> plans) {}
+    /** A program with its plans; {@code key} is the same for two of the same frame and doses only. */
+    record Candidate(String key, Program program, List<SprayPlan> plans) {}
 
     private record Put(String product, Amount rate) {}
 
     EveryProgram(Season season) {
         this.season = season;
-        this.own = season.courses(RandomShelf.FIELD);
+        this.own = season.programs(RandomShelf.FIELD);
         this.days = own.stream()
-                .flatMap(course -> course.passes().stream())
+                .flatMap(program -> program.passes().stream())
                 .filter(EveryProgram::sprays)
                 .map(Pass::date)
                 .distinct()
@@ -49,10 +49,10 @@ final class EveryProgram {
                 .toList();
     }
 
-    List<Program> all() {
-        Map<String, Program> all = new LinkedHashMap<>();
+    List<Candidate> all() {
+        Map<String, Candidate> all = new LinkedHashMap<>();
         Set<List<Pass>> frames = new LinkedHashSet<>();
-        own.forEach(course -> frames.add(frame(course)));
+        own.forEach(program -> frames.add(frame(program)));
         for (List<Pass> frame : frames) {
             List<List<List<Put>>> made = List.of(List.of());
             for (LocalDate day : days) {
@@ -64,17 +64,17 @@ final class EveryProgram {
                         .toList();
             }
             made.forEach(tanks -> {
-                Program program = program(frame, tanks, "by hand " + all.size());
-                if (all.putIfAbsent(program.key(), program) != null) {
-                    throw new IllegalStateException("twice: " + program.key());
+                Candidate candidate = candidate(frame, tanks, "by hand " + all.size());
+                if (all.putIfAbsent(candidate.key(), candidate) != null) {
+                    throw new IllegalStateException("twice: " + candidate.key());
                 }
             });
         }
         return List.copyOf(all.values());
     }
 
-    private static List<Pass> frame(Course course) {
-        return course.passes().stream()
+    private static List<Pass> frame(Program program) {
+        return program.passes().stream()
                 .filter(pass -> !sprays(pass))
                 .map(pass -> pass.numbered(0))
                 .toList();
@@ -92,15 +92,15 @@ final class EveryProgram {
                 .product());
     }
 
-    /** Nothing is tried at a side of emergence, or over a seed that is up, where no course does so. */
+    /** Nothing is tried at a side of emergence, or over a seed that is up, where no program does so. */
     private List<List<Put>> tanks(LocalDate day, String seed) {
         boolean up = up(day);
         Set<String> products = new TreeSet<>();
-        for (Course course : own) {
-            for (Pass pass : course.passes()) {
+        for (Program program : own) {
+            for (Pass pass : program.passes()) {
                 if (sprays(pass)
                         && up(pass.date()) == up
-                        && (!up || seed(frame(course)).equals(seed))) {
+                        && (!up || seed(frame(program)).equals(seed))) {
                     products.add(String.valueOf(pass.product()));
                 }
             }
@@ -127,12 +127,12 @@ final class EveryProgram {
     /** Plans of a day, of one product or of all. */
     private List<SprayPlan> plans(@Nullable LocalDate day, String product) {
         return own.stream()
-                .flatMap(course -> course.passes().stream()
+                .flatMap(program -> program.passes().stream()
                         .filter(pass -> sprays(pass)
                                 && pass.date() != null
                                 && pass.date().equals(day))
                         .filter(pass -> product.isEmpty() || product.equals(pass.product()))
-                        .map(pass -> season.work().sprayPlan(course, pass).orElseThrow()))
+                        .map(pass -> season.work().sprayPlan(program, pass).orElseThrow()))
                 .toList();
     }
 
@@ -145,7 +145,7 @@ final class EveryProgram {
                 .orElse(null);
     }
 
-    private Program program(List<Pass> frame, List<List<Put>> tanks, String name) {
+    private Candidate candidate(List<Pass> frame, List<List<Put>> tanks, String name) {
         List<Pass> passes = new ArrayList<>();
         List<SprayPlan> plans = new ArrayList<>();
         StringBuilder key = new StringBuilder(frame.toString());
@@ -158,7 +158,7 @@ final class EveryProgram {
             for (Put put : tanks.get(d)) {
                 int number = passes.size() + 1;
                 passes.add(new Pass(
-                        number, PassKind.SPRAY, day, put.product(), put.rate(), 100, charge, new Law.Fixed(0), 0));
+                        number, PassKind.SPRAY, day, put.product(), put.rate(), 100, charge, new Distribution.Fixed(0), 0));
                 charge = 0;
                 plans.add(plans(day, "")
                         .get(0)
@@ -170,9 +170,9 @@ final class EveryProgram {
         frame.stream()
                 .filter(pass -> pass.kind() == PassKind.HARVEST)
                 .forEach(pass -> passes.add(pass.numbered(passes.size() + 1)));
-        return new Program(
+        return new Candidate(
                 key.toString(),
-                new Course(RandomShelf.FIELD, name, false, own.get(0).refuge(), "", passes),
+                new Program(RandomShelf.FIELD, name, false, own.get(0).refuge(), "", passes),
                 plans);
     }
 }

@@ -6,18 +6,18 @@ import java.util.List;
 import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.ReadWhole;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.RefugePlan;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.RefugePlan;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookLine;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.Pests;
@@ -83,7 +83,7 @@ final class RandomShelf {
                 new WeedBook(
                         months,
                         List.of(),
-                        List.of(new CropTiming(FIELD, null, null, new Law.Pert(0, 1, 5), "invented")),
+                        List.of(new CropTiming(FIELD, null, null, new Distribution.Pert(0, 1, 5), "invented")),
                         List.of(),
                         List.of(),
                         List.of(),
@@ -133,13 +133,13 @@ final class RandomShelf {
                                 ? List.of()
                                 : List.of(new KnownResistance(FIELD, "waterhemp", "9", "invented"))),
                 List.of(
-                        course("own", true, "Plain", "Herb 1"),
-                        course("other", false, random.nextBoolean() ? "Plain" : "Hardy", "Herb 1")),
+                        program("own", true, "Plain", "Herb 1"),
+                        program("other", false, random.nextBoolean() ? "Plain" : "Hardy", "Herb 1")),
                 List.of(
-                        line(OutlookQuantity.PRICE, new Law.Lognormal(3 + 2 * random.nextDouble(), 0.25, 0.6)),
-                        line(OutlookQuantity.YIELD, new Law.Weibull(120 + 60 * random.nextDouble(), 0.2)),
-                        line(OutlookQuantity.HANDLING, pert(0.1, 0.4)),
-                        line(OutlookQuantity.PRICE_YIELD_TIE, new Law.Fixed(-0.3))));
+                        line(AssumptionQuantity.PRICE, new Distribution.Lognormal(3 + 2 * random.nextDouble(), 0.25, 0.6)),
+                        line(AssumptionQuantity.YIELD, new Distribution.Weibull(120 + 60 * random.nextDouble(), 0.2)),
+                        line(AssumptionQuantity.HANDLING, pert(0.1, 0.4)),
+                        line(AssumptionQuantity.PRICE_YIELD_TIE, new Distribution.Fixed(-0.3))));
         Season read = ReadWhole.season(bare);
         Season planned = planned(random.nextInt(3) == 0 ? forbidding(read) : read);
         return random.nextInt(4) == 0 ? planned : limited(planned);
@@ -147,8 +147,8 @@ final class RandomShelf {
 
     /** The first trip before emergence, the mates of the second in one tank. */
     private static Season planned(Season season) {
-        return season.withCourses(
-                season.courses(),
+        return season.withPrograms(
+                season.programs(),
                 season.work()
                         .withSprayPlans(season.work().sprayPlans().stream()
                                 .map(plan -> staged(plan, plan.pass() == 2 ? "PRE" : "V5", plan.weedHeightIn()))
@@ -158,7 +158,7 @@ final class RandomShelf {
     private static SprayPlan staged(SprayPlan plan, String stage, @Nullable Double weedHeightIn) {
         return new SprayPlan(
                 plan.field(),
-                plan.course(),
+                plan.program(),
                 plan.pass(),
                 stage.equals("PRE") ? null : "post",
                 plan.method(),
@@ -207,8 +207,8 @@ final class RandomShelf {
                         shelf.controls(),
                         ending),
                 season.pests(),
-                season.courses(),
-                season.outlook(),
+                season.programs(),
+                season.assumptions(),
                 season.ground(),
                 season.work().withSprayPlans(plans));
     }
@@ -266,15 +266,15 @@ final class RandomShelf {
                         shelf.controls(),
                         ruled),
                 season.pests(),
-                season.courses(),
-                season.outlook(),
+                season.programs(),
+                season.assumptions(),
                 season.ground(),
                 season.work());
     }
 
-    private Course course(String name, boolean baseline, String seed, String late) {
+    private Program program(String name, boolean baseline, String seed, String late) {
         boolean first = random.nextBoolean(); // which of the mates carries the trip's charge
-        return new Course(
+        return new Program(
                 FIELD,
                 name,
                 baseline,
@@ -296,7 +296,7 @@ final class RandomShelf {
             @Nullable String product,
             @Nullable Amount rate,
             double charge) {
-        return new Pass(number, kind, LocalDate.of(2026, month, day), product, rate, 100, charge, new Law.Fixed(0), 0);
+        return new Pass(number, kind, LocalDate.of(2026, month, day), product, rate, 100, charge, new Distribution.Fixed(0), 0);
     }
 
     private static Amount rate(double flOz) {
@@ -314,8 +314,8 @@ final class RandomShelf {
                 List.of(),
                 0,
                 new RefugeRule(RefugeRule.Form.NONE, null, null, null, "invented tag"),
-                new Law.Fixed(0),
-                new Law.Fixed(100),
+                new Distribution.Fixed(0),
+                new Distribution.Fixed(100),
                 null,
                 SeedRights.UNASKED));
     }
@@ -359,11 +359,11 @@ final class RandomShelf {
         controls.add(new Control(product, pest, rate(6), pert(0.7, 1), "invented"));
     }
 
-    private static OutlookLine line(OutlookQuantity quantity, Law law) {
-        return new OutlookLine(Crop.CORN, null, quantity, law, "invented");
+    private static AssumptionLine line(AssumptionQuantity quantity, Distribution distribution) {
+        return new AssumptionLine(Crop.CORN, null, quantity, distribution, "invented");
     }
 
-    private Law pert(double low, double high) {
-        return new Law.Pert(low, low + (high - low) * random.nextDouble(), high);
+    private Distribution pert(double low, double high) {
+        return new Distribution.Pert(low, low + (high - low) * random.nextDouble(), high);
     }
 }

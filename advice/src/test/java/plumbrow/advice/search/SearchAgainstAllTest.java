@@ -9,19 +9,19 @@ import java.util.List;
 import java.util.Objects;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.gates.Standing;
-import plumbrow.advice.outlook.DrawSource;
+import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weedseason.WeedSeasons;
-import plumbrow.advice.weighing.CourseDraws;
+import plumbrow.advice.weighing.ProgramDraws;
 
 /**
- * The search against weighing every single course of small seasons, each put together from the sheets and into the season as
+ * The search against weighing every single program of small seasons, each put together from the sheets and into the season as
  * a person would.
  */
 class SearchAgainstAllTest {
@@ -39,11 +39,11 @@ class SearchAgainstAllTest {
     private static final class All {
         private final List<Double> advisable = new ArrayList<>();
         private double open = Double.NEGATIVE_INFINITY;
-        private long courses;
+        private long programs;
     }
 
     @Test
-    void bestRunnerUpAndAllNearTheBestEqualThoseOfWeighingEveryCourse() {
+    void bestRunnerUpAndAllNearTheBestEqualThoseOfWeighingEveryProgram() {
         for (int i = 0; i < CASES; i++) {
             Season season = RandomShelf.of(random);
             same(season, Search.of(season, season.fields().get(0), OPTIONS), "case " + i);
@@ -78,7 +78,7 @@ class SearchAgainstAllTest {
     }
 
     @Test
-    void noCourseIsListedTwice() {
+    void noProgramIsListedTwice() {
         for (int i = 0; i < 6; i++) {
             Season season = twoWays(RandomShelf.of(random));
             SearchAnswer answer = Search.of(season, season.fields().get(0), OPTIONS);
@@ -92,17 +92,17 @@ class SearchAgainstAllTest {
         assertThat(twice).isGreaterThan(2);
     }
 
-    /** The same with one course sprayed at another carrier volume on the same days. */
+    /** The same with one program sprayed at another carrier volume on the same days. */
     private static Season twoWays(Season season) {
-        return season.withCourses(
-                season.courses(),
+        return season.withPrograms(
+                season.programs(),
                 season.work()
                         .withSprayPlans(season.work().sprayPlans().stream()
-                                .map(plan -> plan.course().equals("own")
+                                .map(plan -> plan.program().equals("own")
                                         ? plan
                                         : new SprayPlan(
                                                 plan.field(),
-                                                plan.course(),
+                                                plan.program(),
                                                 plan.pass(),
                                                 plan.tank(),
                                                 plan.method(),
@@ -120,12 +120,12 @@ class SearchAgainstAllTest {
 
     private void same(Season season, SearchAnswer answer, String what) {
         Field field = season.fields().get(0);
-        CourseSearch search = new CourseSearch(season, field, OPTIONS);
+        ProgramSearch search = new ProgramSearch(season, field, OPTIONS);
         All all = all(season, field, search.run());
         Proof proof = answer.proof();
-        assertThat(proof.courses()).as(what).isEqualTo(all.courses);
+        assertThat(proof.programs()).as(what).isEqualTo(all.programs);
         assertThat(proof.whole()).as(what).isTrue();
-        assertThat(proof.weighed() + proof.barred() + proof.cut()).as(what).isEqualTo(proof.courses());
+        assertThat(proof.weighed() + proof.barred() + proof.cut()).as(what).isEqualTo(proof.programs());
         withBars += proof.barred() > 0 ? 1 : 0;
         withCuts += proof.cut() > 0 ? 1 : 0;
         all.advisable.sort((a, b) -> Double.compare(b, a));
@@ -161,19 +161,19 @@ class SearchAgainstAllTest {
         }
     }
 
-    private static All all(Season season, Field field, CourseSearch search) {
+    private static All all(Season season, Field field, ProgramSearch search) {
         All all = new All();
         DrawSource source = new DrawSource(OPTIONS.draws(), OPTIONS.seed());
-        for (EveryProgram.Program program : new EveryProgram(season).all()) {
-            all.courses++;
+        for (EveryProgram.Candidate candidate : new EveryProgram(season).all()) {
+            all.programs++;
             Season with =
-                    season.withCourses(List.of(program.course()), season.work().withSprayPlans(program.plans()));
-            List<Finding> findings = Gates.check(with, field, program.course());
+                    season.withPrograms(List.of(candidate.program()), season.work().withSprayPlans(candidate.plans()));
+            List<Finding> findings = Gates.check(with, field, candidate.program());
             Standing standing = Gates.standing(findings);
             if (standing != Standing.BARRED
                     && Drivers.enough(Drivers.sites(search.drivers(), findings), search.needed())) {
-                double mean = new CourseDraws(with, field, source)
-                        .weigh(program.course())
+                double mean = new ProgramDraws(with, field, source)
+                        .weigh(candidate.program())
                         .meanMarginUsdPerAcre();
                 if (standing == Standing.UNKNOWN) {
                     all.open = Math.max(all.open, mean);
@@ -208,13 +208,13 @@ class SearchAgainstAllTest {
         for (int i = 0; i < 60; i++) {
             Season season = RandomShelf.of(random);
             Field field = season.fields().get(0);
-            CourseSearch search = new CourseSearch(season, field, OPTIONS).run();
+            ProgramSearch search = new ProgramSearch(season, field, OPTIONS).run();
             SearchRoom room = search.room();
             for (int f = 0; f < room.frames().size(); f++) {
                 var barredParts = new HashSet<List<Tank>>();
                 for (List<Tank> chosen : everyChoice(room.tanks(f))) {
-                    Course course = room.course(room.frames().get(f), chosen);
-                    boolean bar = Gates.standing(search.gates().check(field, course)) == Standing.BARRED;
+                    Program program = room.program(room.frames().get(f), chosen);
+                    boolean bar = Gates.standing(search.gates().check(field, program)) == Standing.BARRED;
                     if (bar) {
                         barredParts.add(chosen);
                         barred++;
@@ -237,7 +237,7 @@ class SearchAgainstAllTest {
             Field field = season.fields().get(0);
             SearchAnswer whole = Search.of(season, field, OPTIONS);
             SearchAnswer stopped = Search.of(season, field, OPTIONS.withMostWeighed(3));
-            assertThat(stopped.proof().courses()).isEqualTo(whole.proof().courses());
+            assertThat(stopped.proof().programs()).isEqualTo(whole.proof().programs());
             if (!stopped.proof().whole() && whole.best() != null) {
                 double found = stopped.best() == null
                         ? Double.NEGATIVE_INFINITY

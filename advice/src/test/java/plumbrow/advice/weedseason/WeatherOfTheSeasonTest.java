@@ -10,9 +10,9 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import plumbrow.advice.field.Crop;
-import plumbrow.advice.outlook.DoubtKind;
-import plumbrow.advice.outlook.DrawSource;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.DoubtKind;
+import plumbrow.advice.assumptions.DrawSource;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weeds.Timing;
 import plumbrow.science.weedseason.SeasonLoss;
@@ -23,14 +23,14 @@ class WeatherOfTheSeasonTest {
 
     private static WeedField field() {
         return new WeedField()
-                .weed("waterhemp", new Law.Fixed(25), 1, 45)
+                .weed("waterhemp", new Distribution.Fixed(25), 1, 45)
                 .herbicide("soil", "S-metolachlor")
                 .herbicide("leaf", "glyphosate")
-                .rating("soil", "waterhemp", Timing.SOIL, 30, new Law.Fixed(.9))
-                .rating("leaf", "waterhemp", Timing.LEAF, 30, new Law.Fixed(.95))
-                .course("nothing")
-                .course("pre", spray(5, 1, "soil", 30))
-                .course("both", spray(5, 1, "soil", 30), spray(6, 1, "leaf", 30));
+                .rating("soil", "waterhemp", Timing.SOIL, 30, new Distribution.Fixed(.9))
+                .rating("leaf", "waterhemp", Timing.LEAF, 30, new Distribution.Fixed(.95))
+                .program("nothing")
+                .program("pre", spray(5, 1, "soil", 30))
+                .program("both", spray(5, 1, "soil", 30), spray(6, 1, "leaf", 30));
     }
 
     @Test
@@ -116,20 +116,20 @@ class WeatherOfTheSeasonTest {
     void shared() {
         WeedField.Followed one = field().follow("pre");
         WeedField.Followed other = field().rain(2, 7)
-                .weed("giant foxtail", new Law.Fixed(10), .4, 45)
+                .weed("giant foxtail", new Distribution.Fixed(10), .4, 45)
                 .follow("both");
         double[] here = one.drawn(DRAWS)[one.place(SeasonWeather.ID)];
         double[] there = other.drawn(DRAWS)[other.place(SeasonWeather.ID)];
         assertThat(here).isEqualTo(there);
-        assertThat(one.inputs().all().get(one.place(SeasonWeather.ID)).law()).isEqualTo(new Law.Even(0, 100));
+        assertThat(one.inputs().all().get(one.place(SeasonWeather.ID)).distribution()).isEqualTo(new Distribution.Even(0, 100));
         assertThat(here[0])
                 .isNotEqualTo(new DrawSource(DRAWS, 8)
-                        .column("weather of the season", new Law.Even(0, 100))
+                        .column("weather of the season", new Distribution.Even(0, 100))
                         .values()[0]);
         List<DoubtKind> kinds = new java.util.ArrayList<>();
         SeasonWeather.of(field().season(), field().season().fields().get(0))
                 .orElseThrow()
-                .place((id, label, unit, law, source, stream, doubt) -> {
+                .place((id, label, unit, distribution, source, stream, doubt) -> {
                     kinds.add(doubt);
                     return 0;
                 });

@@ -4,19 +4,19 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.outlook.DrawSource;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookLine;
-import plumbrow.advice.outlook.OutlookQuantity;
-import plumbrow.advice.outlook.Sure;
+import plumbrow.advice.assumptions.DrawSource;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Sure;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.WeedPressure;
@@ -61,15 +61,15 @@ public final class WeedField {
     private final List<Control> controls = new ArrayList<>();
     private final List<WeedPressure> weeds = new ArrayList<>();
     private final List<KnownResistance> resistance = new ArrayList<>();
-    private final List<Course> courses = new ArrayList<>();
+    private final List<Program> programs = new ArrayList<>();
     private final List<LikeWeed> likes = new ArrayList<>();
     private final List<WeedRating> ratings = new ArrayList<>();
     private final List<TillageWork> tillage = new ArrayList<>();
     private final List<FloorDepth> floor = new ArrayList<>();
     private final List<WeatherDay> days = new ArrayList<>();
-    private final List<OutlookLine> outlook = new ArrayList<>();
+    private final List<AssumptionLine> assumptions = new ArrayList<>();
     private boolean normals = true;
-    private Law late = new Law.Fixed(0);
+    private Distribution late = new Distribution.Fixed(0);
 
     public WeedField() {
         products.add(
@@ -103,12 +103,12 @@ public final class WeedField {
         return this;
     }
 
-    public WeedField outlook(OutlookQuantity quantity, Law law) {
-        outlook.add(new OutlookLine(null, FIELD, quantity, law, "invented"));
+    public WeedField assumptions(AssumptionQuantity quantity, Distribution distribution) {
+        assumptions.add(new AssumptionLine(null, FIELD, quantity, distribution, "invented"));
         return this;
     }
 
-    WeedField late(Law days) {
+    WeedField late(Distribution days) {
         late = days;
         return this;
     }
@@ -123,7 +123,7 @@ public final class WeedField {
         return this;
     }
 
-    public WeedField weed(String name, Law density, double first, double most) {
+    public WeedField weed(String name, Distribution density, double first, double most) {
         weeds.add(new WeedPressure(FIELD, name, density, Sure.of(first), most, "invented"));
         return this;
     }
@@ -138,14 +138,14 @@ public final class WeedField {
         return this;
     }
 
-    public WeedField rating(String product, String weed, Timing timing, double flOz, Law control) {
+    public WeedField rating(String product, String weed, Timing timing, double flOz, Distribution control) {
         ratings.add(new WeedRating(
                 product, weed, timing, oz(flOz), null, null, control, Basis.TRIAL, null, "strip trial, invented"));
         return this;
     }
 
     /** A look at plots of 30 fl oz on soil, so many days after. */
-    WeedField look(String product, String weed, int days, Law control) {
+    WeedField look(String product, String weed, int days, Distribution control) {
         ratings.add(new WeedRating(
                 product, weed, Timing.SOIL, oz(30), null, days, control, Basis.TRIAL, null, "strip trial, invented"));
         return this;
@@ -158,9 +158,9 @@ public final class WeedField {
         return this;
     }
 
-    /** A course planted on 1 May; the first is the baseline. Passes are numbered in the order given. */
-    public WeedField course(String name, Step... steps) {
-        courses.add(courseOf(name, courses.isEmpty(), steps));
+    /** A program planted on 1 May; the first is the baseline. Passes are numbered in the order given. */
+    public WeedField program(String name, Step... steps) {
+        programs.add(programOf(name, programs.isEmpty(), steps));
         for (int i = 0; i < steps.length; i++) {
             if (steps[i].depthIn > 0) {
                 tillage.add(new TillageWork(FIELD, name, i + 1, Tool.FIELD_CULTIVATOR, steps[i].depthIn, "invented"));
@@ -169,7 +169,7 @@ public final class WeedField {
         return this;
     }
 
-    static Course courseOf(String name, boolean baseline, Step... steps) {
+    static Program programOf(String name, boolean baseline, Step... steps) {
         List<Pass> passes = new ArrayList<>();
         for (Step step : steps) {
             passes.add(step.pass(passes.size() + 1));
@@ -182,17 +182,17 @@ public final class WeedField {
                 new Amount(1, FarmUnit.UNIT),
                 100,
                 0,
-                new Law.Fixed(0),
+                new Distribution.Fixed(0),
                 0));
-        return new Course(FIELD, name, baseline, new RefugePlan(null, null), "", passes);
+        return new Program(FIELD, name, baseline, new RefugePlan(null, null), "", passes);
     }
 
     /** A spray (a product) or, where there is a depth, a field cultivator. */
     public record Step(@Nullable LocalDate date, String product, double flOz, double depthIn) {
         Pass pass(int number) {
             return depthIn > 0
-                    ? new Pass(number, PassKind.TILLAGE, date, null, null, 100, 0, new Law.Fixed(0), 0)
-                    : new Pass(number, PassKind.SPRAY, date, product, oz(flOz), 100, 0, new Law.Fixed(0), 0);
+                    ? new Pass(number, PassKind.TILLAGE, date, null, null, 100, 0, new Distribution.Fixed(0), 0)
+                    : new Pass(number, PassKind.SPRAY, date, product, oz(flOz), 100, 0, new Distribution.Fixed(0), 0);
         }
     }
 
@@ -236,17 +236,17 @@ public final class WeedField {
                                 ratings,
                                 tillage,
                                 floor)),
-                courses,
-                outlook());
+                programs,
+                assumptions());
     }
 
-    private List<OutlookLine> outlook() {
-        List<OutlookLine> lines = new ArrayList<>(List.of(
-                new OutlookLine(Crop.CORN, null, OutlookQuantity.PRICE, new Law.Fixed(4), "invented"),
-                new OutlookLine(Crop.CORN, null, OutlookQuantity.YIELD, new Law.Fixed(200), "invented"),
-                new OutlookLine(
-                        Crop.CORN, null, OutlookQuantity.BEST_STAND, new Law.Fixed(32_000 * 0.95), "invented")));
-        lines.addAll(outlook);
+    private List<AssumptionLine> assumptions() {
+        List<AssumptionLine> lines = new ArrayList<>(List.of(
+                new AssumptionLine(Crop.CORN, null, AssumptionQuantity.PRICE, new Distribution.Fixed(4), "invented"),
+                new AssumptionLine(Crop.CORN, null, AssumptionQuantity.YIELD, new Distribution.Fixed(200), "invented"),
+                new AssumptionLine(
+                        Crop.CORN, null, AssumptionQuantity.BEST_STAND, new Distribution.Fixed(32_000 * 0.95), "invented")));
+        lines.addAll(assumptions);
         return lines;
     }
 
@@ -257,12 +257,12 @@ public final class WeedField {
                 32_000.0,
                 null,
                 95,
-                new Law.Fixed(100),
+                new Distribution.Fixed(100),
                 List.of(),
                 0,
                 new RefugeRule(RefugeRule.Form.NONE, null, null, null, "none"),
-                new Law.Fixed(0),
-                new Law.Fixed(100),
+                new Distribution.Fixed(0),
+                new Distribution.Fixed(100),
                 null,
                 SeedRights.UNASKED);
     }
@@ -272,9 +272,9 @@ public final class WeedField {
         return Adviser.adviseField(season, season.fields().get(0), WeighingOptions.DEFAULT.withDraws(draws));
     }
 
-    /** Mean loss of a course over draws [%]. */
-    double lossPct(String course, int draws) {
-        Followed followed = follow(course);
+    /** Mean loss of a program over draws [%]. */
+    double lossPct(String program, int draws) {
+        Followed followed = follow(program);
         double sum = 0;
         for (double loss : followed.season().loss(followed.drawn(draws), draws).lossPct()) {
             sum += loss;
@@ -282,18 +282,18 @@ public final class WeedField {
         return sum / draws;
     }
 
-    Followed follow(String course) {
+    Followed follow(String program) {
         Season season = season();
         OwnInputs inputs = new OwnInputs();
         FieldSeason field = (FieldSeason) WeedSeasons.of(season, season.fields().get(0), inputs);
-        Course found = season.courses(FIELD).stream()
-                .filter(one -> one.name().equals(course))
+        Program found = season.programs(FIELD).stream()
+                .filter(one -> one.name().equals(program))
                 .findFirst()
                 .orElseThrow();
-        return new Followed(field.course(found), inputs, field);
+        return new Followed(field.program(found), inputs, field);
     }
 
-    record Followed(CourseSeason season, OwnInputs inputs, FieldSeason field) {
+    record Followed(ProgramSeason season, OwnInputs inputs, FieldSeason field) {
         /** Where an input stands among the draws. */
         int place(String id) {
             return inputs.all().stream().map(OwnInputs.Input::id).toList().indexOf(id);

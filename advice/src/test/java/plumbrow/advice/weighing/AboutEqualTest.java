@@ -14,9 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 
-/** When courses are told as about equal, and that none that loses to the baseline is advised. */
+/** When programs are told as about equal, and that none that loses to the baseline is advised. */
 class AboutEqualTest {
     @ParameterizedTest(name = "${0}/ac, leads in {1}: ahead {2}")
     @CsvSource({
@@ -45,11 +45,11 @@ class AboutEqualTest {
     /** Gain of the dearer seed over the plain one: normal with this mean and spread [$/ac]. */
     private static FieldAdvice gain(double mean, double sd) {
         return new OneField()
-                .outlook(4, 200)
+                .assumptions(4, 200)
                 .seed("Plain", 100, 0, NONE)
-                .seed("Dearer", 112, 0, new Law.Normal((mean + 12) / 4, sd / (mean + 12)))
-                .course("plain seed", true, plant("Plain"), harvest(2))
-                .course("dearer seed", false, plant("Dearer"), harvest(2))
+                .seed("Dearer", 112, 0, new Distribution.Normal((mean + 12) / 4, sd / (mean + 12)))
+                .program("plain seed", true, plant("Plain"), harvest(2))
+                .program("dearer seed", false, plant("Dearer"), harvest(2))
                 .weigh(10_000);
     }
 
@@ -59,7 +59,7 @@ class AboutEqualTest {
     void nearTie() {
         FieldAdvice advice = gain(5, 48); // Φ(5/48) = .541
         AboutEqual equal = Objects.requireNonNull(advice.aboutEqual());
-        assertThat(equal.courses()).containsExactly("dearer seed", "plain seed");
+        assertThat(equal.programs()).containsExactly("dearer seed", "plain seed");
         assertThat(equal.cheapest()).isEqualTo("plain seed");
         assertThat(equal.safest()).isEqualTo("plain seed");
         assertThat(equal.mostOftenBest()).isEqualTo("dearer seed");
@@ -97,13 +97,13 @@ class AboutEqualTest {
             "where all that may be used lose to a barred baseline, nothing is advised and the least behind is named")
     void allLose() {
         FieldAdvice advice = new OneField()
-                .outlook(6, 200)
+                .assumptions(6, 200)
                 .seed("Plain", 100, 0, NONE)
                 .insecticide("Guard", 1)
-                .control("Guard", "beetle", 6, new Law.Fixed(0.9))
-                .insect("beetle", new Law.Fixed(1), new Law.Fixed(20))
-                .course("over the label", true, plant("Plain"), spray(2, "Guard", 7), harvest(3))
-                .course("none", false, plant("Plain"), harvest(2))
+                .control("Guard", "beetle", 6, new Distribution.Fixed(0.9))
+                .insect("beetle", new Distribution.Fixed(1), new Distribution.Fixed(20))
+                .program("over the label", true, plant("Plain"), spray(2, "Guard", 7), harvest(3))
+                .program("none", false, plant("Plain"), harvest(2))
                 .weigh(500);
         assertThat(advice.advised()).isNull();
         assertThat(advice.sentence())
@@ -114,11 +114,11 @@ class AboutEqualTest {
 
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
-    @DisplayName("whatever the field, none of the courses named as leading earns less than the baseline on average")
+    @DisplayName("whatever the field, none of the programs named as leading earns less than the baseline on average")
     void neverALoser(long seed) {
         FieldAdvice advice = RandomField.of(new SplittableRandom(seed)).weigh(1_000);
         assertThat(advice.leading())
-                .allSatisfy(name -> assertThat(advice.course(name).orElseThrow().meanGainUsdPerAcre())
+                .allSatisfy(name -> assertThat(advice.program(name).orElseThrow().meanGainUsdPerAcre())
                         .isNotNegative());
     }
 
@@ -126,11 +126,11 @@ class AboutEqualTest {
     @DisplayName("single values only: no odds, and it says that no doubt was entered")
     void noDoubt() {
         FieldAdvice advice = new OneField()
-                .outlook(4, 200)
+                .assumptions(4, 200)
                 .seed("Plain", 100, 0, NONE)
-                .seed("Dearer", 112, 0, new Law.Fixed(5))
-                .course("plain seed", true, plant("Plain"), harvest(2))
-                .course("dearer seed", false, plant("Dearer"), harvest(2))
+                .seed("Dearer", 112, 0, new Distribution.Fixed(5))
+                .program("plain seed", true, plant("Plain"), harvest(2))
+                .program("dearer seed", false, plant("Dearer"), harvest(2))
                 .weigh(500);
         assertThat(advice.doubtEntered()).isFalse();
         assertThat(advice.odds(1)).isEqualTo("no doubt entered");

@@ -15,11 +15,11 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
-import plumbrow.advice.outlook.Chances;
-import plumbrow.advice.outlook.Column;
-import plumbrow.advice.outlook.DrawSource;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.assumptions.Chances;
+import plumbrow.advice.assumptions.Column;
+import plumbrow.advice.assumptions.DrawSource;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weeds.Timing;
 import plumbrow.advice.weedseason.WeedField;
@@ -27,7 +27,7 @@ import plumbrow.science.chance.SortedDraws;
 import plumbrow.science.chance.StandardNormal;
 
 /**
- * Made fields with a hidden truth: each is weighed as any other, then lived through on a truth that is drawn from the same laws by
+ * Made fields with a hidden truth: each is weighed as any other, then lived through on a truth that is drawn from the same distributions by
  * another way (plain random numbers, a copula for what is tied, one season walked at a time). What was said is held against what came.
  *
  * <p>The big run, with its table: {@code bench/run calibration}.
@@ -187,19 +187,19 @@ class CalibrationTest {
         double[][] columns = Arrays.stream(FieldWeighing.drawn(model, source))
                 .map(Column::values)
                 .toArray(double[][]::new);
-        int courses = model.courses().size();
-        double[][] said = new double[courses][DRAWS];
-        new Kernel(model, SeasonLoads.of(model.courses(), columns, DRAWS))
-                .run(model.courses(), columns, new double[courses][DRAWS], said);
+        int programs = model.programs().size();
+        double[][] said = new double[programs][DRAWS];
+        new Kernel(model, SeasonLoads.of(model.programs(), columns, DRAWS))
+                .run(model.programs(), columns, new double[programs][DRAWS], said);
         int base = 0;
-        while (!model.courses().get(base).course().baseline()) {
+        while (!model.programs().get(base).program().baseline()) {
             base++;
         }
-        Band[] margin = new Band[courses];
-        Band[] gain = new Band[courses];
-        double[] odds = new double[courses];
+        Band[] margin = new Band[programs];
+        Band[] gain = new Band[programs];
+        double[] odds = new double[programs];
         int advised = 0;
-        for (int c = 0; c < courses; c++) {
+        for (int c = 0; c < programs; c++) {
             double[] sorted = said[c].clone();
             Arrays.sort(sorted);
             margin[c] = FieldWeighing.band(sorted);
@@ -216,10 +216,10 @@ class CalibrationTest {
         double offHere = 0;
         for (int life = 0; life < lives; life++) {
             double[][] truly = truth(model, truth, random);
-            double[][] came = new double[courses][1];
-            new Kernel(model, SeasonLoads.of(model.courses(), truly, 1))
-                    .run(model.courses(), truly, new double[courses][1], came);
-            for (int c = 0; c < courses; c++) {
+            double[][] came = new double[programs][1];
+            new Kernel(model, SeasonLoads.of(model.programs(), truly, 1))
+                    .run(model.programs(), truly, new double[programs][1], came);
+            for (int c = 0; c < programs; c++) {
                 tally.margins++;
                 tally.inMargin += within(came[c][0], margin[c]);
                 if (c == base) {
@@ -232,7 +232,7 @@ class CalibrationTest {
                 tally.pairs++;
                 tally.said += odds[c];
                 tally.came += won;
-                offHere += (odds[c] - won) / lives / (courses - 1);
+                offHere += (odds[c] - won) / lives / (programs - 1);
                 double[] bin = tally.bins[Math.min(4, (int) (5 * odds[c]))];
                 bin[0]++;
                 bin[1] += odds[c];
@@ -245,10 +245,10 @@ class CalibrationTest {
         tally.offByField.add(offHere);
     }
 
-    private static double best(double[][] margins, int draw, int course) {
+    private static double best(double[][] margins, int draw, int program) {
         double most = Arrays.stream(margins).mapToDouble(one -> one[draw]).max().orElseThrow();
         long holders = Arrays.stream(margins).filter(one -> one[draw] == most).count();
-        return margins[course][draw] == most ? 1.0 / holders : 0;
+        return margins[program][draw] == most ? 1.0 / holders : 0;
     }
 
     private static double within(double value, Band band) {
@@ -280,11 +280,11 @@ class CalibrationTest {
         scores[model.yield()] = toPrice * scores[model.price()] + toWeather * july + rest * scores[model.yield()];
         double[][] truly = new double[scores.length][1];
         for (int place = 0; place < scores.length; place++) {
-            Law law = model.variables().get(place).law();
+            Distribution distribution = model.variables().get(place).distribution();
             double chance = StandardNormal.below(scores[place]);
-            truly[place][0] = law instanceof Law.Chance yes
+            truly[place][0] = distribution instanceof Distribution.Chance yes
                     ? chance < 1 - yes.chance() ? 0 : 1
-                    : Chances.of(law).quantile(Math.min(1 - 1e-12, Math.max(1e-12, chance)));
+                    : Chances.of(distribution).quantile(Math.min(1 - 1e-12, Math.max(1e-12, chance)));
         }
         return truly;
     }
@@ -298,31 +298,31 @@ class CalibrationTest {
         double soil = .6 + .3 * random.nextDouble();
         double leaf = .7 + .25 * random.nextDouble();
         return new WeedField()
-                .outlook(OutlookQuantity.PRICE, new Law.Lognormal(3.5 + 2 * random.nextDouble(), .25, .6))
-                .outlook(OutlookQuantity.YIELD, new Law.Weibull(160 + 60 * random.nextDouble(), .2))
-                .outlook(OutlookQuantity.PRICE_YIELD_TIE, new Law.Fixed(-.3))
+                .assumptions(AssumptionQuantity.PRICE, new Distribution.Lognormal(3.5 + 2 * random.nextDouble(), .25, .6))
+                .assumptions(AssumptionQuantity.YIELD, new Distribution.Weibull(160 + 60 * random.nextDouble(), .2))
+                .assumptions(AssumptionQuantity.PRICE_YIELD_TIE, new Distribution.Fixed(-.3))
                 .weed("waterhemp", pert(1, 60, random), 1, 45)
                 .weed("giant foxtail", pert(1, 40, random), .4, 45)
                 .herbicide("soil", "S-metolachlor")
                 .herbicide("leaf", "glyphosate")
-                .rating("soil", "waterhemp", Timing.SOIL, 30, new Law.Pert(soil - .25, soil, soil + .08))
-                .rating("soil", "giant foxtail", Timing.SOIL, 30, new Law.Pert(soil - .2, soil, soil + .08))
-                .rating("leaf", "waterhemp", Timing.LEAF, 30, new Law.Pert(leaf - .4, leaf, Math.min(.99, leaf + .1)))
+                .rating("soil", "waterhemp", Timing.SOIL, 30, new Distribution.Pert(soil - .25, soil, soil + .08))
+                .rating("soil", "giant foxtail", Timing.SOIL, 30, new Distribution.Pert(soil - .2, soil, soil + .08))
+                .rating("leaf", "waterhemp", Timing.LEAF, 30, new Distribution.Pert(leaf - .4, leaf, Math.min(.99, leaf + .1)))
                 .rating(
                         "leaf",
                         "giant foxtail",
                         Timing.LEAF,
                         30,
-                        new Law.Pert(leaf - .2, leaf, Math.min(.99, leaf + .1)))
-                .course("nothing")
-                .course("pre", spray(5, 1 + random.nextInt(4), "soil", 25 + 10 * random.nextDouble()))
-                .course("post", spray(5, 20 + random.nextInt(12), "leaf", 20 + 20 * random.nextDouble()))
-                .course("both", spray(5, 2, "soil", 30), spray(6, 1 + random.nextInt(8), "leaf", 30))
+                        new Distribution.Pert(leaf - .2, leaf, Math.min(.99, leaf + .1)))
+                .program("nothing")
+                .program("pre", spray(5, 1 + random.nextInt(4), "soil", 25 + 10 * random.nextDouble()))
+                .program("post", spray(5, 20 + random.nextInt(12), "leaf", 20 + 20 * random.nextDouble()))
+                .program("both", spray(5, 2, "soil", 30), spray(6, 1 + random.nextInt(8), "leaf", 30))
                 .season();
     }
 
-    private static Law pert(double low, double high, SplittableRandom random) {
+    private static Distribution pert(double low, double high, SplittableRandom random) {
         double likely = low + (high - low) * random.nextDouble();
-        return new Law.Pert(low, likely, high);
+        return new Distribution.Pert(low, likely, high);
     }
 }

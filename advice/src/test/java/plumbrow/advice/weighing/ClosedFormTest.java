@@ -10,10 +10,10 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.pests.ScoutingSample;
-import plumbrow.science.chance.LognormalLaw;
+import plumbrow.science.chance.LognormalDistribution;
 import plumbrow.science.chance.StandardNormal;
 
 /**
@@ -29,11 +29,11 @@ class ClosedFormTest {
     /** Bushels gained normal, sold at $4, for $12/ac: margin gain normal with μ = 4·m − 12, σ = 4·s. */
     private static OneField normalGain(double meanBushels, double sdBushels) {
         return new OneField()
-                .outlook(PRICE, 200)
+                .assumptions(PRICE, 200)
                 .seed("Plain", 100, 0, NONE)
-                .seed("Dearer", 112, 0, new Law.Normal(meanBushels, sdBushels / meanBushels))
-                .course("plain seed", true, plant("Plain"), harvest(2))
-                .course("dearer seed", false, plant("Dearer"), harvest(2));
+                .seed("Dearer", 112, 0, new Distribution.Normal(meanBushels, sdBushels / meanBushels))
+                .program("plain seed", true, plant("Plain"), harvest(2))
+                .program("dearer seed", false, plant("Dearer"), harvest(2));
     }
 
     @ParameterizedTest(name = "gain {0} bu, spread {1} bu")
@@ -42,7 +42,7 @@ class ClosedFormTest {
     void normal(double bushels, double spread) {
         int draws = 10_000;
         FieldAdvice advice = normalGain(bushels, spread).weigh(draws);
-        WeighedCourse dearer = advice.course("dearer seed").orElseThrow();
+        WeighedProgram dearer = advice.program("dearer seed").orElseThrow();
         double mean = PRICE * bushels - 12;
         double sd = PRICE * spread;
         double error = sd / Math.sqrt(draws);
@@ -52,7 +52,7 @@ class ClosedFormTest {
                 .isCloseTo(chance, within(4 * Math.sqrt(chance * (1 - chance) / draws)));
         double knowing =
                 sd * StandardNormal.density(mean / sd) - Math.abs(mean) * StandardNormal.below(-Math.abs(mean) / sd);
-        assertThat(advice.worthOfKnowingAllUsdPerAcre()).isCloseTo(knowing, within(4 * error));
+        assertThat(advice.evpiUsdPerAcre()).isCloseTo(knowing, within(4 * error));
         assertThat(advice.whatMatters().get(0).usdPerAcre()).isCloseTo(knowing, within(4 * error));
         double z = StandardNormal.quantile(ALPHA);
         double shortfall = PRICE * 200 - 112 + PRICE * bushels - sd * StandardNormal.density(z) / ALPHA;
@@ -63,9 +63,9 @@ class ClosedFormTest {
     @Test
     @DisplayName("EVPI of μ 5, σ 20 and μ −8, σ 15: 5.7269 and 2.8156 (reference 2.7, computed)")
     void printedValues() {
-        assertThat(normalGain(4.25, 5).weigh(100_000).worthOfKnowingAllUsdPerAcre())
+        assertThat(normalGain(4.25, 5).weigh(100_000).evpiUsdPerAcre())
                 .isCloseTo(5.7269, within(0.002));
-        assertThat(normalGain(1, 3.75).weigh(100_000).worthOfKnowingAllUsdPerAcre())
+        assertThat(normalGain(1, 3.75).weigh(100_000).evpiUsdPerAcre())
                 .isCloseTo(2.8156, within(0.002));
     }
 
@@ -79,10 +79,10 @@ class ClosedFormTest {
         double[] last = null;
         for (int draws : new int[] {200, 2_000, 20_000}) {
             FieldAdvice advice = normalGain(4.25, 5).weigh(draws);
-            WeighedCourse dearer = advice.course("dearer seed").orElseThrow();
+            WeighedProgram dearer = advice.program("dearer seed").orElseThrow();
             double[] errors = {
                 Math.abs(dearer.chanceBeatsBaseline() - StandardNormal.below(mean / sd)),
-                Math.abs(advice.worthOfKnowingAllUsdPerAcre() - 5.7269),
+                Math.abs(advice.evpiUsdPerAcre() - 5.7269),
                 Math.abs(dearer.shortfallUsdPerAcre() - shortfall)
             };
             if (last != null) {
@@ -95,25 +95,25 @@ class ClosedFormTest {
     }
 
     @Test
-    @DisplayName("lognormal price: mean F, chance above a strike, worth of knowing the price")
+    @DisplayName("lognormal price: mean F, chance above a strike, value of information the price")
     void lognormalPrice() {
         int draws = 10_000;
         double futures = 4.50;
-        LognormalLaw law = LognormalLaw.ofPrice(futures, 0.25, 0.5);
+        LognormalDistribution distribution = LognormalDistribution.ofPrice(futures, 0.25, 0.5);
         FieldAdvice advice = new OneField()
-                .outlook(OutlookQuantity.PRICE, new Law.Lognormal(futures, 0.25, 0.5))
-                .outlook(OutlookQuantity.YIELD, new Law.Fixed(200))
+                .assumptions(AssumptionQuantity.PRICE, new Distribution.Lognormal(futures, 0.25, 0.5))
+                .assumptions(AssumptionQuantity.YIELD, new Distribution.Fixed(200))
                 .seed("Plain", 100, 0, NONE)
-                .seed("Dearer", 100 + 10 * 4.20, 0, new Law.Fixed(10))
-                .course("plain seed", true, plant("Plain"), harvest(2))
-                .course("dearer seed", false, plant("Dearer"), harvest(2))
+                .seed("Dearer", 100 + 10 * 4.20, 0, new Distribution.Fixed(10))
+                .program("plain seed", true, plant("Plain"), harvest(2))
+                .program("dearer seed", false, plant("Dearer"), harvest(2))
                 .weigh(draws);
-        WeighedCourse dearer = advice.course("dearer seed").orElseThrow();
-        double error = 10 * law.sd() / Math.sqrt(draws);
+        WeighedProgram dearer = advice.program("dearer seed").orElseThrow();
+        double error = 10 * distribution.sd() / Math.sqrt(draws);
         assertThat(dearer.meanGainUsdPerAcre()).isCloseTo(10 * (futures - 4.20), within(4 * error));
         // P(S > 4.20) = .61863 and mean shortfall below 4.20 = .17935 (reference 2.1, computed).
         assertThat(dearer.chanceBeatsBaseline()).isCloseTo(0.61863, within(4 * 0.0049));
-        assertThat(advice.worthOfKnowingAllUsdPerAcre()).isCloseTo(10 * 0.17935, within(4 * error));
+        assertThat(advice.evpiUsdPerAcre()).isCloseTo(10 * 0.17935, within(4 * error));
         assertThat(advice.whatMatters().get(0).input()).isEqualTo("price");
         AdviceRange range = advice.ranges().stream()
                 .filter(each -> each.input().equals("price"))
@@ -121,9 +121,9 @@ class ClosedFormTest {
                 .orElseThrow();
         assertThat(range.holdsFrom()).isCloseTo(4.20, within(1e-3));
         double z = StandardNormal.quantile(ALPHA);
-        double worst = futures * StandardNormal.below(z - law.logSd()) / ALPHA;
+        double worst = futures * StandardNormal.below(z - distribution.logSd()) / ALPHA;
         assertThat(dearer.shortfallUsdPerAcre())
-                .isCloseTo(210 * worst - 142, within(4 * 210 * law.sd() / Math.sqrt(ALPHA * draws)));
+                .isCloseTo(210 * worst - 142, within(4 * 210 * distribution.sd() / Math.sqrt(ALPHA * draws)));
     }
 
     @ParameterizedTest(name = "{0} pairs are worth {1} $/ac")
@@ -133,13 +133,13 @@ class ClosedFormTest {
         // Pressure normal: each unit costs 1 % of 100 bu at $4, and the treatment that ends it costs 4·m − 5.
         double mean = 12;
         FieldAdvice advice = new OneField()
-                .outlook(PRICE, 100)
+                .assumptions(PRICE, 100)
                 .seed("Plain", 100, 0, NONE)
                 .insecticide("Ender", (4 * mean - 5) / 6)
-                .control("Ender", "beetle", 6, new Law.Fixed(1))
-                .insect("beetle", new Law.Normal(mean, 5 / mean), new Law.Fixed(1), new ScoutingSample(size, 10, 100))
-                .course("none", true, plant("Plain"), harvest(2))
-                .course("treated", false, plant("Plain"), OneField.spray(2, "Ender", 6), harvest(3))
+                .control("Ender", "beetle", 6, new Distribution.Fixed(1))
+                .insect("beetle", new Distribution.Normal(mean, 5 / mean), new Distribution.Fixed(1), new ScoutingSample(size, 10, 100))
+                .program("none", true, plant("Plain"), harvest(2))
+                .program("treated", false, plant("Plain"), OneField.spray(2, "Ender", 6), harvest(3))
                 .weigh(100_000);
         assertThat(advice.samples().get(0).usdPerAcre()).isCloseTo(worth, within(0.08));
         assertThat(advice.samples().get(0).netUsdField())

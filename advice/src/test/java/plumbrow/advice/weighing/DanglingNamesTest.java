@@ -6,22 +6,22 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import plumbrow.advice.names.UnknownName;
 import plumbrow.advice.names.UnknownNames;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.season.Season;
 
 /** A control row under a name that no pest bears counts as nothing: the field says so before anything else. */
 class DanglingNamesTest {
     private static OneField field(String controls) {
         return new OneField()
-                .outlook(4, 200)
-                .outlook(OutlookQuantity.HANDLING, OneField.NONE)
+                .assumptions(4, 200)
+                .assumptions(AssumptionQuantity.HANDLING, OneField.NONE)
                 .seed("Plain", 100, 0, OneField.NONE)
                 .insecticide("Ridge", 5)
-                .insect("western corn rootworm", new Law.Fixed(1), new Law.Fixed(15))
-                .control("Ridge", controls, 6, new Law.Fixed(0.5))
-                .course("Nothing", true, OneField.plant("Plain"), OneField.harvest(2))
-                .course("Sprayed", false, OneField.plant("Plain"), OneField.spray(2, "Ridge", 6), OneField.harvest(3));
+                .insect("western corn rootworm", new Distribution.Fixed(1), new Distribution.Fixed(15))
+                .control("Ridge", controls, 6, new Distribution.Fixed(0.5))
+                .program("Nothing", true, OneField.plant("Plain"), OneField.harvest(2))
+                .program("Sprayed", false, OneField.plant("Plain"), OneField.spray(2, "Ridge", 6), OneField.harvest(3));
     }
 
     /** 200 bu at $4 less 15 % of it halved: 0.075 · 800 = $60 for 6 fl oz at $5, so $30 better; unmet, $30 worse. */
@@ -49,7 +49,7 @@ class DanglingNamesTest {
         assertThat(UnknownNames.of(field("soybean aphid").season())).isEmpty();
     }
 
-    /** A change made at the desk, by a command or by a program is asked for what it brings in, not for what stood there. */
+    /** A change made at the desk, by a command or by another process is asked for what it brings in, not for what stood there. */
     @Test
     void onlyWhatAChangeBringsIn() {
         Season before = field("rootworm").season();
@@ -61,8 +61,8 @@ class DanglingNamesTest {
     }
 
     private static double gain(FieldAdvice advice) {
-        return advice.courses().stream()
-                .filter(course -> course.name().equals("Sprayed"))
+        return advice.programs().stream()
+                .filter(program -> program.name().equals("Sprayed"))
                 .findFirst()
                 .orElseThrow()
                 .meanGainUsdPerAcre();

@@ -13,9 +13,9 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 
@@ -26,7 +26,7 @@ class DirectionsTest {
     @DisplayName("control between known rates on a straight line, below in proportion, above no more")
     void controlAtRate(double flOz, double control) {
         FieldAdvice advice = treated(flOz, "fl oz").weigh(100);
-        double lost = 200 - advice.course("treated").orElseThrow().meanYieldBuPerAcre();
+        double lost = 200 - advice.program("treated").orElseThrow().meanYieldBuPerAcre();
         assertThat(lost).isCloseTo(200 * 0.2 * (1 - control), within(1e-9));
         boolean offTheRow = flOz != 6 && flOz != 3;
         assertThat(advice.cautions().stream().anyMatch(caution -> caution.contains("not in the control sheet")))
@@ -38,13 +38,13 @@ class DirectionsTest {
     void otherUnits() {
         assertThat(treated(4.5 / 32, "qt")
                         .weigh(100)
-                        .course("treated")
+                        .program("treated")
                         .orElseThrow()
                         .meanMarginUsdPerAcre())
                 .isCloseTo(
                         treated(4.5, "fl oz")
                                 .weigh(100)
-                                .course("treated")
+                                .program("treated")
                                 .orElseThrow()
                                 .meanMarginUsdPerAcre(),
                         within(1e-9));
@@ -54,14 +54,14 @@ class DirectionsTest {
     @DisplayName("weeds: two species through one hyperbola, 2·4 % + 10·1 % load, A 60 % (reference weeds 1.2)")
     void weeds() {
         FieldAdvice advice = new OneField()
-                .outlook(5, 200)
+                .assumptions(5, 200)
                 .seed("Plain", 100, 0, NONE)
-                .weed("waterhemp", new Law.Fixed(2), 4, 60)
-                .weed("giant foxtail", new Law.Fixed(10), 1, 40)
-                .course("plain", true, plant("Plain"), harvest(2))
+                .weed("waterhemp", new Distribution.Fixed(2), 4, 60)
+                .weed("giant foxtail", new Distribution.Fixed(10), 1, 40)
+                .program("plain", true, plant("Plain"), harvest(2))
                 .weigh(100);
         double lossPct = 18 / (1 + 18.0 / 60);
-        assertThat(advice.courses().get(0).meanYieldBuPerAcre()).isCloseTo(200 * (1 - lossPct / 100), within(1e-9));
+        assertThat(advice.programs().get(0).meanYieldBuPerAcre()).isCloseTo(200 * (1 - lossPct / 100), within(1e-9));
     }
 
     @Test
@@ -69,51 +69,51 @@ class DirectionsTest {
     void shares() {
         FieldAdvice advice = new OneField()
                 .shares(0.5, 0.5)
-                .outlook(4.40, 200)
-                .outlook(OutlookQuantity.HANDLING, new Law.Fixed(0.35))
+                .assumptions(4.40, 200)
+                .assumptions(AssumptionQuantity.HANDLING, new Distribution.Fixed(0.35))
                 .seed("Plain", 100, 0, NONE)
-                .seed("Dearer", 122, 0, new Law.Fixed(5.9459459459))
-                .course("plain", true, plant("Plain"), harvest(2))
-                .course("dearer", false, plant("Dearer"), harvest(2))
+                .seed("Dearer", 122, 0, new Distribution.Fixed(5.9459459459))
+                .program("plain", true, plant("Plain"), harvest(2))
+                .program("dearer", false, plant("Dearer"), harvest(2))
                 .weigh(100);
-        assertThat(advice.course("dearer").orElseThrow().meanGainUsdPerAcre()).isCloseTo(0, within(1e-6));
+        assertThat(advice.program("dearer").orElseThrow().meanGainUsdPerAcre()).isCloseTo(0, within(1e-6));
     }
 
     @Test
     @DisplayName("what the season lacks is said in one sentence")
     void gaps() {
         OneField noPrice = new OneField()
-                .outlook(OutlookQuantity.YIELD, new Law.Fixed(200))
+                .assumptions(AssumptionQuantity.YIELD, new Distribution.Fixed(200))
                 .seed("Plain", 100, 0, NONE)
-                .course("plain", true, plant("Plain"), harvest(2));
+                .program("plain", true, plant("Plain"), harvest(2));
         assertThatThrownBy(() -> noPrice.weigh(100))
                 .isInstanceOf(SeasonGapException.class)
-                .hasMessage("Creek 100 can't be weighed: the outlook has no price for it or for corn.");
-        assertThatThrownBy(() -> new OneField().outlook(4, 200).weigh(100)).hasMessageContaining("it has no course");
+                .hasMessage("Creek 100 can't be weighed: the assumptions has no price for it or for corn.");
+        assertThatThrownBy(() -> new OneField().assumptions(4, 200).weigh(100)).hasMessageContaining("it has no program");
         OneField noSeed = new OneField()
-                .outlook(4, 200)
+                .assumptions(4, 200)
                 .seed("Plain", 100, 0, NONE)
-                .course("plain", true, plant(1, "Plain", 50), harvest(2));
+                .program("plain", true, plant(1, "Plain", 50), harvest(2));
         assertThatThrownBy(() -> noSeed.weigh(100)).hasMessageContaining("cover 50 % of the field; expected 100 %");
         OneField plain = new OneField()
-                .outlook(4, 200)
+                .assumptions(4, 200)
                 .seed("Plain", 100, 0, NONE)
-                .course("plain", true, plant("Plain"), harvest(2));
+                .program("plain", true, plant("Plain"), harvest(2));
         assertThatThrownBy(() -> plain.weigh(WeighingOptions.DEFAULT.withChanged(Map.of("moon", NONE))))
                 .hasMessageContaining("no uncertain input 'moon'");
     }
 
     private static OneField treated(double amount, String unit) {
         OneField field = new OneField()
-                .outlook(6, 200)
+                .assumptions(6, 200)
                 .seed("Plain", 100, 0, NONE)
                 .insecticide("Guard", 3)
-                .control("Guard", "beetle", 3, new Law.Fixed(0.5))
-                .control("Guard", "beetle", 6, new Law.Fixed(0.8))
-                .insect("beetle", new Law.Fixed(1), new Law.Fixed(20))
-                .course("none", true, plant("Plain"), harvest(2));
+                .control("Guard", "beetle", 3, new Distribution.Fixed(0.5))
+                .control("Guard", "beetle", 6, new Distribution.Fixed(0.8))
+                .insect("beetle", new Distribution.Fixed(1), new Distribution.Fixed(20))
+                .program("none", true, plant("Plain"), harvest(2));
         FarmUnit farmUnit = FarmUnit.parse(unit).orElseThrow();
-        return field.course(
+        return field.program(
                 "treated",
                 false,
                 plant("Plain"),

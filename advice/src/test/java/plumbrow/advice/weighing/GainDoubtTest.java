@@ -12,9 +12,9 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookQuantity;
-import plumbrow.science.chance.PertLaw;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.science.chance.PertDistribution;
 
 /** What is doubt about the field and what about the year, against closed forms. */
 class GainDoubtTest {
@@ -22,18 +22,18 @@ class GainDoubtTest {
     @CsvSource({"5, 1", "5, 4", "2, 8"})
     @DisplayName("price × bushels, independent: field p²·vg, year m²·vp, both at once vp·vg, over their sum")
     void product(double bushels, double spread) {
-        PertLaw law = new PertLaw(2, 4, 8);
+        PertDistribution distribution = new PertDistribution(2, 4, 8);
         FieldAdvice advice = new OneField()
-                .outlook(OutlookQuantity.PRICE, new Law.Pert(2, 4, 8))
-                .outlook(OutlookQuantity.YIELD, new Law.Fixed(200))
+                .assumptions(AssumptionQuantity.PRICE, new Distribution.Pert(2, 4, 8))
+                .assumptions(AssumptionQuantity.YIELD, new Distribution.Fixed(200))
                 .seed("Plain", 100, 0, NONE)
-                .seed("Dearer", 100, 0, new Law.Normal(bushels, spread / bushels))
-                .course("plain seed", true, plant("Plain"), harvest(2))
-                .course("dearer seed", false, plant("Dearer"), harvest(2))
+                .seed("Dearer", 100, 0, new Distribution.Normal(bushels, spread / bushels))
+                .program("plain seed", true, plant("Plain"), harvest(2))
+                .program("dearer seed", false, plant("Dearer"), harvest(2))
                 .weigh(20_000);
         GainDoubt doubt = Objects.requireNonNull(advice.gainDoubt());
-        double price = law.mean();
-        double[] prices = law.strata(100_000);
+        double price = distribution.mean();
+        double[] prices = distribution.strata(100_000);
         double vp = 0;
         for (double each : prices) {
             vp += (each - price) * (each - price) / prices.length;
@@ -50,16 +50,16 @@ class GainDoubtTest {
         // 20 % of 200 bu at stake. Works: 0.9·40 = 36 bu kept alone; the spray takes 0.75 of the 4 bu left: +3 bu.
         // Fails: the spray saves 0.75·40 = 30 bu. At the drawn price p it costs $18: 3p − 18 and 30p − 18.
         FieldAdvice advice = new OneField()
-                .outlook(OutlookQuantity.PRICE, new Law.Triangular(4, 5, 9))
-                .outlook(OutlookQuantity.YIELD, new Law.Fixed(200))
+                .assumptions(AssumptionQuantity.PRICE, new Distribution.Triangular(4, 5, 9))
+                .assumptions(AssumptionQuantity.YIELD, new Distribution.Fixed(200))
                 .seed("Seed", 100, 0, NONE, "Cry3Bb1")
-                .trait("Cry3Bb1", "Cry3", "corn rootworm", new Law.Fixed(0.9))
+                .trait("Cry3Bb1", "Cry3", "corn rootworm", new Distribution.Fixed(0.9))
                 .doubt("Cry3", "corn rootworm", 0.5)
                 .insecticide("Full", 3)
-                .control("Full", "corn rootworm", 6, new Law.Fixed(0.75))
-                .insect("corn rootworm", new Law.Fixed(1), new Law.Fixed(20))
-                .course("none", true, plant("Seed"), harvest(2))
-                .course("full", false, plant("Seed"), spray(2, "Full", 6), harvest(3))
+                .control("Full", "corn rootworm", 6, new Distribution.Fixed(0.75))
+                .insect("corn rootworm", new Distribution.Fixed(1), new Distribution.Fixed(20))
+                .program("none", true, plant("Seed"), harvest(2))
+                .program("full", false, plant("Seed"), spray(2, "Full", 6), harvest(3))
                 .weigh(20_000);
         GainDoubt doubt = Objects.requireNonNull(advice.gainDoubt());
         assertThat(doubt.input()).isEqualTo("trait works: Cry3 on corn rootworm");
@@ -87,12 +87,12 @@ class GainDoubtTest {
     @DisplayName("doubt about the year alone says that none was entered about the field")
     void yearAlone() {
         FieldAdvice advice = new OneField()
-                .outlook(OutlookQuantity.PRICE, new Law.Pert(2, 4, 8))
-                .outlook(OutlookQuantity.YIELD, new Law.Fixed(200))
+                .assumptions(AssumptionQuantity.PRICE, new Distribution.Pert(2, 4, 8))
+                .assumptions(AssumptionQuantity.YIELD, new Distribution.Fixed(200))
                 .seed("Plain", 100, 0, NONE)
-                .seed("Dearer", 110, 0, new Law.Fixed(5))
-                .course("plain seed", true, plant("Plain"), harvest(2))
-                .course("dearer seed", false, plant("Dearer"), harvest(2))
+                .seed("Dearer", 110, 0, new Distribution.Fixed(5))
+                .program("plain seed", true, plant("Plain"), harvest(2))
+                .program("dearer seed", false, plant("Dearer"), harvest(2))
                 .weigh(1_000);
         GainDoubt doubt = Objects.requireNonNull(advice.gainDoubt());
         assertThat(doubt.fieldShare()).isZero();

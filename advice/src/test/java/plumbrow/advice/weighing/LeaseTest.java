@@ -8,12 +8,12 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.field.CostShares;
 import plumbrow.advice.field.Farm;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -56,7 +56,7 @@ class LeaseTest {
     void working() {
         CostShares shares = new CostShares(1.0, null, 0.5, null, 0.0, null, 0.25);
         Farm farm = new Farm("Home", "A grower", 0.5, 0.6, shares);
-        List<Step> steps = advice(farm, true).course("sprayed").orElseThrow().working();
+        List<Step> steps = advice(farm, true).program("sprayed").orElseThrow().working();
         assertThat(steps.get(steps.size() - 1).value()).isCloseTo(margin(farm, true), within(1e-9));
         assertThat(steps)
                 .anyMatch(step -> step.text().contains("drying") && step.text().contains("50 % of it the operator's"))
@@ -66,18 +66,18 @@ class LeaseTest {
     }
 
     private static double margin(Farm farm, boolean apart) {
-        return advice(farm, apart).course("sprayed").orElseThrow().meanMarginUsdPerAcre();
+        return advice(farm, apart).program("sprayed").orElseThrow().meanMarginUsdPerAcre();
     }
 
     private static FieldAdvice advice(Farm farm, boolean apart) {
         OneField field = new OneField()
-                .outlook(4.40, 200)
-                .outlook(OutlookQuantity.HANDLING, new Law.Fixed(0.15))
+                .assumptions(4.40, 200)
+                .assumptions(AssumptionQuantity.HANDLING, new Distribution.Fixed(0.15))
                 .seed("Hybrid", 100, 0, OneField.NONE)
                 .insecticide("Guard", 3)
-                .course("sprayed", true, OneField.plant("Hybrid"), spray());
+                .program("sprayed", true, OneField.plant("Hybrid"), spray());
         if (apart) {
-            field.outlook(OutlookQuantity.DRYING, new Law.Fixed(0.20));
+            field.assumptions(AssumptionQuantity.DRYING, new Distribution.Fixed(0.20));
         }
         Season own = field.season();
         Season season = new Season(
@@ -89,14 +89,14 @@ class LeaseTest {
                 own.history(),
                 own.shelf(),
                 own.pests(),
-                own.courses(),
-                own.outlook(),
+                own.programs(),
+                own.assumptions(),
                 own.ground(),
                 own.work());
         return Adviser.adviseField(
                 season,
                 season.fields().get(0),
-                WeighingOptions.DEFAULT.withDraws(100).withChanged(Map.of("stand sharpness", new Law.Fixed(1))));
+                WeighingOptions.DEFAULT.withDraws(100).withChanged(Map.of("stand sharpness", new Distribution.Fixed(1))));
     }
 
     private static Pass spray() {

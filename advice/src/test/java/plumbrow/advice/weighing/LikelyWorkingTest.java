@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import plumbrow.advice.outlook.Chances;
+import plumbrow.advice.assumptions.Chances;
 import plumbrow.advice.season.Season;
 import plumbrow.science.Figures;
 import plumbrow.science.figure.Step;
@@ -24,18 +24,18 @@ class LikelyWorkingTest {
         Season season = RandomField.of(generator(seed)).season();
         FieldModel model = FieldModels.of(season, season.fields().get(0), Map.of());
         double[] at = model.variables().stream()
-                .mapToDouble(variable -> Chances.of(variable.law()).mean())
+                .mapToDouble(variable -> Chances.of(variable.distribution()).mean())
                 .toArray();
         double[][] columns = new double[at.length][];
         for (int i = 0; i < at.length; i++) {
             columns[i] = new double[] {at[i]};
         }
         Kernel kernel = new Kernel(model);
-        for (CourseModel course : model.courses()) {
+        for (ProgramModel program : model.programs()) {
             double[] bushels = new double[1];
             double[] margin = new double[1];
-            kernel.run(course, columns, bushels, margin);
-            List<Step> steps = LikelyWorking.of(model, course, at);
+            kernel.run(program, columns, bushels, margin);
+            List<Step> steps = LikelyWorking.of(model, program, at);
             assertThat(steps.get(steps.size() - 1).value()).isCloseTo(margin[0], within(1e-9));
             assertThat(bushels[0]).isBetween(1.0, 300.0);
             assertThat(steps.stream().flatMap(step -> Stream.ofNullable(step.figure())))

@@ -7,18 +7,18 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.ReadWhole;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookLine;
-import plumbrow.advice.outlook.OutlookQuantity;
-import plumbrow.advice.outlook.Sure;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Sure;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.ScoutingSample;
@@ -45,8 +45,8 @@ import plumbrow.advice.stand.StandCount;
 /** A season of one 100-acre corn field, built up by what a test needs. Everything is lawful unless a test says not. */
 final class OneField {
     static final String FIELD = "Creek 100";
-    static final Law NONE = new Law.Fixed(0);
-    static final Law ALL = new Law.Fixed(100);
+    static final Distribution NONE = new Distribution.Fixed(0);
+    static final Distribution ALL = new Distribution.Fixed(100);
 
     private boolean fullStands = true;
     private @Nullable StandCount count;
@@ -62,8 +62,8 @@ final class OneField {
     private final List<InsectPressure> insects = new ArrayList<>();
     private final List<TraitDoubt> doubts = new ArrayList<>();
     private final List<WeedPressure> weeds = new ArrayList<>();
-    private final List<Course> courses = new ArrayList<>();
-    private final List<OutlookLine> outlook = new ArrayList<>();
+    private final List<Program> programs = new ArrayList<>();
+    private final List<AssumptionLine> assumptions = new ArrayList<>();
 
     /** Stands as seeds, germination, emergence and response give them; else every stand is the best one, without doubt. */
     OneField realStands() {
@@ -82,18 +82,18 @@ final class OneField {
         return this;
     }
 
-    OneField outlook(OutlookQuantity quantity, Law law) {
-        outlook.add(new OutlookLine(Crop.CORN, null, quantity, law, "invented for the test"));
+    OneField assumptions(AssumptionQuantity quantity, Distribution distribution) {
+        assumptions.add(new AssumptionLine(Crop.CORN, null, quantity, distribution, "invented for the test"));
         return this;
     }
 
-    OneField outlook(double price, double yield) {
-        return outlook(OutlookQuantity.PRICE, new Law.Fixed(price))
-                .outlook(OutlookQuantity.YIELD, new Law.Fixed(yield));
+    OneField assumptions(double price, double yield) {
+        return assumptions(AssumptionQuantity.PRICE, new Distribution.Fixed(price))
+                .assumptions(AssumptionQuantity.YIELD, new Distribution.Fixed(yield));
     }
 
     /** A seed that costs so much an acre: 1 unit plants 1 acre. */
-    OneField seed(String name, double usdPerAcre, double blendPct, Law gain, String... carried) {
+    OneField seed(String name, double usdPerAcre, double blendPct, Distribution gain, String... carried) {
         RefugeRule rule = carried.length == 0
                 ? new RefugeRule(RefugeRule.Form.NONE, null, null, null, "invented tag")
                 : new RefugeRule(RefugeRule.Form.BLEND, blendPct, null, null, "invented tag");
@@ -133,7 +133,7 @@ final class OneField {
         return this;
     }
 
-    OneField trait(String name, String group, String insect, Law control) {
+    OneField trait(String name, String group, String insect, Distribution control) {
         traits.add(new Trait(name, group, insect, Sure.of(control), "invented"));
         return this;
     }
@@ -176,12 +176,12 @@ final class OneField {
         return this;
     }
 
-    OneField control(String product, String pest, double flOz, Law share) {
+    OneField control(String product, String pest, double flOz, Distribution share) {
         controls.add(new Control(product, pest, new Amount(flOz, FarmUnit.FL_OZ), Sure.of(share), "invented"));
         return this;
     }
 
-    OneField insect(String insect, Law pressure, Law lossPct, ScoutingSample sample) {
+    OneField insect(String insect, Distribution pressure, Distribution lossPct, ScoutingSample sample) {
         insects.add(new InsectPressure(
                 FIELD,
                 insect,
@@ -195,7 +195,7 @@ final class OneField {
         return this;
     }
 
-    OneField insect(String insect, Law pressure, Law lossPct) {
+    OneField insect(String insect, Distribution pressure, Distribution lossPct) {
         insects.add(new InsectPressure(
                 FIELD,
                 insect,
@@ -209,25 +209,25 @@ final class OneField {
         return this;
     }
 
-    OneField weed(String weed, Law density, double first, double most) {
+    OneField weed(String weed, Distribution density, double first, double most) {
         weeds.add(new WeedPressure(FIELD, weed, density, Sure.of(first), most, "invented"));
         return this;
     }
 
     /** As a season has it: one number for the loss per plant is spread. */
-    OneField enteredWeed(String weed, Law density, Law lossPerPlant, double most) {
+    OneField enteredWeed(String weed, Distribution density, Distribution lossPerPlant, double most) {
         weeds.add(new WeedPressure(FIELD, weed, density, lossPerPlant, most, "invented"));
         return this;
     }
 
     /** As a season has it: one number for the control is spread. */
-    OneField enteredControl(String product, String pest, double flOz, Law share) {
+    OneField enteredControl(String product, String pest, double flOz, Distribution share) {
         controls.add(new Control(product, pest, new Amount(flOz, FarmUnit.FL_OZ), share, "invented"));
         return this;
     }
 
-    OneField course(String name, boolean baseline, Pass... passes) {
-        courses.add(new Course(FIELD, name, baseline, new RefugePlan(null, null), "", List.of(passes)));
+    OneField program(String name, boolean baseline, Pass... passes) {
+        programs.add(new Program(FIELD, name, baseline, new RefugePlan(null, null), "", List.of(passes)));
         return this;
     }
 
@@ -263,7 +263,7 @@ final class OneField {
             String product,
             Amount rate,
             double sharePct,
-            Law injury,
+            Distribution injury,
             double delayDays) {
         return new Pass(number, kind, date, product, rate, sharePct, 0, injury, delayDays);
     }
@@ -288,13 +288,13 @@ final class OneField {
     }
 
     Season season() {
-        List<OutlookLine> lines = new ArrayList<>(outlook);
+        List<AssumptionLine> lines = new ArrayList<>(assumptions);
         if (fullStands) {
-            lines.add(new OutlookLine(
+            lines.add(new AssumptionLine(
                     Crop.CORN,
                     null,
-                    OutlookQuantity.BEST_STAND,
-                    new Law.Fixed(32_000 * 0.95),
+                    AssumptionQuantity.BEST_STAND,
+                    new Distribution.Fixed(32_000 * 0.95),
                     "invented for the test"));
         }
         Field field = new Field(FIELD, "Home", 100, null, "IA", "Adams", Crop.CORN, Texture.LOAM, 3.0, 6.5, 1.0);
@@ -307,9 +307,9 @@ final class OneField {
                 List.of(),
                 new Shelf(products, seeds.stream().map(this::coming).toList(), traits, actives, uses, limits, controls),
                 new Pests(insects, doubts, weeds),
-                courses,
+                programs,
                 lines));
-        return count == null ? read : read.withCourses(courses, read.work().withStands(List.of(count)));
+        return count == null ? read : read.withPrograms(programs, read.work().withStands(List.of(count)));
     }
 
     FieldAdvice weigh(int draws) {
@@ -318,7 +318,7 @@ final class OneField {
 
     FieldAdvice weigh(WeighingOptions options) {
         Season season = season();
-        Map<String, Law> changed = new HashMap<>(fullStands ? Map.of("stand sharpness", new Law.Fixed(1)) : Map.of());
+        Map<String, Distribution> changed = new HashMap<>(fullStands ? Map.of("stand sharpness", new Distribution.Fixed(1)) : Map.of());
         changed.putAll(options.changed());
         return Adviser.adviseField(season, season.fields().get(0), options.withChanged(changed));
     }

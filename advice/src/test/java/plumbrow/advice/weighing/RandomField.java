@@ -2,9 +2,9 @@ package plumbrow.advice.weighing;
 
 import java.time.LocalDate;
 import java.util.random.RandomGenerator;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 
@@ -16,12 +16,12 @@ final class RandomField {
         OneField field = new OneField()
                 .realStands()
                 .shares(0.5 + random.nextDouble() / 2, random.nextDouble())
-                .outlook(OutlookQuantity.PRICE, new Law.Lognormal(3 + 3 * random.nextDouble(), 0.25, 0.6))
-                .outlook(OutlookQuantity.YIELD, new Law.Weibull(150 + 60 * random.nextDouble(), 0.2))
-                .outlook(OutlookQuantity.HANDLING, pert(random, 0.1, 0.4))
-                .outlook(OutlookQuantity.GENETIC_LAG, pert(random, 0.5, 2))
-                .outlook(OutlookQuantity.DELAY_LOSS, pert(random, 0.2, 1.2))
-                .outlook(OutlookQuantity.PRICE_YIELD_TIE, new Law.Fixed(-0.3))
+                .assumptions(AssumptionQuantity.PRICE, new Distribution.Lognormal(3 + 3 * random.nextDouble(), 0.25, 0.6))
+                .assumptions(AssumptionQuantity.YIELD, new Distribution.Weibull(150 + 60 * random.nextDouble(), 0.2))
+                .assumptions(AssumptionQuantity.HANDLING, pert(random, 0.1, 0.4))
+                .assumptions(AssumptionQuantity.GENETIC_LAG, pert(random, 0.5, 2))
+                .assumptions(AssumptionQuantity.DELAY_LOSS, pert(random, 0.2, 1.2))
+                .assumptions(AssumptionQuantity.PRICE_YIELD_TIE, new Distribution.Fixed(-0.3))
                 .seed("Single", 95 + 20 * random.nextDouble(), 5, pert(random, -3, 6), "Cry3Bb1")
                 .seed("Pyramid", 105 + 20 * random.nextDouble(), 10, pert(random, -3, 6), "Cry3Bb1", "Cry34/35")
                 .seed("Conventional", 70, 0, pert(random, -4, 4))
@@ -37,9 +37,9 @@ final class RandomField {
                 .insect("corn borer", pert(random, 0, 2), pert(random, 2, 6))
                 .weed("waterhemp", pert(random, 1, 30), 3, 60)
                 .weed("giant foxtail", pert(random, 1, 40), 1, 40);
-        return field.course("plain", true, OneField.plant("Conventional"), OneField.harvest(2))
-                .course("single", false, OneField.plant("Single"), OneField.harvest(2))
-                .course(
+        return field.program("plain", true, OneField.plant("Conventional"), OneField.harvest(2))
+                .program("single", false, OneField.plant("Single"), OneField.harvest(2))
+                .program(
                         "block and spray",
                         false,
                         OneField.plant(1, "Pyramid", 80),
@@ -56,7 +56,7 @@ final class RandomField {
                         OneField.harvest(4));
     }
 
-    private static Law pert(RandomGenerator random, double low, double high) {
-        return new Law.Pert(low, low + (high - low) * random.nextDouble(), high);
+    private static Distribution pert(RandomGenerator random, double low, double high) {
+        return new Distribution.Pert(low, low + (high - low) * random.nextDouble(), high);
     }
 }

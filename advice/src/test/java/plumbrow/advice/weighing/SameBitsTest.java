@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.season.Season;
 
 class SameBitsTest {
@@ -35,20 +35,20 @@ class SameBitsTest {
         Season season = RandomField.of(new SplittableRandom(3)).season();
         FieldAdvice one = Adviser.adviseField(season, season.fields().get(0), OPTIONS);
         FieldAdvice other = Adviser.adviseField(season, season.fields().get(0), OPTIONS.withSeed(43));
-        for (WeighedCourse course : one.courses()) {
-            WeighedCourse again = other.course(course.name()).orElseThrow();
-            assertThat(again.meanMarginUsdPerAcre()).isNotEqualTo(course.meanMarginUsdPerAcre());
-            assertThat(Math.abs(again.meanMarginUsdPerAcre() - course.meanMarginUsdPerAcre()))
-                    .isLessThan(4 * course.standardErrorUsdPerAcre());
+        for (WeighedProgram program : one.programs()) {
+            WeighedProgram again = other.program(program.name()).orElseThrow();
+            assertThat(again.meanMarginUsdPerAcre()).isNotEqualTo(program.meanMarginUsdPerAcre());
+            assertThat(Math.abs(again.meanMarginUsdPerAcre() - program.meanMarginUsdPerAcre()))
+                    .isLessThan(4 * program.standardErrorUsdPerAcre());
         }
     }
 
     @Test
-    @DisplayName("taking a course away changes no margin of the others")
+    @DisplayName("taking a program away changes no margin of the others")
     void commonDraws() {
         Season season = RandomField.of(new SplittableRandom(5)).season();
-        List<Course> fewer = new ArrayList<>(season.courses());
-        fewer.removeIf(course -> course.name().equals("single"));
+        List<Program> fewer = new ArrayList<>(season.programs());
+        fewer.removeIf(program -> program.name().equals("single"));
         Season without = new Season(
                 season.year(),
                 season.asOf(),
@@ -59,14 +59,14 @@ class SameBitsTest {
                 season.shelf(),
                 season.pests(),
                 fewer,
-                season.outlook(),
+                season.assumptions(),
                 season.ground(),
                 season.work());
         FieldAdvice all = Adviser.adviseField(season, season.fields().get(0), OPTIONS);
         FieldAdvice some = Adviser.adviseField(without, without.fields().get(0), OPTIONS);
-        for (WeighedCourse course : some.courses()) {
-            assertThat(course.meanMarginUsdPerAcre())
-                    .isEqualTo(all.course(course.name()).orElseThrow().meanMarginUsdPerAcre());
+        for (WeighedProgram program : some.programs()) {
+            assertThat(program.meanMarginUsdPerAcre())
+                    .isEqualTo(all.program(program.name()).orElseThrow().meanMarginUsdPerAcre());
         }
     }
 
@@ -75,9 +75,9 @@ class SameBitsTest {
     void changed() {
         Season season = RandomField.of(new SplittableRandom(7)).season();
         FieldAdvice advice = Adviser.adviseField(
-                season, season.fields().get(0), OPTIONS.withChanged(Map.of("price", new Law.Fixed(0))));
-        assertThat(advice.courses())
-                .allSatisfy(course -> assertThat(course.meanMarginUsdPerAcre()).isNegative());
+                season, season.fields().get(0), OPTIONS.withChanged(Map.of("price", new Distribution.Fixed(0))));
+        assertThat(advice.programs())
+                .allSatisfy(program -> assertThat(program.meanMarginUsdPerAcre()).isNegative());
         assertThat(advice.inputs().get(0).source()).isEqualTo("changed at the desk");
     }
 }

@@ -9,11 +9,11 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import plumbrow.advice.outlook.Chances;
-import plumbrow.advice.outlook.DrawSource;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.SiteSpread;
-import plumbrow.advice.outlook.Sure;
+import plumbrow.advice.assumptions.Chances;
+import plumbrow.advice.assumptions.DrawSource;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.SiteSpread;
+import plumbrow.advice.assumptions.Sure;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.season.Season;
@@ -24,34 +24,34 @@ import plumbrow.science.weeds.HyperbolicLoss;
 class SpreadTest {
     private static final int DRAWS = 10_000;
 
-    private static OneField sprayed(Law lossPerPlant, Law half, Law full) {
+    private static OneField sprayed(Distribution lossPerPlant, Distribution half, Distribution full) {
         return new OneField()
-                .outlook(4, 200)
+                .assumptions(4, 200)
                 .seed("seed", 100, 0, OneField.NONE)
                 .insecticide("spray", 1)
                 .enteredControl("spray", "waterhemp", 2, half)
                 .enteredControl("spray", "waterhemp", 6, full)
-                .enteredWeed("waterhemp", new Law.Fixed(2), lossPerPlant, 45)
-                .course("none", true, plant("seed"))
-                .course("half", false, plant("seed"), spray(2, "spray", 2))
-                .course("full", false, plant("seed"), spray(2, "spray", 6));
+                .enteredWeed("waterhemp", new Distribution.Fixed(2), lossPerPlant, 45)
+                .program("none", true, plant("seed"))
+                .program("half", false, plant("seed"), spray(2, "spray", 2))
+                .program("full", false, plant("seed"), spray(2, "spray", 6));
     }
 
-    private static FieldAdvice weigh(Law lossPerPlant, Law half, Law full) {
+    private static FieldAdvice weigh(Distribution lossPerPlant, Distribution half, Distribution full) {
         return sprayed(lossPerPlant, half, full).weigh(DRAWS);
     }
 
     @Test
     @DisplayName("the mean yield of a weedy field is that of the mean loss over fields, not of the middle one")
     void meanOfLosses() {
-        FieldAdvice advice = weigh(new Law.Fixed(3), Sure.of(.6), Sure.of(.9));
+        FieldAdvice advice = weigh(new Distribution.Fixed(3), Sure.of(.6), Sure.of(.9));
 
-        double mean = Arrays.stream(Chances.of(new Law.Factor(3, .8)).strata(DRAWS))
+        double mean = Arrays.stream(Chances.of(new Distribution.Factor(3, .8)).strata(DRAWS))
                 .map(one -> HyperbolicLoss.ofLoad(2 * one, 45))
                 .average()
                 .orElseThrow();
         assertThat(mean).isCloseTo(6.375, within(.002));
-        assertThat(advice.course("none").orElseThrow().meanYieldBuPerAcre())
+        assertThat(advice.program("none").orElseThrow().meanYieldBuPerAcre())
                 .isCloseTo(200 * (1 - mean / 100), within(1e-6));
         assertThat(advice.inputs())
                 .filteredOn(input -> input.id().equals("loss per plant: waterhemp"))
@@ -65,12 +65,12 @@ class SpreadTest {
     @Test
     @DisplayName("a spread that was entered is drawn as it is, and nothing is said")
     void entered() {
-        FieldAdvice advice = weigh(new Law.Pert(1, 3, 6), Sure.of(.6), Sure.of(.9));
+        FieldAdvice advice = weigh(new Distribution.Pert(1, 3, 6), Sure.of(.6), Sure.of(.9));
 
         assertThat(advice.inputs())
                 .filteredOn(input -> input.id().equals("loss per plant: waterhemp"))
                 .singleElement()
-                .satisfies(input -> assertThat(input.law()).isEqualTo(new Law.Pert(1, 3, 6)));
+                .satisfies(input -> assertThat(input.distribution()).isEqualTo(new Distribution.Pert(1, 3, 6)));
         assertThat(advice.cautions()).noneMatch(caution -> caution.startsWith("One number was entered"));
     }
 
@@ -78,10 +78,10 @@ class SpreadTest {
     @DisplayName("control at two rates comes from one draw: the full rate is never behind the half by luck")
     void ratesTogether() {
         Season season =
-                sprayed(Sure.of(30), new Law.Fixed(.6), new Law.Fixed(.9)).season();
-        CourseDraws draws = new CourseDraws(season, season.fields().get(0), new DrawSource(DRAWS, 1));
-        double[] half = draws.weigh(season.courses(OneField.FIELD).get(1)).yields();
-        double[] full = draws.weigh(season.courses(OneField.FIELD).get(2)).yields();
+                sprayed(Sure.of(30), new Distribution.Fixed(.6), new Distribution.Fixed(.9)).season();
+        ProgramDraws draws = new ProgramDraws(season, season.fields().get(0), new DrawSource(DRAWS, 1));
+        double[] half = draws.weigh(season.programs(OneField.FIELD).get(1)).yields();
+        double[] full = draws.weigh(season.programs(OneField.FIELD).get(2)).yields();
 
         for (int i = 0; i < DRAWS; i++) {
             assertThat(full[i]).isGreaterThan(half[i]);
@@ -97,8 +97,8 @@ class SpreadTest {
                 OneField.FIELD,
                 "corn rootworm",
                 InsectPressure.Measure.NODE_INJURY,
-                new Law.Fixed(1),
-                new Law.Fixed(15),
+                new Distribution.Fixed(1),
+                new Distribution.Fixed(15),
                 0,
                 null,
                 null,
@@ -117,17 +117,17 @@ class SpreadTest {
     }
 
     @Test
-    @DisplayName("the same draws for every course, and others on another field")
+    @DisplayName("the same draws for every program, and others on another field")
     void streams() {
         DrawSource source = new DrawSource(DRAWS, 1);
-        SiteSpread.Drawn drawn = SiteSpread.soil(new Law.Fixed(.9), false);
+        SiteSpread.Drawn drawn = SiteSpread.soil(new Distribution.Fixed(.9), false);
         String here = drawn.stream("control spray on waterhemp", "A");
         String there = drawn.stream("control spray on waterhemp", "B");
 
-        assertThat(source.column(here, drawn.law()).values())
-                .isEqualTo(source.column(here, drawn.law()).values())
-                .isNotEqualTo(source.column(there, drawn.law()).values());
-        assertThat(source.column(here, drawn.law()).ranks())
-                .isEqualTo(source.column(here, new Law.LogOdds(.5, .95)).ranks());
+        assertThat(source.column(here, drawn.distribution()).values())
+                .isEqualTo(source.column(here, drawn.distribution()).values())
+                .isNotEqualTo(source.column(there, drawn.distribution()).values());
+        assertThat(source.column(here, drawn.distribution()).ranks())
+                .isEqualTo(source.column(here, new Distribution.LogOdds(.5, .95)).ranks());
     }
 }

@@ -11,10 +11,10 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -28,21 +28,21 @@ class StandTest {
     private static final LocalDate COUNTED = LocalDate.of(2026, 5, 12);
 
     /** Everything about the stand without doubt, as on a page of worked checks. */
-    private static final Map<String, Law> SETTLED = Map.of(
-            "emergence", new Law.Fixed(100),
-            "stand sharpness", new Law.Fixed(1));
+    private static final Map<String, Distribution> SETTLED = Map.of(
+            "emergence", new Distribution.Fixed(100),
+            "stand sharpness", new Distribution.Fixed(1));
 
     @Test
     @DisplayName("15,000 seeds of corn save $68 of seed and lose plainly; twice the usual rate loses too")
     void aRateIsNotFreeInEitherDirection() {
-        FieldAdvice advice = corn().course("usual", true, drilled(33_000))
-                .course("thin", false, drilled(15_000))
-                .course("thick", false, drilled(66_000))
+        FieldAdvice advice = corn().program("usual", true, drilled(33_000))
+                .program("thin", false, drilled(15_000))
+                .program("thick", false, drilled(66_000))
                 .weigh(2_000);
-        WeighedCourse thin = course(advice, "thin");
+        WeighedProgram thin = program(advice, "thin");
         assertThat(thin.chanceBeatsBaseline()).isLessThan(0.1);
         assertThat(thin.meanGainUsdPerAcre()).isLessThan(-50);
-        assertThat(course(advice, "thick").chanceBeatsBaseline()).isLessThan(0.01);
+        assertThat(program(advice, "thick").chanceBeatsBaseline()).isLessThan(0.01);
         assertThat(advice.advised()).isEqualTo("usual");
     }
 
@@ -65,27 +65,27 @@ class StandTest {
 
     private static double margin(double usdPerThousand, double germination, double price, double yield, double seeds) {
         // Germination of the seeds builder is 95: emergence makes up what the check gives as one share.
-        Map<String, Law> settled =
-                Map.of("emergence", new Law.Fixed(100 * germination / 95), "stand sharpness", new Law.Fixed(1));
+        Map<String, Distribution> settled =
+                Map.of("emergence", new Distribution.Fixed(100 * germination / 95), "stand sharpness", new Distribution.Fixed(1));
         FieldAdvice advice = new OneField()
                 .realStands()
-                .outlook(price, yield)
-                .outlook(OutlookQuantity.BEST_STAND, new Law.Fixed(30_330))
+                .assumptions(price, yield)
+                .assumptions(AssumptionQuantity.BEST_STAND, new Distribution.Fixed(30_330))
                 .seed("Hybrid", usdPerThousand * 32, 0, OneField.NONE)
-                .course("one", true, drilled(seeds))
+                .program("one", true, drilled(seeds))
                 .weigh(WeighingOptions.DEFAULT.withDraws(100).withChanged(settled));
-        return course(advice, "one").meanMarginUsdPerAcre();
+        return program(advice, "one").meanMarginUsdPerAcre();
     }
 
     @Test
     @DisplayName("the yield of a rate is attainable yield × the response to its plants, by hand")
     void byHand() {
-        FieldAdvice advice = corn().outlook(OutlookQuantity.BEST_STAND, new Law.Fixed(33_000))
-                .course("usual", true, drilled(24_000))
+        FieldAdvice advice = corn().assumptions(AssumptionQuantity.BEST_STAND, new Distribution.Fixed(33_000))
+                .program("usual", true, drilled(24_000))
                 .weigh(WeighingOptions.DEFAULT.withDraws(100).withChanged(SETTLED));
         double plants = 24.0 * 0.95;
         double off = 30.33 * (plants - 33) / 33;
-        assertThat(course(advice, "usual").meanYieldBuPerAcre())
+        assertThat(program(advice, "usual").meanYieldBuPerAcre())
                 .isCloseTo(200 * (100 - 0.07737 * off * off) / 100, within(1e-9));
     }
 
@@ -93,19 +93,19 @@ class StandTest {
     @DisplayName(
             "poor emergence is drawn, and its mean counts: a concave response brings less than at the mean emergence")
     void emergenceIsDrawn() {
-        Law doubted = new Law.Pert(50, 80, 100);
+        Distribution doubted = new Distribution.Pert(50, 80, 100);
         double drawn = meanYield(doubted);
-        double atTheMean = meanYield(new Law.Fixed(78.333333333333));
+        double atTheMean = meanYield(new Distribution.Fixed(78.333333333333));
         assertThat(drawn).isLessThan(atTheMean - 0.5);
     }
 
-    private static double meanYield(Law emergence) {
-        FieldAdvice advice = corn().outlook(OutlookQuantity.BEST_STAND, new Law.Fixed(33_000))
-                .course("usual", true, drilled(33_000))
+    private static double meanYield(Distribution emergence) {
+        FieldAdvice advice = corn().assumptions(AssumptionQuantity.BEST_STAND, new Distribution.Fixed(33_000))
+                .program("usual", true, drilled(33_000))
                 .weigh(WeighingOptions.DEFAULT
                         .withDraws(4_000)
-                        .withChanged(Map.of("emergence", emergence, "stand sharpness", new Law.Fixed(1))));
-        return course(advice, "usual").meanYieldBuPerAcre();
+                        .withChanged(Map.of("emergence", emergence, "stand sharpness", new Distribution.Fixed(1))));
+        return program(advice, "usual").meanYieldBuPerAcre();
     }
 
     @ParameterizedTest
@@ -120,7 +120,7 @@ class StandTest {
             double plants, LocalDate day, double yield, double price, double cost, double payment, double net) {
         FieldAdvice advice = replanting(plants, day, yield, price, cost, payment, 100)
                 .weigh(WeighingOptions.DEFAULT.withDraws(100).withChanged(settledReplant()));
-        assertThat(course(advice, "replant").meanGainUsdPerAcre()).isCloseTo(net, within(0.02));
+        assertThat(program(advice, "replant").meanGainUsdPerAcre()).isCloseTo(net, within(0.02));
     }
 
     @Test
@@ -128,7 +128,7 @@ class StandTest {
     void half() {
         FieldAdvice advice = replanting(16, LocalDate.of(2026, 5, 20), 200, 4.50, 60, 0, 50)
                 .weigh(WeighingOptions.DEFAULT.withDraws(100).withChanged(settledReplant()));
-        assertThat(course(advice, "replant").meanGainUsdPerAcre()).isCloseTo(6.31 / 2, within(0.02));
+        assertThat(program(advice, "replant").meanGainUsdPerAcre()).isCloseTo(6.31 / 2, within(0.02));
     }
 
     @Test
@@ -137,7 +137,7 @@ class StandTest {
         OneField field = replanting(16, LocalDate.of(2026, 5, 20), 200, 4.50, 60, 25, 100)
                 .shares(0.5, 0.5);
         FieldAdvice advice = field.weigh(WeighingOptions.DEFAULT.withDraws(100).withChanged(settledReplant()));
-        assertThat(course(advice, "replant").meanGainUsdPerAcre()).isCloseTo(6.31 / 2 + 25, within(0.02));
+        assertThat(program(advice, "replant").meanGainUsdPerAcre()).isCloseTo(6.31 / 2 + 25, within(0.02));
     }
 
     @Test
@@ -148,7 +148,7 @@ class StandTest {
                         OneField.FIELD,
                         LocalDate.of(2026, 4, 25),
                         COUNTED,
-                        new Law.Pert(14_000, 16_000, 18_000),
+                        new Distribution.Pert(14_000, 16_000, 18_000),
                         null,
                         null,
                         "invented"));
@@ -166,8 +166,8 @@ class StandTest {
     @Test
     @DisplayName("two plantings without a count can't be weighed: what stands is unknown")
     void noCount() {
-        OneField field = corn().course("keep", true, drilled(33_000))
-                .course("replant", false, drilled(33_000), again(LocalDate.of(2026, 5, 20), 100, 60));
+        OneField field = corn().program("keep", true, drilled(33_000))
+                .program("replant", false, drilled(33_000), again(LocalDate.of(2026, 5, 20), 100, 60));
         assertThatThrownBy(() -> field.weigh(100))
                 .isInstanceOf(SeasonGapException.class)
                 .hasMessageContaining("200 %")
@@ -187,7 +187,7 @@ class StandTest {
     @Test
     @DisplayName("a typed share of yield kept by the stand still counts as it did, and what it now means is said")
     void typedStandStays() {
-        Season plain = corn().course("usual", true, drilled(33_000)).season();
+        Season plain = corn().program("usual", true, drilled(33_000)).season();
         Seed seed = plain.shelf().seeds().get(0);
         Seed typed = new Seed(
                 seed.product(),
@@ -199,7 +199,7 @@ class StandTest {
                 seed.blendRefugePct(),
                 seed.rule(),
                 seed.gainBuPerAcre(),
-                new Law.Fixed(97),
+                new Distribution.Fixed(97),
                 seed.saved(),
                 seed.rights());
         Shelf shelf = plain.shelf();
@@ -215,43 +215,43 @@ class StandTest {
         WeighingOptions options = WeighingOptions.DEFAULT.withDraws(500);
         FieldAdvice before = Adviser.adviseField(plain, plain.fields().get(0), options);
         FieldAdvice after = Adviser.adviseField(with, with.fields().get(0), options);
-        assertThat(course(after, "usual").meanYieldBuPerAcre())
-                .isCloseTo(0.97 * course(before, "usual").meanYieldBuPerAcre(), within(1e-9));
+        assertThat(program(after, "usual").meanYieldBuPerAcre())
+                .isCloseTo(0.97 * program(before, "usual").meanYieldBuPerAcre(), within(1e-9));
         assertThat(after.cautions())
                 .anySatisfy(caution ->
                         assertThat(caution).contains("97 % of the yield", "besides what too few plants cost"));
         assertThat(before.cautions()).noneMatch(caution -> caution.contains("besides what too few plants cost"));
     }
 
-    private static Map<String, Law> settledReplant() {
+    private static Map<String, Distribution> settledReplant() {
         return Map.of(
-                "emergence", new Law.Fixed(100),
-                "stand sharpness", new Law.Fixed(1),
-                "late planting", new Law.Fixed(1));
+                "emergence", new Distribution.Fixed(100),
+                "stand sharpness", new Distribution.Fixed(1),
+                "late planting", new Distribution.Fixed(1));
     }
 
     private static OneField replanting(
             double plants, LocalDate day, double yield, double price, double cost, double payment, double share) {
         return new OneField()
                 .realStands()
-                .outlook(price, yield)
+                .assumptions(price, yield)
                 // Where the table's own fit peaks, 4.693 ÷ (2 × 0.07737): the 30.33 of its formula is rounded.
-                .outlook(OutlookQuantity.BEST_STAND, new Law.Fixed(30_328.3))
+                .assumptions(AssumptionQuantity.BEST_STAND, new Distribution.Fixed(30_328.3))
                 .seed("Hybrid", 0, 0, OneField.NONE)
                 .counted(new StandCount(
                         OneField.FIELD,
                         LocalDate.of(2026, 4, 25),
                         COUNTED,
-                        new Law.Fixed(1000 * plants),
+                        new Distribution.Fixed(1000 * plants),
                         OneField.NONE,
                         payment,
                         "invented"))
-                .course("keep", true, first())
-                .course("replant", false, first(), again(day, share, cost));
+                .program("keep", true, first())
+                .program("replant", false, first(), again(day, share, cost));
     }
 
     private static OneField corn() {
-        return new OneField().realStands().outlook(4.50, 200).seed("Hybrid", 120, 0, OneField.NONE);
+        return new OneField().realStands().assumptions(4.50, 200).seed("Hybrid", 120, 0, OneField.NONE);
     }
 
     private static Pass drilled(double seeds) {
@@ -284,7 +284,7 @@ class StandTest {
                 0);
     }
 
-    private static WeighedCourse course(FieldAdvice advice, String name) {
-        return advice.course(name).orElseThrow();
+    private static WeighedProgram program(FieldAdvice advice, String name) {
+        return advice.program(name).orElseThrow();
     }
 }

@@ -6,35 +6,35 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Done;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Done;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.gates.Standing;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.season.Work;
 
-/** What is done is fact and sunk cost, once and the same for every course. Expected dollars by hand. */
+/** What is done is fact and sunk cost, once and the same for every program. Expected dollars by hand. */
 class SunkCostTest {
     private static final LocalDate PLANNED = LocalDate.of(2026, 5, 1);
 
     /** A caterpillar that takes 15 % of 200 bu at $4; Ridge at $5/fl oz halves it; the label allows 12 fl oz in 2 passes. */
     private static Season season(Done... log) {
         Season season = new OneField()
-                .outlook(4, 200)
-                .outlook(OutlookQuantity.HANDLING, OneField.NONE)
+                .assumptions(4, 200)
+                .assumptions(AssumptionQuantity.HANDLING, OneField.NONE)
                 .seed("Plain", 100, 0, OneField.NONE)
                 .seed("Other", 110, 0, OneField.NONE)
                 .insecticide("Ridge", 5)
-                .insect("green cloverworm", new Law.Fixed(1), new Law.Fixed(15))
-                .control("Ridge", "green cloverworm", 6, new Law.Fixed(0.5))
-                .course("Nothing", true, OneField.plant("Plain"), OneField.harvest(2))
-                .course("Sprayed", false, OneField.plant("Plain"), OneField.spray(2, "Ridge", 6), OneField.harvest(3))
-                .course("Other seed", false, OneField.plant("Other"), OneField.harvest(2))
+                .insect("green cloverworm", new Distribution.Fixed(1), new Distribution.Fixed(15))
+                .control("Ridge", "green cloverworm", 6, new Distribution.Fixed(0.5))
+                .program("Nothing", true, OneField.plant("Plain"), OneField.harvest(2))
+                .program("Sprayed", false, OneField.plant("Plain"), OneField.spray(2, "Ridge", 6), OneField.harvest(3))
+                .program("Other seed", false, OneField.plant("Other"), OneField.harvest(2))
                 .season();
         return new Season(
                 season.year(),
@@ -45,8 +45,8 @@ class SunkCostTest {
                 season.history(),
                 season.shelf(),
                 season.pests(),
-                season.courses(),
-                season.outlook(),
+                season.programs(),
+                season.assumptions(),
                 season.ground(),
                 new Work(season.work().sprayPlans(), season.work().crew(), List.of(log)));
     }
@@ -59,9 +59,9 @@ class SunkCostTest {
         return Adviser.adviseField(season, season.fields().get(0), WeighingOptions.DEFAULT.withDraws(100));
     }
 
-    private static double margin(FieldAdvice advice, String course) {
-        return advice.courses().stream()
-                .filter(one -> one.name().equals(course))
+    private static double margin(FieldAdvice advice, String program) {
+        return advice.programs().stream()
+                .filter(one -> one.name().equals(program))
                 .findFirst()
                 .orElseThrow()
                 .meanMarginUsdPerAcre();
@@ -85,7 +85,7 @@ class SunkCostTest {
                         && said.contains("Nothing; Other seed"));
     }
 
-    /** 8 fl oz were put on instead of 6: $40 are spent in every course, and the label's 12 fl oz a season hold for one line. */
+    /** 8 fl oz were put on instead of 6: $40 are spent in every program, and the label's 12 fl oz a season hold for one line. */
     @Test
     void anotherRateIsTheRateOfTheLog() {
         Season season = season(ridge(PLANNED.plusDays(1), 8));
@@ -101,19 +101,19 @@ class SunkCostTest {
         Season planned = season();
         Season done = season(ridge(PLANNED.plusDays(1), 6));
         Field field = planned.fields().get(0);
-        for (Course course : planned.courses()) {
-            assertThat(Gates.standing(Gates.check(done, field, course)))
-                    .as(course.name())
+        for (Program program : planned.programs()) {
+            assertThat(Gates.standing(Gates.check(done, field, program)))
+                    .as(program.name())
                     .isNotEqualTo(Standing.BARRED);
         }
-        Course sprayed = planned.courses().get(1);
+        Program sprayed = planned.programs().get(1);
         assertThat(Gates.check(done, field, sprayed).stream()
                         .filter(one -> one.gate().equals("product-season-maximum"))
                         .map(one -> one.measured()))
                 .containsOnly(6.0);
     }
 
-    /** Another seed than a course wants is in the ground: it stands there in every course, and that is said. */
+    /** Another seed than a program wants is in the ground: it stands there in every program, and that is said. */
     @Test
     void whatIsPlantedIsPlanted() {
         Done seed = new Done(OneField.FIELD, PLANNED, "Other", new Amount(1, FarmUnit.UNIT), 100, null, "log book");

@@ -12,7 +12,7 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Adviser;
 import plumbrow.advice.weighing.SeasonGapException;
-import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.WeighedProgram;
 
 @DisplayName("A field looked at over several seasons")
 class AheadTest {
@@ -23,9 +23,9 @@ class AheadTest {
                 .weed("waterhemp", 20)
                 .herbicide("Pre", "S-metolachlor", "waterhemp", .9)
                 .herbicide("Post", "glyphosate", "waterhemp", .97)
-                .course("nothing", true, "bare corn")
-                .course("post", false, "bare corn", "Post")
-                .course("both", false, "bare corn", "Pre", "Post");
+                .program("nothing", true, "bare corn")
+                .program("post", false, "bare corn", "Post")
+                .program("both", false, "bare corn", "Pre", "Post");
     }
 
     private static YearsAhead ahead(TwoFields fields, YearsOptions options) {
@@ -46,10 +46,10 @@ class AheadTest {
     void firstYear() {
         Season season = weedy().season();
         YearsAhead ahead = ahead(weedy(), OPTIONS.withSeasons(1));
-        for (WeighedCourse course : Adviser.adviseField(season, season.fields().get(0), OPTIONS.weighing())
-                .courses()) {
-            RotationAhead one = of(ahead, course.name());
-            assertThat(one.years().get(0).meanMarginUsdPerAcre()).isCloseTo(course.meanMarginUsdPerAcre(), within(.01));
+        for (WeighedProgram program : Adviser.adviseField(season, season.fields().get(0), OPTIONS.weighing())
+                .programs()) {
+            RotationAhead one = of(ahead, program.name());
+            assertThat(one.years().get(0).meanMarginUsdPerAcre()).isCloseTo(program.meanMarginUsdPerAcre(), within(.01));
             assertThat(one.presentValueUsdPerAcre())
                     .isCloseTo(one.years().get(0).meanMarginUsdPerAcre(), within(1e-9));
             assertThat(one.perYearUsdPerAcre()).isCloseTo(one.presentValueUsdPerAcre(), within(1e-9));
@@ -117,7 +117,7 @@ class AheadTest {
             TwoFields fields = new TwoFields()
                     .weed("waterhemp", 20)
                     .herbicide("Post", "glyphosate", "waterhemp", control)
-                    .course("post", true, "bare corn", "Post");
+                    .program("post", true, "bare corn", "Post");
             double share = share(of(ahead(fields, OPTIONS.withSeasons(5)), "post"), "9", 4);
             assertThat(share).isGreaterThanOrEqualTo(before);
             before = share;
@@ -137,7 +137,7 @@ class AheadTest {
     @Test
     @DisplayName("a weed of whose seed nothing is known stays as it is, and that is said")
     void unknownSeed() {
-        TwoFields fields = new TwoFields().weed("burcucumber", 3).course("nothing", true, "bare corn");
+        TwoFields fields = new TwoFields().weed("burcucumber", 3).program("nothing", true, "bare corn");
         RotationAhead.WeedAhead weed =
                 of(ahead(fields, OPTIONS), "nothing").weeds().get(0);
         assertThat(weed.followed()).isFalse();
@@ -148,7 +148,7 @@ class AheadTest {
     @Test
     @DisplayName("neither weeds nor traits: nothing fails, and every year earns what this one does within the draws")
     void clean() {
-        RotationAhead one = of(ahead(new TwoFields().course("plain", true, "bare corn"), OPTIONS), "plain");
+        RotationAhead one = of(ahead(new TwoFields().program("plain", true, "bare corn"), OPTIONS), "plain");
         assertThat(one.fails().chance()).isZero();
         double first = one.years().get(0).meanMarginUsdPerAcre();
         assertThat(one.years())
@@ -165,9 +165,9 @@ class AheadTest {
                 .trait("Cry3", .9)
                 .seed("five", Crop.CORN, 5, "Cry3")
                 .seed("twenty", Crop.CORN, 20, "Cry3")
-                .course("bare", true, "bare corn")
-                .course("five", false, "five")
-                .course("twenty", false, "twenty");
+                .program("bare", true, "bare corn")
+                .program("five", false, "five")
+                .program("twenty", false, "twenty");
         YearsAhead ahead = ahead(fields, OPTIONS.withSeasons(15));
         double bare = copies(of(ahead, "bare"), 14);
         assertThat(copies(of(ahead, "five"), 14)).isGreaterThan(copies(of(ahead, "twenty"), 14));
@@ -187,11 +187,11 @@ class AheadTest {
                 .trait("Cry3", .9)
                 .doubt("Cry3", 1, .25)
                 .seed("five", Crop.CORN, 5, "Cry3")
-                .course("five", true, "five");
+                .program("five", true, "five");
         Season season = fields.season();
         YearsAhead ahead = ahead(fields, OPTIONS);
         double weighed = Adviser.adviseField(season, season.fields().get(0), OPTIONS.weighing())
-                .courses()
+                .programs()
                 .get(0)
                 .meanMarginUsdPerAcre();
         assertThat(of(ahead, "five").years().get(0).meanMarginUsdPerAcre()).isCloseTo(weighed, within(.01));
@@ -203,14 +203,14 @@ class AheadTest {
     }
 
     @Test
-    @DisplayName("a year of beans holds the rootworm down and does not select; the other field's course stands in")
+    @DisplayName("a year of beans holds the rootworm down and does not select; the other field's program stands in")
     void rotation() {
         TwoFields fields = new TwoFields()
                 .rootworm(1.5)
                 .trait("Cry3", .9)
                 .seed("five", Crop.CORN, 5, "Cry3")
-                .course("bare", true, "bare corn")
-                .course("five", false, "five")
+                .program("bare", true, "bare corn")
+                .program("five", false, "five")
                 .beans("beans");
         Season season = fields.season();
         Field field = season.fields().get(0);
@@ -230,8 +230,8 @@ class AheadTest {
     }
 
     @Test
-    @DisplayName("a course that is not there is refused in words, with those that are")
-    void noSuchCourse() {
+    @DisplayName("a program that is not there is refused in words, with those that are")
+    void noSuchProgram() {
         Season season = weedy().season();
         assertThatThrownBy(() -> Rotation.named(season, season.fields().get(0), List.of("neither")))
                 .isInstanceOf(SeasonGapException.class)

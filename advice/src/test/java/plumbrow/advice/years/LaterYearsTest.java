@@ -10,12 +10,12 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Adviser;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.WeighedProgram;
 import plumbrow.advice.weighing.WeighingOptions;
 import plumbrow.science.chance.SortedDraws;
 import plumbrow.science.figure.Step;
 
-@DisplayName("What a course costs in the years after it")
+@DisplayName("What a program costs in the years after it")
 class LaterYearsTest {
     private static final WeighingOptions WEIGHING = WeighingOptions.DEFAULT.withDraws(200);
 
@@ -24,9 +24,9 @@ class LaterYearsTest {
                 .weed("waterhemp", 5)
                 .herbicide("Good", "glyphosate", "waterhemp", 1)
                 .herbicide("Poor", "S-metolachlor", "waterhemp", .6)
-                .course("nothing", true, "bare corn")
-                .course("poor", false, "bare corn", "Poor")
-                .course("good", false, "bare corn", "Good");
+                .program("nothing", true, "bare corn")
+                .program("poor", false, "bare corn", "Poor")
+                .program("good", false, "bare corn", "Good");
     }
 
     @Test
@@ -52,8 +52,8 @@ class LaterYearsTest {
         FieldAdvice plain = Adviser.adviseField(season, field, WEIGHING);
         FieldAdvice counted = Adviser.adviseField(season, field, WEIGHING.withLater(later));
         for (int c = 0; c < cost.length; c++) {
-            WeighedCourse without = plain.course(season.courses().get(c).name()).orElseThrow();
-            WeighedCourse with = counted.course(season.courses().get(c).name()).orElseThrow();
+            WeighedProgram without = plain.program(season.programs().get(c).name()).orElseThrow();
+            WeighedProgram with = counted.program(season.programs().get(c).name()).orElseThrow();
             double mean = SortedDraws.mean(cost[c]);
             assertThat(with.meanMarginUsdPerAcre()).isCloseTo(without.meanMarginUsdPerAcre() - mean, within(1e-6));
             Step line = with.working().stream()
@@ -69,7 +69,7 @@ class LaterYearsTest {
     @Test
     @DisplayName("without weeds or traits there is nothing to leave: the cost is nought in every draw")
     void nothingToLeave() {
-        Season season = new TwoFields().course("plain", true, "bare corn").season();
+        Season season = new TwoFields().program("plain", true, "bare corn").season();
         double[][] cost = new LaterYears(10, 5).of(season, season.fields().get(0), WEIGHING);
         assertThat(cost[0]).containsOnly(0);
     }

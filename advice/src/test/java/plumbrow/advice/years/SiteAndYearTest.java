@@ -11,12 +11,12 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.outlook.Chances;
-import plumbrow.advice.outlook.Column;
-import plumbrow.advice.outlook.DrawSource;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookLine;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.assumptions.Chances;
+import plumbrow.advice.assumptions.Column;
+import plumbrow.advice.assumptions.DrawSource;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Band;
 import plumbrow.science.chance.RankCorrelation;
@@ -27,11 +27,11 @@ class SiteAndYearTest {
 
     @Test
     @DisplayName(
-            "the scores of two years of a future are correlated by the share that stays; each year has the law's own draws")
+            "the scores of two years of a future are correlated by the share that stays; each year has the distribution's own draws")
     void again() {
         int draws = 20_000;
         DrawSource source = new DrawSource(draws, 5);
-        Column own = source.column("control", new Law.Triangular(0, .5, 1));
+        Column own = source.column("control", new Distribution.Triangular(0, .5, 1));
         for (double share : new double[] {0, .3, .7, 1}) {
             double[] stays = new double[draws];
             Arrays.fill(stays, share);
@@ -48,20 +48,20 @@ class SiteAndYearTest {
     }
 
     private static int[] rows(DrawSource source, int year) {
-        return source.column("order " + year, new Law.Triangular(0, .5, 1)).ranks();
+        return source.column("order " + year, new Distribution.Triangular(0, .5, 1)).ranks();
     }
 
     /** A weed that comes each year as thick, one spray of uncertain control, all else single values. */
     private static YearsAhead sprayed() {
         Season season = new TwoFields()
                 .weed("burcucumber", 20)
-                .herbicide("Post", "glyphosate", "burcucumber", new Law.Pert(.4, .8, 1))
-                .course("post", true, "bare corn", "Post")
+                .herbicide("Post", "glyphosate", "burcucumber", new Distribution.Pert(.4, .8, 1))
+                .program("post", true, "bare corn", "Post")
                 .season();
-        Season single = season.withOutlook(List.of(
-                new OutlookLine(Crop.CORN, null, OutlookQuantity.PRICE, new Law.Fixed(4), "invented"),
-                new OutlookLine(Crop.CORN, null, OutlookQuantity.YIELD, new Law.Fixed(200), "invented"),
-                new OutlookLine(Crop.CORN, null, OutlookQuantity.BEST_STAND, new Law.Fixed(30_400), "as planted")));
+        Season single = season.withAssumptions(List.of(
+                new AssumptionLine(Crop.CORN, null, AssumptionQuantity.PRICE, new Distribution.Fixed(4), "invented"),
+                new AssumptionLine(Crop.CORN, null, AssumptionQuantity.YIELD, new Distribution.Fixed(200), "invented"),
+                new AssumptionLine(Crop.CORN, null, AssumptionQuantity.BEST_STAND, new Distribution.Fixed(30_400), "as planted")));
         Field field = single.fields().get(0);
         return Ahead.of(single, field, Ahead.repeated(single, field), OPTIONS);
     }
@@ -84,8 +84,8 @@ class SiteAndYearTest {
     private static double[] presentValues(boolean stays) {
         Random random = new Random(7);
         int draws = 40_000;
-        double[] sorted = Chances.of(new Law.Pert(.4, .8, 1)).strata(draws);
-        double[] shares = Chances.of(new Law.Pert(0, .5, 1)).strata(draws);
+        double[] sorted = Chances.of(new Distribution.Pert(.4, .8, 1)).strata(draws);
+        double[] shares = Chances.of(new Distribution.Pert(0, .5, 1)).strata(draws);
         double[] values = new double[draws];
         for (int k = 0; k < draws; k++) {
             double share = stays ? shares[random.nextInt(draws)] : 0;
@@ -123,7 +123,7 @@ class SiteAndYearTest {
                 .trait("Cry3", control)
                 .seed("whole", Crop.CORN, 0, "Cry3")
                 .block("block", true, "whole", refugePct)
-                .course("bare", false, "bare corn")
+                .program("bare", false, "bare corn")
                 .season();
         Field field = season.fields().get(0);
         return Ahead.of(season, field, Ahead.repeated(season, field), OPTIONS.withSeasons(seasons));
@@ -161,7 +161,7 @@ class SiteAndYearTest {
                         Assumption.insectGene("corn rootworm").label(),
                         Assumption.dominance("corn rootworm").label());
         assertThat(IntStream.range(0, ahead.assumptions().size())
-                        .filter(i -> ahead.assumptions().get(i).law() instanceof Law.Fixed))
+                        .filter(i -> ahead.assumptions().get(i).distribution() instanceof Distribution.Fixed))
                 .as("a single value that nobody measured")
                 .isEmpty();
     }
@@ -171,8 +171,8 @@ class SiteAndYearTest {
                 .weed("waterhemp", 20)
                 .herbicide("Pre", "S-metolachlor", "waterhemp", .9)
                 .herbicide("Post", "glyphosate", "waterhemp", .97)
-                .course("post", true, "bare corn", "Post")
-                .course("both", false, "bare corn", "Pre", "Post")
+                .program("post", true, "bare corn", "Post")
+                .program("both", false, "bare corn", "Pre", "Post")
                 .lawful()
                 .season();
         Field field = season.fields().get(0);
@@ -184,7 +184,7 @@ class SiteAndYearTest {
     }
 
     @Test
-    @DisplayName("where the seasons to come change which course is best, one sentence says which, by how much and why")
+    @DisplayName("where the seasons to come change which program is best, one sentence says which, by how much and why")
     void nowAndLater() {
         YearsAhead ahead = weedy(20);
         RotationAhead post = of(ahead, "post");

@@ -4,18 +4,18 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import plumbrow.advice.ReadWhole;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookLine;
-import plumbrow.advice.outlook.OutlookQuantity;
-import plumbrow.advice.outlook.Sure;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Sure;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.Pests;
@@ -41,7 +41,7 @@ import plumbrow.advice.shelf.Trait;
 final class TwoFields {
     static final String CORN = "Creek 100";
     static final String BEANS = "Hill 40";
-    private static final Law NONE = new Law.Fixed(0);
+    private static final Distribution NONE = new Distribution.Fixed(0);
 
     private final List<Product> products = new ArrayList<>();
     private final List<Seed> seeds = new ArrayList<>();
@@ -54,7 +54,7 @@ final class TwoFields {
     private final List<WeedPressure> weeds = new ArrayList<>();
     private final List<KnownResistance> resistance = new ArrayList<>();
     private final List<ActiveLimit> limits = new ArrayList<>();
-    private final List<Course> courses = new ArrayList<>();
+    private final List<Program> programs = new ArrayList<>();
 
     TwoFields() {
         seed("bare corn", Crop.CORN, 0);
@@ -70,12 +70,12 @@ final class TwoFields {
                 crop == Crop.CORN ? 32_000.0 : 1_000_000.0,
                 null,
                 95,
-                new Law.Fixed(100),
+                new Distribution.Fixed(100),
                 List.of(carried),
                 blendPct,
                 new RefugeRule(form, blendPct, null, null, "invented tag"),
                 NONE,
-                new Law.Fixed(100),
+                new Distribution.Fixed(100),
                 null,
                 SeedRights.UNASKED));
         return this;
@@ -91,7 +91,7 @@ final class TwoFields {
                 CORN,
                 "corn rootworm",
                 InsectPressure.Measure.NODE_INJURY,
-                new Law.Fixed(nodes),
+                new Distribution.Fixed(nodes),
                 Sure.of(15),
                 0,
                 null,
@@ -110,7 +110,7 @@ final class TwoFields {
         return herbicide(name, active, weed, Sure.of(control));
     }
 
-    TwoFields herbicide(String name, String active, String weed, Law control) {
+    TwoFields herbicide(String name, String active, String weed, Distribution control) {
         products.add(new Product(
                 name,
                 ProductKind.HERBICIDE,
@@ -139,10 +139,10 @@ final class TwoFields {
         return this;
     }
 
-    /** A course with a block of bare corn beside the seed. */
+    /** A program with a block of bare corn beside the seed. */
     TwoFields block(String name, boolean baseline, String seed, double refugePct) {
         LocalDate day = LocalDate.of(2026, 5, 1);
-        courses.add(new Course(
+        programs.add(new Program(
                 CORN,
                 name,
                 baseline,
@@ -165,7 +165,7 @@ final class TwoFields {
     }
 
     TwoFields weed(String weed, double plantsM2) {
-        weeds.add(new WeedPressure(CORN, weed, new Law.Fixed(plantsM2), Sure.of(1), 50, "invented"));
+        weeds.add(new WeedPressure(CORN, weed, new Distribution.Fixed(plantsM2), Sure.of(1), 50, "invented"));
         return this;
     }
 
@@ -174,7 +174,7 @@ final class TwoFields {
         return this;
     }
 
-    TwoFields course(String name, boolean baseline, String seed, String... sprays) {
+    TwoFields program(String name, boolean baseline, String seed, String... sprays) {
         return on(CORN, name, baseline, seed, sprays);
     }
 
@@ -198,7 +198,7 @@ final class TwoFields {
                     NONE,
                     0));
         }
-        courses.add(new Course(field, name, baseline, new RefugePlan(null, null), "", passes));
+        programs.add(new Program(field, name, baseline, new RefugePlan(null, null), "", passes));
         return this;
     }
 
@@ -213,28 +213,28 @@ final class TwoFields {
                     ActiveLimit.Basis.ACTIVE_INGREDIENT,
                     "invented label p. 2"));
         }
-        courses.replaceAll(course -> {
-            List<Pass> passes = new ArrayList<>(course.passes());
+        programs.replaceAll(program -> {
+            List<Pass> passes = new ArrayList<>(program.passes());
             LocalDate harvest = LocalDate.of(2026, 10, 14);
             passes.add(new Pass(passes.size() + 1, PassKind.HARVEST, harvest, null, null, 100, 0, NONE, 0));
-            return new Course(course.field(), course.name(), course.baseline(), course.refuge(), course.note(), passes);
+            return new Program(program.field(), program.name(), program.baseline(), program.refuge(), program.note(), passes);
         });
         return this;
     }
 
     Season season() {
-        List<OutlookLine> outlook = new ArrayList<>();
+        List<AssumptionLine> assumptions = new ArrayList<>();
         for (Crop crop : new Crop[] {Crop.CORN, Crop.SOYBEAN}) {
             boolean corn = crop == Crop.CORN;
-            outlook.add(new OutlookLine(
-                    crop, null, OutlookQuantity.PRICE, new Law.Normal(corn ? 4.5 : 11, .1), "invented"));
-            outlook.add(new OutlookLine(
-                    crop, null, OutlookQuantity.YIELD, new Law.Normal(corn ? 200 : 55, .15), "invented"));
-            outlook.add(new OutlookLine(
+            assumptions.add(new AssumptionLine(
+                    crop, null, AssumptionQuantity.PRICE, new Distribution.Normal(corn ? 4.5 : 11, .1), "invented"));
+            assumptions.add(new AssumptionLine(
+                    crop, null, AssumptionQuantity.YIELD, new Distribution.Normal(corn ? 200 : 55, .15), "invented"));
+            assumptions.add(new AssumptionLine(
                     crop,
                     null,
-                    OutlookQuantity.BEST_STAND,
-                    new Law.Fixed(corn ? 32_000 * 0.95 : 12_000),
+                    AssumptionQuantity.BEST_STAND,
+                    new Distribution.Fixed(corn ? 32_000 * 0.95 : 12_000),
                     "invented: every stand is full"));
         }
         return ReadWhole.season(new Season(
@@ -246,8 +246,8 @@ final class TwoFields {
                 List.of(),
                 new Shelf(products, seeds, traits, actives, uses, limits, controls),
                 new Pests(insects, doubts, weeds, resistance),
-                courses,
-                outlook));
+                programs,
+                assumptions));
     }
 
     private static Field field(String name, Crop crop) {

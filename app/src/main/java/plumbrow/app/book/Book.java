@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcOperations;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import plumbrow.advice.course.Done;
+import plumbrow.advice.program.Done;
 import plumbrow.advice.names.UnknownName;
 import plumbrow.advice.names.UnknownNames;
 import plumbrow.advice.season.Season;
@@ -304,11 +304,11 @@ public final class Book implements AutoCloseable {
         });
     }
 
-    /** Writes a choice down at the end of the log. Its field and course must stand in the book's season of that year. */
+    /** Writes a choice down at the end of the log. Its field and program must stand in the book's season of that year. */
     public void choose(Choice choice) {
         database.write(sql -> {
             ChoiceRows rows = new ChoiceRows(JdbcClient.create(sql));
-            rows.demandCourse(choice);
+            rows.demandProgram(choice);
             rows.add(choice);
             return choice;
         });

@@ -4,18 +4,18 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.quantity.Amount;
 
 /** The cells of one row on their way into a table, from left to right. Null is written where a value is unknown. */
 final class Cells {
     private final String table;
-    private final Laws laws;
+    private final Distributions distributions;
     private final List<@Nullable Object> values = new ArrayList<>();
 
-    Cells(String table, Laws laws) {
+    Cells(String table, Distributions distributions) {
         this.table = table;
-        this.laws = laws;
+        this.distributions = distributions;
     }
 
     Object[] all() {
@@ -60,14 +60,14 @@ final class Cells {
         return amount == null ? add(null).add(null) : real(amount.value()).word(amount.unit());
     }
 
-    /** One cell with the number under which the law stands in the law table. */
-    Cells law(Law law) {
-        return add(laws.number(law));
+    /** One cell with the number under which the distribution stands in the distribution table. */
+    Cells distribution(Distribution distribution) {
+        return add(distributions.number(distribution));
     }
 
     /** The same where there may be none. */
-    Cells maybeLaw(@Nullable Law law) {
-        return law == null ? add(null) : law(law);
+    Cells maybeDistribution(@Nullable Distribution distribution) {
+        return distribution == null ? add(null) : distribution(distribution);
     }
 
     private Cells add(@Nullable Object value) {

@@ -12,14 +12,14 @@ final class ChoiceRows {
         this.client = client;
     }
 
-    void demandCourse(Choice choice) {
-        boolean known = client.sql("SELECT count(*) FROM course WHERE season = ? AND field = ? AND name = ?")
-                        .params(choice.year(), choice.field(), choice.course())
+    void demandProgram(Choice choice) {
+        boolean known = client.sql("SELECT count(*) FROM program WHERE season = ? AND field = ? AND name = ?")
+                        .params(choice.year(), choice.field(), choice.program())
                         .query(Integer.class)
                         .single()
                 > 0;
         if (!known) {
-            throw new BookException("The season " + choice.year() + " has no course '" + choice.course()
+            throw new BookException("The season " + choice.year() + " has no program '" + choice.program()
                     + "' for the field '" + choice.field() + "'.");
         }
     }
@@ -27,10 +27,10 @@ final class ChoiceRows {
     void add(Choice choice) {
         client.sql("INSERT INTO choice (season, field, course, who, chosen_at, why, chance_beats_baseline, "
                         + "mean_margin_usd_ac) VALUES (?, ?, ?, ?, ?, ?, ?, ?)")
-                .params(new Cells("choice", new Laws())
+                .params(new Cells("choice", new Distributions())
                         .whole(choice.year())
                         .text(choice.field())
-                        .text(choice.course())
+                        .text(choice.program())
                         .text(choice.who())
                         .text(choice.when().toString())
                         .text(choice.why())
@@ -46,7 +46,7 @@ final class ChoiceRows {
                         + "mean_margin_usd_ac FROM choice WHERE season = ? ORDER BY number")
                 .param(year)
                 .query((cells, number) -> {
-                    Row row = new Row(cells, new Laws());
+                    Row row = new Row(cells, new Distributions());
                     return new Choice(
                             row.whole(),
                             row.text(),

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
@@ -24,11 +24,11 @@ final class DeskChangeRows {
         this.client = client;
     }
 
-    /** A part of a season that is changed by itself: a course with its passes, an outline, or a thing around a field. */
+    /** A part of a season that is changed by itself: a program with its passes, an outline, or a thing around a field. */
     private record Part(String kind, String field, String name) {
         String words() {
             return switch (kind) {
-                case "course" -> "the course '" + name + "' of " + field;
+                case "program" -> "the program '" + name + "' of " + field;
                 case "outline" -> "the outline of " + field;
                 default -> "the " + kind + " '" + name + "' at " + field;
             };
@@ -78,11 +78,11 @@ final class DeskChangeRows {
             parts.put(new Part("outline", field.name(), ""), String.valueOf(field.boundary()));
         }
         Map<Part, List<String>> rows = new LinkedHashMap<>();
-        for (Course course : season.courses()) {
-            add(rows, course(course.field(), course.name()), course);
+        for (Program program : season.programs()) {
+            add(rows, program(program.field(), program.name()), program);
         }
-        season.work().sprayPlans().forEach(plan -> add(rows, course(plan.field(), plan.course()), plan));
-        season.pests().weedBook().tillage().forEach(work -> add(rows, course(work.field(), work.course()), work));
+        season.work().sprayPlans().forEach(plan -> add(rows, program(plan.field(), plan.program()), plan));
+        season.pests().weedBook().tillage().forEach(work -> add(rows, program(work.field(), work.program()), work));
         for (Feature feature : season.ground().features()) {
             add(rows, new Part(feature.kind().word(), feature.field(), feature.name()), feature);
         }
@@ -90,8 +90,8 @@ final class DeskChangeRows {
         return parts;
     }
 
-    private static Part course(String field, String name) {
-        return new Part("course", field, name);
+    private static Part program(String field, String name) {
+        return new Part("program", field, name);
     }
 
     private static void add(Map<Part, List<String>> rows, Part part, Object row) {

@@ -2,7 +2,7 @@ package plumbrow.app.book;
 
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Done;
+import plumbrow.advice.program.Done;
 
 /**
  * A line of the log as the book keeps it. Lines are only ever added; one that was wrong is struck by a further line, and

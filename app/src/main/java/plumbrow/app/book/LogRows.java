@@ -12,7 +12,7 @@ import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import plumbrow.advice.course.Done;
+import plumbrow.advice.program.Done;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
@@ -91,7 +91,7 @@ final class LogRows {
     LogLine add(Done done, @Nullable Instant at) {
         client.sql("INSERT INTO log_line (field, date, product, rate, rate_unit, share_pct, applicator, source, "
                         + "written_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)")
-                .params(new Cells("log_line", new Laws())
+                .params(new Cells("log_line", new Distributions())
                         .text(done.field())
                         .date(done.date())
                         .text(done.product())
@@ -129,7 +129,7 @@ final class LogRows {
     }
 
     private static LogLine line(ResultSet cells) throws SQLException {
-        Row row = new Row(cells, new Laws());
+        Row row = new Row(cells, new Distributions());
         int number = row.whole();
         Done done = new Done(row.text(), row.date(), row.text(), row.amount(), row.real(), row.maybeText(), row.text());
         String writtenAt = row.maybeText();

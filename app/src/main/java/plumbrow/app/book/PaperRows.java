@@ -133,7 +133,7 @@ final class PaperRows {
     }
 
     private static StoredPaper stored(ResultSet cells) throws SQLException {
-        Row row = new Row(cells, new Laws());
+        Row row = new Row(cells, new Distributions());
         int number = row.whole();
         FiledPaper.Kind kind = kind(row.text());
         FiledPaper paper = new FiledPaper(

@@ -2,7 +2,7 @@ package plumbrow.app.book;
 
 import java.sql.SQLException;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.InsectPressure.Measure;
 import plumbrow.advice.pests.KnownResistance;
@@ -21,8 +21,8 @@ final class PestRows {
                     row.text(),
                     row.text(),
                     row.word(Measure.class),
-                    row.law(),
-                    row.law(),
+                    row.distribution(),
+                    row.distribution(),
                     row.real(),
                     sample(row),
                     row.maybeDate(),
@@ -42,15 +42,15 @@ final class PestRows {
 
     static final RowKind<WeedPressure> WEED = new RowKind<>(
             "weed_pressure",
-            "field weed density_m2 first_plant_loss_pct most_loss_pct source first_plant_loss_law",
+            "field weed density_m2 first_plant_loss_pct most_loss_pct source first_plant_loss_distribution",
             season -> season.pests().weeds(),
             (weed, cells) -> cells.text(weed.field())
                     .text(weed.weed())
-                    .law(weed.densityPerSquareMetre())
+                    .distribution(weed.densityPerSquareMetre())
                     .real(weed.firstPlantLossPct())
                     .real(weed.mostLossPct())
                     .text(weed.source())
-                    .maybeLaw(weed.lossPerPlantPct() instanceof Law.Fixed ? null : weed.lossPerPlantPct()),
+                    .maybeDistribution(weed.lossPerPlantPct() instanceof Distribution.Fixed ? null : weed.lossPerPlantPct()),
             PestRows::weed);
 
     static final RowKind<KnownResistance> RESISTANCE = new RowKind<>(
@@ -66,17 +66,17 @@ final class PestRows {
 
     private PestRows() {}
 
-    /** The loss per plant is one number, or a law where it was entered as one; older books have the number alone. */
+    /** The loss per plant is one number, or a distribution where it was entered as one; older books have the number alone. */
     private static WeedPressure weed(Row row) throws SQLException {
         String field = row.text();
         String weed = row.text();
-        Law density = row.law();
+        Distribution density = row.distribution();
         double lossPct = row.real();
         double mostLossPct = row.real();
         String source = row.text();
-        Law entered = row.maybeLaw();
+        Distribution entered = row.maybeDistribution();
         return new WeedPressure(
-                field, weed, density, entered == null ? new Law.Fixed(lossPct) : entered, mostLossPct, source);
+                field, weed, density, entered == null ? new Distribution.Fixed(lossPct) : entered, mostLossPct, source);
     }
 
     private static KnownResistance resistance(Row row) throws SQLException {
@@ -91,8 +91,8 @@ final class PestRows {
         cells.text(insect.field())
                 .text(insect.insect())
                 .word(insect.measure())
-                .law(insect.pressure())
-                .law(insect.lossPerUnitPct())
+                .distribution(insect.pressure())
+                .distribution(insect.lossPerUnitPct())
                 .real(insect.neighbourShare());
         ScoutingSample sample = insect.sample();
         cells.whole(sample == null ? null : sample.size())

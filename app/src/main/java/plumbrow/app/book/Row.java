@@ -5,19 +5,19 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 
 /** One row of a table, read from left to right: each question takes the next cell. */
 final class Row {
     private final ResultSet cells;
-    private final Laws laws;
+    private final Distributions distributions;
     private int column;
 
-    Row(ResultSet cells, Laws laws) {
+    Row(ResultSet cells, Distributions distributions) {
         this.cells = cells;
-        this.laws = laws;
+        this.distributions = distributions;
     }
 
     String text() throws SQLException {
@@ -95,13 +95,13 @@ final class Row {
     }
 
     @Nullable
-    Law maybeLaw() throws SQLException {
+    Distribution maybeDistribution() throws SQLException {
         Integer number = maybeWhole();
-        return number == null ? null : laws.law(number);
+        return number == null ? null : distributions.distribution(number);
     }
 
-    Law law() throws SQLException {
-        return laws.law(whole());
+    Distribution distribution() throws SQLException {
+        return distributions.distribution(whole());
     }
 
     private <T> T known(@Nullable T value) throws SQLException {

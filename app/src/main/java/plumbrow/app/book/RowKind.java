@@ -30,14 +30,14 @@ record RowKind<R>(
     }
 
     /** The rows of a season as they go into the table. */
-    Filled fill(Season season, Laws laws) {
-        return fill(season.year(), rows.apply(season), laws);
+    Filled fill(Season season, Distributions distributions) {
+        return fill(season.year(), rows.apply(season), distributions);
     }
 
-    Filled fill(int season, List<R> values, Laws laws) {
+    Filled fill(int season, List<R> values, Distributions distributions) {
         List<Object[]> cells = new ArrayList<>(values.size());
         for (R value : values) {
-            Cells row = new Cells(table, laws).whole(season).whole(cells.size() + 1);
+            Cells row = new Cells(table, distributions).whole(season).whole(cells.size() + 1);
             write.accept(value, row);
             cells.add(row.all());
         }

@@ -7,8 +7,8 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The form of the tables, as numbered steps from an empty file to today's. */
 final class Schema {
-    /** The step that this program knows last: the highest V number in the folder of migrations. */
-    static final int VERSION = 13;
+    /** The step that Plumbrow knows last: the highest V number in the folder of migrations. */
+    static final int VERSION = 14;
 
     private Schema() {}
 

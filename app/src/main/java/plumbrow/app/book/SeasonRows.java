@@ -29,8 +29,8 @@ import plumbrow.app.book.RowKind.Filled;
 final class SeasonRows {
     /** Every kind of row; a kind comes after those it refers to. */
     private static final List<RowKind<?>> KINDS = List.of(
-            Laws.LAW,
-            Laws.PAST,
+            Distributions.LAW,
+            Distributions.PAST,
             FieldRows.FARM,
             FieldRows.FIELD,
             FieldRows.POINT,
@@ -48,9 +48,9 @@ final class SeasonRows {
             PestRows.INSECT,
             PestRows.TRAIT_DOUBT,
             PestRows.WEED,
-            CourseRows.COURSE,
-            CourseRows.PASS,
-            CourseRows.OUTLOOK,
+            ProgramRows.PROGRAM,
+            ProgramRows.PASS,
+            ProgramRows.OUTLOOK,
             LabelRows.TERMS,
             LabelRows.METHOD,
             LabelRows.SOIL_RATE,
@@ -221,100 +221,100 @@ final class SeasonRows {
     private record Head(LocalDate asOf, String adviser) {}
 
     private static List<Filled> filled(Season season) {
-        Laws laws = new Laws();
+        Distributions distributions = new Distributions();
         List<Filled> rows = new ArrayList<>();
-        KINDS.stream().skip(2).forEach(kind -> rows.add(kind.fill(season, laws)));
-        rows.add(0, Laws.LAW.fill(season.year(), laws.shapes(), laws));
-        rows.add(1, Laws.PAST.fill(season.year(), laws.pastValues(), laws));
+        KINDS.stream().skip(2).forEach(kind -> rows.add(kind.fill(season, distributions)));
+        rows.add(0, Distributions.LAW.fill(season.year(), distributions.shapes(), distributions));
+        rows.add(1, Distributions.PAST.fill(season.year(), distributions.pastValues(), distributions));
         return rows;
     }
 
     private Season read(int year, Head head) {
-        Laws none = new Laws();
-        Laws laws = Laws.of(all(Laws.LAW, year, none), all(Laws.PAST, year, none));
+        Distributions none = new Distributions();
+        Distributions distributions = Distributions.of(all(Distributions.LAW, year, none), all(Distributions.PAST, year, none));
         Shelf shelf = new Shelf(
                 ShelfRows.placed(
-                        all(ShelfRows.PRODUCT, year, laws),
-                        all(ShelfRows.STATE, year, laws),
-                        all(ShelfRows.COUNTY, year, laws)),
-                SeedRows.withTraits(all(SeedRows.SEED, year, laws), all(SeedRows.SEED_TRAIT, year, laws)),
-                all(ShelfRows.TRAIT, year, laws),
-                all(ShelfRows.ACTIVE, year, laws),
-                all(ShelfRows.LABEL_USE, year, laws),
-                all(ShelfRows.ACTIVE_LIMIT, year, laws),
-                all(ShelfRows.CONTROL, year, laws),
-                labels(year, laws));
+                        all(ShelfRows.PRODUCT, year, distributions),
+                        all(ShelfRows.STATE, year, distributions),
+                        all(ShelfRows.COUNTY, year, distributions)),
+                SeedRows.withTraits(all(SeedRows.SEED, year, distributions), all(SeedRows.SEED_TRAIT, year, distributions)),
+                all(ShelfRows.TRAIT, year, distributions),
+                all(ShelfRows.ACTIVE, year, distributions),
+                all(ShelfRows.LABEL_USE, year, distributions),
+                all(ShelfRows.ACTIVE_LIMIT, year, distributions),
+                all(ShelfRows.CONTROL, year, distributions),
+                labels(year, distributions));
         Pests pests = new Pests(
-                all(PestRows.INSECT, year, laws),
-                all(PestRows.TRAIT_DOUBT, year, laws),
-                all(PestRows.WEED, year, laws),
-                all(PestRows.RESISTANCE, year, laws),
-                weedBook(year, laws));
-        List<Field> fields = FieldRows.outlined(all(FieldRows.FIELD, year, laws), all(FieldRows.POINT, year, laws));
+                all(PestRows.INSECT, year, distributions),
+                all(PestRows.TRAIT_DOUBT, year, distributions),
+                all(PestRows.WEED, year, distributions),
+                all(PestRows.RESISTANCE, year, distributions),
+                weedBook(year, distributions));
+        List<Field> fields = FieldRows.outlined(all(FieldRows.FIELD, year, distributions), all(FieldRows.POINT, year, distributions));
         return new Season(
                 year,
                 head.asOf(),
                 head.adviser(),
-                all(FieldRows.FARM, year, laws),
+                all(FieldRows.FARM, year, distributions),
                 fields,
-                all(FieldRows.CROP_YEAR, year, laws),
+                all(FieldRows.CROP_YEAR, year, distributions),
                 shelf,
                 pests,
-                CourseRows.withPasses(all(CourseRows.COURSE, year, laws), all(CourseRows.PASS, year, laws)),
-                all(CourseRows.OUTLOOK, year, laws),
-                ground(year, laws),
-                work(year, fields, laws));
+                ProgramRows.withPasses(all(ProgramRows.PROGRAM, year, distributions), all(ProgramRows.PASS, year, distributions)),
+                all(ProgramRows.OUTLOOK, year, distributions),
+                ground(year, distributions),
+                work(year, fields, distributions));
     }
 
-    private WeedBook weedBook(int year, Laws laws) {
+    private WeedBook weedBook(int year, Distributions distributions) {
         return new WeedBook(
-                all(WeedRows.CLIMATE, year, laws),
-                all(WeedRows.DAY, year, laws),
-                all(WeedRows.CROP, year, laws),
-                all(WeedRows.LIKE, year, laws),
-                all(WeedRows.RATING, year, laws),
-                all(WeedRows.TILLAGE, year, laws),
-                all(WeedRows.FLOOR, year, laws));
+                all(WeedRows.CLIMATE, year, distributions),
+                all(WeedRows.DAY, year, distributions),
+                all(WeedRows.CROP, year, distributions),
+                all(WeedRows.LIKE, year, distributions),
+                all(WeedRows.RATING, year, distributions),
+                all(WeedRows.TILLAGE, year, distributions),
+                all(WeedRows.FLOOR, year, distributions));
     }
 
-    private LabelBook labels(int year, Laws laws) {
+    private LabelBook labels(int year, Distributions distributions) {
         return new LabelBook(
-                LabelRows.withMethods(all(LabelRows.TERMS, year, laws), all(LabelRows.METHOD, year, laws)),
-                LabelRows.withTextures(all(LabelRows.SOIL_RATE, year, laws), all(LabelRows.TEXTURE, year, laws)),
-                all(LabelRows.SETBACK, year, laws),
-                all(LabelRows.PLANT_BACK, year, laws),
-                all(LabelRows.MIX_RULE, year, laws),
+                LabelRows.withMethods(all(LabelRows.TERMS, year, distributions), all(LabelRows.METHOD, year, distributions)),
+                LabelRows.withTextures(all(LabelRows.SOIL_RATE, year, distributions), all(LabelRows.TEXTURE, year, distributions)),
+                all(LabelRows.SETBACK, year, distributions),
+                all(LabelRows.PLANT_BACK, year, distributions),
+                all(LabelRows.MIX_RULE, year, distributions),
                 SpecialLabelRows.withCounties(
-                        all(SpecialLabelRows.SPECIAL_LABEL, year, laws), all(SpecialLabelRows.COUNTY, year, laws)),
-                CareRows.withWear(all(CareRows.CARE, year, laws), all(CareRows.WEAR, year, laws)));
+                        all(SpecialLabelRows.SPECIAL_LABEL, year, distributions), all(SpecialLabelRows.COUNTY, year, distributions)),
+                CareRows.withWear(all(CareRows.CARE, year, distributions), all(CareRows.WEAR, year, distributions)));
     }
 
-    private Ground ground(int year, Laws laws) {
+    private Ground ground(int year, Distributions distributions) {
         return new Ground(
-                all(GroundRows.LOOKED, year, laws),
-                GroundRows.shaped(all(GroundRows.FEATURE, year, laws), all(GroundRows.POINT, year, laws)),
-                all(GroundRows.ALSO_IN, year, laws),
-                all(GroundRows.NEXT_CROP, year, laws));
+                all(GroundRows.LOOKED, year, distributions),
+                GroundRows.shaped(all(GroundRows.FEATURE, year, distributions), all(GroundRows.POINT, year, distributions)),
+                all(GroundRows.ALSO_IN, year, distributions),
+                all(GroundRows.NEXT_CROP, year, distributions));
     }
 
-    private Work work(int year, List<Field> fields, Laws laws) {
+    private Work work(int year, List<Field> fields, Distributions distributions) {
         return new Work(
-                all(WorkRows.SPRAY_PLAN, year, laws),
+                all(WorkRows.SPRAY_PLAN, year, distributions),
                 WorkRows.crew(
-                        all(WorkRows.PERSON, year, laws),
-                        all(WorkRows.CREW, year, laws),
-                        all(WorkRows.GEAR, year, laws)),
+                        all(WorkRows.PERSON, year, distributions),
+                        all(WorkRows.CREW, year, distributions),
+                        all(WorkRows.GEAR, year, distributions)),
                 new LogRows(client).effective(year, fields),
                 new Means(
-                        all(MeansRows.MACHINE, year, laws),
-                        all(MeansRows.WINDOW, year, laws),
-                        all(MeansRows.LIMIT, year, laws),
-                        all(MeansRows.BREAK, year, laws),
-                        all(MeansRows.SUPPLY, year, laws)),
-                all(WorkRows.STAND_COUNT, year, laws));
+                        all(MeansRows.MACHINE, year, distributions),
+                        all(MeansRows.WINDOW, year, distributions),
+                        all(MeansRows.LIMIT, year, distributions),
+                        all(MeansRows.BREAK, year, distributions),
+                        all(MeansRows.SUPPLY, year, distributions)),
+                all(WorkRows.STAND_COUNT, year, distributions));
     }
 
-    private <R> List<R> all(RowKind<R> kind, int year, Laws laws) {
-        return sql.query(kind.select(), (cells, number) -> kind.read().read(new Row(cells, laws)), year);
+    private <R> List<R> all(RowKind<R> kind, int year, Distributions distributions) {
+        return sql.query(kind.select(), (cells, number) -> kind.read().read(new Row(cells, distributions)), year);
     }
 }

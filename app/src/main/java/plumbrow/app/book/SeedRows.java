@@ -67,15 +67,15 @@ final class SeedRows {
                 .real(seed.seedsPerUnit())
                 .real(seed.seedsPerPound())
                 .real(seed.germinationPct())
-                .maybeLaw(seed.emergencePct())
+                .maybeDistribution(seed.emergencePct())
                 .real(seed.blendRefugePct())
                 .word(seed.rule().form())
                 .real(seed.rule().requiredPct())
                 .real(seed.rule().farthestFt())
                 .whole(seed.rule().fewestRows())
                 .text(seed.rule().source())
-                .law(seed.gainBuPerAcre())
-                .law(seed.standPct());
+                .distribution(seed.gainBuPerAcre())
+                .distribution(seed.standPct());
         SavedSeed saved = seed.saved();
         cells.real(saved == null ? null : saved.yearsBehind())
                 .real(saved == null ? null : saved.binPriceUsdPerBu())
@@ -98,7 +98,7 @@ final class SeedRows {
                 row.maybeReal(),
                 row.maybeReal(),
                 row.real(),
-                row.maybeLaw(),
+                row.maybeDistribution(),
                 List.of(),
                 row.real(),
                 new RefugeRule(
@@ -107,8 +107,8 @@ final class SeedRows {
                         row.maybeReal(),
                         row.maybeWhole(),
                         row.text()),
-                row.law(),
-                row.law(),
+                row.distribution(),
+                row.distribution(),
                 saved(
                         row.maybeReal(),
                         row.maybeReal(),

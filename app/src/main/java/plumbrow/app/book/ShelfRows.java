@@ -69,9 +69,9 @@ final class ShelfRows {
             (trait, cells) -> cells.text(trait.name())
                     .text(trait.group())
                     .text(trait.insect())
-                    .law(trait.control())
+                    .distribution(trait.control())
                     .text(trait.source()),
-            row -> new Trait(row.text(), row.text(), row.text(), row.law(), row.text()));
+            row -> new Trait(row.text(), row.text(), row.text(), row.distribution(), row.text()));
 
     static final RowKind<ActiveContent> ACTIVE = new RowKind<>(
             "active_content",
@@ -134,9 +134,9 @@ final class ShelfRows {
             (control, cells) -> cells.text(control.product())
                     .text(control.pest())
                     .amount(control.rate())
-                    .law(control.share())
+                    .distribution(control.share())
                     .text(control.source()),
-            row -> new Control(row.text(), row.text(), row.amount(), row.law(), row.text()));
+            row -> new Control(row.text(), row.text(), row.amount(), row.distribution(), row.text()));
 
     /** A state in which a product is registered, or a county from which its label excludes it. */
     record Place(String product, String name) {}

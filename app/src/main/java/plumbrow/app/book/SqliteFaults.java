@@ -66,7 +66,7 @@ final class SqliteFaults {
 
     private static String constraint(String file, String message) {
         if (message.contains("FOREIGN KEY")) {
-            return "A row names a farm, field, product, course, pass or person that the season doesn't hold; nothing was changed in "
+            return "A row names a farm, field, product, program, pass or person that the season doesn't hold; nothing was changed in "
                     + file + ".";
         }
         if (message.contains("UNIQUE")) {

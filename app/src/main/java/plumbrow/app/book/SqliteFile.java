@@ -67,7 +67,7 @@ final class SqliteFile implements Database {
         untouched.setUrl("jdbc:sqlite:" + file.toAbsolutePath().toUri() + "?immutable=1");
     }
 
-    /** Made beside its place and put there when it is whole: whoever stops the program meanwhile leaves no book that is none. */
+    /** Made beside its place and put there when it is whole: whoever stops it meanwhile leaves no book that is none. */
     static SqliteFile create(Path newFile) {
         made(newFile, making -> {
             SqliteFile book = new SqliteFile(making, PATIENCE);

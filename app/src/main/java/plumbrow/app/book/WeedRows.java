@@ -54,9 +54,9 @@ final class WeedRows {
             (crop, cells) -> cells.text(crop.field())
                     .date(crop.up())
                     .date(crop.closed())
-                    .law(crop.daysLate())
+                    .distribution(crop.daysLate())
                     .text(crop.source()),
-            row -> new CropTiming(row.text(), row.maybeDate(), row.maybeDate(), row.law(), row.text()));
+            row -> new CropTiming(row.text(), row.maybeDate(), row.maybeDate(), row.distribution(), row.text()));
 
     static final RowKind<LikeWeed> LIKE = new RowKind<>(
             "like_weed",
@@ -75,7 +75,7 @@ final class WeedRows {
                     .amount(rating.rate())
                     .real(rating.heightIn())
                     .whole(rating.seenDays())
-                    .law(rating.control())
+                    .distribution(rating.control())
                     .word(rating.basis())
                     .text(rating.asFor())
                     .text(rating.source()),
@@ -86,17 +86,17 @@ final class WeedRows {
                     row.amount(),
                     row.maybeReal(),
                     row.maybeWhole(),
-                    row.law(),
+                    row.distribution(),
                     row.word(Basis.class),
                     row.maybeText(),
                     row.text()));
 
     static final RowKind<TillageWork> TILLAGE = new RowKind<>(
             "tillage_work",
-            "field course pass tool depth_in source",
+            "field program pass tool depth_in source",
             season -> season.pests().weedBook().tillage(),
             (work, cells) -> cells.text(work.field())
-                    .text(work.course())
+                    .text(work.program())
                     .whole(work.pass())
                     .word(work.tool())
                     .real(work.depthIn())

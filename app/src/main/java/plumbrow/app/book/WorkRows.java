@@ -3,7 +3,7 @@ package plumbrow.app.book;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.season.Season;
@@ -37,11 +37,11 @@ final class WorkRows {
 
     static final RowKind<SprayPlan> SPRAY_PLAN = new RowKind<>(
             "spray_plan",
-            "field course pass tank method carrier_gal_ac droplets boom_in drift_reduction_pct crop_stage crop_height_in "
+            "field program pass tank method carrier_gal_ac droplets boom_in drift_reduction_pct crop_stage crop_height_in "
                     + "weed_height_in bloom applicator",
             season -> season.work().sprayPlans(),
             (plan, cells) -> cells.text(plan.field())
-                    .text(plan.course())
+                    .text(plan.program())
                     .whole(plan.pass())
                     .text(plan.tank())
                     .word(plan.method())
@@ -77,12 +77,12 @@ final class WorkRows {
             (count, cells) -> cells.text(count.field())
                     .date(count.planted())
                     .date(count.counted())
-                    .law(count.plantsPerAcre())
-                    .maybeLaw(count.gapsLossPct())
+                    .distribution(count.plantsPerAcre())
+                    .maybeDistribution(count.gapsLossPct())
                     .real(count.paymentUsdPerAcre())
                     .text(count.source()),
             row -> new StandCount(
-                    row.text(), row.date(), row.date(), row.law(), row.maybeLaw(), row.maybeReal(), row.text()));
+                    row.text(), row.date(), row.date(), row.distribution(), row.maybeDistribution(), row.maybeReal(), row.text()));
 
     /** What protects those who work. */
     record Protection(@Nullable Set<String> gear, Ask display) {}

@@ -2,6 +2,7 @@ package plumbrow.app.command;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -56,7 +57,8 @@ final class BookImport implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Season season = WorkbookReader.read(workbook);
+        List<String> told = new ArrayList<>();
+        Season season = WorkbookReader.read(workbook, told::add);
         try (Book book = Book.open(file)) {
             Book.Brought brought = brought(book, season);
             SeasonSummary summary = SeasonSummary.of(season);
@@ -65,7 +67,7 @@ final class BookImport implements Callable<Integer> {
                             ? Json.of(new Imported(
                                     file.toString(), brought.replaced(), brought.log(), brought.gone(), summary))
                             : "Season " + season.year() + (brought.replaced() ? " was replaced" : " is now") + " in "
-                                    + file + ": " + Said.holds(summary) + "." + said(brought));
+                                    + file + ": " + Said.holds(summary) + "." + said(brought) + Said.after(told));
         }
         return Exit.GOOD;
     }

@@ -17,13 +17,13 @@ import plumbrow.app.json.CheckSummary;
 import plumbrow.app.json.Json;
 import plumbrow.documents.binder.CheckPaper;
 
-/** Asks every gate about the courses of the season. */
+/** Asks every gate about the programs of the season. */
 @Command(
         name = "check",
-        description = "Says for each course whether it is barred, unknown, conditional or clear, and why.",
+        description = "Says for each program whether it is barred, unknown, conditional or clear, and why.",
         footer = {
             "",
-            "Exit: 0 good, 1 where a course asked for is barred, 2 bad input. Unknown is not clear: look it up."
+            "Exit: 0 good, 1 where a program asked for is barred, 2 bad input. Unknown is not clear: look it up."
         })
 final class CheckCommand implements Callable<Integer> {
     private final Screen screen;
@@ -34,8 +34,8 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--field", paramLabel = "NAME", arity = "1..*", description = "Only these fields.")
     private List<String> names = new ArrayList<>();
 
-    @Option(names = "--course", paramLabel = "NAME", description = "Only the course of this name.")
-    private @Nullable String course;
+    @Option(names = "--program", paramLabel = "NAME", description = "Only the program of this name.")
+    private @Nullable String program;
 
     @Option(names = "--json", description = "Answer as JSON.")
     private boolean json;
@@ -51,9 +51,9 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         Season season = from.season();
         SeasonCheck all = SeasonCheck.of(season, FromBook.fields(season, names));
-        SeasonCheck check = course == null ? all : all.named(course);
-        if (check.courses().isEmpty() && course != null) {
-            throw new BadInputException("There is no course '" + course + "' there; the courses are " + courses(all));
+        SeasonCheck check = program == null ? all : all.named(program);
+        if (check.programs().isEmpty() && program != null) {
+            throw new BadInputException("There is no program '" + program + "' there; the programs are " + programs(all));
         }
         if (pdf != null) {
             NewFile.demandFree(pdf);
@@ -63,9 +63,9 @@ final class CheckCommand implements Callable<Integer> {
         return check.count(Standing.BARRED) > 0 ? Exit.NOT_ADVISED : Exit.GOOD;
     }
 
-    private static String courses(SeasonCheck check) {
-        return check.courses().stream()
-                .map(one -> one.course().name())
+    private static String programs(SeasonCheck check) {
+        return check.programs().stream()
+                .map(one -> one.program().name())
                 .distinct()
                 .collect(Collectors.joining(", ", "", "."));
     }

@@ -2,7 +2,7 @@ package plumbrow.app.command;
 
 import java.util.List;
 import picocli.CommandLine.ParameterException;
-import plumbrow.advice.calendar.CourseChangeException;
+import plumbrow.advice.calendar.ProgramChangeException;
 import plumbrow.advice.weighing.SeasonGapException;
 import plumbrow.app.FaultFile;
 import plumbrow.app.book.BookException;
@@ -18,7 +18,7 @@ final class Faults {
     private static final List<Class<? extends RuntimeException>> SPOKEN = List.of(
             BadInputException.class,
             BookException.class,
-            CourseChangeException.class,
+            ProgramChangeException.class,
             FigureInputException.class,
             FileTrouble.class,
             MapTrouble.class,

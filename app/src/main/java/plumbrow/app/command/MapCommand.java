@@ -9,13 +9,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Book;
 import plumbrow.app.command.said.MapWords;
-import plumbrow.app.json.CourseZones;
+import plumbrow.app.json.ProgramZones;
 import plumbrow.app.json.Json;
 import plumbrow.app.json.LandSummary;
 import plumbrow.documents.map.MapFile;
@@ -64,25 +64,25 @@ final class MapCommand implements Runnable {
     int zones(
             @Mixin FromBook from,
             @Option(names = "--field", paramLabel = "NAME", required = true, description = "The field.") String name,
-            @Option(names = "--course", paramLabel = "NAME", description = "Only the course of this name.") @Nullable
-                    String course,
+            @Option(names = "--program", paramLabel = "NAME", description = "Only the program of this name.") @Nullable
+                    String program,
             @Option(names = "--json", description = "Answer as JSON.") boolean json,
             @Option(
                             names = "--geojson",
                             description =
-                                    "Answer as GeoJSON: outline, features, zones and what may be sprayed; names one course.")
+                                    "Answer as GeoJSON: outline, features, zones and what may be sprayed; names one program.")
                     boolean geojson) {
         Season season = from.season();
         Field field = FromBook.fields(season, List.of(name)).get(0);
-        List<Course> courses = courses(season, field, course);
-        if (geojson && courses.size() != 1) {
+        List<Program> programs = programs(season, field, program);
+        if (geojson && programs.size() != 1) {
             throw new BadInputException(
-                    "Name one course for GeoJSON, with --course; the courses are " + names(season.courses(name)) + ".");
+                    "Name one program for GeoJSON, with --program; the programs are " + names(season.programs(name)) + ".");
         }
         Gates gates = Gates.of(season);
-        List<CourseZones> found = new ArrayList<>();
-        for (Course each : courses) {
-            found.add(CourseZones.of(season, gates, field, each));
+        List<ProgramZones> found = new ArrayList<>();
+        for (Program each : programs) {
+            found.add(ProgramZones.of(season, gates, field, each));
         }
         if (geojson) {
             screen.say(MapText.of(
@@ -131,18 +131,18 @@ final class MapCommand implements Runnable {
         return Exit.GOOD;
     }
 
-    private static List<Course> courses(Season season, Field field, @Nullable String course) {
-        List<Course> courses = season.courses(field.name()).stream()
-                .filter(candidate -> course == null || candidate.name().equals(course))
+    private static List<Program> programs(Season season, Field field, @Nullable String program) {
+        List<Program> programs = season.programs(field.name()).stream()
+                .filter(candidate -> program == null || candidate.name().equals(program))
                 .toList();
-        if (courses.isEmpty() && course != null) {
-            throw new BadInputException("There is no course '" + course + "' there; the courses are "
-                    + names(season.courses(field.name())) + ".");
+        if (programs.isEmpty() && program != null) {
+            throw new BadInputException("There is no program '" + program + "' there; the programs are "
+                    + names(season.programs(field.name())) + ".");
         }
-        return courses;
+        return programs;
     }
 
-    private static String names(List<Course> courses) {
-        return courses.stream().map(Course::name).collect(Collectors.joining(", "));
+    private static String names(List<Program> programs) {
+        return programs.stream().map(Program::name).collect(Collectors.joining(", "));
     }
 }

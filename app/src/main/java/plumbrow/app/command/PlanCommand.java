@@ -15,11 +15,11 @@ import plumbrow.advice.season.Season;
 import plumbrow.app.command.said.PlanWords;
 import plumbrow.app.json.Json;
 
-/** Plans farms: one course for each field under what they share. */
+/** Plans farms: one program for each field under what they share. */
 @Command(
         name = "plan",
         description =
-                "Gives each field of a farm one course, so that all together bring most with the hours, money and "
+                "Gives each field of a farm one program, so that all together bring most with the hours, money and "
                         + "quantities there are.",
         footer = {"", "Exit: 0 good, 1 where the limits of a farm clash, 2 bad input."})
 final class PlanCommand implements Callable<Integer> {

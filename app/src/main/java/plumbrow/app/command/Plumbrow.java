@@ -34,7 +34,7 @@ final class Plumbrow implements Runnable {
         }
     }
 
-    /** The version of the program file. */
+    /** The version of the file it runs from. */
     static final class Version implements IVersionProvider {
         @Override
         public String[] getVersion() {

@@ -13,14 +13,19 @@ final class Said {
         return values.isEmpty() ? "none" : values.stream().map(String::valueOf).collect(Collectors.joining(", "));
     }
 
-    /** "2 farms, 5 fields with 14 courses, 9 products". */
+    /** "2 farms, 5 fields with 14 programs, 9 products". */
     static String holds(SeasonSummary season) {
-        int courses = season.fields().stream()
-                .mapToInt(field -> field.courses().size())
+        int programs = season.fields().stream()
+                .mapToInt(field -> field.programs().size())
                 .sum();
         return count(season.farms().size(), "farm") + ", "
-                + count(season.fields().size(), "field") + " with " + count(courses, "course") + ", "
+                + count(season.fields().size(), "field") + " with " + count(programs, "program") + ", "
                 + count(season.products(), "product");
+    }
+
+    /** Sentences on lines of their own after what was said. */
+    static String after(List<String> sentences) {
+        return sentences.stream().map(sentence -> "\n" + sentence).collect(Collectors.joining());
     }
 
     static String count(int number, String thing) {

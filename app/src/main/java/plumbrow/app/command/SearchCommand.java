@@ -15,13 +15,13 @@ import plumbrow.app.book.Book;
 import plumbrow.app.command.said.SearchWords;
 import plumbrow.app.json.Json;
 
-/** Searches all lawful courses that the shelf makes for a field. */
+/** Searches all lawful programs that the shelf makes for a field. */
 @Command(
         name = "search",
-        description = "Finds the course that returns most among all lawful ones that the shelf makes for a field.",
+        description = "Finds the program that returns most among all lawful ones that the shelf makes for a field.",
         footer = {
             "",
-            "Exit: 0 good, 1 where no course that may be advised is found for any field asked for, 2 bad input."
+            "Exit: 0 good, 1 where no program that may be advised is found for any field asked for, 2 bad input."
         })
 final class SearchCommand implements Callable<Integer> {
     private final Screen screen;
@@ -37,7 +37,7 @@ final class SearchCommand implements Callable<Integer> {
             description = "The fields to search for.")
     private List<String> names = new ArrayList<>();
 
-    @Option(names = "--draws", paramLabel = "N", description = "Draws of the outlook, 100 to 1,000,000; else 10,000.")
+    @Option(names = "--draws", paramLabel = "N", description = "Draws of the assumptions, 100 to 1,000,000; else 10,000.")
     private int draws = SearchOptions.DEFAULT.draws();
 
     @Option(names = "--seed", paramLabel = "S", description = "Number from which all draws come.")
@@ -55,10 +55,10 @@ final class SearchCommand implements Callable<Integer> {
             description = "Also find all within so many $/ac of the best; else 10.")
     private double width = SearchOptions.DEFAULT.widthUsdPerAcre();
 
-    @Option(names = "--most", paramLabel = "N", description = "Courses weighed at most; else 20,000.")
+    @Option(names = "--most", paramLabel = "N", description = "Programs weighed at most; else 20,000.")
     private int most = SearchOptions.DEFAULT.mostWeighed();
 
-    @Option(names = "--take", description = "Put the best course into the season of the book, beside your own.")
+    @Option(names = "--take", description = "Put the best program into the season of the book, beside your own.")
     private boolean take;
 
     @Option(names = "--json", description = "Answer as JSON.")

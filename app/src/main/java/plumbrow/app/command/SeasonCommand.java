@@ -13,7 +13,7 @@ import picocli.CommandLine.Option;
 import plumbrow.advice.calendar.PassChange;
 import plumbrow.advice.calendar.SeasonTrial;
 import plumbrow.advice.calendar.SeasonTrials;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.season.Season;
@@ -23,11 +23,11 @@ import plumbrow.app.json.Json;
 import plumbrow.documents.WholeFile;
 import plumbrow.documents.picture.SeasonPicture;
 
-/** Tells the days of a course: what comes up when, what is left of each soil herbicide, what escapes which pass. */
+/** Tells the days of a program: what comes up when, what is left of each soil herbicide, what escapes which pass. */
 @Command(
         name = "season",
-        description = "Tells the days of a course: what comes up when, what was left, what escaped which pass.",
-        footer = {"", "Exit: 0 good, 1 where the course is barred, 2 bad input. Nothing is stored."})
+        description = "Tells the days of a program: what comes up when, what was left, what escaped which pass.",
+        footer = {"", "Exit: 0 good, 1 where the program is barred, 2 bad input. Nothing is stored."})
 final class SeasonCommand implements Callable<Integer> {
     private static final int PICTURE_PX = 1000;
 
@@ -39,8 +39,8 @@ final class SeasonCommand implements Callable<Integer> {
     @Option(names = "--field", paramLabel = "NAME", required = true, description = "The field.")
     private String name = "";
 
-    @Option(names = "--course", paramLabel = "NAME", description = "The course; else the field's baseline.")
-    private @Nullable String course;
+    @Option(names = "--program", paramLabel = "NAME", description = "The program; else the field's baseline.")
+    private @Nullable String program;
 
     @Option(names = "--pass", paramLabel = "N", description = "A pass to try on another day or at another rate.")
     private @Nullable Integer pass;
@@ -66,7 +66,7 @@ final class SeasonCommand implements Callable<Integer> {
         Season season = from.season();
         Field field = FromBook.fields(season, List.of(name)).get(0);
         SeasonTrial trial =
-                new SeasonTrials(season, WeighingOptions.DEFAULT).whole(field, course(season, field), changes());
+                new SeasonTrials(season, WeighingOptions.DEFAULT).whole(field, program(season, field), changes());
         Path file = svg;
         if (file != null) {
             String picture = SeasonPicture.of(trial.calendar(), PICTURE_PX).svg();
@@ -76,16 +76,16 @@ final class SeasonCommand implements Callable<Integer> {
         return trial.standing() == Standing.BARRED ? Exit.NOT_ADVISED : Exit.GOOD;
     }
 
-    private String course(Season season, Field field) {
-        String asked = course;
+    private String program(Season season, Field field) {
+        String asked = program;
         return asked != null
                 ? asked
-                : season.courses(field.name()).stream()
-                        .filter(Course::baseline)
-                        .map(Course::name)
+                : season.programs(field.name()).stream()
+                        .filter(Program::baseline)
+                        .map(Program::name)
                         .findFirst()
                         .orElseThrow(() -> new BadInputException(
-                                field.name() + " has no baseline course; name one with --course."));
+                                field.name() + " has no baseline program; name one with --program."));
     }
 
     private List<PassChange> changes() {

@@ -19,10 +19,10 @@ import plumbrow.advice.years.YearsOptions;
 import plumbrow.app.command.said.AdviceWords;
 import plumbrow.app.json.Json;
 
-/** Weighs the courses of each field on the same draws of the outlook and says which to take. */
+/** Weighs the programs of each field on the same draws of the assumptions and says which to take. */
 @Command(
         name = "weigh",
-        description = "Says for each field which course to take, with its odds and what would change it.",
+        description = "Says for each field which program to take, with its odds and what would change it.",
         footer = {"", "Exit: 0 good, 1 where nothing can be advised for any of the fields asked for, 2 bad input."})
 final class WeighCommand implements Callable<Integer> {
     private final Screen screen;
@@ -33,7 +33,7 @@ final class WeighCommand implements Callable<Integer> {
     @Option(names = "--field", paramLabel = "NAME", arity = "1..*", description = "Only these fields.")
     private List<String> names = new ArrayList<>();
 
-    @Option(names = "--draws", paramLabel = "N", description = "Draws of the outlook, 100 to 1,000,000; else 10,000.")
+    @Option(names = "--draws", paramLabel = "N", description = "Draws of the assumptions, 100 to 1,000,000; else 10,000.")
     private int draws = WeighingOptions.DEFAULT.draws();
 
     @Option(names = "--seed", paramLabel = "S", description = "Number from which all draws come.")
@@ -45,7 +45,7 @@ final class WeighCommand implements Callable<Integer> {
     @Option(
             names = "--years",
             paramLabel = "N",
-            description = "Count what each course leaves for the seasons after this one: N seasons with it, 2 to 20.")
+            description = "Count what each program leaves for the seasons after this one: N seasons with it, 2 to 20.")
     private @Nullable Integer years;
 
     @Option(
@@ -57,7 +57,7 @@ final class WeighCommand implements Callable<Integer> {
     @Option(
             names = "--equal",
             paramLabel = "USD",
-            description = "Least gain per acre worth an order; below it courses are about equal. Else 2.")
+            description = "Least gain per acre worth an order; below it programs are about equal. Else 2.")
     private double equalUsd = EqualRule.DEFAULT.leastUsdPerAcre();
 
     @Option(names = "--json", description = "Answer as JSON.")

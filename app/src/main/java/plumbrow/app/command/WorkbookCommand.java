@@ -1,6 +1,7 @@
 package plumbrow.app.command;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine.Command;
@@ -58,13 +59,14 @@ final class WorkbookCommand implements Runnable {
             @Parameters(paramLabel = "FILE", description = "An .xlsx file, or a folder of .csv files.") Path file,
             @Option(names = "--json", description = JSON) boolean json) {
         try {
-            Season season = WorkbookReader.read(file);
+            List<String> told = new ArrayList<>();
+            Season season = WorkbookReader.read(file, told::add);
             SeasonSummary summary = SeasonSummary.of(season);
             screen.say(
                     json
                             ? Json.of(new Good(file.toString(), summary))
                             : "The workbook " + file + " can be used. Season " + season.year() + ": "
-                                    + Said.holds(summary) + ".");
+                                    + Said.holds(summary) + "." + Said.after(told));
             return Exit.GOOD;
         } catch (WorkbookFaults faults) {
             if (!json) {

@@ -18,11 +18,11 @@ import plumbrow.app.json.Json;
 /** Looks ahead over several seasons of a field. */
 @Command(
         name = "years",
-        description = "Says where the courses of a field lead over several seasons: weed seed, resistance, margin.",
+        description = "Says where the programs of a field lead over several seasons: weed seed, resistance, margin.",
         footer = {
             "",
-            "Several --course follow each other year by year. A course of another field stands in for a crop that this one"
-                    + " has no course for: --course \"Field: Course\". Without --course every course is repeated.",
+            "Several --program follow each other year by year. A program of another field stands in for a crop that this one"
+                    + " has no program for: --program \"Field: Program\". Without --program every program is repeated.",
             "",
             "Exit: 0 good, 1 where none of them can be advised, 2 bad input."
         })
@@ -36,10 +36,10 @@ final class YearsCommand implements Callable<Integer> {
     private String field = "";
 
     @Option(
-            names = "--course",
+            names = "--program",
             paramLabel = "NAME",
-            description = "A course of the rotation, in the order of the years; again for the next year.")
-    private List<String> courses = new ArrayList<>();
+            description = "A program of the rotation, in the order of the years; again for the next year.")
+    private List<String> programs = new ArrayList<>();
 
     @Option(names = "--seasons", paramLabel = "N", description = "Seasons to look at, 1 to 20; else 10.")
     private int seasons = YearsOptions.SEASONS;
@@ -74,7 +74,7 @@ final class YearsCommand implements Callable<Integer> {
         Season season = from.season();
         Field asked = FromBook.fields(season, List.of(field)).get(0);
         List<Rotation> rotations =
-                courses.isEmpty() ? Ahead.repeated(season, asked) : List.of(Rotation.named(season, asked, courses));
+                programs.isEmpty() ? Ahead.repeated(season, asked) : List.of(Rotation.named(season, asked, programs));
         YearsAhead ahead = Ahead.of(season, asked, rotations, options);
         screen.say(json ? Json.of(ahead) : YearsWords.of(ahead));
         return ahead.best() == null ? Exit.NOT_ADVISED : Exit.GOOD;

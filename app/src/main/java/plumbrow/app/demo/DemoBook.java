@@ -14,7 +14,7 @@ import plumbrow.documents.workbook.WorkbookReader;
  * differ. People, farms, counties and products are invented; states, active ingredients and the sources named for
  * science are real.
  *
- * <p>It travels inside the program as a workbook folder and is read by the same reader as anyone's workbook.
+ * <p>It travels inside Plumbrow as a workbook folder and is read by the same reader as anyone's workbook.
  */
 public final class DemoBook {
     /** A folder inside a jar can't be listed, so its sheets are named here. */
@@ -34,9 +34,9 @@ public final class DemoBook {
             "label_uses.csv",
             "active_limits.csv",
             "control.csv",
-            "courses.csv",
+            "programs.csv",
             "passes.csv",
-            "outlook.csv",
+            "assumptions.csv",
             "terms.csv",
             "soil_rates.csv",
             "setbacks.csv",

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Done;
+import plumbrow.advice.program.Done;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Book;
 import plumbrow.app.book.Choice;
@@ -33,7 +33,7 @@ public final class DeskBook implements AutoCloseable {
     }
 
     /**
-     * The latest season. Another program may import one meanwhile, so the book is asked each time whether it is still the
+     * The latest season. Another process may import one meanwhile, so the book is asked each time whether it is still the
      * same; only then is it read anew. Parts that have not changed are the same instances as before. Empty in an empty book.
      */
     public Optional<Season> season() {
@@ -82,8 +82,8 @@ public final class DeskBook implements AutoCloseable {
                 shared(known.history(), read.history()),
                 known.shelf().equals(read.shelf()) ? known.shelf() : read.shelf(),
                 known.pests().equals(read.pests()) ? known.pests() : read.pests(),
-                shared(known.courses(), read.courses()),
-                shared(known.outlook(), read.outlook()),
+                shared(known.programs(), read.programs()),
+                shared(known.assumptions(), read.assumptions()),
                 known.ground().equals(read.ground()) ? known.ground() : read.ground(),
                 known.work().equals(read.work()) ? known.work() : read.work());
     }

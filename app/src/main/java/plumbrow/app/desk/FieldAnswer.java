@@ -6,16 +6,16 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.weighing.Band;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.WeighedProgram;
 
 /**
  * What a list of fields shows of the advice for one of them. The advice itself, with its findings and its working, would fill
  * the memory of this machine for a farm of ten thousand fields; it is worked out anew where its page is opened.
  *
  * @param draws number of draws it rests on
- * @param advised the course advised; null where none may be
+ * @param advised the program advised; null where none may be
  * @param tied whether others are about equal to it
- * @param leading the courses that are about equal, the advised one among them
+ * @param leading the programs that are about equal, the advised one among them
  * @param sentence the advice in one sentence
  */
 public record FieldAnswer(
@@ -25,27 +25,27 @@ public record FieldAnswer(
     }
 
     /**
-     * The course advised, per acre of the field, as {@link WeighedCourse} says it.
+     * The program advised, per acre of the field, as {@link WeighedProgram} says it.
      *
      * @param odds the chance in words
      */
     public record Advised(
-            String course,
+            String program,
             boolean baseline,
             Standing standing,
             double chanceBeatsBaseline,
             String odds,
             double meanGainUsdPerAcre,
             Band gain) {
-        static Advised of(FieldAdvice advice, WeighedCourse course) {
+        static Advised of(FieldAdvice advice, WeighedProgram program) {
             return new Advised(
-                    course.name(),
-                    course.baseline(),
-                    course.standing(),
-                    course.chanceBeatsBaseline(),
-                    advice.odds(course.chanceBeatsBaseline()),
-                    course.meanGainUsdPerAcre(),
-                    course.gain());
+                    program.name(),
+                    program.baseline(),
+                    program.standing(),
+                    program.chanceBeatsBaseline(),
+                    advice.odds(program.chanceBeatsBaseline()),
+                    program.meanGainUsdPerAcre(),
+                    program.gain());
         }
     }
 
@@ -53,13 +53,13 @@ public record FieldAnswer(
         return new FieldAnswer(
                 advice.field(),
                 advice.draws(),
-                advice.advisedCourse().map(course -> Advised.of(advice, course)).orElse(null),
+                advice.advisedProgram().map(program -> Advised.of(advice, program)).orElse(null),
                 advice.aboutEqual() != null,
                 advice.leading(),
                 advice.sentence());
     }
 
-    /** Mean gain of the advised course over the baseline for the whole field [$]; 0 where nothing is advised. */
+    /** Mean gain of the advised program over the baseline for the whole field [$]; 0 where nothing is advised. */
     public double advisedGainUsd() {
         return advised == null ? 0 : advised.meanGainUsdPerAcre() * field.acres();
     }

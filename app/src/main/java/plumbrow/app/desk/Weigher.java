@@ -1,12 +1,12 @@
 package plumbrow.app.desk;
 
-import plumbrow.advice.outlook.DrawSource;
+import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.weighing.Adviser;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.OwnSeason;
 import plumbrow.advice.weighing.WeighingOptions;
 
-/** Whoever weighs the courses of a field: the same season of the field and options give the same answer. */
+/** Whoever weighs the programs of a field: the same season of the field and options give the same answer. */
 @FunctionalInterface
 interface Weigher {
     FieldAdvice adviseField(OwnSeason own, WeighingOptions options);

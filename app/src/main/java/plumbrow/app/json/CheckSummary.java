@@ -2,7 +2,7 @@ package plumbrow.app.json;
 
 import java.util.List;
 import plumbrow.advice.check.AcrossLine;
-import plumbrow.advice.check.CourseCheck;
+import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.check.LookUp;
 import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.gates.Finding;
@@ -10,14 +10,14 @@ import plumbrow.advice.gates.GatePage;
 import plumbrow.advice.gates.Protects;
 import plumbrow.advice.gates.Standing;
 
-/** What the gates say of courses, for programs: each course with its findings, worst first, and what to look up. */
+/** What the gates say of programs, for programs: each program with its findings, worst first, and what to look up. */
 public record CheckSummary(
-        int season, String sentence, List<OfCourse> courses, List<LookUp> lookUps, List<AcrossLine> acrossLines) {
+        int season, String sentence, List<OfProgram> programs, List<LookUp> lookUps, List<AcrossLine> acrossLines) {
 
-    /** One course and the standing that follows from its findings. */
-    public record OfCourse(String field, String course, Standing standing, List<Finding> findings) {
-        static OfCourse of(CourseCheck check) {
-            return new OfCourse(check.field().name(), check.course().name(), check.standing(), check.findings());
+    /** One program and the standing that follows from its findings. */
+    public record OfProgram(String field, String program, Standing standing, List<Finding> findings) {
+        static OfProgram of(ProgramCheck check) {
+            return new OfProgram(check.field().name(), check.program().name(), check.standing(), check.findings());
         }
     }
 
@@ -46,7 +46,7 @@ public record CheckSummary(
         return new CheckSummary(
                 check.season().year(),
                 check.sentence(),
-                check.courses().stream().map(OfCourse::of).toList(),
+                check.programs().stream().map(OfProgram::of).toList(),
                 check.lookUps(),
                 check.acrossLines());
     }

@@ -11,7 +11,7 @@ import java.util.function.Function;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Boundary.Point;
 import plumbrow.advice.gates.Finding;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Range;
 import tools.jackson.core.JsonGenerator;
@@ -28,28 +28,28 @@ final class JsonShapes {
         module.addSerializer(as(Enum.class, JsonWords::of));
         module.addSerializer(as(Range.class, Range::words));
         module.addSerializer(as(Boundary.class, JsonShapes::geometry));
-        module.setMixInAnnotation(Law.class, LawShape.class);
+        module.setMixInAnnotation(Distribution.class, DistributionShape.class);
         module.setMixInAnnotation(Figure.class, FigureShape.class);
         module.setMixInAnnotation(Finding.class, FindingShape.class);
         return module;
     }
 
-    /** A law names its form: {@code {"form": "pert", "low": 1, "likely": 2, "high": 4}}. */
+    /** A distribution names its form: {@code {"form": "pert", "low": 1, "likely": 2, "high": 4}}. */
     @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, include = JsonTypeInfo.As.PROPERTY, property = "form")
     @JsonSubTypes({
-        @JsonSubTypes.Type(value = Law.Fixed.class, name = "number"),
-        @JsonSubTypes.Type(value = Law.Pert.class, name = "pert"),
-        @JsonSubTypes.Type(value = Law.Triangular.class, name = "triangular"),
-        @JsonSubTypes.Type(value = Law.Even.class, name = "even"),
-        @JsonSubTypes.Type(value = Law.Normal.class, name = "normal"),
-        @JsonSubTypes.Type(value = Law.Weibull.class, name = "weibull"),
-        @JsonSubTypes.Type(value = Law.Lognormal.class, name = "price"),
-        @JsonSubTypes.Type(value = Law.Factor.class, name = "factor"),
-        @JsonSubTypes.Type(value = Law.LogOdds.class, name = "log-odds"),
-        @JsonSubTypes.Type(value = Law.Past.class, name = "past"),
-        @JsonSubTypes.Type(value = Law.Chance.class, name = "chance")
+        @JsonSubTypes.Type(value = Distribution.Fixed.class, name = "number"),
+        @JsonSubTypes.Type(value = Distribution.Pert.class, name = "pert"),
+        @JsonSubTypes.Type(value = Distribution.Triangular.class, name = "triangular"),
+        @JsonSubTypes.Type(value = Distribution.Even.class, name = "even"),
+        @JsonSubTypes.Type(value = Distribution.Normal.class, name = "normal"),
+        @JsonSubTypes.Type(value = Distribution.Weibull.class, name = "weibull"),
+        @JsonSubTypes.Type(value = Distribution.Lognormal.class, name = "price"),
+        @JsonSubTypes.Type(value = Distribution.Factor.class, name = "factor"),
+        @JsonSubTypes.Type(value = Distribution.LogOdds.class, name = "log-odds"),
+        @JsonSubTypes.Type(value = Distribution.Past.class, name = "past"),
+        @JsonSubTypes.Type(value = Distribution.Chance.class, name = "chance")
     })
-    private interface LawShape {}
+    private interface DistributionShape {}
 
     /** The model is code, and the examples are tests. */
     @JsonIgnoreProperties({"model", "examples"})

@@ -1,13 +1,13 @@
 package plumbrow.app.json;
 
 import java.util.Locale;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Texture;
 import plumbrow.advice.gates.Protects;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.means.MachineKind;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.ActiveLimit;
 import plumbrow.advice.shelf.Ask;
@@ -36,7 +36,7 @@ final class JsonWords {
             return kind.word();
         } else if (constant instanceof ProductKind kind) {
             return kind.word();
-        } else if (constant instanceof OutlookQuantity quantity) {
+        } else if (constant instanceof AssumptionQuantity quantity) {
             return quantity.word();
         } else if (constant instanceof Ask ask) {
             return ask.word();

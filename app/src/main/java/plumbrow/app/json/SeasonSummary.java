@@ -2,7 +2,7 @@ package plumbrow.app.json;
 
 import java.time.LocalDate;
 import java.util.List;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.season.Season;
@@ -26,10 +26,10 @@ public record SeasonSummary(
         fields = List.copyOf(fields);
     }
 
-    /** A field with its candidate courses, in the order of entry. */
-    public record FieldSummary(String field, String farm, Crop crop, double acres, List<String> courses) {
+    /** A field with its candidate programs, in the order of entry. */
+    public record FieldSummary(String field, String farm, Crop crop, double acres, List<String> programs) {
         public FieldSummary {
-            courses = List.copyOf(courses);
+            programs = List.copyOf(programs);
         }
     }
 
@@ -40,7 +40,7 @@ public record SeasonSummary(
                         field.farm(),
                         field.crop(),
                         field.acres(),
-                        season.courses(field.name()).stream().map(Course::name).toList()))
+                        season.programs(field.name()).stream().map(Program::name).toList()))
                 .toList();
         return new SeasonSummary(
                 season.year(),

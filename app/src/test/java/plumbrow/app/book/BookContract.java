@@ -20,9 +20,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import plumbrow.advice.course.Done;
+import plumbrow.advice.program.Done;
 import plumbrow.advice.field.Farm;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -70,25 +70,25 @@ abstract class BookContract {
     }
 
     @Test
-    void everyFormOfLawIsKept() {
-        List<Law> laws = List.of(
-                new Law.Fixed(0.1),
-                new Law.Pert(1, 2, 3),
-                new Law.Triangular(1, 2, 3),
-                new Law.Even(1, 2),
-                new Law.Normal(5, 0.1),
-                new Law.Weibull(190, 0.15),
-                new Law.Lognormal(4.4, 0.25, 0.7),
-                new Law.Factor(5, 0.8),
-                new Law.LogOdds(0.85, 0.95),
-                new Law.Past(List.of(170.0, 182.0, 182.0)),
-                new Law.Chance(0.3));
-        assertThat(laws.stream().map(Object::getClass)).containsExactlyInAnyOrder(Law.class.getPermittedSubclasses());
-        Laws numbered = new Laws();
-        laws.forEach(numbered::number);
-        Laws read = Laws.of(numbered.shapes(), numbered.pastValues());
-        for (int number = 1; number <= laws.size(); number++) {
-            assertThat(read.law(number)).isEqualTo(laws.get(number - 1));
+    void everyFormOfDistributionIsKept() {
+        List<Distribution> distributions = List.of(
+                new Distribution.Fixed(0.1),
+                new Distribution.Pert(1, 2, 3),
+                new Distribution.Triangular(1, 2, 3),
+                new Distribution.Even(1, 2),
+                new Distribution.Normal(5, 0.1),
+                new Distribution.Weibull(190, 0.15),
+                new Distribution.Lognormal(4.4, 0.25, 0.7),
+                new Distribution.Factor(5, 0.8),
+                new Distribution.LogOdds(0.85, 0.95),
+                new Distribution.Past(List.of(170.0, 182.0, 182.0)),
+                new Distribution.Chance(0.3));
+        assertThat(distributions.stream().map(Object::getClass)).containsExactlyInAnyOrder(Distribution.class.getPermittedSubclasses());
+        Distributions numbered = new Distributions();
+        distributions.forEach(numbered::number);
+        Distributions read = Distributions.of(numbered.shapes(), numbered.pastValues());
+        for (int number = 1; number <= distributions.size(); number++) {
+            assertThat(read.distribution(number)).isEqualTo(distributions.get(number - 1));
         }
     }
 
@@ -133,7 +133,7 @@ abstract class BookContract {
                 .hasMessageContaining("twice");
         assertThatThrownBy(() -> book.put(withoutItsFarm))
                 .isInstanceOf(BookException.class)
-                .hasMessageContaining("names a farm, field, product, course, pass or person");
+                .hasMessageContaining("names a farm, field, product, program, pass or person");
         assertThatThrownBy(() -> book.put(notANumber))
                 .isInstanceOf(BookException.class)
                 .hasMessageContaining("farm is NaN");
@@ -154,11 +154,11 @@ abstract class BookContract {
     }
 
     @Test
-    void aChoiceNamesACourseOfTheSeason() {
+    void aChoiceNamesAProgramOfTheSeason() {
         book.put(SmallSeason.of(2027));
-        assertThatThrownBy(() -> book.choose(choice("no such course", null, null)))
+        assertThatThrownBy(() -> book.choose(choice("no such program", null, null)))
                 .isInstanceOf(BookException.class)
-                .hasMessage("The season 2027 has no course 'no such course' for the field 'North 80'.");
+                .hasMessage("The season 2027 has no program 'no such program' for the field 'North 80'.");
         assertThat(book.choices(2027)).isEmpty();
     }
 
@@ -187,7 +187,7 @@ abstract class BookContract {
         for (int year : List.of(2030, 2031)) {
             Season last = RandomSeason.of(year, each - 1);
             Season kept = book.season(year).orElseThrow();
-            assertThat(kept.courses()).isEqualTo(last.courses());
+            assertThat(kept.programs()).isEqualTo(last.programs());
             assertThat(kept.work().log()).containsAll(last.work().log());
         }
         assertThat(book.check()).isEmpty();
@@ -213,16 +213,16 @@ abstract class BookContract {
     void aSeasonDoesNotGoOverWhatWasChangedInTheBookSince() {
         Season out = SmallSeason.of(2027);
         book.put(out);
-        book.change(held -> held.withCourses(
-                held.courses().stream()
-                        .filter(course -> !course.name().equals("half rate"))
+        book.change(held -> held.withPrograms(
+                held.programs().stream()
+                        .filter(program -> !program.name().equals("half rate"))
                         .toList(),
                 held.work()));
         Season changed = book.season(2027).orElseThrow();
         assertThatThrownBy(() -> book.bring(out, null, false))
                 .isInstanceOf(MeanwhileException.class)
                 .hasMessageContaining(
-                        "this one has it otherwise: the course 'half rate' of North 80. Nothing was changed.");
+                        "this one has it otherwise: the program 'half rate' of North 80. Nothing was changed.");
         assertThat(book.season(2027)).contains(changed);
         assertThat(book.bring(changed, null, false).gone()).isEmpty();
         assertThat(book.bring(out, null, false).replaced()).isTrue();
@@ -234,7 +234,7 @@ abstract class BookContract {
         assertThat(book.bring(out, null, false).gone()).isEmpty();
         assertThat(book.bring(changed, null, false).gone()).isEmpty();
         book.change(held -> out);
-        assertThat(book.bring(changed, null, true).gone()).containsExactly("the course 'half rate' of North 80");
+        assertThat(book.bring(changed, null, true).gone()).containsExactly("the program 'half rate' of North 80");
         assertThat(book.season(2027)).contains(changed);
         assertThat(book.check()).isEmpty();
     }
@@ -244,7 +244,7 @@ abstract class BookContract {
         Season weighed = SmallSeason.of(2027);
         book.put(weighed);
         book.choose(choice("half rate", 0.7, 512.25), weighed);
-        book.change(held -> held.withCourses(List.of(), held.work()));
+        book.change(held -> held.withPrograms(List.of(), held.work()));
         assertThatThrownBy(() -> book.choose(choice("half rate", 0.7, 512.25), weighed))
                 .isInstanceOf(MeanwhileException.class)
                 .hasMessageContaining("nothing was recorded");
@@ -357,15 +357,15 @@ abstract class BookContract {
                 season.history(),
                 season.shelf(),
                 season.pests(),
-                season.courses(),
-                season.outlook(),
+                season.programs(),
+                season.assumptions(),
                 season.ground(),
                 new Work(season.work().sprayPlans(), season.work().crew(), List.of(lines)));
     }
 
-    private static Choice choice(String course, @Nullable Double chance, @Nullable Double margin) {
+    private static Choice choice(String program, @Nullable Double chance, @Nullable Double margin) {
         Instant when = Instant.parse("2027-04-02T06:31:07.123456Z");
-        return new Choice(2027, "North 80", course, "R. Alder", when, "corn after corn", chance, margin);
+        return new Choice(2027, "North 80", program, "R. Alder", when, "corn after corn", chance, margin);
     }
 
     private static Season with(Season season, List<Farm> farms) {
@@ -378,7 +378,7 @@ abstract class BookContract {
                 season.history(),
                 season.shelf(),
                 season.pests(),
-                season.courses(),
-                season.outlook());
+                season.programs(),
+                season.assumptions());
     }
 }

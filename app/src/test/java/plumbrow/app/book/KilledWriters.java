@@ -9,9 +9,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.regex.Pattern;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Done;
-import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -168,15 +168,15 @@ final class KilledWriters {
     }
 
     private static Season with(Season season, String name) {
-        List<Course> courses = new ArrayList<>(season.courses());
-        courses.add(new Course(FIELD, name, false, new RefugePlan(null, null), "", List.of()));
-        return season.withCourses(courses, season.work());
+        List<Program> programs = new ArrayList<>(season.programs());
+        programs.add(new Program(FIELD, name, false, new RefugePlan(null, null), "", List.of()));
+        return season.withPrograms(programs, season.work());
     }
 
     private static Season without(Season season, String name) {
-        return season.withCourses(
-                season.courses().stream()
-                        .filter(course -> !course.name().equals(name))
+        return season.withPrograms(
+                season.programs().stream()
+                        .filter(program -> !program.name().equals(name))
                         .toList(),
                 season.work());
     }

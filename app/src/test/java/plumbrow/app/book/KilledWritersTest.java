@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.app.SmallSeason;
 
 /**
@@ -43,15 +43,15 @@ class KilledWritersTest {
         }
         try (Book book = Book.open(file)) {
             assertThat(book.check()).isEmpty();
-            Map<String, Long> courses = book.season(KilledWriters.YEAR).orElseThrow().courses().stream()
-                    .collect(Collectors.groupingBy(Course::name, Collectors.counting()));
+            Map<String, Long> programs = book.season(KilledWriters.YEAR).orElseThrow().programs().stream()
+                    .collect(Collectors.groupingBy(Program::name, Collectors.counting()));
             state.forEach((name, last) -> {
                 switch (last) {
                     case "done keep", "done import", "failed undo", "refused undo" ->
-                        assertThat(courses).as(last).containsEntry(name, 1L);
+                        assertThat(programs).as(last).containsEntry(name, 1L);
                     case "try keep", "try import", "try undo" ->
-                        assertThat(courses.getOrDefault(name, 0L)).as(last).isBetween(0L, 1L);
-                    default -> assertThat(courses).as(last).doesNotContainKey(name);
+                        assertThat(programs.getOrDefault(name, 0L)).as(last).isBetween(0L, 1L);
+                    default -> assertThat(programs).as(last).doesNotContainKey(name);
                 }
             });
             Map<String, Long> lines = book.log().stream()

@@ -62,8 +62,9 @@ class OlderBookTest {
             statement.execute("ATTACH DATABASE '" + lender + "' AS lender");
             for (String table : tables(statement)) {
                 String columns = columns(statement, table);
-                statement.execute(
-                        "INSERT INTO main." + table + " (" + columns + ") SELECT " + columns + " FROM lender." + table);
+                boolean record = table.equals("choice");
+                statement.execute("INSERT INTO main." + table + " (" + columns + ") SELECT "
+                        + (record ? columns : today(columns)) + " FROM lender." + today(table));
             }
         }
     }
@@ -155,6 +156,14 @@ class OlderBookTest {
         return tables;
     }
 
+    /** Today's names of tables and columns that were called otherwise; the record of choices keeps its own. */
+    private static String today(String names) {
+        return names.replaceAll("\\bcourse\\b", "program")
+                .replaceAll("\\blaw(?=\\b|_)", "distribution")
+                .replaceAll("_law\\b", "_distribution")
+                .replaceAll("\\boutlook\\b", "assumptions");
+    }
+
     /** Columns of the older book's table, some of which a newer book has more of. */
     private static String columns(Statement statement, String table) throws SQLException {
         try (ResultSet names = statement.executeQuery(
@@ -195,8 +204,8 @@ class OlderBookTest {
                                         weed.mostLossPct(),
                                         weed.source()))
                                 .toList()),
-                season.courses(),
-                season.outlook());
+                season.programs(),
+                season.assumptions());
     }
 
     /** A seed of which nobody could enter how it comes up. */

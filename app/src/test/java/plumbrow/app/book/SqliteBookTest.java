@@ -52,7 +52,7 @@ class SqliteBookTest extends BookContract {
     void aPutThatFailsHalfwayLeavesEveryByteAsItWas() throws Exception {
         try (Book book = again()) {
             book.put(SmallSeason.of(2027));
-            sql("CREATE TRIGGER power_cut BEFORE INSERT ON outlook BEGIN SELECT RAISE(ABORT, 'power cut'); END");
+            sql("CREATE TRIGGER power_cut BEFORE INSERT ON assumptions BEGIN SELECT RAISE(ABORT, 'power cut'); END");
             byte[] before = Files.readAllBytes(file());
             assertThatThrownBy(() -> book.put(SmallSeason.of(2027))).isInstanceOf(BookException.class);
             assertThat(Files.readAllBytes(file())).isEqualTo(before);

@@ -51,7 +51,7 @@ class BookCommandTest {
         Path in = folder.resolve(name);
         WorkbookWriter.write(SEASON, in);
         assertThat(plumbrow("book", "import", in, "--book", file).good().out())
-                .startsWith("Season 2027 is now in " + file + ": 1 farm, 1 field with 3 courses, 2 products.");
+                .startsWith("Season 2027 is now in " + file + ": 1 farm, 1 field with 3 programs, 2 products.");
         Path out = folder.resolve("again-" + name);
         assertThat(plumbrow("book", "export", out, "--book", file).good().out()).startsWith("Season 2027 is written");
         Path second = SmallBook.of(folder.resolve("second.book"));
@@ -180,15 +180,15 @@ class BookCommandTest {
         Path in = folder.resolve("season");
         WorkbookWriter.write(SEASON, in);
         try (Book book = Book.open(file)) {
-            book.change(season -> season.withCourses(season.courses().subList(0, 2), season.work()));
+            book.change(season -> season.withPrograms(season.programs().subList(0, 2), season.work()));
         }
         plumbrow("book", "import", in, "--book", file)
                 .refused(
-                        "has it otherwise: the course 'full rate' of North 80. Nothing was changed. Write the season out");
+                        "has it otherwise: the program 'full rate' of North 80. Nothing was changed. Write the season out");
         assertThat(plumbrow("book", "import", in, "--book", file, "--replace")
                         .good()
                         .out())
-                .contains("No longer as it was changed in the book: the course 'full rate' of North 80.");
+                .contains("No longer as it was changed in the book: the program 'full rate' of North 80.");
         assertThat(season(file)).isEqualTo(SEASON);
     }
 

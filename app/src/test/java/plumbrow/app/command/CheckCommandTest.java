@@ -12,12 +12,12 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.gates.Standing;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -39,28 +39,28 @@ class CheckCommandTest {
     }
 
     @Test
-    void everyCourseHasItsStandingInWords() {
+    void everyProgramHasItsStandingInWords() {
         String out = plumbrow("check", "--book", book).good().out();
-        for (Course course : SEASON.courses()) {
+        for (Program program : SEASON.programs()) {
             String standing = Gates.standing(
-                            Gates.check(SEASON, SEASON.field("North 80").orElseThrow(), course))
+                            Gates.check(SEASON, SEASON.field("North 80").orElseThrow(), program))
                     .word();
-            assertThat(out).contains("North 80, " + course.name() + ": " + standing);
+            assertThat(out).contains("North 80, " + program.name() + ": " + standing);
         }
         assertThat(out).contains("The current label is the law.");
     }
 
     @Test
     void jsonHasEveryFinding() {
-        JsonNode json = plumbrow("check", "--book", book, "--field", "North 80", "--course", "half rate", "--json")
+        JsonNode json = plumbrow("check", "--book", book, "--field", "North 80", "--program", "half rate", "--json")
                 .good()
                 .json();
-        assertThat(json.propertyNames()).containsExactly("season", "sentence", "courses", "look_ups", "across_lines");
-        JsonNode course = json.get("courses");
-        assertThat(course.size()).isEqualTo(1);
-        assertThat(course.get(0).propertyNames()).containsExactly("field", "course", "standing", "findings");
-        assertThat(course.get(0).get("findings").size()).isPositive();
-        assertThat(course.get(0).get("findings").get(0).propertyNames())
+        assertThat(json.propertyNames()).containsExactly("season", "sentence", "programs", "look_ups", "across_lines");
+        JsonNode program = json.get("programs");
+        assertThat(program.size()).isEqualTo(1);
+        assertThat(program.get(0).propertyNames()).containsExactly("field", "program", "standing", "findings");
+        assertThat(program.get(0).get("findings").size()).isPositive();
+        assertThat(program.get(0).get("findings").get(0).propertyNames())
                 .contains("gate", "protects", "measured", "limit", "distance", "unit", "source", "clears");
     }
 
@@ -71,8 +71,8 @@ class CheckCommandTest {
         try (PDDocument paper = Loader.loadPDF(pdf.toFile())) {
             String text = new PDFTextStripper().getText(paper).replaceAll("\\s+", " ");
             assertThat(text).contains("Check of the 2027 season", "Who to call", "half rate");
-            for (Course course : SEASON.courses()) {
-                Gates.check(SEASON, SEASON.field("North 80").orElseThrow(), course).stream()
+            for (Program program : SEASON.programs()) {
+                Gates.check(SEASON, SEASON.field("North 80").orElseThrow(), program).stream()
                         .filter(finding -> finding.standing() != Standing.CLEAR)
                         .forEach(finding -> assertThat(text.replace(" ", ""))
                                 .contains(finding.says().replace(" ", "")));
@@ -82,11 +82,11 @@ class CheckCommandTest {
     }
 
     @Test
-    void aBarredCourseIsCodeOne() {
+    void aBarredProgramIsCodeOne() {
         Amount tooMuch = new Amount(9, FarmUnit.LB);
-        Pass pass = new Pass(2, PassKind.GRANULE, null, "Stonefly 3G", tooMuch, 100, 0, new Law.Fixed(0), 0);
-        Course half = SEASON.courses().get(1);
-        Course over = new Course(
+        Pass pass = new Pass(2, PassKind.GRANULE, null, "Stonefly 3G", tooMuch, 100, 0, new Distribution.Fixed(0), 0);
+        Program half = SEASON.programs().get(1);
+        Program over = new Program(
                 "North 80",
                 "too much",
                 false,
@@ -94,21 +94,21 @@ class CheckCommandTest {
                 "",
                 List.of(half.passes().get(0), pass));
         Path other = SmallBook.of(
-                folder.resolve("other.book"), with(List.of(SEASON.courses().get(0), half, over)));
-        Typed typed = plumbrow("check", "--book", other, "--course", "too much");
+                folder.resolve("other.book"), with(List.of(SEASON.programs().get(0), half, over)));
+        Typed typed = plumbrow("check", "--book", other, "--program", "too much");
         assertThat(typed.code()).isEqualTo(1);
         assertThat(typed.out()).contains("North 80, too much: barred").contains("9 lb");
-        plumbrow("check", "--book", other, "--course", "half rate").good();
+        plumbrow("check", "--book", other, "--program", "half rate").good();
     }
 
     @Test
     void aNameThatIsNotThereIsSaidSo() {
-        plumbrow("check", "--book", book, "--course", "none")
-                .refused("There is no course 'none' there; the courses are seed alone, half rate, full rate.");
+        plumbrow("check", "--book", book, "--program", "none")
+                .refused("There is no program 'none' there; the programs are seed alone, half rate, full rate.");
         plumbrow("check", "--book", book, "--field", "none").refused("the fields are North 80.");
     }
 
-    private static Season with(List<Course> courses) {
+    private static Season with(List<Program> programs) {
         return new Season(
                 SEASON.year(),
                 SEASON.asOf(),
@@ -118,7 +118,7 @@ class CheckCommandTest {
                 SEASON.history(),
                 SEASON.shelf(),
                 SEASON.pests(),
-                courses,
-                SEASON.outlook());
+                programs,
+                SEASON.assumptions());
     }
 }

@@ -65,7 +65,7 @@ class MapCommandTest {
         assertThat(plumbrow("map", "import", file, "--book", book).good().out()).contains("Mill Creek", "North 80");
         assertThat(plumbrow("map", "field", "--book", book).good().out()).contains("Mill Creek");
         JsonNode zones = plumbrow(
-                        "map", "zones", "--book", book, "--field", "North 80", "--course", "half rate", "--geojson")
+                        "map", "zones", "--book", book, "--field", "North 80", "--program", "half rate", "--geojson")
                 .good()
                 .json();
         assertThat(zones.get("type").asString()).isEqualTo("FeatureCollection");
@@ -105,9 +105,9 @@ class MapCommandTest {
         plumbrow("map", "import", file, "--book", book).refused("there is no field called South 80");
         assertThat(plumbrow("map", "field", "--book", book).good().out()).doesNotContain("Mill Creek");
         plumbrow("map", "import", folder.resolve("none.kml"), "--book", book).refused("can't be read");
-        plumbrow("map", "zones", "--book", book, "--field", "North 80", "--course", "none")
-                .refused("There is no course 'none' there");
+        plumbrow("map", "zones", "--book", book, "--field", "North 80", "--program", "none")
+                .refused("There is no program 'none' there");
         plumbrow("map", "zones", "--book", book, "--field", "North 80", "--geojson")
-                .refused("Name one course");
+                .refused("Name one program");
     }
 }

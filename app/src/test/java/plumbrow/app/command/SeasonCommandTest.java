@@ -20,7 +20,7 @@ import plumbrow.app.demo.DemoBook;
 class SeasonCommandTest {
     private static final Season SEASON = DemoBook.season();
     private static final String FIELD = "Vine Bottom";
-    private static final String COURSE = "Before and after";
+    private static final String PROGRAM = "Before and after";
 
     @TempDir
     Path folder;
@@ -35,7 +35,7 @@ class SeasonCommandTest {
     @Test
     void theDaysAreToldInWordsAndDrawn() throws IOException {
         Path picture = folder.resolve("season.svg");
-        String out = plumbrow("season", "--book", book, "--field", FIELD, "--course", COURSE, "--svg", picture)
+        String out = plumbrow("season", "--book", book, "--field", FIELD, "--program", PROGRAM, "--svg", picture)
                 .good()
                 .out();
         assertThat(out.replaceAll("\\s+", " "))
@@ -47,8 +47,8 @@ class SeasonCommandTest {
     @Test
     void jsonIsThatOfTheTrial() {
         SeasonTrial trial = new SeasonTrials(SEASON, WeighingOptions.DEFAULT)
-                .whole(SEASON.field(FIELD).orElseThrow(), COURSE, List.of());
-        String out = plumbrow("season", "--book", book, "--field", FIELD, "--course", COURSE, "--json")
+                .whole(SEASON.field(FIELD).orElseThrow(), PROGRAM, List.of());
+        String out = plumbrow("season", "--book", book, "--field", FIELD, "--program", PROGRAM, "--json")
                 .good()
                 .out();
         assertThat(out.strip()).isEqualTo(plumbrow.app.json.Json.of(trial).strip());
@@ -63,7 +63,7 @@ class SeasonCommandTest {
     @Test
     void badInputGetsASentence() {
         plumbrow("season", "--book", book, "--field", "Nowhere").refused("There is no field 'Nowhere'");
-        plumbrow("season", "--book", book, "--field", FIELD, "--course", "none").refused("has no course 'none'");
+        plumbrow("season", "--book", book, "--field", FIELD, "--program", "none").refused("has no program 'none'");
         plumbrow("season", "--book", book, "--field", FIELD, "--pass", "3", "--date", "soon")
                 .refused("expected a day such as");
         plumbrow("season", "--book", book, "--field", FIELD, "--date", "2026-06-01")

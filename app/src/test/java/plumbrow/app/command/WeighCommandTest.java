@@ -101,7 +101,7 @@ class WeighCommandTest {
     }
 
     @Test
-    void aSeasonWithoutAnOutlookIsSaidSo() {
+    void aSeasonWithoutAnAssumptionsIsSaidSo() {
         Season gap = new Season(
                 2028,
                 SEASON.asOf(),
@@ -111,7 +111,7 @@ class WeighCommandTest {
                 List.of(),
                 SEASON.shelf(),
                 SEASON.pests(),
-                SEASON.courses(),
+                SEASON.programs(),
                 List.of());
         Path other = SmallBook.of(folder.resolve("gap.book"), gap);
         plumbrow("weigh", "--book", other).refused("North 80");

@@ -33,7 +33,7 @@ class WorkbookCommandTest {
         Path file = folder.resolve("season.xlsx");
         WorkbookWriter.write(SmallSeason.of(2027), file);
         assertThat(plumbrow("workbook", "check", file).good().out())
-                .contains("can be used. Season 2027: 1 farm, 1 field with 3 courses, 2 products.");
+                .contains("can be used. Season 2027: 1 farm, 1 field with 3 programs, 2 products.");
         assertThat(plumbrow("workbook", "check", file, "--json")
                         .good()
                         .json()

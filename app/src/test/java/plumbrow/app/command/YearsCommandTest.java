@@ -48,17 +48,17 @@ class YearsCommandTest {
     }
 
     @Test
-    void oneCourseShowsItsYearsAndItsWorking() {
-        String course = SEASON.courses(FIELD.name()).get(0).name();
-        YearsAhead ahead = Ahead.of(SEASON, FIELD, List.of(Rotation.named(SEASON, FIELD, List.of(course))), OPTIONS);
+    void oneProgramShowsItsYearsAndItsWorking() {
+        String program = SEASON.programs(FIELD.name()).get(0).name();
+        YearsAhead ahead = Ahead.of(SEASON, FIELD, List.of(Rotation.named(SEASON, FIELD, List.of(program))), OPTIONS);
         String out = plumbrow(
                         "years",
                         "--book",
                         book,
                         "--field",
                         FIELD.name(),
-                        "--course",
-                        course,
+                        "--program",
+                        program,
                         "--draws",
                         200,
                         "--seasons",
@@ -73,8 +73,8 @@ class YearsCommandTest {
     @Test
     void whatIsNotThereIsSaidInWords() {
         plumbrow("years", "--book", book, "--field", "Nowhere").refused("There is no field 'Nowhere'");
-        plumbrow("years", "--book", book, "--field", FIELD.name(), "--course", "Neither")
-                .refused("There is no course 'Neither' on " + FIELD.name());
+        plumbrow("years", "--book", book, "--field", FIELD.name(), "--program", "Neither")
+                .refused("There is no program 'Neither' on " + FIELD.name());
         plumbrow("years", "--book", book, "--field", FIELD.name(), "--seasons", 30)
                 .refused("the number of seasons is 30; expected 1 to 20");
         plumbrow("weigh", "--book", book, "--years", 1).refused("the number of seasons is 1; expected 2 to 20");
@@ -91,7 +91,7 @@ class YearsCommandTest {
         assertThat(asked)
                 .contains("\"mean_margin_usd_per_acre\" : "
                         + Adviser.adviseField(SEASON, FIELD, options)
-                                .courses()
+                                .programs()
                                 .get(0)
                                 .meanMarginUsdPerAcre());
     }

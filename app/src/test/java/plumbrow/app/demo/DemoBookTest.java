@@ -12,9 +12,9 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
@@ -28,7 +28,7 @@ import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.Adviser;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.Progress;
-import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.WeighedProgram;
 import plumbrow.advice.weighing.WeighingOptions;
 
 /** The demo book: different fields honestly need different answers. */
@@ -58,9 +58,9 @@ class DemoBookTest {
     }
 
     @Test
-    void everyFieldHasThreeToSixCoursesAndOneMayBeAdvised() {
+    void everyFieldHasThreeToSixProgramsAndOneMayBeAdvised() {
         assertThat(advice.values()).hasSameSizeAs(season.fields()).allSatisfy(field -> {
-            assertThat(field.courses()).hasSizeBetween(3, 6);
+            assertThat(field.programs()).hasSizeBetween(3, 6);
             assertThat(field.advised()).as(field.field().name()).isNotNull();
         });
     }
@@ -70,7 +70,7 @@ class DemoBookTest {
         for (String name : List.of("Creek Bottom", "Home Place", "Quarry")) {
             FieldAdvice field = field(name);
             assertThat(advised(name).costUsdPerAcre())
-                    .isLessThan(field.course(field.baseline()).orElseThrow().costUsdPerAcre());
+                    .isLessThan(field.program(field.baseline()).orElseThrow().costUsdPerAcre());
             assertThat(advised(name).meanGainUsdPerAcre()).isPositive();
         }
     }
@@ -124,7 +124,7 @@ class DemoBookTest {
     }
 
     @Test
-    void betterCoursesWaitForTheLabelOrAreBarred() {
+    void betterProgramsWaitForTheLabelOrAreBarred() {
         assertBetterButNot("Levee", "Kettle Run pyramid", Standing.UNKNOWN, "refuge-acres");
         assertBetterButNot("Levee", "Single trait, Trenchline in furrow", Standing.BARRED, "registered-in-state");
         assertBetterButNot("Ridge Forty", "Single trait, 8 % block", Standing.BARRED, "refuge-acres");
@@ -147,7 +147,7 @@ class DemoBookTest {
                 .filteredOn(field -> !Set.of("Vine Bottom", "Dry Bench")
                         .contains(field.field().name()))
                 .allSatisfy(
-                        field -> assertThat(field.advisedCourse().orElseThrow().chanceBest())
+                        field -> assertThat(field.advisedProgram().orElseThrow().chanceBest())
                                 .isLessThan(0.995));
     }
 
@@ -161,14 +161,14 @@ class DemoBookTest {
 
     @Test
     void everyLabelThatIsUsedWasReadToTheEnd() {
-        for (Course course : season.courses()) {
-            Crop crop = season.field(course.field()).orElseThrow().crop();
-            course.passes().stream().filter(DemoBookTest::underLabel).forEach(pass -> {
+        for (Program program : season.programs()) {
+            Crop crop = season.field(program.field()).orElseThrow().crop();
+            program.passes().stream().filter(DemoBookTest::underLabel).forEach(pass -> {
                 String product = Objects.requireNonNull(pass.product());
                 assertThat(season.shelf().labels().terms(product, crop)).isPresent();
                 assertThat(season.shelf().labels().care(product)).isPresent();
-                assertThat(season.work().sprayPlan(course, pass))
-                        .as(course + " " + pass.number())
+                assertThat(season.work().sprayPlan(program, pass))
+                        .as(program + " " + pass.number())
                         .isPresent();
             });
         }
@@ -203,8 +203,8 @@ class DemoBookTest {
         return pass.kind() == PassKind.SPRAY || pass.kind() == PassKind.GRANULE;
     }
 
-    private static void assertBetterButNot(String name, String course, Standing standing, String gate) {
-        WeighedCourse better = field(name).course(course).orElseThrow();
+    private static void assertBetterButNot(String name, String program, Standing standing, String gate) {
+        WeighedProgram better = field(name).program(program).orElseThrow();
         assertThat(better.meanMarginUsdPerAcre()).isGreaterThan(advised(name).meanMarginUsdPerAcre());
         assertThat(better.standing()).isEqualTo(standing);
         assertThat(better.findings().get(0).gate()).isEqualTo(gate);
@@ -212,17 +212,17 @@ class DemoBookTest {
 
     private static Set<String> barring() {
         return advice.values().stream()
-                .flatMap(field -> field.courses().stream())
-                .flatMap(course -> course.findings().stream())
+                .flatMap(field -> field.programs().stream())
+                .flatMap(program -> program.findings().stream())
                 .filter(finding -> finding.standing() == Standing.BARRED)
                 .map(Finding::gate)
                 .collect(Collectors.toSet());
     }
 
     private static double rateOf(String name, String product) {
-        return season.courses(name).stream()
-                .filter(course -> course.name().equals(field(name).advised()))
-                .flatMap(course -> course.passes().stream())
+        return season.programs(name).stream()
+                .filter(program -> program.name().equals(field(name).advised()))
+                .flatMap(program -> program.passes().stream())
                 .filter(pass -> product.equals(pass.product()))
                 .map(Pass::rate)
                 .mapToDouble(rate -> rate == null ? 0 : rate.value())
@@ -233,7 +233,7 @@ class DemoBookTest {
         return Objects.requireNonNull(advice.get(name), name);
     }
 
-    private static WeighedCourse advised(String name) {
-        return field(name).advisedCourse().orElseThrow();
+    private static WeighedProgram advised(String name) {
+        return field(name).advisedProgram().orElseThrow();
     }
 }

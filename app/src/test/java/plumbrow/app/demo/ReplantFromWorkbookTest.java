@@ -13,7 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Adviser;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.WeighedProgram;
 import plumbrow.advice.weighing.WeighingOptions;
 import plumbrow.documents.workbook.WorkbookReader;
 
@@ -32,8 +32,8 @@ class ReplantFromWorkbookTest {
     void keptOrReplanted() throws IOException {
         FieldAdvice thin = advice("7000,8000,9000");
         assertThat(thin.advised()).isEqualTo(AGAIN);
-        WeighedCourse replant = thin.course(AGAIN).orElseThrow();
-        WeighedCourse keep = thin.course(KEEP).orElseThrow();
+        WeighedProgram replant = thin.program(AGAIN).orElseThrow();
+        WeighedProgram keep = thin.program(KEEP).orElseThrow();
         assertThat(replant.meanMarginUsdPerAcre()).isGreaterThan(keep.meanMarginUsdPerAcre() + 20);
         assertThat(replant.working())
                 .anySatisfy(step -> assertThat(step.text()).contains("final stand", "thousand seeds/ac"))
@@ -46,14 +46,14 @@ class ReplantFromWorkbookTest {
 
         FieldAdvice good = advice("22000,24000,26000");
         assertThat(good.advised()).isNotEqualTo(AGAIN);
-        assertThat(good.course(AGAIN).orElseThrow().meanMarginUsdPerAcre())
-                .isLessThan(good.course(KEEP).orElseThrow().meanMarginUsdPerAcre() - 20);
+        assertThat(good.program(AGAIN).orElseThrow().meanMarginUsdPerAcre())
+                .isLessThan(good.program(KEEP).orElseThrow().meanMarginUsdPerAcre() - 20);
     }
 
     private FieldAdvice advice(String plants) throws IOException {
         Path workbook = folder.resolve(plants.replace(',', '-'));
         DemoBook.copyTo(workbook);
-        append(workbook, "courses.csv", FIELD + "," + AGAIN + ",no,,,");
+        append(workbook, "programs.csv", FIELD + "," + AGAIN + ",no,,,");
         append(workbook, "passes.csv", pass(1, "seed,2026-05-01,Hollowbrook 102,33,1000 seeds/ac,100,20"));
         append(workbook, "passes.csv", pass(2, "tillage,2026-05-19,,,,100,12"));
         append(workbook, "passes.csv", pass(3, "seed,2026-05-20,Hollowbrook 102,33,1000 seeds/ac,100,20"));

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.Pests;
@@ -181,12 +181,12 @@ class AttackTest {
                 home.organicMatterPct(),
                 home.ph(),
                 home.slopePct());
-        List<Course> courses = new ArrayList<>(season.courses());
-        season.courses(home.name()).stream()
-                .filter(course -> !course.name().equals(DeskSeason.BARRED))
-                .map(course -> new Course(
-                        CLIMBER, course.name(), course.baseline(), course.refuge(), course.note(), course.passes()))
-                .forEach(courses::add);
+        List<Program> programs = new ArrayList<>(season.programs());
+        season.programs(home.name()).stream()
+                .filter(program -> !program.name().equals(DeskSeason.BARRED))
+                .map(program -> new Program(
+                        CLIMBER, program.name(), program.baseline(), program.refuge(), program.note(), program.passes()))
+                .forEach(programs::add);
         InsectPressure worm = season.pests().insects().get(0);
         InsectPressure here = new InsectPressure(
                 CLIMBER,
@@ -200,7 +200,7 @@ class AttackTest {
                 worm.source());
         return season.withFields(Stream.concat(season.fields().stream(), Stream.of(climber))
                         .toList())
-                .withCourses(courses)
+                .withPrograms(programs)
                 .withPests(new Pests(
                         Stream.concat(season.pests().insects().stream(), Stream.of(here))
                                 .toList(),

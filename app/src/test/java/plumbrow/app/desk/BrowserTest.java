@@ -50,7 +50,7 @@ class BrowserTest {
                 new Page("weighing", HOME + "/weighing"),
                 new Page("weighing-stuck", STUCK + "/weighing"),
                 new Page("check", "/check"),
-                new Page("check-barred", "/check?standing=unknown&protects=law"),
+                new Page("check-barred", "/check?standing=unknown&protects=distribution"),
                 new Page("check-field", HOME + "/check"),
                 new Page("check-awkward", AWKWARD + "/check"),
                 new Page("gates", "/gates"),
@@ -164,7 +164,7 @@ class BrowserTest {
             browser.paper();
             browser.picture("printed");
             softly.assertThat(browser.cutOff()).isEmpty();
-            softly.assertThat(browser.find("#outlook").isDisplayed()).isFalse();
+            softly.assertThat(browser.find("#assumptions").isDisplayed()).isFalse();
         }
         softly.assertAll();
     }

@@ -10,19 +10,19 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import plumbrow.advice.calendar.CourseChangeException;
+import plumbrow.advice.calendar.ProgramChangeException;
 import plumbrow.advice.calendar.PassChange;
 import plumbrow.advice.calendar.SeasonCalendar;
 import plumbrow.advice.calendar.SeasonTrial;
 import plumbrow.advice.calendar.SeasonTrials;
 import plumbrow.advice.calendar.Window;
-import plumbrow.advice.course.Pass;
+import plumbrow.advice.program.Pass;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Adviser;
-import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.WeighedProgram;
 import plumbrow.advice.weighing.WeighingOptions;
 import plumbrow.documents.picture.SeasonPicture;
 
@@ -38,9 +38,9 @@ class CalendarNumbersTest {
     private final SeasonTrials trials = new SeasonTrials(SEASON, FEW);
 
     @Test
-    void the_kept_course_has_the_numbers_of_the_weighing_to_the_bit() {
-        WeighedCourse weighed = weighed(SEASON, VineSeason.COURSE);
-        SeasonTrial trial = trials.tried(FIELD, VineSeason.COURSE, List.of());
+    void the_kept_program_has_the_numbers_of_the_weighing_to_the_bit() {
+        WeighedProgram weighed = weighed(SEASON, VineSeason.PROGRAM);
+        SeasonTrial trial = trials.tried(FIELD, VineSeason.PROGRAM, List.of());
         assertThat(trial.changed()).isFalse();
         assertThat(trial.now().meanMarginUsdPerAcre()).isEqualTo(weighed.meanMarginUsdPerAcre());
         assertThat(trial.now().margin()).isEqualTo(weighed.margin());
@@ -54,27 +54,27 @@ class CalendarNumbersTest {
     }
 
     @Test
-    void a_changed_course_has_them_too_once_it_is_kept() {
+    void a_changed_program_has_them_too_once_it_is_kept() {
         List<PassChange> changes = List.of(new PassChange(POST, LATER, 30.0), new PassChange(3, null, 1.2));
-        SeasonTrial trial = trials.tried(FIELD, VineSeason.COURSE, changes);
-        Season changed = trials.keptChanged(FIELD, VineSeason.COURSE, changes);
-        Season added = trials.keptAdded(FIELD, VineSeason.COURSE, changes, "later and thinner");
-        for (WeighedCourse weighed :
-                List.of(weighed(changed, VineSeason.COURSE), weighed(added, "later and thinner"))) {
+        SeasonTrial trial = trials.tried(FIELD, VineSeason.PROGRAM, changes);
+        Season changed = trials.keptChanged(FIELD, VineSeason.PROGRAM, changes);
+        Season added = trials.keptAdded(FIELD, VineSeason.PROGRAM, changes, "later and thinner");
+        for (WeighedProgram weighed :
+                List.of(weighed(changed, VineSeason.PROGRAM), weighed(added, "later and thinner"))) {
             assertThat(trial.now().meanMarginUsdPerAcre()).isEqualTo(weighed.meanMarginUsdPerAcre());
             assertThat(trial.now().margin()).isEqualTo(weighed.margin());
             assertThat(trial.findings()).isEqualTo(weighed.findings());
         }
-        assertThat(added.courses()).containsAll(SEASON.courses());
-        assertThat(trials.keptChanged(FIELD, VineSeason.COURSE, List.of())).isEqualTo(SEASON);
+        assertThat(added.programs()).containsAll(SEASON.programs());
+        assertThat(trials.keptChanged(FIELD, VineSeason.PROGRAM, List.of())).isEqualTo(SEASON);
     }
 
     @Test
     void what_shares_a_tank_moves_together_and_passes_stay_in_the_order_of_their_days() {
         Season moved = trials.keptChanged(
-                FIELD, VineSeason.COURSE, List.of(new PassChange(POST, LocalDate.of(2026, 4, 20), null)));
-        List<Pass> passes = moved.courses(FIELD.name()).stream()
-                .filter(course -> course.name().equals(VineSeason.COURSE))
+                FIELD, VineSeason.PROGRAM, List.of(new PassChange(POST, LocalDate.of(2026, 4, 20), null)));
+        List<Pass> passes = moved.programs(FIELD.name()).stream()
+                .filter(program -> program.name().equals(VineSeason.PROGRAM))
                 .findFirst()
                 .orElseThrow()
                 .passes();
@@ -83,7 +83,7 @@ class CalendarNumbersTest {
         assertThat(passes.get(0).product()).isEqualTo("Stillmeadow K");
         assertThat(passes.get(1).date()).isEqualTo(passes.get(0).date());
         assertThat(moved.pests().weedBook().tillage()).anySatisfy(work -> {
-            assertThat(work.course()).isEqualTo(VineSeason.COURSE);
+            assertThat(work.program()).isEqualTo(VineSeason.PROGRAM);
             assertThat(work.pass()).isEqualTo(3);
         });
         assertThat(moved.work().sprayPlans()).hasSameSizeAs(SEASON.work().sprayPlans());
@@ -92,7 +92,7 @@ class CalendarNumbersTest {
     @Test
     void areas_of_the_picture_are_the_plants_of_the_walk() {
         SeasonCalendar calendar =
-                trials.tried(FIELD, VineSeason.COURSE, List.of()).calendar();
+                trials.tried(FIELD, VineSeason.PROGRAM, List.of()).calendar();
         assertThat(calendar.followed()).isTrue();
         SeasonCalendar.Weed weed = calendar.weeds().get(0);
         assertThat(Arrays.stream(weed.left()).sum()).isCloseTo(weed.atHarvest(), within(.01));
@@ -114,7 +114,7 @@ class CalendarNumbersTest {
     @Test
     void a_mark_stands_on_its_day() {
         SeasonCalendar calendar =
-                trials.tried(FIELD, VineSeason.COURSE, List.of()).calendar();
+                trials.tried(FIELD, VineSeason.PROGRAM, List.of()).calendar();
         for (int width : new int[] {1140, 358}) {
             SeasonPicture picture = SeasonPicture.of(calendar, width);
             double perDay = (picture.right() - picture.left())
@@ -140,11 +140,11 @@ class CalendarNumbersTest {
 
     @Test
     void a_day_is_barred_in_the_picture_exactly_where_moving_there_adds_a_bar() {
-        SeasonTrial whole = trials.whole(FIELD, VineSeason.COURSE, List.of());
+        SeasonTrial whole = trials.whole(FIELD, VineSeason.PROGRAM, List.of());
         long kept = barred(SEASON);
         for (LocalDate day = LocalDate.of(2026, 5, 10); day.isBefore(LocalDate.of(2026, 7, 1)); day = day.plusDays(3)) {
             Window window = whole.calendar().window(POST, day).orElseThrow();
-            Season moved = trials.keptChanged(FIELD, VineSeason.COURSE, List.of(new PassChange(POST, day, null)));
+            Season moved = trials.keptChanged(FIELD, VineSeason.PROGRAM, List.of(new PassChange(POST, day, null)));
             assertThat(window.standing() == Standing.BARRED)
                     .as(day + " " + window)
                     .isEqualTo(barred(moved) > kept);
@@ -163,17 +163,17 @@ class CalendarNumbersTest {
         refused(new PassChange(POST, null, 500.0), "no more than the label's 44 fl oz/ac on corn");
         refused(new PassChange(POST, null, -1.0), "more than 0");
         refused(new PassChange(1, null, 3.0), "puts nothing out");
-        assertThatThrownBy(() -> trials.keptAdded(FIELD, VineSeason.COURSE, List.of(), "before AND after"))
-                .hasMessageContaining("has a course 'before AND after' already");
+        assertThatThrownBy(() -> trials.keptAdded(FIELD, VineSeason.PROGRAM, List.of(), "before AND after"))
+                .hasMessageContaining("has a program 'before AND after' already");
         assertThatThrownBy(() -> trials.without(FIELD, "Before emergence only")).hasMessageContaining("baseline");
-        assertThat(trials.whole(FIELD, VineSeason.COURSE, List.of(new PassChange(WITH_IT, LATER, null)))
+        assertThat(trials.whole(FIELD, VineSeason.PROGRAM, List.of(new PassChange(WITH_IT, LATER, null)))
                         .changed())
                 .isTrue();
     }
 
     private void refused(PassChange change, String words) {
-        assertThatThrownBy(() -> trials.tried(FIELD, VineSeason.COURSE, List.of(change)))
-                .isInstanceOf(CourseChangeException.class)
+        assertThatThrownBy(() -> trials.tried(FIELD, VineSeason.PROGRAM, List.of(change)))
+                .isInstanceOf(ProgramChangeException.class)
                 .hasMessageContaining(words);
     }
 
@@ -181,8 +181,8 @@ class CalendarNumbersTest {
         return Gates.check(
                         season,
                         FIELD,
-                        season.courses(FIELD.name()).stream()
-                                .filter(course -> course.name().equals(VineSeason.COURSE))
+                        season.programs(FIELD.name()).stream()
+                                .filter(program -> program.name().equals(VineSeason.PROGRAM))
                                 .findFirst()
                                 .orElseThrow())
                 .stream()
@@ -190,7 +190,7 @@ class CalendarNumbersTest {
                 .count();
     }
 
-    private static WeighedCourse weighed(Season season, String course) {
-        return Adviser.adviseField(season, FIELD, FEW).course(course).orElseThrow();
+    private static WeighedProgram weighed(Season season, String program) {
+        return Adviser.adviseField(season, FIELD, FEW).program(program).orElseThrow();
     }
 }

@@ -15,7 +15,7 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.support.ui.ExpectedConditions;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.app.desk.shown.Shown;
 import plumbrow.app.json.Json;
@@ -23,7 +23,7 @@ import plumbrow.app.json.Json;
 /** The season picture while it is used: passes dragged, moved by keys, typed, kept and undone. */
 class CalendarPageTest {
     private static final String FIELD = "/fields/" + Shown.part(VineSeason.FIELD) + "/season";
-    private static final String PAGE = FIELD + "?course=" + Shown.part(VineSeason.COURSE);
+    private static final String PAGE = FIELD + "?program=" + Shown.part(VineSeason.PROGRAM);
     private static final Season SEASON = VineSeason.season();
 
     private OpenDesk desk;
@@ -94,9 +94,9 @@ class CalendarPageTest {
                     By.cssSelector("#trial .answer"), "So changed, Before and after"));
             browser.find("button[formaction]").click();
             browser.until(ExpectedConditions.visibilityOfElementLocated(By.cssSelector(".told")));
-            assertThat(browser.text(".told")).contains("Before and after, moved is in the book as one more course.");
-            Course kept = desk.book().season().orElseThrow().courses(VineSeason.FIELD).stream()
-                    .filter(course -> course.name().equals("Before and after, moved"))
+            assertThat(browser.text(".told")).contains("Before and after, moved is in the book as one more program.");
+            Program kept = desk.book().season().orElseThrow().programs(VineSeason.FIELD).stream()
+                    .filter(program -> program.name().equals("Before and after, moved"))
                     .findFirst()
                     .orElseThrow();
             assertThat(Objects.requireNonNull(kept.passes().get(3).rate()).value())
@@ -149,7 +149,7 @@ class CalendarPageTest {
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.text()).contains("the label is the law");
         assertThat(desk.book().season()).contains(SEASON);
-        assertThat(visitor.get(FIELD + "?course=none").status()).isEqualTo(404);
+        assertThat(visitor.get(FIELD + "?program=none").status()).isEqualTo(404);
         assertThat(visitor.get("/fields/nowhere/season").status()).isEqualTo(404);
     }
 
@@ -163,19 +163,19 @@ class CalendarPageTest {
         var trial = new plumbrow.advice.calendar.SeasonTrials(season, plumbrow.advice.weighing.WeighingOptions.DEFAULT)
                 .whole(
                         season.field(VineSeason.FIELD).orElseThrow(),
-                        VineSeason.COURSE,
+                        VineSeason.PROGRAM,
                         java.util.List.of(
                                 new plumbrow.advice.calendar.PassChange(4, java.time.LocalDate.of(2026, 6, 3), 30.0)));
         assertThat(plain.body()).isEqualTo(Json.of(trial));
         assertThat(visitor.get(api + "&pass=4&date=soon").status()).isEqualTo(400);
         assertThat(visitor.get(api + "&date=2026-06-03").body()).contains("Say which pass");
         assertThat(visitor.get(api + "&pass=44&date=2026-06-03").status()).isEqualTo(422);
-        assertThat(visitor.get("/api" + FIELD + "?course=none").status()).isEqualTo(404);
+        assertThat(visitor.get("/api" + FIELD + "?program=none").status()).isEqualTo(404);
     }
 
     private static Map<String, String> typed(String date, String rate) {
         Map<String, String> typed = new LinkedHashMap<>();
-        typed.put("course", VineSeason.COURSE);
+        typed.put("program", VineSeason.PROGRAM);
         typed.put("pass", "4");
         typed.put("date", date);
         typed.put("rate", rate);

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.springframework.http.MediaType;
 import org.springframework.mock.web.MockHttpServletResponse;
-import plumbrow.advice.check.CourseCheck;
+import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.check.LookUp;
 import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.field.Field;
@@ -53,19 +53,19 @@ class CheckPagesTest {
         SeasonCheck check = SeasonCheck.of(SEASON);
         String page = visitor.get("/check").text();
         assertThat(page).contains(check.sentence());
-        assertThat(check.courses())
-                .allSatisfy(course -> assertThat(page).contains(course.course().name()));
+        assertThat(check.programs())
+                .allSatisfy(program -> assertThat(page).contains(program.program().name()));
         assertThat(check.lookUps()).isNotEmpty().isSortedAccordingTo((a, b) -> b.settles() - a.settles());
         assertThat(check.lookUps().stream().mapToInt(LookUp::settles).sum())
-                .isEqualTo(check.courses().stream()
-                        .mapToInt(course -> course.count(Standing.UNKNOWN))
+                .isEqualTo(check.programs().stream()
+                        .mapToInt(program -> program.count(Standing.UNKNOWN))
                         .sum());
         assertThat(visitor.get("/api/check").body().strip())
                 .isEqualTo(Json.of(CheckSummary.of(check)).strip());
     }
 
     @Test
-    void a_course_lawful_in_one_state_is_barred_across_the_line() {
+    void a_program_lawful_in_one_state_is_barred_across_the_line() {
         String page = visitor.get("/check").text();
         assertThat(page)
                 .contains(
@@ -74,7 +74,7 @@ class CheckPagesTest {
                         "Levee, Martin County, MN and Faribault County, MN: Trenchline 2 is registered in IA, not in MN.",
                         "The label excludes Martin County, MN.",
                         "The label does not exclude Faribault County, MN.");
-        assertThat(visitor.get("/fields/Levee/check?course=Single%20trait%2C%20Hartsedge")
+        assertThat(visitor.get("/fields/Levee/check?program=Single%20trait%2C%20Hartsedge")
                         .text())
                 .contains("Martin County, MN and Faribault County, MN", "To protect wildlife barred");
     }
@@ -82,14 +82,14 @@ class CheckPagesTest {
     @Test
     void a_field_shows_every_finding_with_its_gate() {
         Field field = SEASON.field("Airport").orElseThrow();
-        for (CourseCheck course :
-                SeasonCheck.of(SEASON, java.util.List.of(field)).courses()) {
+        for (ProgramCheck program :
+                SeasonCheck.of(SEASON, java.util.List.of(field)).programs()) {
             var page = visitor.get(
-                    "/fields/Airport/check?course=" + Shown.part(course.course().name()));
-            assertThat(course.findings())
+                    "/fields/Airport/check?program=" + Shown.part(program.program().name()));
+            assertThat(program.findings())
                     .allSatisfy(finding ->
                             assertThat(page.text()).contains(Shown.capital(finding.says()), finding.clears()));
-            assertThat(course.findings())
+            assertThat(program.findings())
                     .allSatisfy(finding -> assertThat(page.body()).contains("/gates/" + finding.gate()));
         }
     }
@@ -97,12 +97,12 @@ class CheckPagesTest {
     @Test
     void the_sieve_lets_through_what_is_asked_for() {
         String barred = visitor.get("/check?standing=barred&protects=next-crop").text();
-        assertThat(barred).contains("No course has such a finding.");
-        assertThat(visitor.get("/check?standing=barred&protects=law").text())
+        assertThat(barred).contains("No program has such a finding.");
+        assertThat(visitor.get("/check?standing=barred&protects=distribution").text())
                 .contains("Single trait, Trenchline in furrow");
         assertThat(visitor.get("/check?standing=nonsense").status()).isEqualTo(200);
         assertThat(visitor.get("/fields/Nowhere/check").status()).isEqualTo(404);
-        assertThat(visitor.get("/api/fields/Levee/check?course=none").status()).isEqualTo(404);
+        assertThat(visitor.get("/api/fields/Levee/check?program=none").status()).isEqualTo(404);
     }
 
     @Test

@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Boundary.Point;
 import plumbrow.advice.field.Crop;
@@ -16,7 +16,7 @@ import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.ScoutingSample;
@@ -29,7 +29,7 @@ import plumbrow.app.SmallSeason;
 
 /**
  * The small season with more to show: a field with an outline and a history, one with a name that is awkward in an
- * address, one for which nothing may be advised; a course that is barred and one that waits for an answer.
+ * address, one for which nothing may be advised; a program that is barred and one that waits for an answer.
  */
 final class DeskSeason {
     static final String HOME = "North 80";
@@ -59,24 +59,24 @@ final class DeskSeason {
                 new Field(AWKWARD, "Birch Rent", 38.5, null, "IA", "Adams", Crop.CORN, null, null, null, null),
                 new Field(STUCK, "Birch Rent", 12, null, "MO", "Holt", Crop.CORN, null, 2.1, 6.4, null));
         LocalDate planting = LocalDate.of(year, 5, 4);
-        List<Course> courses = new ArrayList<>();
+        List<Program> programs = new ArrayList<>();
         for (String field : List.of(HOME, AWKWARD)) {
-            courses.add(course(field, "seed alone", true, "", seed()));
-            courses.add(
-                    course(field, "half rate", false, "Half the high rate, in furrow.", seed(), granules(3, planting)));
-            courses.add(course(field, "full rate", false, "", seed(), granules(6, planting)));
+            programs.add(program(field, "seed alone", true, "", seed()));
+            programs.add(
+                    program(field, "half rate", false, "Half the high rate, in furrow.", seed(), granules(3, planting)));
+            programs.add(program(field, "full rate", false, "", seed(), granules(6, planting)));
         }
         Pass harvest =
-                new Pass(3, PassKind.HARVEST, LocalDate.of(year, 10, 12), null, null, 100, 0, new Law.Fixed(0), 0);
-        courses.replaceAll(course -> course(
-                course.field(),
-                course.name(),
-                course.baseline(),
-                course.note(),
-                Stream.concat(course.passes().stream(), Stream.of(harvest)).toArray(Pass[]::new)));
-        courses.add(course(HOME, BARRED, false, "", seed(), granules(12, planting)));
-        courses.add(course(HOME, UNKNOWN, false, "", seed(), granules(6, null)));
-        courses.add(course(STUCK, "granules where nobody registered them", true, "", seed(), granules(6, planting)));
+                new Pass(3, PassKind.HARVEST, LocalDate.of(year, 10, 12), null, null, 100, 0, new Distribution.Fixed(0), 0);
+        programs.replaceAll(program -> program(
+                program.field(),
+                program.name(),
+                program.baseline(),
+                program.note(),
+                Stream.concat(program.passes().stream(), Stream.of(harvest)).toArray(Pass[]::new)));
+        programs.add(program(HOME, BARRED, false, "", seed(), granules(12, planting)));
+        programs.add(program(HOME, UNKNOWN, false, "", seed(), granules(6, null)));
+        programs.add(program(STUCK, "granules where nobody registered them", true, "", seed(), granules(6, planting)));
         return new Season(
                 year,
                 small.asOf(),
@@ -86,10 +86,10 @@ final class DeskSeason {
                 List.of(new CropYear(HOME, year - 1, "corn", 188.0), new CropYear(HOME, year - 2, "soybean", null)),
                 readInFull(small.shelf(), year),
                 new Pests(List.of(rootworm(HOME), rootworm(AWKWARD), rootworm(STUCK)), List.of(), List.of()),
-                courses,
-                small.outlook(),
+                programs,
+                small.assumptions(),
                 LabelRead.ground(fields, year),
-                LabelRead.work(courses));
+                LabelRead.work(programs));
     }
 
     private static InsectPressure rootworm(String field) {
@@ -97,8 +97,8 @@ final class DeskSeason {
                 field,
                 "corn rootworm",
                 InsectPressure.Measure.NODE_INJURY,
-                new Law.Pert(0.05, 0.5, 2.4),
-                new Law.Pert(10, 15, 20),
+                new Distribution.Pert(0.05, 0.5, 2.4),
+                new Distribution.Pert(10, 15, 20),
                 0,
                 new ScoutingSample(20, 0.5, 60),
                 null,
@@ -118,18 +118,18 @@ final class DeskSeason {
                 LabelRead.of("Stonefly 3G", year, SOURCE));
     }
 
-    private static Course course(String field, String name, boolean baseline, String note, Pass... passes) {
-        return new Course(field, name, baseline, new RefugePlan(null, null), note, List.of(passes));
+    private static Program program(String field, String name, boolean baseline, String note, Pass... passes) {
+        return new Program(field, name, baseline, new RefugePlan(null, null), note, List.of(passes));
     }
 
     private static Pass seed() {
         Amount rate = new Amount(34_000, FarmUnit.SEEDS);
-        return new Pass(1, PassKind.SEED, null, "Hollowbrook 108", rate, 100, 0, new Law.Fixed(0), 0);
+        return new Pass(1, PassKind.SEED, null, "Hollowbrook 108", rate, 100, 0, new Distribution.Fixed(0), 0);
     }
 
     private static Pass granules(double pounds, @Nullable LocalDate day) {
         Amount rate = new Amount(pounds, FarmUnit.LB);
-        return new Pass(2, PassKind.GRANULE, day, "Stonefly 3G", rate, 100, 1.5, new Law.Fixed(0), 0);
+        return new Pass(2, PassKind.GRANULE, day, "Stonefly 3G", rate, 100, 1.5, new Distribution.Fixed(0), 0);
     }
 
     private static Boundary outline() {

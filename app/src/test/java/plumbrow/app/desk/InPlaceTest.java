@@ -46,7 +46,7 @@ class InPlaceTest {
             price.sendKeys("1.05");
             browser.until(ExpectedConditions.textToBe(By.id("m0"), "changed"));
             browser.until(ExpectedConditions.textToBePresentInElementLocated(
-                    By.cssSelector("#answer .answer"), "With your changed outlook"));
+                    By.cssSelector("#answer .answer"), "With your changed assumptions"));
             browser.until(
                     ExpectedConditions.textToBePresentInElementLocated(By.cssSelector("#answer"), "10,000 draws"));
             assertThat(browser.text("#answer .answer")).isNotEqualTo(before);
@@ -64,7 +64,7 @@ class InPlaceTest {
             browser.picture("fault");
 
             browser.driver()
-                    .findElement(By.linkText("Back to the season’s outlook"))
+                    .findElement(By.linkText("Back to the season’s assumptions"))
                     .click();
             browser.until(ExpectedConditions.textToBe(By.cssSelector("#answer .answer"), before));
             assertThat(browser.complaints()).isEmpty();

@@ -3,9 +3,9 @@ package plumbrow.app.desk;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Field;
@@ -73,13 +73,13 @@ final class LabelRead {
                         .toList());
     }
 
-    static Work work(List<Course> courses) {
-        List<SprayPlan> plans = courses.stream()
-                .flatMap(course -> course.passes().stream()
+    static Work work(List<Program> programs) {
+        List<SprayPlan> plans = programs.stream()
+                .flatMap(program -> program.passes().stream()
                         .filter(pass -> pass.kind() == PassKind.GRANULE)
                         .map(pass -> new SprayPlan(
-                                course.field(),
-                                course.name(),
+                                program.field(),
+                                program.name(),
                                 pass.number(),
                                 null,
                                 Method.IN_FURROW,

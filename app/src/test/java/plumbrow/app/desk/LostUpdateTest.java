@@ -14,7 +14,7 @@ import java.util.concurrent.Future;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Book;
 import plumbrow.app.book.MeanwhileException;
@@ -23,10 +23,10 @@ import plumbrow.app.desk.shown.Shown;
 /** Several people change the book at the same moment: what was answered with done is kept, all else is refused with words. */
 class LostUpdateTest {
     private static final String FIELD = "/fields/" + Shown.part(VineSeason.FIELD) + "/season";
-    private static final String PAGE = FIELD + "?course=" + Shown.part(VineSeason.COURSE);
+    private static final String PAGE = FIELD + "?program=" + Shown.part(VineSeason.PROGRAM);
     private static final Season SEASON = VineSeason.season();
 
-    /** What the page of the course says it shows, which is the same for every new desk. */
+    /** What the page of the program says it shows, which is the same for every new desk. */
     private static String shown = "";
 
     private OpenDesk desk;
@@ -56,12 +56,12 @@ class LostUpdateTest {
             String two = "two " + round;
             List<Visitor.Page> pages = together(() -> keep("2026-06-03", one), () -> keep("2026-06-04", two));
             assertThat(pages).allMatch(page -> page.status() == 302);
-            assertThat(courses()).contains(one, two);
+            assertThat(programs()).contains(one, two);
         }
     }
 
     @Test
-    void of_two_changes_of_one_course_the_second_is_refused_with_what_changed() throws Exception {
+    void of_two_changes_of_one_program_the_second_is_refused_with_what_changed() throws Exception {
         List<Visitor.Page> pages = together(() -> change("2026-06-03"), () -> change("2026-06-04"));
         assertThat(pages).extracting(Visitor.Page::status).containsExactlyInAnyOrder(302, 409);
         boolean first = pages.get(0).status() == 302;
@@ -96,21 +96,21 @@ class LostUpdateTest {
         Season coming = SEASON;
         for (int round = 0; round < 6; round++) {
             String adviser = "R. Alder " + round;
-            String course = "kept " + round;
+            String program = "kept " + round;
             coming = advised(desk.book().season().orElseThrow(), adviser);
             Season workbook = coming;
-            List<Boolean> done = together(() -> keep("2026-06-03", course).status() == 302, () -> {
+            List<Boolean> done = together(() -> keep("2026-06-03", program).status() == 302, () -> {
                 try (Book other = Book.open(desk.file())) {
                     other.bring(workbook, null, false);
                     return true;
                 } catch (MeanwhileException lacking) {
-                    assertThat(lacking).hasMessageContaining("the course '" + course + "' of Vine Bottom");
+                    assertThat(lacking).hasMessageContaining("the program '" + program + "' of Vine Bottom");
                     return false;
                 }
             });
             Season now = desk.book().season().orElseThrow();
             assertThat(done.get(0)).isTrue();
-            assertThat(courses()).contains(course);
+            assertThat(programs()).contains(program);
             assertThat(now.adviser().equals(adviser)).isEqualTo(done.get(1));
         }
     }
@@ -120,18 +120,18 @@ class LostUpdateTest {
         String mine = keep("2026-06-03", "mine").header("Location");
         String others = keep("2026-06-04", "others").header("Location");
         assertThat(undo(mine)).contains("done=undone");
-        assertThat(courses()).contains("others").doesNotContain("mine");
+        assertThat(programs()).contains("others").doesNotContain("mine");
         assertThat(undo(mine)).contains("done=late");
         desk.put(advised(desk.book().season().orElseThrow(), "R. Alder"));
         assertThat(undo(others)).contains("done=undone");
-        assertThat(courses()).doesNotContain("others");
+        assertThat(programs()).doesNotContain("others");
         assertThat(desk.book().season().orElseThrow().adviser()).isEqualTo("R. Alder");
 
         String changed = change("2026-06-03").header("Location");
         keep("2026-06-05", "beside", visitor.get(PAGE).hidden("seen"));
         assertThat(undo(changed)).contains("done=undone");
         assertThat(day()).isEqualTo("2026-05-30");
-        assertThat(courses()).contains("beside");
+        assertThat(programs()).contains("beside");
     }
 
     @Test
@@ -143,7 +143,7 @@ class LostUpdateTest {
             List<String> answers = together(
                     () -> undo(location), () -> keep("2026-06-04", kept).header("Location"));
             assertThat(answers.get(0)).contains("done=undone");
-            assertThat(courses()).contains(kept).doesNotContain(gone);
+            assertThat(programs()).contains(kept).doesNotContain(gone);
         }
     }
 
@@ -155,13 +155,13 @@ class LostUpdateTest {
         String numbers = page.hidden("seen");
         change("2026-06-10");
         Map<String, String> choice = new LinkedHashMap<>();
-        choice.put("course", "Before and after");
+        choice.put("program", "Before and after");
         choice.put("who", "R. Voss");
         choice.put("why", "as we always did");
         choice.put("seen", numbers);
         Visitor.Page refused = visitor.post("/log", field + "/choice", choice);
         assertThat(refused.status()).isEqualTo(422);
-        assertThat(refused.text()).contains("changed by somebody else since you saw these courses");
+        assertThat(refused.text()).contains("changed by somebody else since you saw these programs");
         assertThat(refused.body()).contains("as we always did");
         assertThat(desk.book().choices(SEASON.year())).isEmpty();
     }
@@ -192,23 +192,23 @@ class LostUpdateTest {
 
     private static Map<String, String> typed(String date) {
         Map<String, String> typed = new LinkedHashMap<>();
-        typed.put("course", VineSeason.COURSE);
+        typed.put("program", VineSeason.PROGRAM);
         typed.put("pass", "4");
         typed.put("date", date);
         typed.put("rate", "");
         return typed;
     }
 
-    private List<String> courses() {
-        return desk.book().season().orElseThrow().courses(VineSeason.FIELD).stream()
-                .map(Course::name)
+    private List<String> programs() {
+        return desk.book().season().orElseThrow().programs(VineSeason.FIELD).stream()
+                .map(Program::name)
                 .toList();
     }
 
     private String day() {
-        return desk.book().season().orElseThrow().courses(VineSeason.FIELD).stream()
-                .filter(course -> course.name().equals(VineSeason.COURSE))
-                .map(course -> String.valueOf(course.passes().get(3).date()))
+        return desk.book().season().orElseThrow().programs(VineSeason.FIELD).stream()
+                .filter(program -> program.name().equals(VineSeason.PROGRAM))
+                .map(program -> String.valueOf(program.passes().get(3).date()))
                 .findFirst()
                 .orElseThrow();
     }
@@ -223,8 +223,8 @@ class LostUpdateTest {
                 season.history(),
                 season.shelf(),
                 season.pests(),
-                season.courses(),
-                season.outlook(),
+                season.programs(),
+                season.assumptions(),
                 season.ground(),
                 season.work());
     }

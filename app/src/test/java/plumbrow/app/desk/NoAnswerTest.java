@@ -54,7 +54,7 @@ class NoAnswerTest {
     }
 
     @Test
-    void a_season_that_lacks_its_outlook_says_so() {
+    void a_season_that_lacks_its_assumptions_says_so() {
         Season full = DeskSeason.of(2027);
         Season lacking = new Season(
                 full.year(),
@@ -65,7 +65,7 @@ class NoAnswerTest {
                 full.history(),
                 full.shelf(),
                 full.pests(),
-                full.courses(),
+                full.programs(),
                 List.of());
         try (OpenDesk desk = OpenDesk.over(lacking)) {
             Visitor visitor = new Visitor(desk);
@@ -128,7 +128,7 @@ class NoAnswerTest {
                 assertThat(page).startsWith("500 ");
                 assertThat(page).doesNotContain("broken on purpose", "Exception", "plumbrow.app");
             }
-            assertThat(Plain.get(desk.address() + "/")).contains("This is a fault of the program, not yours");
+            assertThat(Plain.get(desk.address() + "/")).contains("This is a fault of Plumbrow, not yours");
         }
     }
 }

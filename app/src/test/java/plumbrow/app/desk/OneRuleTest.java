@@ -81,8 +81,8 @@ class OneRuleTest {
                                 "/log",
                                 "/fields/" + Shown.part(DeskSeason.HOME) + "/choice",
                                 Map.of(
-                                        "course",
-                                        SEASON.courses(DeskSeason.HOME).get(0).name(),
+                                        "program",
+                                        SEASON.programs(DeskSeason.HOME).get(0).name(),
                                         "who",
                                         words,
                                         "why",

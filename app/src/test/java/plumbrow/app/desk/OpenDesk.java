@@ -47,7 +47,7 @@ final class OpenDesk implements AutoCloseable {
         return context.getBean(DeskBook.class);
     }
 
-    /** Puts a season into the book as another program would, while the desk is open. */
+    /** Puts a season into the book as another process would, while the desk is open. */
     void put(Season season) {
         try (Book other = Book.open(folder.resolve(FILE))) {
             other.put(season);

@@ -50,7 +50,7 @@ class PagesTest {
         assertThat(page.text())
                 .contains(
                         "beats it in "
-                                + advice().odds(advice().advisedCourse()
+                                + advice().odds(advice().advisedProgram()
                                         .orElseThrow()
                                         .chanceBeatsBaseline()),
                         "not decided",
@@ -71,13 +71,13 @@ class PagesTest {
         assertThat(advice.ranges())
                 .isNotEmpty()
                 .allSatisfy(range -> assertThat(page).contains(Shown.said(range.says())));
-        assertThat(advice.courses())
-                .allSatisfy(course -> assertThat(page)
+        assertThat(advice.programs())
+                .allSatisfy(program -> assertThat(page)
                         .contains(
-                                course.name(),
-                                Shown.cents(course.costUsdPerAcre()),
-                                Shown.dollars(course.meanMarginUsdPerAcre()),
-                                course.standing().word()));
+                                program.name(),
+                                Shown.cents(program.costUsdPerAcre()),
+                                Shown.dollars(program.meanMarginUsdPerAcre()),
+                                program.standing().word()));
         assertThat(page).contains("the label allows", "Stands in: " + DeskSeason.SOURCE);
     }
 
@@ -97,12 +97,12 @@ class PagesTest {
     }
 
     @Test
-    void a_changed_outlook_changes_the_answer_and_is_marked() {
+    void a_changed_assumptions_changes_the_answer_and_is_marked() {
         var page = visitor.post(HOME + "/weighing", Map.of("box 0 price", "2.10"));
         assertThat(page.status()).isEqualTo(200);
-        assertThat(page.text()).contains("With your changed outlook: ");
+        assertThat(page.text()).contains("With your changed assumptions: ");
         assertThat(page.body()).contains("value=\"2.10\"", "<p class=\"mark\" id=\"m0\">changed</p>");
-        assertThat(visitor.get(HOME + "/weighing").text()).doesNotContain("With your changed outlook");
+        assertThat(visitor.get(HOME + "/weighing").text()).doesNotContain("With your changed assumptions");
     }
 
     @Test
@@ -138,11 +138,11 @@ class PagesTest {
     }
 
     @Test
-    void a_barred_course_is_refused_with_the_reason_and_nothing_is_recorded() {
+    void a_barred_program_is_refused_with_the_reason_and_nothing_is_recorded() {
         var page = visitor.post(
                 HOME + "/choice",
                 Map.of(
-                        "course",
+                        "program",
                         DeskSeason.BARRED,
                         "who",
                         "R. Alder",
@@ -155,22 +155,22 @@ class PagesTest {
                 .contains("double the label is barred and can't be chosen", "12 lb/ac is more than", "more helps more");
         assertThat(page.body()).contains("value=\"3.33\"");
         assertThat(desk.book().choices(2027))
-                .noneMatch(choice -> choice.course().equals(DeskSeason.BARRED));
+                .noneMatch(choice -> choice.program().equals(DeskSeason.BARRED));
     }
 
     @Test
-    void a_course_with_an_unknown_waits_until_it_is_looked_up() {
+    void a_program_with_an_unknown_waits_until_it_is_looked_up() {
         var page = visitor.post(
-                HOME + "/choice", Map.of("course", DeskSeason.UNKNOWN, "who", "R. Alder", "why", "it pays"));
+                HOME + "/choice", Map.of("program", DeskSeason.UNKNOWN, "who", "R. Alder", "why", "it pays"));
         assertThat(page.status()).isEqualTo(422);
         assertThat(page.text()).contains("can't be chosen until this is looked up", "Plan a day");
         assertThat(desk.book().choices(2027))
-                .noneMatch(choice -> choice.course().equals(DeskSeason.UNKNOWN));
+                .noneMatch(choice -> choice.program().equals(DeskSeason.UNKNOWN));
     }
 
     @Test
     void who_and_why_are_asked_for() {
-        var page = visitor.post(HOME + "/choice", Map.of("course", "half rate", "who", " ", "why", ""));
+        var page = visitor.post(HOME + "/choice", Map.of("program", "half rate", "who", " ", "why", ""));
         assertThat(page.status()).isEqualTo(422);
         assertThat(page.text()).contains("Say who decides", "Say why");
     }
@@ -178,14 +178,14 @@ class PagesTest {
     @Test
     void a_decision_is_recorded_with_what_the_advice_said_then() {
         var page = visitor.post(
-                HOME + "/choice", Map.of("course", "half rate", "who", "Q. Birch", "why", "<b>roots looked bad</b>"));
+                HOME + "/choice", Map.of("program", "half rate", "who", "Q. Birch", "why", "<b>roots looked bad</b>"));
         assertThat(page.status()).isEqualTo(302);
         assertThat(visitor.get(HOME + "/weighing").body()).contains("&lt;b&gt;roots looked bad");
-        var course = advice().course("half rate").orElseThrow();
+        var program = advice().program("half rate").orElseThrow();
         assertThat(desk.book().choices(2027)).anySatisfy(choice -> {
             assertThat(choice.who()).isEqualTo("Q. Birch");
-            assertThat(choice.chanceBeatsBaseline()).isEqualTo(course.chanceBeatsBaseline());
-            assertThat(choice.meanMarginUsdPerAcre()).isEqualTo(course.meanMarginUsdPerAcre());
+            assertThat(choice.chanceBeatsBaseline()).isEqualTo(program.chanceBeatsBaseline());
+            assertThat(choice.meanMarginUsdPerAcre()).isEqualTo(program.meanMarginUsdPerAcre());
         });
         assertThat(visitor.get("/").text()).contains("Chosen: half rate");
     }
@@ -277,7 +277,7 @@ class PagesTest {
     void a_form_of_another_page_is_not_taken() throws Exception {
         var answer = visitor.mvc()
                 .perform(post(URI.create(HOME + "/choice"))
-                        .param("course", "half rate")
+                        .param("program", "half rate")
                         .param("who", "x")
                         .param("why", "y"))
                 .andReturn()

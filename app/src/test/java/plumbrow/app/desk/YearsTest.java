@@ -72,13 +72,13 @@ class YearsTest {
 
     @Test
     void bad_boxes_get_a_sentence_each() {
-        var page = visitor.get("/fields/" + HOME + "/years?seasons=many&discount=99&course=Neither");
+        var page = visitor.get("/fields/" + HOME + "/years?seasons=many&discount=99&program=Neither");
         assertThat(page.status()).isEqualTo(422);
         assertThat(page.text())
                 .contains(
                         "“many” is not a number of whole seasons.",
                         "The discount rate is 99; expected 0 to 50.",
-                        "There is no course 'Neither'");
+                        "There is no program 'Neither'");
         var api = visitor.get("/api/fields/" + HOME + "/years?seasons=99");
         assertThat(api.status()).isEqualTo(400);
         assertThat(api.text()).contains("The number of seasons is 99; expected 1 to 20.");

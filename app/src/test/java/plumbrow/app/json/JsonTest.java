@@ -12,8 +12,8 @@ import plumbrow.advice.field.Crop;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Protects;
 import plumbrow.advice.gates.Standing;
-import plumbrow.advice.outlook.DoubtKind;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.DoubtKind;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.pests.InsectPressure.Measure;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.weighing.Band;
@@ -92,19 +92,19 @@ class JsonTest {
     }
 
     @Test
-    void aLawNamesItsFormAndKeysCarryUnits() {
+    void aDistributionNamesItsFormAndKeysCarryUnits() {
         UncertainInput input = new UncertainInput(
-                "price", "price", "$/bu", DoubtKind.YEAR, new Law.Pert(3, 4, 6), 4.1, new Band(3.3, 4, 5), "market");
+                "price", "price", "$/bu", DoubtKind.YEAR, new Distribution.Pert(3, 4, 6), 4.1, new Band(3.3, 4, 5), "market");
         JsonNode json = READER.readTree(Json.of(input));
-        assertThat(json.get("law").toString()).isEqualTo("{\"form\":\"pert\",\"low\":3.0,\"likely\":4.0,\"high\":6.0}");
+        assertThat(json.get("distribution").toString()).isEqualTo("{\"form\":\"pert\",\"low\":3.0,\"likely\":4.0,\"high\":6.0}");
         assertThat(READER.readTree(Json.of(SmallSeason.of(2027).farms().get(0))).propertyNames())
                 .containsExactly("name", "grower", "crop_share", "cost_share", "shares");
     }
 
     @Test
-    void everyFormOfLawHasItsName() {
-        for (Class<?> form : Law.class.getPermittedSubclasses()) {
-            assertThat(Json.of(new LawHolder(sample(form))))
+    void everyFormOfDistributionHasItsName() {
+        for (Class<?> form : Distribution.class.getPermittedSubclasses()) {
+            assertThat(Json.of(new DistributionHolder(sample(form))))
                     .as(form.getSimpleName())
                     .containsPattern(
                             "\"form\" : \"(number|pert|triangular|even|normal|weibull|price|factor|log-odds|past|chance)\"");
@@ -135,7 +135,7 @@ class JsonTest {
         JsonNode json = READER.readTree(once);
         assertThat(json.get("as_of").stringValue()).isEqualTo("2027-03-02");
         assertThat(json.get("acres").doubleValue()).isEqualTo(80);
-        assertThat(json.get("fields").get(0).get("courses").toString())
+        assertThat(json.get("fields").get(0).get("programs").toString())
                 .isEqualTo("[\"seed alone\",\"half rate\",\"full rate\"]");
     }
 
@@ -149,21 +149,21 @@ class JsonTest {
 
     private record Holder(Boundary value) {}
 
-    private record LawHolder(Law law) {}
+    private record DistributionHolder(Distribution distribution) {}
 
-    private static Law sample(Class<?> form) {
-        return List.<Law>of(
-                        new Law.Fixed(1),
-                        new Law.Pert(1, 2, 3),
-                        new Law.Triangular(1, 2, 3),
-                        new Law.Even(1, 2),
-                        new Law.Normal(1, 0.1),
-                        new Law.Weibull(1, 0.1),
-                        new Law.Lognormal(4, 0.2, 1),
-                        new Law.Factor(1, 0.2),
-                        new Law.LogOdds(0.5, 0.2),
-                        new Law.Past(List.of(1.0, 2.0)),
-                        new Law.Chance(0.5))
+    private static Distribution sample(Class<?> form) {
+        return List.<Distribution>of(
+                        new Distribution.Fixed(1),
+                        new Distribution.Pert(1, 2, 3),
+                        new Distribution.Triangular(1, 2, 3),
+                        new Distribution.Even(1, 2),
+                        new Distribution.Normal(1, 0.1),
+                        new Distribution.Weibull(1, 0.1),
+                        new Distribution.Lognormal(4, 0.2, 1),
+                        new Distribution.Factor(1, 0.2),
+                        new Distribution.LogOdds(0.5, 0.2),
+                        new Distribution.Past(List.of(1.0, 2.0)),
+                        new Distribution.Chance(0.5))
                 .stream()
                 .filter(form::isInstance)
                 .findFirst()

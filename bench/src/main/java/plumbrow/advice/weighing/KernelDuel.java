@@ -87,10 +87,10 @@ public final class KernelDuel {
     private void note(KernelSide kernel, NumpySide numpy, int draws) {
         notes.append(String.format(
                 Locale.ROOT,
-                "- %,d draws: %d inputs, %d courses; largest difference of a margin %.1e $/ac; NumPy %s in blocks of %,d (whole columns: %.2f times as long).%n",
+                "- %,d draws: %d inputs, %d programs; largest difference of a margin %.1e $/ac; NumPy %s in blocks of %,d (whole columns: %.2f times as long).%n",
                 draws,
                 kernel.inputs(),
-                kernel.courses(),
+                kernel.programs(),
                 numpy.difference(),
                 numpy.version(),
                 numpy.block(),

@@ -10,12 +10,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
-import plumbrow.advice.outlook.Column;
-import plumbrow.advice.outlook.DrawSource;
+import plumbrow.advice.assumptions.Column;
+import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.season.Season;
 import tools.jackson.databind.json.JsonMapper;
 
-/** The kernel's side of the duel: one field, its draws, and all its courses run over them. */
+/** The kernel's side of the duel: one field, its draws, and all its programs run over them. */
 final class KernelSide {
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
@@ -31,13 +31,13 @@ final class KernelSide {
         columns = Arrays.stream(FieldWeighing.drawn(model, new DrawSource(draws, WeighingOptions.DEFAULT.seed())))
                 .map(Column::values)
                 .toArray(double[][]::new);
-        yields = new double[model.courses().size()][0];
-        margins = new double[model.courses().size()][draws];
+        yields = new double[model.programs().size()][0];
+        margins = new double[model.programs().size()][draws];
         run();
     }
 
     private void run() {
-        kernel.run(model.courses(), columns, yields, margins);
+        kernel.run(model.programs(), columns, yields, margins);
     }
 
     /** So many weighings of the field on the clock. */
@@ -54,7 +54,7 @@ final class KernelSide {
         return columns.length;
     }
 
-    int courses() {
+    int programs() {
         return margins.length;
     }
 

@@ -27,9 +27,9 @@ public final class AdviceSheet {
 
     private static void fill(Season season, Advice advice, OutputStream out) throws IOException {
         try (Workbook workbook = new Workbook(out, "Plumbrow", "1.0")) {
-            CourseSheets.advice(workbook, season, advice);
-            CourseSheets.courses(workbook, advice);
-            CourseSheets.findings(workbook, advice);
+            ProgramSheets.advice(workbook, season, advice);
+            ProgramSheets.programs(workbook, advice);
+            ProgramSheets.findings(workbook, advice);
             ChangeSheets.ranges(workbook, advice);
             ChangeSheets.whatMatters(workbook, advice);
             ChangeSheets.workings(workbook, advice);

@@ -13,7 +13,7 @@ import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.WeighingOptions;
 import plumbrow.documents.binder.Html.Column;
-import plumbrow.documents.picture.CoursePalette;
+import plumbrow.documents.picture.ProgramPalette;
 import plumbrow.documents.picture.Markup;
 import plumbrow.science.figure.Numbers;
 
@@ -22,7 +22,7 @@ final class BinderPages {
     private BinderPages() {}
 
     static String html(Season season, Advice advice, String recordHead) {
-        CoursePalette palette = CoursePalette.of(season);
+        ProgramPalette palette = ProgramPalette.of(season);
         SeasonTrials seasons = new SeasonTrials(
                 season, WeighingOptions.DEFAULT.withDraws(advice.draws()).withSeed(advice.seed()));
         List<FieldPages> parts = new ArrayList<>();
@@ -72,7 +72,7 @@ final class BinderPages {
         html.element(
                 "p",
                 "Adviser: " + advice.adviser() + ". As of " + advice.asOf() + ". Weighed on "
-                        + Numbers.fixed(advice.draws(), 0) + " draws of the outlook, seed " + advice.seed()
+                        + Numbers.fixed(advice.draws(), 0) + " draws of the assumptions, seed " + advice.seed()
                         + "; the same season, draws and seed give the same pages.");
         if (!recordHead.isEmpty()) {
             html.element(

@@ -5,16 +5,16 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plumbrow.advice.weighing.AdviceRange;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.Knowing;
+import plumbrow.advice.weighing.InformationValue;
 import plumbrow.advice.weighing.SampleWorth;
 import plumbrow.advice.weighing.UncertainInput;
 import plumbrow.documents.binder.Html.Column;
 import plumbrow.documents.picture.BandsPicture;
-import plumbrow.documents.picture.CoursePalette;
+import plumbrow.documents.picture.ProgramPalette;
 import plumbrow.science.figure.Numbers;
 
 /** What would change the advice for a field: the range over which it holds, what knowing more is worth, and what is uncertain. */
-record ChangePages(FieldAdvice field, CoursePalette palette) {
+record ChangePages(FieldAdvice field, ProgramPalette palette) {
     private static final int PICTURE_PX = 690;
 
     void write(Html html) {
@@ -29,7 +29,7 @@ record ChangePages(FieldAdvice field, CoursePalette palette) {
 
     private void ranges(Html html) {
         if (field.ranges().isEmpty()) {
-            html.element("p", "There are no two courses that may be advised, so there is no order to turn.");
+            html.element("p", "There are no two programs that may be advised, so there is no order to turn.");
             return;
         }
         if (field.ranges().stream().anyMatch(AdviceRange::turns)) {
@@ -43,7 +43,7 @@ record ChangePages(FieldAdvice field, CoursePalette palette) {
         }
         sentence(
                 html,
-                "By itself, within the range looked at, none of these changes which course is best: ",
+                "By itself, within the range looked at, none of these changes which program is best: ",
                 field.ranges().stream().filter(range -> !range.turns()).map(ChangePages::ranged));
     }
 
@@ -63,13 +63,13 @@ record ChangePages(FieldAdvice field, CoursePalette palette) {
         html.element(
                 "p",
                 "Knowing everything before deciding would be worth at most "
-                        + Numbers.dollars(field.worthOfKnowingAllUsdPerAcre(), 2) + "/ac, "
+                        + Numbers.dollars(field.evpiUsdPerAcre(), 2) + "/ac, "
                         + Numbers.dollars(
-                                field.worthOfKnowingAllUsdPerAcre()
+                                field.evpiUsdPerAcre()
                                         * field.field().acres(),
                                 0)
                         + " on this field.");
-        List<Knowing> worthwhile =
+        List<InformationValue> worthwhile =
                 field.whatMatters().stream().filter(ChangePages::worthACent).toList();
         if (!worthwhile.isEmpty()) {
             worthwhile(html, worthwhile);
@@ -79,14 +79,14 @@ record ChangePages(FieldAdvice field, CoursePalette palette) {
                 "Knowing any of these by itself is worth less than a cent an acre: ",
                 field.whatMatters().stream()
                         .filter(knowing -> !worthACent(knowing))
-                        .map(Knowing::label));
+                        .map(InformationValue::label));
     }
 
-    private static boolean worthACent(Knowing knowing) {
+    private static boolean worthACent(InformationValue knowing) {
         return knowing.usdPerAcre() >= 0.005;
     }
 
-    private static void worthwhile(Html html, List<Knowing> worthwhile) {
+    private static void worthwhile(Html html, List<InformationValue> worthwhile) {
         html.table(
                 "plain",
                 List.of(
@@ -94,7 +94,7 @@ record ChangePages(FieldAdvice field, CoursePalette palette) {
                         Column.figure("is worth at most, $/ac", 15),
                         Column.figure("from half the draws, $/ac", 15),
                         Column.figure("on this field, $", 15)));
-        for (Knowing knowing : worthwhile) {
+        for (InformationValue knowing : worthwhile) {
             html.open("tr")
                     .cell(knowing.label())
                     .figure(Numbers.fixed(knowing.usdPerAcre(), 2))
@@ -151,7 +151,7 @@ record ChangePages(FieldAdvice field, CoursePalette palette) {
             html.open("tr")
                     .cell(input.label())
                     .cell(input.unit())
-                    .cell(LawWords.of(input.law()))
+                    .cell(DistributionWords.of(input.distribution()))
                     .figure(ThreeFigures.of(input.mean()))
                     .figure(ThreeFigures.of(input.band().low()))
                     .figure(ThreeFigures.of(input.band().high()))

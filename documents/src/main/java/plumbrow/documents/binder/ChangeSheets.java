@@ -7,9 +7,9 @@ import plumbrow.advice.weighing.AdviceRange;
 import plumbrow.advice.weighing.BestBand;
 import plumbrow.advice.weighing.CostLine;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.Knowing;
+import plumbrow.advice.weighing.InformationValue;
 import plumbrow.advice.weighing.UncertainInput;
-import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.WeighedProgram;
 import plumbrow.documents.binder.Grid.Column;
 import plumbrow.science.figure.Step;
 
@@ -26,7 +26,7 @@ final class ChangeSheets {
                         Column.words("input", 36),
                         Column.words("unit", 12),
                         Column.number("mean now [unit beside]", "General"),
-                        Column.words("best course", 30),
+                        Column.words("best program", 30),
                         Column.number("from [unit beside]", "General"),
                         Column.number("to [unit beside]", "General"),
                         Column.number("two standard errors of from [unit beside]", "General"),
@@ -39,7 +39,7 @@ final class ChangeSheets {
                             range.label(),
                             range.unit(),
                             range.likely(),
-                            band.course(),
+                            band.program(),
                             band.from(),
                             band.to(),
                             band.fromError(),
@@ -61,7 +61,7 @@ final class ChangeSheets {
                         Column.number("is worth at most on this field [$]", "#,##0"),
                         Column.words("in words", 60)));
         for (FieldAdvice field : advice.fields()) {
-            for (Knowing knowing : field.whatMatters()) {
+            for (InformationValue knowing : field.whatMatters()) {
                 grid.row(
                         field.field().name(),
                         knowing.label(),
@@ -79,7 +79,7 @@ final class ChangeSheets {
                 "workings",
                 List.of(
                         Column.words("field", 24),
-                        Column.words("course", 30),
+                        Column.words("program", 30),
                         Column.words("role", 12),
                         Column.words("kind", 10),
                         Column.words("line", 40),
@@ -87,23 +87,23 @@ final class ChangeSheets {
                         Column.number("result [unit beside]", "#,##0.00####"),
                         Column.words("unit", 12)));
         for (FieldAdvice field : advice.fields()) {
-            for (WeighedCourse course : field.courses()) {
-                for (CostLine cost : course.costs()) {
+            for (WeighedProgram program : field.programs()) {
+                for (CostLine cost : program.costs()) {
                     grid.row(
                             field.field().name(),
-                            course.name(),
-                            Role.of(field, course),
+                            program.name(),
+                            Role.of(field, program),
                             "cost",
                             cost.label(),
                             cost.arithmetic(),
                             cost.usdPerAcre(),
                             "$/ac");
                 }
-                for (Step step : course.working()) {
+                for (Step step : program.working()) {
                     grid.row(
                             field.field().name(),
-                            course.name(),
-                            Role.of(field, course),
+                            program.name(),
+                            Role.of(field, program),
                             "working",
                             step.label(),
                             step.arithmetic(),
@@ -134,7 +134,7 @@ final class ChangeSheets {
                         field.field().name(),
                         input.label(),
                         input.unit(),
-                        LawWords.of(input.law()),
+                        DistributionWords.of(input.distribution()),
                         input.mean(),
                         input.band().low(),
                         input.band().middle(),

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.check.AcrossLine;
-import plumbrow.advice.check.CourseCheck;
+import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.check.LookUp;
 import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.field.Field;
@@ -54,23 +54,23 @@ final class CheckPages {
         html.element("p", "lead", check.sentence());
         html.element(
                 "p",
-                "A course stands where its worst finding stands. Unknown means that nobody has looked it up; it is never "
+                "A program stands where its worst finding stands. Unknown means that nobody has looked it up; it is never "
                         + "clear.");
         List<Column> columns = new ArrayList<>(
-                List.of(Column.words("field", 20), Column.words("course", 32), Column.words("standing", 16)));
+                List.of(Column.words("field", 20), Column.words("program", 32), Column.words("standing", 16)));
         for (Standing standing : Standing.values()) {
             columns.add(Column.figure(standing.word() + ", findings", 8));
         }
         html.table("plain", columns);
-        for (CourseCheck course : check.courses()) {
+        for (ProgramCheck program : check.programs()) {
             html.open("tr")
-                    .cell(course.field().name())
-                    .cell(course.course().name())
+                    .cell(program.field().name())
+                    .cell(program.program().name())
                     .open("td")
-                    .standing(course.standing())
+                    .standing(program.standing())
                     .close("td");
             for (Standing standing : Standing.values()) {
-                html.figure(Numbers.fixed(course.count(standing), 0));
+                html.figure(Numbers.fixed(program.count(standing), 0));
             }
             html.close("tr");
         }
@@ -145,16 +145,16 @@ final class CheckPages {
                 "quiet",
                 Numbers.fixed(field.acres(), 1) + " ac of " + field.crop().word() + ", " + field.county() + " County, "
                         + field.state() + ".");
-        check.courses(field).forEach(course -> course(html, course));
+        check.programs(field).forEach(program -> program(html, program));
         html.close("div");
     }
 
-    private static void course(Html html, CourseCheck course) {
+    private static void program(Html html, ProgramCheck program) {
         html.open("h2")
-                .words(course.course().name() + ": ")
-                .standing(course.standing())
+                .words(program.program().name() + ": ")
+                .standing(program.standing())
                 .close("h2");
-        for (CourseCheck.Group group : course.groups()) {
+        for (ProgramCheck.Group group : program.groups()) {
             if (group.standing() != Standing.CLEAR) {
                 html.element("h3", "To protect " + group.protects().words());
                 findings(
@@ -164,7 +164,7 @@ final class CheckPages {
                                 .toList());
             }
         }
-        String clear = course.findings().stream()
+        String clear = program.findings().stream()
                 .filter(finding -> finding.standing() == Standing.CLEAR)
                 .map(Finding::gate)
                 .distinct()

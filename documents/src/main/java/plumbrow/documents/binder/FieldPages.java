@@ -6,9 +6,9 @@ import plumbrow.advice.calendar.SeasonTrial;
 import plumbrow.advice.weighing.Comparison;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.GainDoubt;
-import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.WeighedProgram;
 import plumbrow.documents.binder.Html.Column;
-import plumbrow.documents.picture.CoursePalette;
+import plumbrow.documents.picture.ProgramPalette;
 import plumbrow.documents.picture.StripPicture;
 import plumbrow.science.figure.Numbers;
 
@@ -17,9 +17,9 @@ import plumbrow.science.figure.Numbers;
  * would change it, and the arithmetic.
  *
  * @param id under which contents and bookmarks find it
- * @param season the advised course day by day, else the baseline; empty where the field's weeds can't be followed
+ * @param season the advised program day by day, else the baseline; empty where the field's weeds can't be followed
  */
-record FieldPages(FieldAdvice field, CoursePalette palette, String id, Optional<SeasonTrial> season) {
+record FieldPages(FieldAdvice field, ProgramPalette palette, String id, Optional<SeasonTrial> season) {
     private static final int PICTURE_PX = 690;
     private static final int MOST_IN_A_PICTURE = 8; // what fits under the advice on one page
 
@@ -41,8 +41,8 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id, Optional<
                     .picture(picture, StripPicture.finding(field))
                     .close("div");
         }
-        if (!field.courses().isEmpty()) {
-            courses(html);
+        if (!field.programs().isEmpty()) {
+            programs(html);
         }
         comparisons(html);
         season.ifPresent(trial -> SeasonPages.write(html, trial));
@@ -67,12 +67,12 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id, Optional<
         }
     }
 
-    private void courses(Html html) {
-        html.element("h2", "The courses");
+    private void programs(Html html) {
+        html.element("h2", "The programs");
         html.table(
-                field.courses().size() <= MOST_IN_A_PICTURE ? "courses whole" : "courses",
+                field.programs().size() <= MOST_IN_A_PICTURE ? "programs whole" : "programs",
                 List.of(
-                        Column.words("course", 20),
+                        Column.words("program", 20),
                         Column.words("standing", 12),
                         Column.figure("cost, $/ac", 7),
                         Column.figure("mean yield, bu/ac", 7),
@@ -83,10 +83,10 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id, Optional<
                         Column.figure("worst tenth, $/ac", 7),
                         Column.figure("beats baseline in", 9),
                         Column.figure("best of all in", 9)));
-        field.courses().forEach(course -> course(html, course));
+        field.programs().forEach(program -> program(html, program));
         html.endTable();
-        double widest = field.courses().stream()
-                .mapToDouble(course -> 2 * course.standardErrorUsdPerAcre())
+        double widest = field.programs().stream()
+                .mapToDouble(program -> 2 * program.standardErrorUsdPerAcre())
                 .max()
                 .orElse(0);
         html.element(
@@ -98,30 +98,30 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id, Optional<
                         + field.equal().words());
     }
 
-    private void course(Html html, WeighedCourse course) {
+    private void program(Html html, WeighedProgram program) {
         html.open("tr").open("td");
-        html.markup("<span class=\"swatch\" style=\"background-color:" + palette.colour(course) + "\"></span>");
-        html.element("b", course.name());
-        if (!course.note().isBlank()) {
-            html.markup("<br/>").element("span", "quiet", course.note());
+        html.markup("<span class=\"swatch\" style=\"background-color:" + palette.colour(program) + "\"></span>");
+        html.element("b", program.name());
+        if (!program.note().isBlank()) {
+            html.markup("<br/>").element("span", "quiet", program.note());
         }
         html.close("td").open("td");
-        html.standing(course.standing());
-        if (course.name().equals(field.advised())) {
+        html.standing(program.standing());
+        if (program.name().equals(field.advised())) {
             html.markup("<br/>").element("b", "advised");
-        } else if (field.leading().contains(course.name())) {
+        } else if (field.leading().contains(program.name())) {
             html.markup("<br/>").element("b", "about equal");
         }
         html.close("td")
-                .figure(Numbers.fixed(course.costUsdPerAcre(), 2))
-                .figure(Numbers.fixed(course.meanYieldBuPerAcre(), 1))
-                .figure(Numbers.fixed(course.meanMarginUsdPerAcre(), 0))
-                .figure(Numbers.fixed(course.margin().low(), 0))
-                .figure(Numbers.fixed(course.margin().middle(), 0))
-                .figure(Numbers.fixed(course.margin().high(), 0))
-                .figure(Numbers.fixed(course.shortfallUsdPerAcre(), 0))
-                .figure(course.baseline() ? "the baseline" : field.odds(course.chanceBeatsBaseline()))
-                .figure(field.odds(course.chanceBest()))
+                .figure(Numbers.fixed(program.costUsdPerAcre(), 2))
+                .figure(Numbers.fixed(program.meanYieldBuPerAcre(), 1))
+                .figure(Numbers.fixed(program.meanMarginUsdPerAcre(), 0))
+                .figure(Numbers.fixed(program.margin().low(), 0))
+                .figure(Numbers.fixed(program.margin().middle(), 0))
+                .figure(Numbers.fixed(program.margin().high(), 0))
+                .figure(Numbers.fixed(program.shortfallUsdPerAcre(), 0))
+                .figure(program.baseline() ? "the baseline" : field.odds(program.chanceBeatsBaseline()))
+                .figure(field.odds(program.chanceBest()))
                 .close("tr");
     }
 
@@ -129,7 +129,7 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id, Optional<
         if (field.comparisons().isEmpty()) {
             return;
         }
-        html.element("h2", "The advised course against each other one");
+        html.element("h2", "The advised program against each other one");
         html.table(
                 "plain",
                 List.of(
@@ -143,9 +143,9 @@ record FieldPages(FieldAdvice field, CoursePalette palette, String id, Optional<
         for (Comparison pair : field.comparisons()) {
             html.open("tr")
                     .cell(
-                            pair.course().equals(field.advised())
+                            pair.program().equals(field.advised())
                                     ? pair.other()
-                                    : pair.course() + " over " + pair.other())
+                                    : pair.program() + " over " + pair.other())
                     .figure(Numbers.fixed(pair.meanDifferenceUsdPerAcre(), 2))
                     .figure(Numbers.fixed(pair.difference().low(), 0))
                     .figure(Numbers.fixed(pair.difference().high(), 0))

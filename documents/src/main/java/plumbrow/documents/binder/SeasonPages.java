@@ -9,29 +9,29 @@ import plumbrow.advice.gates.Standing;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.documents.picture.SeasonPicture;
 
-/** The season of the advised course on paper: the picture, what it shows, and the days on which a pass may not be made. */
+/** The season of the advised program on paper: the picture, what it shows, and the days on which a pass may not be made. */
 final class SeasonPages {
     private static final int PICTURE_PX = 690;
 
     private SeasonPages() {}
 
-    /** The advised course day by day, else the baseline; empty where the field's weeds can't be followed. */
+    /** The advised program day by day, else the baseline; empty where the field's weeds can't be followed. */
     static Optional<SeasonTrial> of(SeasonTrials seasons, FieldAdvice field) {
         String advised = field.advised();
-        String course = advised == null ? field.baseline() : advised;
+        String program = advised == null ? field.baseline() : advised;
         boolean there = seasons.season().field(field.field().name()).isPresent()
-                && seasons.season().courses(field.field().name()).stream()
-                        .anyMatch(known -> known.name().equals(course));
+                && seasons.season().programs(field.field().name()).stream()
+                        .anyMatch(known -> known.name().equals(program));
         if (!there || !seasons.followed(field.field())) {
             return Optional.empty();
         }
-        return Optional.of(seasons.whole(field.field(), course, List.of()));
+        return Optional.of(seasons.whole(field.field(), program, List.of()));
     }
 
     static void write(Html html, SeasonTrial trial) {
         SeasonPicture picture = SeasonPicture.of(trial.calendar(), PICTURE_PX);
         html.open("div", "picture");
-        html.element("h2", "The season, day by day: " + trial.course());
+        html.element("h2", "The season, day by day: " + trial.program());
         html.element("p", trial.calendar().finding());
         html.picture(picture.svg(), picture.says()).close("div");
         html.element(

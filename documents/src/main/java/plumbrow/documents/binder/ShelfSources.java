@@ -8,7 +8,7 @@ import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
 import plumbrow.documents.binder.Html.Column;
 
-/** Where the values of the shelf and of the outlook stand. */
+/** Where the values of the shelf and of the assumptions stand. */
 final class ShelfSources {
     static final String ID = "sources";
 

@@ -4,34 +4,34 @@ import java.util.List;
 import java.util.stream.Stream;
 import plumbrow.advice.weighing.CostLine;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.WeighedProgram;
 import plumbrow.documents.binder.Html.Column;
 import plumbrow.science.figure.Numbers;
 import plumbrow.science.figure.Step;
 
-/** The arithmetic of the advised course and of the baseline, every line, at the likely values. */
+/** The arithmetic of the advised program and of the baseline, every line, at the likely values. */
 record WorkingPages(FieldAdvice field) {
     void write(Html html) {
-        List<WeighedCourse> shown = Stream.concat(
-                        field.advisedCourse().stream(), field.course(field.baseline()).stream())
+        List<WeighedProgram> shown = Stream.concat(
+                        field.advisedProgram().stream(), field.program(field.baseline()).stream())
                 .distinct()
                 .toList();
         if (field.advised() == null) {
-            html.element("p", "quiet", "No course is advised, so the working of the baseline alone stands here.");
+            html.element("p", "quiet", "No program is advised, so the working of the baseline alone stands here.");
         }
-        shown.forEach(course -> write(html, course));
+        shown.forEach(program -> write(html, program));
     }
 
-    private void write(Html html, WeighedCourse course) {
-        html.element("h2", "Working: " + course.name() + " (" + Role.of(field, course) + ")");
-        if (!costsAreInTheWorking(course)) {
+    private void write(Html html, WeighedProgram program) {
+        html.element("h2", "Working: " + program.name() + " (" + Role.of(field, program) + ")");
+        if (!costsAreInTheWorking(program)) {
             html.table(
                     "plain",
                     List.of(
                             Column.words("cost", 30),
                             Column.words("how it comes about", 55),
                             Column.figure("$/ac", 15)));
-            for (CostLine cost : course.costs()) {
+            for (CostLine cost : program.costs()) {
                 html.open("tr")
                         .cell(cost.label())
                         .cell(cost.arithmetic())
@@ -40,7 +40,7 @@ record WorkingPages(FieldAdvice field) {
             }
             html.endTable();
         }
-        if (!course.working().isEmpty()) {
+        if (!program.working().isEmpty()) {
             html.table(
                     "plain",
                     List.of(
@@ -48,7 +48,7 @@ record WorkingPages(FieldAdvice field) {
                             Column.words("arithmetic, at the likely values", 48),
                             Column.figure("result", 11),
                             Column.words("unit", 11)));
-            for (Step step : course.working()) {
+            for (Step step : program.working()) {
                 html.open("tr")
                         .cell(step.label())
                         .cell(step.arithmetic())
@@ -60,8 +60,8 @@ record WorkingPages(FieldAdvice field) {
         }
     }
 
-    private static boolean costsAreInTheWorking(WeighedCourse course) {
-        List<String> lines = course.working().stream().map(Step::label).toList();
-        return lines.containsAll(course.costs().stream().map(CostLine::label).toList());
+    private static boolean costsAreInTheWorking(WeighedProgram program) {
+        List<String> lines = program.working().stream().map(Step::label).toList();
+        return lines.containsAll(program.costs().stream().map(CostLine::label).toList());
     }
 }

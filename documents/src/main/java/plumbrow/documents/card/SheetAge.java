@@ -2,7 +2,7 @@ package plumbrow.documents.card;
 
 import java.time.LocalDate;
 
-/** When a safety sheet is so old that a new one should be asked for. The law sets no such age. */
+/** When a safety sheet is so old that a new one should be asked for. The distribution sets no such age. */
 public final class SheetAge {
     public static final int YEARS = 3;
     static final String SOURCE = "three years: common practice, no source";

@@ -30,7 +30,7 @@ public final class MapText {
 
     private MapText() {}
 
-    /** A field with what lies around it, and the zones of a course where there are any. */
+    /** A field with what lies around it, and the zones of a program where there are any. */
     public static String of(Field field, List<Feature> around, List<Zones> zones) {
         MapText text = new MapText();
         text.field(field, around);

@@ -10,9 +10,9 @@ import plumbrow.advice.weighing.Quantities;
 import plumbrow.documents.picture.Canvas.Anchor;
 
 /**
- * The range over which the advice holds: for each input that by itself makes another course the best, which course is best at
- * which value. The input lies on the axis, from its 1 % to its 99 % point; the advised course's band is plain and framed, those of
- * others are hatched, each with its course's name in it or below. A triangle marks what is taken now; a bar at each end shows two
+ * The range over which the advice holds: for each input that by itself makes another program the best, which program is best at
+ * which value. The input lies on the axis, from its 1 % to its 99 % point; the advised program's band is plain and framed, those of
+ * others are hatched, each with its program's name in it or below. A triangle marks what is taken now; a bar at each end shows two
  * standard errors.
  */
 public final class BandsPicture {
@@ -23,18 +23,18 @@ public final class BandsPicture {
     private static final double TRACK = 24;
 
     private final FieldAdvice field;
-    private final CoursePalette palette;
+    private final ProgramPalette palette;
     private final double width;
     private final Canvas canvas = new Canvas();
 
-    private BandsPicture(FieldAdvice field, CoursePalette palette, double width) {
+    private BandsPicture(FieldAdvice field, ProgramPalette palette, double width) {
         this.field = field;
         this.palette = palette;
         this.width = width;
     }
 
     /** The picture, {@code widthPx} wide; below 280 px it is drawn for 280 and scaled. */
-    public static String svg(FieldAdvice field, CoursePalette palette, int widthPx) {
+    public static String svg(FieldAdvice field, ProgramPalette palette, int widthPx) {
         return new BandsPicture(field, palette, Math.max(StripPicture.NARROWEST, widthPx)).draw();
     }
 
@@ -42,7 +42,7 @@ public final class BandsPicture {
     public static String finding(FieldAdvice field) {
         List<AdviceRange> shown = shown(field);
         return shown.isEmpty()
-                ? "No single input changes which course is best within its plausible range."
+                ? "No single input changes which program is best within its plausible range."
                 : shown.stream().map(AdviceRange::says).collect(Collectors.joining(" "));
     }
 
@@ -62,7 +62,7 @@ public final class BandsPicture {
             return canvas.svg(width, end + 8, title, finding(field));
         }
         double y = paragraph(
-                "Framed: " + shown.get(0).advised() + ". Hatched: another course is best. Triangle: what is taken now.",
+                "Framed: " + shown.get(0).advised() + ". Hatched: another program is best. Triangle: what is taken now.",
                 SMALL,
                 Canvas.QUIET,
                 4,
@@ -121,8 +121,8 @@ public final class BandsPicture {
         BestBand band = range.bands().get(b);
         double from = x(range, band.from(), left, right);
         double to = x(range, band.to(), left, right);
-        boolean own = band.course().equals(range.advised());
-        String colour = field.course(band.course()).map(palette::colour).orElse(Canvas.INK);
+        boolean own = band.program().equals(range.advised());
+        String colour = field.program(band.program()).map(palette::colour).orElse(Canvas.INK);
         canvas.rect(from, track, to - from, TRACK, colour, own ? 0.28 : 0.08);
         if (own) {
             canvas.frame(from + 0.8, track + 0.8, to - from - 1.6, TRACK - 1.6, Canvas.INK, 1.6);
@@ -130,10 +130,10 @@ public final class BandsPicture {
             canvas.hatch(from, track, to - from, TRACK, colour, 7);
         }
         canvas.rect(from, track + TRACK - 4, to - from, 4, colour, 1);
-        if (Lettering.width(band.course(), SMALL, own) <= to - from - 10) {
-            canvas.labelled((from + to) / 2, track + 14, band.course(), SMALL, Canvas.INK, own, Anchor.MIDDLE);
+        if (Lettering.width(band.program(), SMALL, own) <= to - from - 10) {
+            canvas.labelled((from + to) / 2, track + 14, band.program(), SMALL, Canvas.INK, own, Anchor.MIDDLE);
         } else {
-            outside.add(where(range, b) + ": " + band.course());
+            outside.add(where(range, b) + ": " + band.program());
         }
     }
 

@@ -69,7 +69,7 @@ final class Canvas {
     }
 
     /** A line through points; dashes may be empty for a line without gaps. */
-    Canvas course(double[] xs, double[] ys, String stroke, double width, String dashes) {
+    Canvas program(double[] xs, double[] ys, String stroke, double width, String dashes) {
         StringBuilder path = new StringBuilder();
         for (int i = 0; i < xs.length; i++) {
             path.append(i == 0 ? "M" : " L").append(px(xs[i])).append(' ').append(px(ys[i]));

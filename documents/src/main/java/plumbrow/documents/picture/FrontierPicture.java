@@ -9,7 +9,7 @@ import plumbrow.documents.picture.Canvas.Anchor;
 import plumbrow.science.figure.Numbers;
 
 /**
- * The courses a search found near the best, each a dot: mean margin to the right, and upwards what else counts. The line
+ * The programs a search found near the best, each a dot: mean margin to the right, and upwards what else counts. The line
  * joins those that no other beats in both; the diamond is the best of all by its mean.
  */
 public final class FrontierPicture {
@@ -31,7 +31,7 @@ public final class FrontierPicture {
     private static final double HEIGHT = 250;
     private static final double LEFT = 56;
     private static final double RIGHT = 18;
-    private static final String COLOUR = "#0072B2"; // blue of Okabe and Ito, as in CoursePalette
+    private static final String COLOUR = "#0072B2"; // blue of Okabe and Ito, as in ProgramPalette
 
     private FrontierPicture() {}
 
@@ -41,29 +41,29 @@ public final class FrontierPicture {
         boolean risk = against == Against.RISK;
         ToDoubleFunction<Found> up = risk ? Found::shortfallUsdPerAcre : one -> 100 * one.escapeShare();
         List<Found> frontier = risk ? answer.againstRisk() : answer.againstResistance();
-        String title = "Courses for " + answer.field().name() + ": " + against.words;
+        String title = "Programs for " + answer.field().name() + ": " + against.words;
         Canvas canvas = new Canvas();
         if (answer.near().isEmpty()) {
-            canvas.text(4, 16, "No course to draw.", 13, Canvas.INK, false, Anchor.START);
-            return canvas.svg(width, 28, title, "No course to draw.");
+            canvas.text(4, 16, "No program to draw.", 13, Canvas.INK, false, Anchor.START);
+            return canvas.svg(width, 28, title, "No program to draw.");
         }
         MoneyScale across = scale(answer.near(), Found::meanMarginUsdPerAcre, LEFT, width - RIGHT, width < 450 ? 3 : 6);
         MoneyScale upright = scale(answer.near(), up, TOP + HEIGHT, TOP, 5);
         frame(canvas, across, upright, against, width);
-        for (Found course : answer.near()) {
-            canvas.open(told(course, against));
+        for (Found program : answer.near()) {
+            canvas.open(told(program, against));
             canvas.dot(
-                    across.x(course.meanMarginUsdPerAcre()),
-                    upright.x(up.applyAsDouble(course)),
+                    across.x(program.meanMarginUsdPerAcre()),
+                    upright.x(up.applyAsDouble(program)),
                     3,
                     "#d0d0d0",
                     "#8a8a8a");
             canvas.close();
         }
         for (int i = 0; i < frontier.size(); i++) {
-            Found course = frontier.get(i);
-            double x = across.x(course.meanMarginUsdPerAcre());
-            double y = upright.x(up.applyAsDouble(course));
+            Found program = frontier.get(i);
+            double x = across.x(program.meanMarginUsdPerAcre());
+            double y = upright.x(up.applyAsDouble(program));
             if (i > 0) {
                 Found before = frontier.get(i - 1);
                 canvas.line(
@@ -76,10 +76,10 @@ public final class FrontierPicture {
             }
         }
         for (int i = 0; i < frontier.size(); i++) {
-            Found course = frontier.get(i);
-            double x = across.x(course.meanMarginUsdPerAcre());
-            double y = upright.x(up.applyAsDouble(course));
-            canvas.open(told(course, against));
+            Found program = frontier.get(i);
+            double x = across.x(program.meanMarginUsdPerAcre());
+            double y = upright.x(up.applyAsDouble(program));
+            canvas.open(told(program, against));
             if (i == 0) {
                 canvas.diamond(x, y, 7, Canvas.INK, Canvas.INK);
             } else {
@@ -91,17 +91,17 @@ public final class FrontierPicture {
         }
         String finding = frontier.size() == 1
                 ? frontier.get(0).name() + " is beaten in neither."
-                : frontier.size() + " courses are beaten by none in both, from "
+                : frontier.size() + " programs are beaten by none in both, from "
                         + frontier.get(0).name() + " to "
                         + frontier.get(frontier.size() - 1).name() + ".";
         return canvas.svg(width, TOP + HEIGHT + 40, title, finding);
     }
 
     private static MoneyScale scale(
-            List<Found> courses, ToDoubleFunction<Found> value, double from, double to, int ticks) {
+            List<Found> programs, ToDoubleFunction<Found> value, double from, double to, int ticks) {
         return MoneyScale.holding(
-                courses.stream().mapToDouble(value).min().orElse(0),
-                courses.stream().mapToDouble(value).max().orElse(0),
+                programs.stream().mapToDouble(value).min().orElse(0),
+                programs.stream().mapToDouble(value).max().orElse(0),
                 from,
                 to,
                 ticks);
@@ -126,10 +126,10 @@ public final class FrontierPicture {
         return against == Against.RISK ? scale.tickText(tick) : Numbers.fixed(tick, scale.step() < 1 ? 1 : 0);
     }
 
-    private static String told(Found course, Against against) {
-        String mean = course.name() + ": mean " + Quantities.dollarsPerAcre(course.meanMarginUsdPerAcre());
+    private static String told(Found program, Against against) {
+        String mean = program.name() + ": mean " + Quantities.dollarsPerAcre(program.meanMarginUsdPerAcre());
         return against == Against.RISK
-                ? mean + ", worst tenth " + Quantities.dollarsPerAcre(course.shortfallUsdPerAcre())
-                : mean + ", " + Numbers.fixed(100 * course.escapeShare(), 0) + " of 100 survive where one site fails";
+                ? mean + ", worst tenth " + Quantities.dollarsPerAcre(program.shortfallUsdPerAcre())
+                : mean + ", " + Numbers.fixed(100 * program.escapeShare(), 0) + " of 100 survive where one site fails";
     }
 }

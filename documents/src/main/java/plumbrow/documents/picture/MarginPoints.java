@@ -1,10 +1,10 @@
 package plumbrow.documents.picture;
 
 import java.util.List;
-import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.WeighedProgram;
 
 /**
- * The margins of a course from its worst to its best draw [$/ac], read off at evenly spaced shares of the draws.
+ * The margins of a program from its worst to its best draw [$/ac], read off at evenly spaced shares of the draws.
  *
  * @param values at least two, in rising order
  */
@@ -16,8 +16,8 @@ record MarginPoints(List<Double> values) {
         }
     }
 
-    static MarginPoints of(WeighedCourse course) {
-        return new MarginPoints(course.marginPoints());
+    static MarginPoints of(WeighedProgram program) {
+        return new MarginPoints(program.marginPoints());
     }
 
     /** The margin that the given share of draws stays below, by straight lines between the points. */

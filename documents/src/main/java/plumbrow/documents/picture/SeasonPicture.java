@@ -7,7 +7,7 @@ import plumbrow.advice.calendar.SeasonCalendar;
 import plumbrow.documents.picture.Canvas.Anchor;
 
 /**
- * The season of a course from before planting to harvest: the crop, its weeds as they come up, what the soil herbicides still hold,
+ * The season of a program from before planting to harvest: the crop, its weeds as they come up, what the soil herbicides still hold,
  * the passes and the days on which they may be made, all on one line of days.
  *
  * @param svg the picture
@@ -57,7 +57,7 @@ public record SeasonPicture(
         passes.lines(canvas, top + 4);
         canvas.include(rows);
         String says = says(calendar);
-        String title = "The season of " + calendar.course() + " on " + calendar.field();
+        String title = "The season of " + calendar.program() + " on " + calendar.field();
         return new SeasonPicture(
                 canvas.svg(width, y + 6, title, says),
                 width,

@@ -4,16 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.WeighedProgram;
 import plumbrow.documents.picture.Canvas.Anchor;
 import plumbrow.science.figure.Numbers;
 
 /**
- * The courses of a field side by side: how the margin of each is spread, on one scale of dollars per acre.
+ * The programs of a field side by side: how the margin of each is spread, on one scale of dollars per acre.
  *
  * <p>Each dot is one season in twenty. The thick band holds the middle eight of ten draws, the thin line the middle
  * eighteen of twenty. A tall tick is the median, a diamond the mean, the dashed line through all strips the baseline's
- * median. A course that may not be advised is hatched, with its standing in words.
+ * median. A program that may not be advised is hatched, with its standing in words.
  */
 public final class StripPicture {
     static final int NARROWEST = 280;
@@ -22,27 +22,27 @@ public final class StripPicture {
     private StripPicture() {}
 
     /** The picture of one field, {@code widthPx} wide; below 280 px it is drawn for 280 and scaled. */
-    public static String svg(FieldAdvice field, CoursePalette palette, int widthPx) {
-        return svg(field, field.courses(), palette, widthPx);
+    public static String svg(FieldAdvice field, ProgramPalette palette, int widthPx) {
+        return svg(field, field.programs(), palette, widthPx);
     }
 
-    /** The same in as many pictures as it takes, all on one scale, with no more courses in each than given. */
-    public static List<String> svgs(FieldAdvice field, CoursePalette palette, int widthPx, int mostCourses) {
+    /** The same in as many pictures as it takes, all on one scale, with no more programs in each than given. */
+    public static List<String> svgs(FieldAdvice field, ProgramPalette palette, int widthPx, int mostPrograms) {
         List<String> pictures = new ArrayList<>();
-        int count = field.courses().size();
-        for (int from = 0; from == 0 || from < count; from += mostCourses) {
-            List<WeighedCourse> shown = field.courses().subList(from, Math.min(count, from + mostCourses));
+        int count = field.programs().size();
+        for (int from = 0; from == 0 || from < count; from += mostPrograms) {
+            List<WeighedProgram> shown = field.programs().subList(from, Math.min(count, from + mostPrograms));
             pictures.add(svg(field, shown, palette, widthPx));
         }
         return pictures;
     }
 
-    private static String svg(FieldAdvice field, List<WeighedCourse> shown, CoursePalette palette, int widthPx) {
+    private static String svg(FieldAdvice field, List<WeighedProgram> shown, ProgramPalette palette, int widthPx) {
         double width = Math.max(NARROWEST, widthPx);
         Canvas canvas = new Canvas();
         if (shown.isEmpty()) {
-            canvas.text(4, 20, "No course has been entered for this field.", 13, Canvas.INK, false, Anchor.START);
-            return canvas.svg(width, 30, title(field), "No course has been entered for this field.");
+            canvas.text(4, 20, "No program has been entered for this field.", 13, Canvas.INK, false, Anchor.START);
+            return canvas.svg(width, 30, title(field), "No program has been entered for this field.");
         }
         boolean wide = width >= WIDE;
         double labels = wide ? Math.min(270, width * 0.31) : 0;
@@ -52,8 +52,8 @@ public final class StripPicture {
         double y = top + 22;
         double firstStrip = y;
         Canvas strips = new Canvas();
-        for (WeighedCourse course : shown) {
-            CourseStrip strip = new CourseStrip(field, course, palette.colour(course));
+        for (WeighedProgram program : shown) {
+            ProgramStrip strip = new ProgramStrip(field, program, palette.colour(program));
             y = wide
                     ? strip.drawBeside(strips, scale, 4, labels - 4, y)
                     : strip.drawUnder(strips, scale, 4, width - 8, y);
@@ -65,17 +65,17 @@ public final class StripPicture {
         return canvas.svg(width, bottom, title(field), finding(field));
     }
 
-    private static boolean isAdvised(FieldAdvice field, WeighedCourse course) {
-        return course.name().equals(field.advised());
+    private static boolean isAdvised(FieldAdvice field, WeighedProgram program) {
+        return program.name().equals(field.advised());
     }
 
     private static MoneyScale scale(FieldAdvice field, double left, double right, int ticks) {
         double lowest = Double.POSITIVE_INFINITY;
         double highest = Double.NEGATIVE_INFINITY;
-        for (WeighedCourse course : field.courses()) {
-            MarginPoints points = MarginPoints.of(course);
-            lowest = Math.min(lowest, Math.min(points.at(0.02), course.meanMarginUsdPerAcre()));
-            highest = Math.max(highest, Math.max(points.at(0.98), course.meanMarginUsdPerAcre()));
+        for (WeighedProgram program : field.programs()) {
+            MarginPoints points = MarginPoints.of(program);
+            lowest = Math.min(lowest, Math.min(points.at(0.02), program.meanMarginUsdPerAcre()));
+            highest = Math.max(highest, Math.max(points.at(0.98), program.meanMarginUsdPerAcre()));
         }
         return MoneyScale.holding(lowest, highest, left, right, ticks);
     }
@@ -99,8 +99,8 @@ public final class StripPicture {
 
     private static void baseline(
             Canvas canvas, FieldAdvice field, MoneyScale scale, double labelAt, double bottom, double width) {
-        field.course(field.baseline()).ifPresent(course -> {
-            double median = MarginPoints.of(course).at(0.5);
+        field.program(field.baseline()).ifPresent(program -> {
+            double median = MarginPoints.of(program).at(0.5);
             double x = scale.x(median);
             canvas.dashed(x, labelAt + 4, x, bottom, Canvas.INK, 1.2, "5,3");
             String words = "baseline median " + Numbers.dollars(median, 0) + "/ac";
@@ -130,32 +130,32 @@ public final class StripPicture {
     }
 
     private static String title(FieldAdvice field) {
-        return "Margins of the courses for " + field.field().name();
+        return "Margins of the programs for " + field.field().name();
     }
 
     /** What the picture shows, for whoever cannot see it. */
     public static String finding(FieldAdvice field) {
-        String courses =
-                field.courses().stream().map(course -> inWords(field, course)).collect(Collectors.joining(" "));
-        return field.sentence() + " " + courses;
+        String programs =
+                field.programs().stream().map(program -> inWords(field, program)).collect(Collectors.joining(" "));
+        return field.sentence() + " " + programs;
     }
 
-    private static String inWords(FieldAdvice field, WeighedCourse course) {
-        List<String> roles = isAdvised(field, course)
-                ? List.of("advised", course.standing().word())
-                : field.leading().contains(course.name())
-                        ? List.of("about equal", course.standing().word())
-                        : List.of(course.standing().word());
+    private static String inWords(FieldAdvice field, WeighedProgram program) {
+        List<String> roles = isAdvised(field, program)
+                ? List.of("advised", program.standing().word())
+                : field.leading().contains(program.name())
+                        ? List.of("about equal", program.standing().word())
+                        : List.of(program.standing().word());
         return "%s (%s): mean %s/ac, median %s, 80 of 100 seasons from %s to %s%s."
                 .formatted(
-                        course.name(),
+                        program.name(),
                         String.join(", ", roles),
-                        Numbers.dollars(course.meanMarginUsdPerAcre(), 0),
-                        Numbers.dollars(course.margin().middle(), 0),
-                        Numbers.dollars(course.margin().low(), 0),
-                        Numbers.dollars(course.margin().high(), 0),
-                        course.baseline()
+                        Numbers.dollars(program.meanMarginUsdPerAcre(), 0),
+                        Numbers.dollars(program.margin().middle(), 0),
+                        Numbers.dollars(program.margin().low(), 0),
+                        Numbers.dollars(program.margin().high(), 0),
+                        program.baseline()
                                 ? "; the baseline"
-                                : "; beats the baseline in " + field.odds(course.chanceBeatsBaseline()));
+                                : "; beats the baseline in " + field.odds(program.chanceBeatsBaseline()));
     }
 }

@@ -16,7 +16,7 @@ record YearPanel(String title, List<Line> lines, YearScale scale) {
     private static final double SMALL = 11;
     private static final double LEGEND = 15;
 
-    /** Colours of Okabe and Ito, as in {@link CoursePalette}; each line is named in the legend and drawn in its own dashes. */
+    /** Colours of Okabe and Ito, as in {@link ProgramPalette}; each line is named in the legend and drawn in its own dashes. */
     private static final List<String> COLOURS =
             List.of("#0072B2", "#D55E00", "#009E73", "#CC79A7", "#E69F00", "#56B4E9");
 
@@ -63,7 +63,7 @@ record YearPanel(String title, List<Line> lines, YearScale scale) {
                 x = 2;
                 y += LEGEND;
             }
-            canvas.course(new double[] {x, x + 24}, new double[] {y - 4, y - 4}, colour(i), 2, dashes(i));
+            canvas.program(new double[] {x, x + 24}, new double[] {y - 4, y - 4}, colour(i), 2, dashes(i));
             canvas.text(x + 29, y, name, SMALL, Canvas.INK, false, Anchor.START);
             x += wide;
         }
@@ -84,7 +84,7 @@ record YearPanel(String title, List<Line> lines, YearScale scale) {
             bottoms[i] = scale.y(band.low(), high, low);
         }
         canvas.area(xs, tops, bottoms, colour(place), .18);
-        canvas.course(xs, middles, colour(place), 2, dashes(place));
+        canvas.program(xs, middles, colour(place), 2, dashes(place));
         for (int i = 0; i < count; i++) {
             canvas.dot(xs[i], middles[i], 2.2, colour(place), Canvas.PAPER);
         }

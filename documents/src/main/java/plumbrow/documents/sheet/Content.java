@@ -157,7 +157,7 @@ public sealed interface Content {
     }
 
     /**
-     * A list of law and what the sheet says of it.
+     * A list of distribution and what the sheet says of it.
      *
      * @param list such as SARA 313
      */

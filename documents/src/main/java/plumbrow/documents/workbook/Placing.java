@@ -58,7 +58,7 @@ final class Placing {
             }
         } catch (IOException failed) {
             WorkbookFaults fault = fault(
-                    target, "a place that cannot be written to", "a folder with room that this program may write");
+                    target, "a place that cannot be written to", "a folder with room that Plumbrow may write");
             fault.initCause(failed);
             throw fault;
         }
@@ -89,7 +89,7 @@ final class Placing {
                     .sorted()
                     .findFirst();
         } catch (IOException unreadable) {
-            throw fault(folder, "a folder that cannot be read", "one that this program may read");
+            throw fault(folder, "a folder that cannot be read", "one that Plumbrow may read");
         }
     }
 

@@ -16,7 +16,7 @@ final class ReadMe {
                 "Workbook of one season",
                 "",
                 "This workbook carries a season into Plumbrow and out of it: the fields, the products on the shelf,",
-                "what presses on the crop, and the courses to be weighed against each other.",
+                "what presses on the crop, and the programs to be weighed against each other.",
                 "",
                 "Point at a column name to see what belongs there, in which unit and range, with an example.",
                 "Dark column names must be filled in on every row. Light ones may stay blank.",

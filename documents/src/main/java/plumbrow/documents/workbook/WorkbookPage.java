@@ -29,7 +29,7 @@ public final class WorkbookPage {
             - Write decimals with a point: 4.5. Write no commas in numbers and no units behind them.
             - Write dates as year-month-day: 2026-05-04. Spreadsheet dates are read too.
             - Spell a name the same way on every sheet.
-            - A name that refers to something must find it: a product, course or person on its sheet, a pest on a field or
+            - A name that refers to something must find it: a product, program or person on its sheet, a pest on a field or
               among the known ones, an ingredient, crop or county by its common name. Capitals, plurals and salts of
               ingredients, plurals and kinds of crops (winter wheat) do not count. Else it is a fault that suggests the nearest.
             - Rates are per acre: `fl oz/ac`, or `fl oz` for short. Metric labels: `L/ha`, `mL/ha`, `kg/ha` and `g/ha` are

@@ -6,8 +6,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
 import plumbrow.advice.names.Near;
 import plumbrow.advice.season.Season;
 import plumbrow.documents.workbook.file.CsvFolder;
@@ -30,8 +31,17 @@ public final class WorkbookReader {
      * @throws WorkbookFaults with everything that is wrong with it, each with sheet, row and column
      */
     public static Season read(Path fileOrFolder) {
+        return read(fileOrFolder, told -> {});
+    }
+
+    /**
+     * The same, and says of each sheet read by a former name how it is called now.
+     *
+     * @param told takes a sentence for each such sheet
+     */
+    public static Season read(Path fileOrFolder, Consumer<String> told) {
         FaultList faults = new FaultList(String.valueOf(fileOrFolder.getFileName()));
-        Tables tables = tables(grids(fileOrFolder, faults), faults);
+        Tables tables = tables(grids(fileOrFolder, faults), faults, told);
         Rules.check(tables, faults);
         faults.throwIfAny();
         return Sheets.season(tables);
@@ -49,7 +59,7 @@ public final class WorkbookReader {
                     ? CsvFolder.read(path, WorkbookReader::known, faults)
                     : XlsxFile.read(path, WorkbookReader::known, faults);
         } catch (IOException | UncheckedIOException unreadable) {
-            faults.at(name, 0, "", "a file that cannot be read", "one that this program may read");
+            faults.at(name, 0, "", "a file that cannot be read", "one that Plumbrow may read");
             grids = List.of();
         }
         if (grids.isEmpty()) {
@@ -62,14 +72,16 @@ public final class WorkbookReader {
         return Sheets.named(sheet).isPresent();
     }
 
-    private static Tables tables(List<Grid> grids, FaultList faults) {
+    private static Tables tables(List<Grid> grids, FaultList faults, Consumer<String> told) {
         Map<String, Grid> byName = new HashMap<>();
         for (Grid grid : grids) {
-            String name = grid.name().strip().toLowerCase(Locale.ROOT);
-            if (!known(name)) {
+            Optional<Sheet<?>> sheet = Sheets.named(grid.name());
+            if (sheet.isEmpty()) {
                 strange(grid, faults);
-            } else if (byName.put(name, grid) != null) {
+            } else if (byName.put(sheet.get().name(), grid) != null) {
                 faults.at(grid.place(), 0, "", "a second sheet of this name", "each sheet once");
+            } else if (!sheet.get().name().equalsIgnoreCase(grid.name().strip())) {
+                told.accept("The sheet " + grid.name().strip() + " is called " + sheet.get().name() + " now and was read as that.");
             }
         }
         Map<String, List<Row>> rows = new HashMap<>();

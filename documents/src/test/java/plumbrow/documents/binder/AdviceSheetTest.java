@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.weighing.Advice;
-import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.WeighedProgram;
 import plumbrow.documents.FileTrouble;
 import plumbrow.documents.SampleAdvice;
 import plumbrow.documents.SampleSeason;
@@ -40,7 +40,7 @@ class AdviceSheetTest {
             assertThat(names)
                     .containsExactly(
                             "advice",
-                            "courses",
+                            "programs",
                             "findings",
                             "ranges",
                             "what matters",
@@ -48,25 +48,25 @@ class AdviceSheetTest {
                             "inputs",
                             "cautions");
             assertThat(book.getSheet("advice").getLastRowNum()).isEqualTo(3);
-            assertThat(book.getSheet("courses").getLastRowNum()).isEqualTo(9);
+            assertThat(book.getSheet("programs").getLastRowNum()).isEqualTo(9);
         }
     }
 
     @Test
     void numbersAreNumbersInFullWithTheirUnitInTheHeader() throws IOException {
-        WeighedCourse first = SampleAdvice.home().courses().get(0);
+        WeighedProgram first = SampleAdvice.home().programs().get(0);
         try (XSSFWorkbook book = written(SampleAdvice.advice())) {
-            Sheet courses = book.getSheet("courses");
-            Row row = courses.getRow(1);
-            assertThat(cell(courses, row, "cost [$/ac]").getNumericCellValue()).isEqualTo(first.costUsdPerAcre());
-            Cell low = cell(courses, row, "margin, 10 of 100 below [$/ac]");
+            Sheet programs = book.getSheet("programs");
+            Row row = programs.getRow(1);
+            assertThat(cell(programs, row, "cost [$/ac]").getNumericCellValue()).isEqualTo(first.costUsdPerAcre());
+            Cell low = cell(programs, row, "margin, 10 of 100 below [$/ac]");
             assertThat(low.getCellType()).isEqualTo(CellType.NUMERIC);
             assertThat(low.getNumericCellValue()).isEqualTo(first.margin().low());
             assertThat(low.getCellStyle().getDataFormatString()).isEqualTo("#,##0.00");
-            assertThat(cell(courses, row, "chance it beats the baseline [0 to 1]")
+            assertThat(cell(programs, row, "chance it beats the baseline [0 to 1]")
                             .getNumericCellValue())
                     .isEqualTo(0.71);
-            assertThat(cell(courses, row, "standing").getStringCellValue()).isEqualTo("conditional");
+            assertThat(cell(programs, row, "standing").getStringCellValue()).isEqualTo("conditional");
         }
     }
 
@@ -76,12 +76,12 @@ class AdviceSheetTest {
             Sheet ranges = book.getSheet("ranges");
             assertThat(cell(ranges, ranges.getRow(1), "to [unit beside]").getNumericCellValue())
                     .isEqualTo(3.82);
-            assertThat(cell(ranges, ranges.getRow(2), "best course").getStringCellValue())
+            assertThat(cell(ranges, ranges.getRow(2), "best program").getStringCellValue())
                     .isEqualTo(SampleAdvice.home().advised());
             assertThat(cell(ranges, ranges.getRow(3), "input").getStringCellValue())
                     .isEqualTo("attainable yield");
             Sheet advice = book.getSheet("advice");
-            assertThat(cell(advice, advice.getRow(3), "advised course").getStringCellValue())
+            assertThat(cell(advice, advice.getRow(3), "advised program").getStringCellValue())
                     .isEqualTo("none may be advised");
         }
     }
@@ -90,10 +90,10 @@ class AdviceSheetTest {
     void hostileNamesStayText() throws IOException {
         String name = "=HYPERLINK(\"x\") <script>&'\" 🌽 \u0007 " + "x".repeat(40_000);
         Advice hostile = SampleAdvice.with(
-                SampleAdvice.of(name, List.of(SampleAdvice.course(name, Standing.BARRED, 400, 100, 0.5, 130))));
+                SampleAdvice.of(name, List.of(SampleAdvice.program(name, Standing.BARRED, 400, 100, 0.5, 130))));
         try (XSSFWorkbook book = written(hostile)) {
-            Sheet courses = book.getSheet("courses");
-            Cell field = cell(courses, courses.getRow(1), "field");
+            Sheet programs = book.getSheet("programs");
+            Cell field = cell(programs, programs.getRow(1), "field");
             assertThat(field.getCellType()).isEqualTo(CellType.STRING);
             assertThat(field.getStringCellValue())
                     .startsWith("=HYPERLINK(\"x\") <script>&'\" 🌽")

@@ -56,7 +56,7 @@ class BinderTest {
                 .contains("Half rate in the furrow 40 ft 66 ft label page 3, water")
                 .contains("Leave the outer eight rows untreated.")
                 .contains("Look up: the refuge share on the bag tag")
-                .contains("Below $3.82/bu corn another course earns more.")
+                .contains("Below $3.82/bu corn another program earns more.")
                 .contains("Digging 10 roots is worth about $180")
                 .contains("elevator bid of March 13")
                 .contains("label page 7, corn table")
@@ -65,7 +65,7 @@ class BinderTest {
     }
 
     @Test
-    void printsEveryLineOfTheAdvisedCourseAndOfTheBaseline() throws IOException {
+    void printsEveryLineOfTheAdvisedProgramAndOfTheBaseline() throws IOException {
         String text = text(sample);
         assertThat(text)
                 .contains("Working: Half rate in the furrow (advised)")
@@ -144,7 +144,7 @@ class BinderTest {
         Advice many = SampleAdvice.with(SampleAdvice.of(
                 "Long",
                 IntStream.range(0, 60)
-                        .mapToObj(i -> SampleAdvice.course("Course " + i, Standing.CLEAR, 400 - i, 100, 0.5, 130))
+                        .mapToObj(i -> SampleAdvice.program("Program " + i, Standing.CLEAR, 400 - i, 100, 0.5, 130))
                         .toList()));
         try (PDDocument document = Loader.loadPDF(write(many).toFile())) {
             int withRows = 0;
@@ -168,7 +168,7 @@ class BinderTest {
     void hostileNamesArePrintedAsText() throws IOException {
         String name = "<script>alert(1)</script> & \"Co\" '🌽' \u0007 " + "x".repeat(300) + " ${end} $1 \\";
         Advice hostile = SampleAdvice.with(
-                SampleAdvice.of(name, List.of(SampleAdvice.course(name, Standing.UNKNOWN, 400, 100, 0.5, 130))));
+                SampleAdvice.of(name, List.of(SampleAdvice.program(name, Standing.UNKNOWN, 400, 100, 0.5, 130))));
         String text = text(write(hostile));
         assertThat(text)
                 .contains("<script>alert(1)</script> & \"Co\" '" + Typeface.MISSING + "'")
@@ -182,9 +182,9 @@ class BinderTest {
     }
 
     @Test
-    void aFieldWithoutAnyCourseIsPrinted() throws IOException {
+    void aFieldWithoutAnyProgramIsPrinted() throws IOException {
         assertThat(text(write(SampleAdvice.with(SampleAdvice.of("Empty", List.of())))))
-                .contains("No gate had anything to say of these courses.");
+                .contains("No gate had anything to say of these programs.");
     }
 
     @Test

@@ -13,8 +13,8 @@ import org.w3c.dom.Element;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.weighing.EqualRule;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.Knowing;
-import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.InformationValue;
+import plumbrow.advice.weighing.WeighedProgram;
 import plumbrow.documents.SampleAdvice;
 import plumbrow.documents.SampleSeason;
 import plumbrow.documents.picture.DotStack.Dot;
@@ -44,41 +44,41 @@ class PicturePartsTest {
     }
 
     @Test
-    void aCourseKeepsItsColourWhenTheRanksTurn() {
+    void aProgramKeepsItsColourWhenTheRanksTurn() {
         FieldAdvice field = SampleAdvice.home();
         FieldAdvice turned =
-                StripPictureTest.field(IntStream.range(0, field.courses().size())
-                        .mapToObj(i -> field.courses().get(field.courses().size() - 1 - i))
+                StripPictureTest.field(IntStream.range(0, field.programs().size())
+                        .mapToObj(i -> field.programs().get(field.programs().size() - 1 - i))
                         .toList());
-        assertThat(field.courses())
-                .allSatisfy(course -> assertThat(palette(turned).colour(course))
-                        .isEqualTo(palette(field).colour(course)));
+        assertThat(field.programs())
+                .allSatisfy(program -> assertThat(palette(turned).colour(program))
+                        .isEqualTo(palette(field).colour(program)));
     }
 
     @Test
-    void onEachFieldEveryCourseHasAColourOfItsOwn() {
+    void onEachFieldEveryProgramHasAColourOfItsOwn() {
         FieldAdvice[] fields = SampleAdvice.advice().fields().toArray(FieldAdvice[]::new);
-        CoursePalette palette = palette(fields);
+        ProgramPalette palette = palette(fields);
         for (FieldAdvice field : fields) {
-            assertThat(field.courses().stream().map(palette::colour)).doesNotHaveDuplicates();
+            assertThat(field.programs().stream().map(palette::colour)).doesNotHaveDuplicates();
         }
     }
 
     @Test
     void blackIsTheBaselineOfTheFieldAndNothingElse() {
-        CoursePalette palette = palette(SampleAdvice.advice().fields().toArray(FieldAdvice[]::new));
+        ProgramPalette palette = palette(SampleAdvice.advice().fields().toArray(FieldAdvice[]::new));
         for (FieldAdvice field : SampleAdvice.advice().fields()) {
-            assertThat(field.courses())
-                    .allSatisfy(course ->
-                            assertThat(palette.colour(course).equals("#000000")).isEqualTo(course.baseline()));
+            assertThat(field.programs())
+                    .allSatisfy(program ->
+                            assertThat(palette.colour(program).equals("#000000")).isEqualTo(program.baseline()));
         }
     }
 
-    static CoursePalette palette(FieldAdvice... fields) {
-        return CoursePalette.of(Stream.of(fields)
-                .map(field -> field.courses().stream()
-                        .filter(course -> !course.baseline())
-                        .map(WeighedCourse::name)
+    static ProgramPalette palette(FieldAdvice... fields) {
+        return ProgramPalette.of(Stream.of(fields)
+                .map(field -> field.programs().stream()
+                        .filter(program -> !program.baseline())
+                        .map(WeighedProgram::name)
                         .toList())
                 .toList());
     }
@@ -86,13 +86,13 @@ class PicturePartsTest {
     @Test
     void whatIsWorthLessThanACentIsCountedAndNotDrawn() throws Exception {
         FieldAdvice home = SampleAdvice.home();
-        List<Knowing> worth = List.of(new Knowing("a", "A", 1, 80, 1, "A."), new Knowing("b", "B", 0.001, 0, 0, "B."));
+        List<InformationValue> worth = List.of(new InformationValue("a", "A", 1, 80, 1, "A."), new InformationValue("b", "B", 0.001, 0, 0, "B."));
         FieldAdvice field = new FieldAdvice(
                 home.field(),
                 "",
                 100,
                 1,
-                home.courses(),
+                home.programs(),
                 home.baseline(),
                 null,
                 null,
@@ -108,7 +108,7 @@ class PicturePartsTest {
                 List.of(),
                 0,
                 List.of());
-        Element svg = parse(KnowingPicture.svg(field, 360));
+        Element svg = parse(InformationPicture.svg(field, 360));
         assertThat(all(svg, "rect")).hasSize(1);
         assertThat(svg.getTextContent()).contains("1 more input is worth less than a cent an acre to know.");
     }
@@ -129,7 +129,7 @@ class PicturePartsTest {
 
     @Test
     void knowingBarsBeginAtZeroAndAreInProportion() throws Exception {
-        Element svg = parse(KnowingPicture.svg(SampleAdvice.home(), 900));
+        Element svg = parse(InformationPicture.svg(SampleAdvice.home(), 900));
         List<Element> bars = all(svg, "rect");
         assertThat(bars).hasSize(3);
         assertThat(bars.stream().map(bar -> bar.getAttribute("x")).distinct()).hasSize(1);
@@ -142,14 +142,14 @@ class PicturePartsTest {
     @Test
     void bandsLieOnTheInputsAxisAndAreNamed() throws Exception {
         FieldAdvice home = SampleAdvice.home();
-        CoursePalette palette = CoursePalette.of(SampleSeason.season());
+        ProgramPalette palette = ProgramPalette.of(SampleSeason.season());
         for (int width : new int[] {350, 720}) {
             Element svg = parse(BandsPicture.svg(home, palette, width));
-            assertThat(svg.getAttribute("aria-label")).contains("Below $3.82/bu corn another course earns more.");
+            assertThat(svg.getAttribute("aria-label")).contains("Below $3.82/bu corn another program earns more.");
             assertThat(svg.getTextContent())
                     .contains("price received at harvest", "now about $4.20/bu", "Half rate in the furrow", "$3.82/bu")
                     .doesNotContain("attainable yield");
-            // The band of the other course takes (3.82 − 2.61)/(6.40 − 2.61) of the axis.
+            // The band of the other program takes (3.82 − 2.61)/(6.40 − 2.61) of the axis.
             List<Double> widths = all(svg, "rect").stream()
                     .filter(rect -> rect.getAttribute("height").equals("4"))
                     .map(rect -> Double.parseDouble(rect.getAttribute("width")))
@@ -168,7 +168,7 @@ class PicturePartsTest {
                 home.grower(),
                 10_000,
                 1,
-                home.courses(),
+                home.programs(),
                 home.baseline(),
                 home.advised(),
                 null,
@@ -184,7 +184,7 @@ class PicturePartsTest {
                 List.of(),
                 0,
                 List.of());
-        assertThat(parse(KnowingPicture.svg(settled, 360)).getTextContent())
-                .contains("No uncertain input by itself changes which course is best on this field.");
+        assertThat(parse(InformationPicture.svg(settled, 360)).getTextContent())
+                .contains("No uncertain input by itself changes which program is best on this field.");
     }
 }

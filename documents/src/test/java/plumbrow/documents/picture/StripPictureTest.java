@@ -16,7 +16,7 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.WeighedProgram;
 import plumbrow.documents.SampleAdvice;
 
 class StripPictureTest {
@@ -52,10 +52,10 @@ class StripPictureTest {
     }
 
     @Test
-    void twentyDotsForEachCourseOnOneScale() throws Exception {
+    void twentyDotsForEachProgramOnOneScale() throws Exception {
         FieldAdvice field = SampleAdvice.home();
         Element svg = parse(svg(field, 900));
-        assertThat(all(svg, "circle")).hasSize(20 * field.courses().size());
+        assertThat(all(svg, "circle")).hasSize(20 * field.programs().size());
     }
 
     @Test
@@ -95,24 +95,24 @@ class StripPictureTest {
     }
 
     private static String strip(Standing standing) {
-        return svg(field(List.of(SampleAdvice.course("One", standing, 400, 100, 0.5, 130))), 900);
+        return svg(field(List.of(SampleAdvice.program("One", standing, 400, 100, 0.5, 130))), 900);
     }
 
     @Test
     void hostileNamesStayText() throws Exception {
         String name = "<script>alert(1)</script> & \"quotes\" \u0001 🌽 " + "verylong".repeat(40);
-        WeighedCourse course = SampleAdvice.course(name, Standing.CLEAR, 400, 100, 0.5, 130);
-        String svg = svg(field(List.of(course)), 360);
+        WeighedProgram program = SampleAdvice.program(name, Standing.CLEAR, 400, 100, 0.5, 130);
+        String svg = svg(field(List.of(program)), 360);
         assertThat(svg).doesNotContain("<script").doesNotContain("\u0001");
         assertThat(parse(svg).getElementsByTagName("desc").item(0).getTextContent())
                 .contains("<script>alert(1)</script> & \"quotes\" \uFFFD 🌽");
     }
 
     @Test
-    void aCourseWithoutSpreadAndAFieldWithoutCoursesAreDrawn() throws Exception {
-        WeighedCourse sure = SampleAdvice.course("Sure", Standing.CLEAR, 400, 1e-9, 0.5, 130);
+    void aProgramWithoutSpreadAndAFieldWithoutProgramsAreDrawn() throws Exception {
+        WeighedProgram sure = SampleAdvice.program("Sure", Standing.CLEAR, 400, 1e-9, 0.5, 130);
         assertThat(all(parse(svg(field(List.of(sure)), 360)), "circle")).hasSize(20);
-        assertThat(parse(svg(field(List.of()), 360)).getTextContent()).contains("No course has been entered");
+        assertThat(parse(svg(field(List.of()), 360)).getTextContent()).contains("No program has been entered");
     }
 
     @Test
@@ -120,8 +120,8 @@ class StripPictureTest {
         assertThat(svg(SampleAdvice.home(), 900)).isEqualTo(svg(SampleAdvice.home(), 900));
     }
 
-    static FieldAdvice field(List<WeighedCourse> courses) {
-        return SampleAdvice.of("Test", courses);
+    static FieldAdvice field(List<WeighedProgram> programs) {
+        return SampleAdvice.of("Test", programs);
     }
 
     static Element parse(String svg) throws Exception {

@@ -288,49 +288,49 @@ class FaultyCellsTest {
                                 "rate",
                                 "found \"3\", expected nothing, since a tillage pass puts out no product")),
                 wrong(
-                        "outlook",
+                        "assumptions",
                         2,
                         "b",
                         "",
                         at(
-                                "outlook",
+                                "assumptions",
                                 2,
                                 "b",
                                 "nothing there, expected a number: the volatility in a year of the form " + "price")),
                 wrong(
-                        "outlook",
+                        "assumptions",
                         3,
                         "a",
                         "13",
-                        at("outlook", 3, "a", "found \"13\", expected no more than b, the most likely, which is 10.4")),
+                        at("assumptions", 3, "a", "found \"13\", expected no more than b, the most likely, which is 10.4")),
                 wrong(
-                        "outlook",
+                        "assumptions",
                         8,
                         "a",
                         "-2",
                         at(
-                                "outlook",
+                                "assumptions",
                                 8,
                                 "a",
                                 "found \"-2\", expected a number from -0.95 to 0.95 for the number of "
                                         + "price-yield tie")),
                 wrong(
-                        "outlook",
+                        "assumptions",
                         10,
                         "crop",
                         "corn",
                         at(
-                                "outlook",
+                                "assumptions",
                                 10,
                                 "field",
                                 "found \"East 80\", expected nothing, since the line is for a crop")),
                 wrong(
-                        "outlook",
+                        "assumptions",
                         10,
                         "values",
                         "170",
                         at(
-                                "outlook",
+                                "assumptions",
                                 10,
                                 "values",
                                 "found \"170\", expected at least two past values parted by " + "semicolons")));
@@ -386,45 +386,45 @@ class FaultyCellsTest {
                         at("care", 3, "product", "found \"Clear Row\", expected a product of the sheet shelf"),
                         at("log", 2, "product", "found \"Clear Row\", expected a product of the sheet shelf")),
                 wrong(
-                        "courses",
+                        "programs",
                         4,
-                        "course",
+                        "program",
                         "Trait alone",
                         at(
-                                "courses",
+                                "programs",
                                 4,
-                                "course",
-                                "found \"Trait alone\", expected each field, course once; row 2 has the " + "same")),
+                                "program",
+                                "found \"Trait alone\", expected each field, program once; row 2 has the " + "same")),
                 wrong(
-                        "courses",
+                        "programs",
                         3,
                         "baseline",
                         "yes",
                         at(
-                                "courses",
+                                "programs",
                                 3,
                                 "baseline",
                                 "found \"yes\", expected one baseline for East 80; row 2 is one " + "already")),
                 wrong(
-                        "courses",
+                        "programs",
                         2,
                         "baseline",
                         "no",
                         at(
-                                "courses",
+                                "programs",
                                 2,
                                 "baseline",
-                                "found \"no\", expected yes for one course of East 80, the baseline")),
+                                "found \"no\", expected yes for one program of East 80, the baseline")),
                 wrong(
                         "passes",
                         2,
-                        "course",
+                        "program",
                         "Trait alon",
                         at(
                                 "passes",
                                 2,
-                                "course",
-                                "found \"Trait alon\", expected a course of East 80 on the sheet courses; "
+                                "program",
+                                "found \"Trait alon\", expected a program of East 80 on the sheet programs; "
                                         + "did you mean Trait alone?")),
                 wrong(
                         "passes",
@@ -521,7 +521,7 @@ class FaultyCellsTest {
                                 2,
                                 "scouted",
                                 "found \"2026-08-04\", expected a day not after 2026-02-16, the day of "
-                                        + "the outlook")),
+                                        + "the assumptions")),
                 wrong(
                         "history",
                         2,

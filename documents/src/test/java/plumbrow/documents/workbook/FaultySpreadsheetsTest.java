@@ -22,7 +22,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 
 /** What only a spreadsheet can get wrong: formulas, formats, sheets; and what it may do without harm. */
 class FaultySpreadsheetsTest {
@@ -122,7 +122,7 @@ class FaultySpreadsheetsTest {
     void datesAsTextAndYesAsTrueAreUnderstood() throws IOException {
         edit(workbook -> {
             workbook.getSheet("passes").getRow(1).getCell(4).setCellValue("2026-05-04");
-            workbook.getSheet("courses").getRow(1).getCell(2).setCellValue(true);
+            workbook.getSheet("programs").getRow(1).getCell(2).setCellValue(true);
             workbook.getSheet("fields").getRow(1).getCell(6).setCellValue("  CORN ");
         });
         assertThat(WorkbookReader.read(file)).isEqualTo(Fixture.season());
@@ -154,7 +154,7 @@ class FaultySpreadsheetsTest {
             history.createRow(900).createCell(1).setCellValue("  ");
             history.shiftRows(2, 2, 3);
             workbook.setSheetHidden(workbook.getSheetIndex("weeds"), true);
-            workbook.setSheetOrder("outlook", 0);
+            workbook.setSheetOrder("assumptions", 0);
         });
         assertThat(WorkbookReader.read(file)).isEqualTo(Fixture.season());
     }
@@ -198,7 +198,7 @@ class FaultySpreadsheetsTest {
         });
         // 0.3 L/ha is 0.3 / 2.471 053 8 = 0.121 406 L/ac: 1 ha = 2.471 053 8 ac (NIST SP 811, appendix B, from 1 ac =
         // 4046.873 m² survey, 4046.856 422 4 m² international).
-        assertThat(WorkbookReader.read(file).courses().get(1).passes().get(1).rate())
+        assertThat(WorkbookReader.read(file).programs().get(1).passes().get(1).rate())
                 .isNotNull()
                 .satisfies(rate -> {
                     assertThat(rate.value()).isEqualTo(0.121_406, within(5e-7));
@@ -212,7 +212,7 @@ class FaultySpreadsheetsTest {
         // 1 m² = 10.763 910 ft² (NIST SP 811, appendix B).
         assertThat(WorkbookReader.read(file).pests().weeds().get(0).densityPerSquareMetre())
                 .isInstanceOfSatisfying(
-                        Law.Pert.class, law -> assertThat(law.likely()).isEqualTo(8 * 10.763_910, within(1e-5)));
+                        Distribution.Pert.class, distribution -> assertThat(distribution.likely()).isEqualTo(8 * 10.763_910, within(1e-5)));
     }
 
     private static CellStyle dates(XSSFWorkbook workbook) {

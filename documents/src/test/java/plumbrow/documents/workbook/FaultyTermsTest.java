@@ -94,7 +94,7 @@ class FaultyTermsTest {
             special_labels | 3 | counties | Pike County | all, or counties parted by semicolons, such as Adams; Pike; \
             "Pike County" is not a county's name, without the word County
             special_labels | 2 | until | 2026-04-14 | @from no later than until, which is 2026-04-14
-            care | 2 | confirmed | 2026-02-17 | a day not after 2026-02-16, the day of the outlook
+            care | 2 | confirmed | 2026-02-17 | a day not after 2026-02-16, the day of the assumptions
             care | 2 | restricted_use | maybe | one of: yes, no, unknown
             care | 3 | product | Ridge 12 | each product once; row 2 has the same
             surroundings | 3 | kind | house | one of: none, stream, ditch
@@ -108,9 +108,9 @@ class FaultyTermsTest {
             next_crops | 3 | use | maybe | one of: next crop, cover crop, if this crop fails
             resistance | 2 | weed | waterhmp | a weed of the sheet weeds; did you mean waterhemp?
             resistance | 2 | group | G | the number of a site-of-action group, such as 9 or 14
-            sprays | 2 | pass | 4 | a pass of the course Trait and granule of East 80 on the sheet passes
+            sprays | 2 | pass | 4 | a pass of the program Trait and granule of East 80 on the sheet passes
             sprays | 2 | pass | 3 | a seed, spray or granule pass; this is a tillage pass
-            sprays | 2 | course | Traits | a course of East 80 on the sheet courses; did you mean Trait alone?
+            sprays | 2 | program | Traits | a program of East 80 on the sheet programs; did you mean Trait alone?
             sprays | 4 | crop_stage | V4 | a stage of wheat: PRE or a Feekes stage, 1 to 11.4
             sprays | 3 | carrier_gal_ac | 8 | 5, as in row 2, since both go out in one tank
             sprays | 3 | bloom | yes | no, as in row 2, since both go out in one tank
@@ -156,7 +156,7 @@ class FaultyTermsTest {
         assertThat(season.ground()).isEqualTo(Ground.UNKNOWN);
         assertThat(season.work()).isEqualTo(Work.NONE);
         assertThat(season.pests().resistance()).isEmpty();
-        assertThat(season.courses()).isEqualTo(Fixture.season().courses());
+        assertThat(season.programs()).isEqualTo(Fixture.season().programs());
     }
 
     @Test

@@ -2,19 +2,19 @@ package plumbrow.documents.workbook;
 
 import java.time.LocalDate;
 import java.util.List;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookLine;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.ScoutingSample;
@@ -40,8 +40,8 @@ import plumbrow.advice.shelf.Trait;
 /** A season that uses every column of the workbook, blank and filled. Names and values are invented. */
 final class Fixture {
     private static final String TAG = "bag tag";
-    private static final Law NO_GAIN = new Law.Fixed(0);
-    private static final Law FULL_STAND = new Law.Fixed(100);
+    private static final Distribution NO_GAIN = new Distribution.Fixed(0);
+    private static final Distribution FULL_STAND = new Distribution.Fixed(100);
 
     private Fixture() {}
 
@@ -55,8 +55,8 @@ final class Fixture {
                 history(),
                 shelf(),
                 pests(),
-                courses(),
-                outlook(),
+                programs(),
+                assumptions(),
                 FixtureTerms.ground(),
                 FixtureTerms.work());
     }
@@ -198,7 +198,7 @@ final class Fixture {
                         List.of("Cry3Bb1", "Cry34/35"),
                         5,
                         new RefugeRule(RefugeRule.Form.BLEND, 5.0, 0.0, 4, TAG),
-                        new Law.Pert(-2, 3, 8),
+                        new Distribution.Pert(-2, 3, 8),
                         FULL_STAND,
                         null,
                         SeedRights.UNASKED),
@@ -212,7 +212,7 @@ final class Fixture {
                         0,
                         new RefugeRule(RefugeRule.Form.NONE, null, null, null, ""),
                         NO_GAIN,
-                        new Law.Pert(94, 97, 100),
+                        new Distribution.Pert(94, 97, 100),
                         saved,
                         new SeedRights(Ask.NO, Ask.NO, Ask.YES, Ask.YES, Ask.NO)),
                 new Seed(
@@ -232,8 +232,8 @@ final class Fixture {
 
     private static List<Trait> traits() {
         return List.of(
-                new Trait("Cry3Bb1", "Cry3", "western corn rootworm", new Law.Pert(0.7, 0.85, 0.95), TAG),
-                new Trait("Cry34/35", "Cry34/35", "western corn rootworm", new Law.Fixed(0.8), TAG));
+                new Trait("Cry3Bb1", "Cry3", "western corn rootworm", new Distribution.Pert(0.7, 0.85, 0.95), TAG),
+                new Trait("Cry34/35", "Cry34/35", "western corn rootworm", new Distribution.Fixed(0.8), TAG));
     }
 
     private static List<ActiveContent> actives() {
@@ -266,11 +266,11 @@ final class Fixture {
                         "Ridge 12",
                         "western corn rootworm",
                         new Amount(6, FarmUnit.FL_OZ),
-                        new Law.Pert(0.35, 0.55, 0.75),
+                        new Distribution.Pert(0.35, 0.55, 0.75),
                         "trial 2024"),
                 new Control(
-                        "Ridge 12", "western corn rootworm", new Amount(4, FarmUnit.FL_OZ), new Law.Fixed(0.4), "x"),
-                new Control("Clear Row", "waterhemp", new Amount(8, FarmUnit.OZ), new Law.Fixed(0.9), "trial 2023"));
+                        "Ridge 12", "western corn rootworm", new Amount(4, FarmUnit.FL_OZ), new Distribution.Fixed(0.4), "x"),
+                new Control("Clear Row", "waterhemp", new Amount(8, FarmUnit.OZ), new Distribution.Fixed(0.9), "trial 2023"));
     }
 
     private static Pests pests() {
@@ -280,8 +280,8 @@ final class Fixture {
                                 "East 80",
                                 "western corn rootworm",
                                 InsectPressure.Measure.NODE_INJURY,
-                                new Law.Pert(0.2, 0.7, 1.6),
-                                new Law.Pert(8, 15, 22),
+                                new Distribution.Pert(0.2, 0.7, 1.6),
+                                new Distribution.Pert(8, 15, 22),
                                 0.2,
                                 new ScoutingSample(20, 0.6, 120),
                                 LocalDate.of(2025, 8, 4),
@@ -290,18 +290,18 @@ final class Fixture {
                                 "River",
                                 "aphid",
                                 InsectPressure.Measure.INSECTS_PER_SAMPLE,
-                                new Law.Fixed(4),
-                                new Law.Fixed(0.5),
+                                new Distribution.Fixed(4),
+                                new Distribution.Fixed(0.5),
                                 0,
                                 null,
                                 null,
                                 "guess")),
                 List.of(new TraitDoubt("East 80", "Cry3", "western corn rootworm", 0.25, 0.3, "neighbour's roots")),
-                List.of(new WeedPressure("East 80", "waterhemp", new Law.Pert(2, 8, 30), 1.5, 60, "last year's map")),
+                List.of(new WeedPressure("East 80", "waterhemp", new Distribution.Pert(2, 8, 30), 1.5, 60, "last year's map")),
                 FixtureTerms.resistance());
     }
 
-    private static List<Course> courses() {
+    private static List<Program> programs() {
         RefugePlan noBlock = new RefugePlan(null, null);
         Pass plant = new Pass(
                 1,
@@ -321,14 +321,14 @@ final class Fixture {
                 new Amount(5.5, FarmUnit.FL_OZ),
                 50,
                 0,
-                new Law.Pert(0, 1, 3),
+                new Distribution.Pert(0, 1, 3),
                 0);
         Pass till = new Pass(3, PassKind.TILLAGE, null, null, null, 100, 18, NO_GAIN, 1.5);
         return List.of(
-                new Course("East 80", "Trait alone", true, new RefugePlan(0.0, 6), "as last year", List.of(plant)),
-                new Course("East 80", "Trait and granule", false, noBlock, "", List.of(plant, granule, till)),
-                new Course("East 80", "Nothing at all", false, noBlock, "", List.of()),
-                new Course(
+                new Program("East 80", "Trait alone", true, new RefugePlan(0.0, 6), "as last year", List.of(plant)),
+                new Program("East 80", "Trait and granule", false, noBlock, "", List.of(plant, granule, till)),
+                new Program("East 80", "Nothing at all", false, noBlock, "", List.of()),
+                new Program(
                         "River",
                         "Saved",
                         true,
@@ -346,22 +346,22 @@ final class Fixture {
                                 0))));
     }
 
-    private static List<OutlookLine> outlook() {
+    private static List<AssumptionLine> assumptions() {
         String board = "board, February";
         return List.of(
-                line(Crop.CORN, OutlookQuantity.PRICE, new Law.Lognormal(4.35, 0.28, 0.8), board),
-                line(Crop.SOYBEAN, OutlookQuantity.PRICE, new Law.Pert(8.9, 10.4, 12.6), board),
-                line(Crop.WHEAT, OutlookQuantity.PRICE, new Law.Triangular(4.8, 5.6, 7), board),
-                line(Crop.CORN, OutlookQuantity.HANDLING, new Law.Fixed(0.32), "elevator"),
-                line(Crop.CORN, OutlookQuantity.GENETIC_LAG, new Law.Normal(1.9, 0.2), "trials"),
-                line(Crop.CORN, OutlookQuantity.DELAY_LOSS, new Law.Fixed(0.7), "trials"),
-                line(Crop.CORN, OutlookQuantity.PRICE_YIELD_TIE, new Law.Fixed(-0.3), "county yields"),
-                line(Crop.CORN, OutlookQuantity.YIELD, new Law.Weibull(201, 0.16), "county yields"),
-                new OutlookLine(
-                        null, "East 80", OutlookQuantity.YIELD, new Law.Past(List.of(170.0, 182.5, 195.0)), "monitor"));
+                line(Crop.CORN, AssumptionQuantity.PRICE, new Distribution.Lognormal(4.35, 0.28, 0.8), board),
+                line(Crop.SOYBEAN, AssumptionQuantity.PRICE, new Distribution.Pert(8.9, 10.4, 12.6), board),
+                line(Crop.WHEAT, AssumptionQuantity.PRICE, new Distribution.Triangular(4.8, 5.6, 7), board),
+                line(Crop.CORN, AssumptionQuantity.HANDLING, new Distribution.Fixed(0.32), "elevator"),
+                line(Crop.CORN, AssumptionQuantity.GENETIC_LAG, new Distribution.Normal(1.9, 0.2), "trials"),
+                line(Crop.CORN, AssumptionQuantity.DELAY_LOSS, new Distribution.Fixed(0.7), "trials"),
+                line(Crop.CORN, AssumptionQuantity.PRICE_YIELD_TIE, new Distribution.Fixed(-0.3), "county yields"),
+                line(Crop.CORN, AssumptionQuantity.YIELD, new Distribution.Weibull(201, 0.16), "county yields"),
+                new AssumptionLine(
+                        null, "East 80", AssumptionQuantity.YIELD, new Distribution.Past(List.of(170.0, 182.5, 195.0)), "monitor"));
     }
 
-    private static OutlookLine line(Crop crop, OutlookQuantity quantity, Law law, String source) {
-        return new OutlookLine(crop, null, quantity, law, source);
+    private static AssumptionLine line(Crop crop, AssumptionQuantity quantity, Distribution distribution, String source) {
+        return new AssumptionLine(crop, null, quantity, distribution, source);
     }
 }

@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import plumbrow.advice.course.Done;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.AlsoIn;
@@ -23,7 +23,7 @@ import plumbrow.advice.means.Means;
 import plumbrow.advice.means.PriceBreak;
 import plumbrow.advice.means.Supply;
 import plumbrow.advice.means.WorkWindow;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
@@ -329,7 +329,7 @@ final class FixtureTerms {
                         "East 80",
                         day(4, 25),
                         day(5, 14),
-                        new Law.Pert(14_000, 16_000, 18_000),
+                        new Distribution.Pert(14_000, 16_000, 18_000),
                         null,
                         32.0,
                         "ten counts, invented")));

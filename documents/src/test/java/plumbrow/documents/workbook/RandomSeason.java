@@ -9,10 +9,10 @@ import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
-import plumbrow.advice.course.RefugePlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.CostShares;
 import plumbrow.advice.field.Crop;
@@ -21,9 +21,9 @@ import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
 import plumbrow.advice.land.Acres;
-import plumbrow.advice.outlook.Law;
-import plumbrow.advice.outlook.OutlookLine;
-import plumbrow.advice.outlook.OutlookQuantity;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.ScoutingSample;
@@ -106,8 +106,8 @@ final class RandomSeason {
                                 maybe(this::share))));
         List<Field> land = make(fields, i -> field(i, farms.get(random.nextInt(farms.size()))));
         Shelf shelf = shelf();
-        List<Course> courses =
-                land.stream().flatMap(field -> courses(field).stream()).toList();
+        List<Program> programs =
+                land.stream().flatMap(field -> programs(field).stream()).toList();
         RandomTerms terms = new RandomTerms(random);
         return new Season(
                 2026,
@@ -124,10 +124,10 @@ final class RandomSeason {
                                 maybe(this::hundred))),
                 shelf,
                 pests(land, shelf),
-                courses,
-                outlook(land),
+                programs,
+                assumptions(land),
                 terms.ground(land),
-                terms.work(land, courses));
+                terms.work(land, programs));
     }
 
     private Field field(int number, Farm farm) {
@@ -164,7 +164,7 @@ final class RandomSeason {
     }
 
     private Shelf shelf() {
-        List<Trait> traits = make(3, i -> new Trait("P" + i, "G" + i, "worm", law(1), text()));
+        List<Trait> traits = make(3, i -> new Trait("P" + i, "G" + i, "worm", distribution(1), text()));
         List<Product> products = new ArrayList<>(make(
                 3,
                 i -> new Product(
@@ -208,7 +208,7 @@ final class RandomSeason {
                                 maybe(this::part),
                                 pick(ActiveLimit.Basis.values()),
                                 text())),
-                make(3, i -> new Control("spray " + i, WEEDS[i % 3], volume(20), law(1), text())),
+                make(3, i -> new Control("spray " + i, WEEDS[i % 3], volume(20), distribution(1), text())),
                 new RandomTerms(random).labels());
     }
 
@@ -236,7 +236,7 @@ final class RandomSeason {
                 saved ? maybe(this::hundred) : (Double) (1 + hundred()),
                 saved ? (Double) (1 + hundred()) : null,
                 100 * part(),
-                maybe(() -> law(100)),
+                maybe(() -> distribution(100)),
                 carried,
                 hundred(),
                 new RefugeRule(
@@ -245,8 +245,8 @@ final class RandomSeason {
                         maybe(this::hundred),
                         maybe(() -> 1 + random.nextInt(9)),
                         pick("", text())),
-                law(20),
-                law(100),
+                distribution(20),
+                distribution(100),
                 saved
                         ? new SavedSeed(share(), hundred(), share(), share(), hundred() * 0.9, hundred(), 1 + hundred())
                         : null,
@@ -266,8 +266,8 @@ final class RandomSeason {
                                 land.get(i).name(),
                                 "worm",
                                 pick(InsectPressure.Measure.values()),
-                                law(3),
-                                law(100),
+                                distribution(3),
+                                distribution(100),
                                 share(),
                                 maybe(() -> new ScoutingSample(1 + random.nextInt(50), part(), hundred())),
                                 maybe(() -> AS_OF.minusDays(random.nextInt(400))),
@@ -284,7 +284,7 @@ final class RandomSeason {
                 make(
                         fields,
                         i -> new WeedPressure(
-                                land.get(i).name(), WEEDS[i % 3], law(50), law(20), 100 * part(), text())),
+                                land.get(i).name(), WEEDS[i % 3], distribution(50), distribution(20), 100 * part(), text())),
                 new RandomTerms(random).resistance(land),
                 weedBook(land));
     }
@@ -309,7 +309,7 @@ final class RandomSeason {
                                 land.get(i).name(),
                                 maybe(() -> AS_OF.plusDays(70)),
                                 maybe(() -> AS_OF.plusDays(120)),
-                                law(20),
+                                distribution(20),
                                 text())),
                 make(2, i -> new LikeWeed(WEEDS[i % 3], pick("waterhemp", "giant foxtail"), text())),
                 make(3, this::rating),
@@ -329,19 +329,19 @@ final class RandomSeason {
                 volume(20),
                 timing == Timing.SOIL ? null : maybe(() -> 1 + share()),
                 maybe(() -> 1 + random.nextInt(60)),
-                law(1),
+                distribution(1),
                 pick(Basis.values()),
                 maybe(this::text),
                 text());
     }
 
-    private List<Course> courses(Field field) {
+    private List<Program> programs(Field field) {
         int crop = CROPS.indexOf(field.crop());
         return make(
                 1 + random.nextInt(3),
-                i -> new Course(
+                i -> new Program(
                         field.name(),
-                        "course " + i,
+                        "program " + i,
                         i == 0,
                         new RefugePlan(maybe(this::hundred), maybe(() -> 1 + i)),
                         pick("", text()),
@@ -350,7 +350,7 @@ final class RandomSeason {
 
     private Pass pass(int number, int crop) {
         LocalDate date = maybe(() -> LocalDate.of(2026, 4, 20).plusDays(10L * number + random.nextInt(9)));
-        Law injury = law(100);
+        Distribution injury = distribution(100);
         return switch (random.nextInt(3)) {
             case 0 ->
                 new Pass(
@@ -380,28 +380,28 @@ final class RandomSeason {
         };
     }
 
-    private List<OutlookLine> outlook(List<Field> land) {
-        List<Supplier<Law>> laws = List.of(
-                () -> new Law.Fixed(part()),
-                () -> new Law.Pert(part(), 1 + part(), 2 + part()),
-                () -> new Law.Triangular(part(), 1 + part(), 2 + part()),
-                () -> new Law.Normal(part(), part()),
-                () -> new Law.Weibull(part(), part()),
-                () -> new Law.Lognormal(part(), part(), part()),
-                () -> new Law.Past(List.of(part(), part(), part())));
-        List<OutlookLine> lines = new ArrayList<>(make(
+    private List<AssumptionLine> assumptions(List<Field> land) {
+        List<Supplier<Distribution>> distributions = List.of(
+                () -> new Distribution.Fixed(part()),
+                () -> new Distribution.Pert(part(), 1 + part(), 2 + part()),
+                () -> new Distribution.Triangular(part(), 1 + part(), 2 + part()),
+                () -> new Distribution.Normal(part(), part()),
+                () -> new Distribution.Weibull(part(), part()),
+                () -> new Distribution.Lognormal(part(), part(), part()),
+                () -> new Distribution.Past(List.of(part(), part(), part())));
+        List<AssumptionLine> lines = new ArrayList<>(make(
                 3,
-                i -> new OutlookLine(
+                i -> new AssumptionLine(
                         CROPS.get(i),
                         null,
-                        OutlookQuantity.PRICE,
-                        laws.get(random.nextInt(7)).get(),
+                        AssumptionQuantity.PRICE,
+                        distributions.get(random.nextInt(7)).get(),
                         text())));
-        land.forEach(field -> lines.add(new OutlookLine(
+        land.forEach(field -> lines.add(new AssumptionLine(
                 null,
                 field.name(),
-                OutlookQuantity.YIELD,
-                laws.get(pick(0, 1, 2, 3, 4, 6)).get(),
+                AssumptionQuantity.YIELD,
+                distributions.get(pick(0, 1, 2, 3, 4, 6)).get(),
                 text())));
         return lines;
     }
@@ -410,11 +410,11 @@ final class RandomSeason {
         return new Amount(most * part(), pick(FarmUnit.FL_OZ, FarmUnit.PT, FarmUnit.ML));
     }
 
-    private Law law(double most) {
+    private Distribution distribution(double most) {
         double low = share() * most / 3;
         return random.nextBoolean()
-                ? new Law.Fixed(most * share())
-                : new Law.Pert(low, low + most * part() / 3, low + most * (1 + share()) / 3);
+                ? new Distribution.Fixed(most * share())
+                : new Distribution.Pert(low, low + most * part() / 3, low + most * (1 + share()) / 3);
     }
 
     private static <T> List<T> make(int count, IntFunction<T> one) {

@@ -14,10 +14,10 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Done;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.AlsoIn;
@@ -31,7 +31,7 @@ import plumbrow.advice.field.GrowthStage;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
@@ -237,7 +237,7 @@ final class RandomTerms {
                 List.of(corner, new Point(-93.1, 41.98), new Point(-93.11, 42.0000001), corner), List.of())));
     }
 
-    Work work(List<Field> land, List<Course> courses) {
+    Work work(List<Field> land, List<Program> programs) {
         List<Person> people = make(
                 random.nextInt(3),
                 i -> new Person(
@@ -245,10 +245,10 @@ final class RandomTerms {
                         maybe(this::text),
                         maybe(() -> pick("IA", "MN")),
                         maybe(() -> AS_OF.plusDays(random.nextInt(900)))));
-        List<SprayPlan> plans = courses.stream()
-                .flatMap(course -> course.passes().stream()
+        List<SprayPlan> plans = programs.stream()
+                .flatMap(program -> program.passes().stream()
                         .filter(pass -> pass.product() != null && flip())
-                        .map(pass -> plan(land, course, pass, people)))
+                        .map(pass -> plan(land, program, pass, people)))
                 .toList();
         return new Work(
                         plans,
@@ -272,21 +272,21 @@ final class RandomTerms {
                 field,
                 AS_OF.plusDays(random.nextInt(40)),
                 AS_OF.plusDays(40 + random.nextInt(40)),
-                flip() ? new Law.Fixed(plants) : new Law.Pert(plants / 2, plants, plants * 1.5),
-                maybe(() -> new Law.Fixed(10 * share())),
+                flip() ? new Distribution.Fixed(plants) : new Distribution.Pert(plants / 2, plants, plants * 1.5),
+                maybe(() -> new Distribution.Fixed(10 * share())),
                 maybe(() -> 60 * share()),
                 text());
     }
 
-    private SprayPlan plan(List<Field> land, Course course, Pass pass, List<Person> people) {
+    private SprayPlan plan(List<Field> land, Program program, Pass pass, List<Person> people) {
         Crop crop = land.stream()
-                .filter(field -> field.name().equals(course.field()))
+                .filter(field -> field.name().equals(program.field()))
                 .findFirst()
                 .orElseThrow()
                 .crop();
         return new SprayPlan(
-                course.field(),
-                course.name(),
+                program.field(),
+                program.name(),
                 pass.number(),
                 maybe(() -> "tank " + pass.number()),
                 maybe(() -> pick(Method.values())),

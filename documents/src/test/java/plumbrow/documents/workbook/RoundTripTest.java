@@ -57,8 +57,8 @@ class RoundTripTest {
                 season.history(),
                 season.shelf(),
                 season.pests(),
-                season.courses(),
-                season.outlook(),
+                season.programs(),
+                season.assumptions(),
                 season.ground(),
                 season.work());
         assertThat(through(written, folder.resolve("season.xlsx"))).isEqualTo(written);
@@ -82,8 +82,8 @@ class RoundTripTest {
                 season.history(),
                 season.shelf(),
                 season.pests(),
-                season.courses(),
-                season.outlook(),
+                season.programs(),
+                season.assumptions(),
                 season.ground(),
                 season.work());
         for (String name : List.of("season.xlsx", "season")) {
@@ -173,8 +173,8 @@ class RoundTripTest {
                 season.history(),
                 season.shelf(),
                 season.pests(),
-                season.courses(),
-                season.outlook());
+                season.programs(),
+                season.assumptions());
     }
 
     private static List<String> names(Path folder) throws IOException {

@@ -77,7 +77,7 @@ class TemplateTest {
         try (XSSFWorkbook workbook = new XSSFWorkbook(file.toFile().getPath())) {
             assertThat(list(workbook, "passes", 3))
                     .containsExactly("seed", "spray", "granule", "tillage", "scouting", "harvest");
-            assertThat(list(workbook, "courses", 2)).containsExactly("yes", "no");
+            assertThat(list(workbook, "programs", 2)).containsExactly("yes", "no");
             assertThat(list(workbook, "fields", 6)).containsExactly("corn", "soybean", "wheat");
             assertThat(list(workbook, "label_uses", 4)).contains("fl oz/ac", "L/ha");
         }

@@ -3,7 +3,7 @@ package plumbrow.science.chance;
 import org.apache.commons.statistics.distribution.BetaDistribution;
 
 /**
- * The quantiles of a beta law on 0 to 1 at the middles of N equal shares of chance, fast.
+ * The quantiles of a beta distribution on 0 to 1 at the middles of N equal shares of chance, fast.
  *
  *   knots x_j = sin²(π·j/2K),  z_j = Φ⁻¹(F(x_j)),  slope dx/dz = φ(z)/f(x);  between knots a cubic through both
  *
@@ -16,7 +16,7 @@ final class BetaStrata {
 
     private BetaStrata() {}
 
-    static double[] of(BetaDistribution law, int count) {
+    static double[] of(BetaDistribution distribution, int count) {
         double[] x = new double[KNOTS + 1];
         double[] z = new double[KNOTS + 1];
         double[] slope = new double[KNOTS + 1];
@@ -24,11 +24,11 @@ final class BetaStrata {
         for (int j = 1; j < KNOTS; j++) {
             double sine = Math.sin(Math.PI * j / (2 * KNOTS));
             double at = sine * sine;
-            double score = score(law, at);
+            double score = score(distribution, at);
             if (Double.isFinite(score) && (used == 0 || score > z[used - 1])) {
                 x[used] = at;
                 z[used] = score;
-                slope[used] = StandardNormal.density(score) / law.density(at);
+                slope[used] = StandardNormal.density(score) / distribution.density(at);
                 used++;
             }
         }
@@ -38,7 +38,7 @@ final class BetaStrata {
         for (int i = 0; i < count; i++) {
             double score = scores[i];
             if (used < 2 || score < z[0] || score > z[used - 1]) {
-                strata[i] = law.inverseCumulativeProbability((i + 0.5) / count);
+                strata[i] = distribution.inverseCumulativeProbability((i + 0.5) / count);
                 continue;
             }
             while (cell < used - 2 && z[cell + 1] < score) {
@@ -50,9 +50,9 @@ final class BetaStrata {
     }
 
     /** Φ⁻¹(F(x)), from whichever tail is the smaller. */
-    private static double score(BetaDistribution law, double x) {
-        double below = law.cumulativeProbability(x);
-        return below < 0.5 ? StandardNormal.quantile(below) : -StandardNormal.quantile(law.survivalProbability(x));
+    private static double score(BetaDistribution distribution, double x) {
+        double below = distribution.cumulativeProbability(x);
+        return below < 0.5 ? StandardNormal.quantile(below) : -StandardNormal.quantile(distribution.survivalProbability(x));
     }
 
     private static double between(double[] x, double[] z, double[] slope, int cell, double score) {

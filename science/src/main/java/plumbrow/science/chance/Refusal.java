@@ -1,6 +1,6 @@
 package plumbrow.science.chance;
 
-/** The refusal of numbers that make no law. */
+/** The refusal of numbers that make no distribution. */
 final class Refusal {
     private Refusal() {}
 

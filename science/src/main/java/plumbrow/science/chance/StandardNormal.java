@@ -2,7 +2,7 @@ package plumbrow.science.chance;
 
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
-/** The normal law of mean 0 and standard deviation 1: φ, Φ and Φ⁻¹. */
+/** The normal distribution of mean 0 and standard deviation 1: φ, Φ and Φ⁻¹. */
 public final class StandardNormal {
     private static final NormalDistribution LAW = NormalDistribution.of(0, 1);
     private static final double ROOT_TWO_PI = Math.sqrt(2 * Math.PI);

@@ -1,4 +1,4 @@
-/** What is uncertain: laws of chance, draws and their tails, dominance, and how draws move together. */
+/** What is uncertain: distributions, draws and their tails, dominance, and how draws move together. */
 @NullMarked
 package plumbrow.science.chance;
 

@@ -24,11 +24,11 @@ public final class InformationNormal {
             .question("What is it worth to know a gain for certain before choosing?")
             .input(number("gain_mean", "Gain believed, mean", "$/ac", Range.ANY, "5"))
             .input(number("gain_sd", "Gain believed, spread", "$/ac", Range.POSITIVE, "20"))
-            .output("value_usd_ac", "Worth of knowing", "$/ac")
+            .output("value_usd_ac", "Value of information", "$/ac")
             .output("chance_wrong", "Chance that today's choice is the wrong one", "")
             .formula("worth = spread × φ(mean ÷ spread) − |mean| × Φ(−|mean| ÷ spread)")
             .source("Raiffa & Schlaifer 1961", MEMORY)
-            .validity("Two courses whose difference is believed normal; today's choice goes by the sign of the mean.")
+            .validity("Two programs whose difference is believed normal; today's choice goes by the sign of the mean.")
             .example(
                     "gain_mean=5 gain_sd=20",
                     "value_usd_ac=5.7269 chance_wrong=.4013",
@@ -46,7 +46,7 @@ public final class InformationNormal {
         double wrong = working.line(
                 "chance that today's choice is wrong", StandardNormal.below(-size / sd), "", "Φ(−{} ÷ {})", size, sd);
         double worth = working.line(
-                "worth of knowing",
+                "value of information",
                 sd * StandardNormal.density(size / sd) - size * wrong,
                 "$/ac",
                 "{} × φ({} ÷ {}) − {} × {}",

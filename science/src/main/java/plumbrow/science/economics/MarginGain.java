@@ -16,7 +16,7 @@ import plumbrow.science.figure.Working;
  *
  *   ΔM = ΔY·(s·P − h) − k·ΔC;  return per dollar = ΔY·(s·P − h)/(k·ΔC), only where k·ΔC is above 0
  *
- * Symbols as in {@link BreakEvenGain}; ΔY and ΔC may be negative. A course that is cheaper has no return per dollar: it is
+ * Symbols as in {@link BreakEvenGain}; ΔY and ΔC may be negative. A program that is cheaper has no return per dollar: it is
  * compared by ΔM alone.
  *
  * Source: partial budget, as in pubs.nmsu.edu Guide Z-123.
@@ -82,7 +82,7 @@ public final class MarginGain {
                     "return_per_dollar",
                     working.line("return per dollar", in / cost, "$/$", "{} $/ac ÷ {} $/ac", in, cost));
         } else {
-            working.caution("The course costs no more than the other: compare by the gain in margin, not per dollar.");
+            working.caution("The program costs no more than the other: compare by the gain in margin, not per dollar.");
         }
         return outputs;
     }

@@ -7,7 +7,7 @@ import static plumbrow.science.figure.Status.MEMORY;
 import static plumbrow.science.figure.Status.VERIFIED;
 
 import java.util.Arrays;
-import plumbrow.science.chance.LognormalLaw;
+import plumbrow.science.chance.LognormalDistribution;
 import plumbrow.science.chance.RankCorrelation;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
@@ -131,7 +131,7 @@ public final class MovingTogether {
         double priceSpread = working.line(
                 "spread of log price", volatility * Math.sqrt(years), "", "{} × √{} yr", volatility, years);
         double yieldSpread = working.line(
-                "spread of log yield", LognormalLaw.ofMeanAndCv(yield, cv).logSd(), "", "√ln(1 + {}²)", cv);
+                "spread of log yield", LognormalDistribution.ofMeanAndCv(yield, cv).logSd(), "", "√ln(1 + {}²)", cv);
         double r = working.line(
                 "correlation of the normals",
                 RankCorrelation.normalFromSpearman(rank),

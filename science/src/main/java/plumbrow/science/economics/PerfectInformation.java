@@ -16,7 +16,7 @@ import plumbrow.science.figure.Working;
  *
  *   value = Σ p_s·max_a u(a,s) − max_a Σ p_s·u(a,s)                 states s with chance p_s, payoff u of action a
  *   from draws: mean_k max_c m[c,k] − max_c mean_k m[c,k]
- *   two courses, gain normal: σ·φ(μ/σ) − |μ|·Φ(−|μ|/σ)
+ *   two programs, gain normal: σ·φ(μ/σ) − |μ|·Φ(−|μ|/σ)
  *
  * For someone who weighs a dollar lost like a dollar won. Never below 0. No test, map or forecast is worth more.
  *
@@ -66,7 +66,7 @@ public final class PerfectInformation {
         return sum;
     }
 
-    /** The value of knowing [unit of the payoff], from margins[course][draw] on the same draws. */
+    /** The value of knowing [unit of the payoff], from margins[program][draw] on the same draws. */
     public static double fromDraws(double[][] margins) {
         int draws = margins[0].length;
         double known = 0;
@@ -74,9 +74,9 @@ public final class PerfectInformation {
             known += best(margins, draw);
         }
         double best = Double.NEGATIVE_INFINITY;
-        for (double[] course : margins) {
+        for (double[] program : margins) {
             double sum = 0;
-            for (double margin : course) {
+            for (double margin : program) {
                 sum += margin;
             }
             best = Math.max(best, sum);
@@ -84,7 +84,7 @@ public final class PerfectInformation {
         return Math.max((known - best) / draws, 0);
     }
 
-    /** The value of knowing which of two courses is better when their difference is normal: mean μ, spread σ ≥ 0. */
+    /** The value of knowing which of two programs is better when their difference is normal: mean μ, spread σ ≥ 0. */
     public static double ofNormalGain(double mean, double sd) {
         if (sd == 0) {
             return 0;

@@ -5,14 +5,14 @@ import static plumbrow.science.figure.Status.COMPUTED;
 import static plumbrow.science.figure.Status.MEMORY;
 
 import java.util.List;
-import plumbrow.science.chance.PertLaw;
+import plumbrow.science.chance.PertDistribution;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
 import plumbrow.science.figure.Outputs;
 import plumbrow.science.figure.Subject;
 import plumbrow.science.figure.Working;
 
-/** The PERT law as a figure: mean, spread and a quantile of low, likely and high. The law is {@link PertLaw}. */
+/** The PERT distribution as a figure: mean, spread and a quantile of low, likely and high. The distribution is {@link PertDistribution}. */
 public final class Pert {
     public static final Figure FIGURE = Figure.declare("pert", Subject.ECONOMICS)
             .question("What do low, likely and high say together, as a smooth curve?")
@@ -29,7 +29,7 @@ public final class Pert {
             .sometimes("quantile", "Value not passed with the given chance", "")
             .formula(
                     "mean = (low + 4 × likely + high) ÷ 6; sd = √((mean − low)(high − mean) ÷ 7); beta curve between the ends")
-            .source("Beta law with shapes 1 + 4(m−a)/(b−a) and 1 + 4(b−m)/(b−a)", MEMORY)
+            .source("Beta distribution with shapes 1 + 4(m−a)/(b−a) and 1 + 4(b−m)/(b−a)", MEMORY)
             .validity("low ≤ likely ≤ high and low < high, else refused. Low and high are absolute ends, or with"
                     + " meaning=one-in-twenty the values passed one year in twenty. The quantile is given only when a"
                     + " probability is.")
@@ -66,22 +66,22 @@ public final class Pert {
     private static Outputs solve(Given given, Working working) {
         Asked.rising(given);
         double likely = given.number("likely");
-        PertLaw law = law(given, working);
-        double a = law.low();
-        double b = law.high();
-        double mean = working.line("mean", law.mean(), "", "({} + 4 × {} + {}) ÷ 6", a, likely, b);
-        double sd = working.line("standard deviation", law.sd(), "", "√(({} − {}) × ({} − {}) ÷ 7)", mean, a, b, mean);
+        PertDistribution distribution = distribution(given, working);
+        double a = distribution.low();
+        double b = distribution.high();
+        double mean = working.line("mean", distribution.mean(), "", "({} + 4 × {} + {}) ÷ 6", a, likely, b);
+        double sd = working.line("standard deviation", distribution.sd(), "", "√(({} − {}) × ({} − {}) ÷ 7)", mean, a, b, mean);
         Outputs outputs =
                 new Outputs().put("mean", mean).put("sd", sd).put("low_end", a).put("high_end", b);
         if (given.has("probability")) {
             double chance = given.number("probability");
-            working.line("first shape", law.alpha(), "", "1 + 4 × ({} − {}) ÷ ({} − {})", likely, a, b, a);
-            working.line("second shape", law.beta(), "", "1 + 4 × ({} − {}) ÷ ({} − {})", b, likely, b, a);
+            working.line("first shape", distribution.alpha(), "", "1 + 4 × ({} − {}) ÷ ({} − {})", likely, a, b, a);
+            working.line("second shape", distribution.beta(), "", "1 + 4 × ({} − {}) ÷ ({} − {})", b, likely, b, a);
             outputs.put(
                     "quantile",
                     working.line(
                             "quantile",
-                            law.quantile(chance),
+                            distribution.quantile(chance),
                             "",
                             "{} + ({} − {}) × beta quantile at {}",
                             a,
@@ -92,16 +92,16 @@ public final class Pert {
         return outputs;
     }
 
-    private static PertLaw law(Given given, Working working) {
+    private static PertDistribution distribution(Given given, Working working) {
         double low = given.number("low");
         double likely = given.number("likely");
         double high = given.number("high");
         if (given.word("meaning").equals("ends")) {
-            return new PertLaw(low, likely, high);
+            return new PertDistribution(low, likely, high);
         }
-        PertLaw law = PertLaw.ofOneInTwenty(low, likely, high);
-        working.line("lower end", law.low(), "", "moved until {} is undercut once in twenty", low);
-        working.line("upper end", law.high(), "", "moved until {} is passed once in twenty", high);
-        return law;
+        PertDistribution distribution = PertDistribution.ofOneInTwenty(low, likely, high);
+        working.line("lower end", distribution.low(), "", "moved until {} is undercut once in twenty", low);
+        working.line("upper end", distribution.high(), "", "moved until {} is passed once in twenty", high);
+        return distribution;
     }
 }

@@ -4,7 +4,7 @@ import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
 import static plumbrow.science.figure.Status.MEMORY;
 
-import plumbrow.science.chance.LognormalLaw;
+import plumbrow.science.chance.LognormalDistribution;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
 import plumbrow.science.figure.Outputs;
@@ -51,14 +51,14 @@ public final class PriceChanceAbove {
         double years = given.number("years");
         double spread = working.line(
                 "spread of the logarithm", volatility * Math.sqrt(years), "", "{} × √{} yr", volatility, years);
-        LognormalLaw law = new LognormalLaw(futures, spread);
-        double chance = law.chanceAbove(strike);
+        LognormalDistribution distribution = new LognormalDistribution(futures, spread);
+        double chance = distribution.chanceAbove(strike);
         if (spread == 0) {
             working.line(
                     "chance above", chance, "", "the price stays at {} $/bu, the strike is {} $/bu", futures, strike);
         } else {
             double d2 = working.line(
-                    "d₂", law.d2(strike), "", "[ln({} ÷ {}) − {}²/2] ÷ {}", futures, strike, spread, spread);
+                    "d₂", distribution.d2(strike), "", "[ln({} ÷ {}) − {}²/2] ÷ {}", futures, strike, spread, spread);
             working.line("chance above", chance, "", "Φ({})", d2);
         }
         return new Outputs().put("chance", chance);

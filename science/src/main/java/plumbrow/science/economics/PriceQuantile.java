@@ -4,7 +4,7 @@ import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
 import static plumbrow.science.figure.Status.MEMORY;
 
-import plumbrow.science.chance.LognormalLaw;
+import plumbrow.science.chance.LognormalDistribution;
 import plumbrow.science.chance.StandardNormal;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
@@ -71,11 +71,11 @@ public final class PriceQuantile {
         double chance = given.number("probability");
         double spread = working.line(
                 "spread of the logarithm", volatility * Math.sqrt(years), "", "{} × √{} yr", volatility, years);
-        LognormalLaw law = new LognormalLaw(futures, spread);
+        LognormalDistribution distribution = new LognormalDistribution(futures, spread);
         double z = working.line("standard normal", StandardNormal.quantile(chance), "", "Φ⁻¹({})", chance);
         double price = working.line(
-                "price", law.quantile(chance), "$/bu", "{} $/bu × exp(−{}²/2 + {} × {})", futures, spread, spread, z);
-        double sd = working.line("standard deviation", law.sd(), "$/bu", "{} $/bu × √(exp({}²) − 1)", futures, spread);
+                "price", distribution.quantile(chance), "$/bu", "{} $/bu × exp(−{}²/2 + {} × {})", futures, spread, spread, z);
+        double sd = working.line("standard deviation", distribution.sd(), "$/bu", "{} $/bu × √(exp({}²) − 1)", futures, spread);
         return new Outputs().put("price_usd", price).put("mean_usd", futures).put("sd_usd", sd);
     }
 }

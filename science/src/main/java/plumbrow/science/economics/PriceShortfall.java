@@ -4,7 +4,7 @@ import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
 import static plumbrow.science.figure.Status.MEMORY;
 
-import plumbrow.science.chance.LognormalLaw;
+import plumbrow.science.chance.LognormalDistribution;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
 import plumbrow.science.figure.Outputs;
@@ -52,15 +52,15 @@ public final class PriceShortfall {
         double years = given.number("years");
         double spread = working.line(
                 "spread of the logarithm", volatility * Math.sqrt(years), "", "{} × √{} yr", volatility, years);
-        LognormalLaw law = new LognormalLaw(futures, spread);
-        double below = 1 - law.chanceAbove(strike);
+        LognormalDistribution distribution = new LognormalDistribution(futures, spread);
+        double below = 1 - distribution.chanceAbove(strike);
         if (spread > 0) {
             double d2 = working.line(
-                    "d₂", law.d2(strike), "", "[ln({} ÷ {}) − {}²/2] ÷ {}", futures, strike, spread, spread);
+                    "d₂", distribution.d2(strike), "", "[ln({} ÷ {}) − {}²/2] ÷ {}", futures, strike, spread, spread);
             working.line("chance below", below, "", "1 − Φ({})", d2);
             working.line(
                     "shortfall",
-                    law.shortfallBelow(strike),
+                    distribution.shortfallBelow(strike),
                     "$/bu",
                     "{} × {} − {} × Φ(−{} − {})",
                     strike,
@@ -69,21 +69,21 @@ public final class PriceShortfall {
                     d2,
                     spread);
         } else {
-            working.line("shortfall", law.shortfallBelow(strike), "$/bu", "{} − {} $/bu, not below 0", strike, futures);
+            working.line("shortfall", distribution.shortfallBelow(strike), "$/bu", "{} − {} $/bu, not below 0", strike, futures);
         }
         Outputs outputs = new Outputs()
-                .put("shortfall_usd", Math.max(law.shortfallBelow(strike), 0))
+                .put("shortfall_usd", Math.max(distribution.shortfallBelow(strike), 0))
                 .put("chance_below", below);
         if (below > 0) {
             outputs.put(
                     "mean_below_usd",
                     working.line(
                             "mean price below",
-                            law.meanBelow(strike),
+                            distribution.meanBelow(strike),
                             "$/bu",
                             "{} − {} ÷ {}",
                             strike,
-                            law.shortfallBelow(strike),
+                            distribution.shortfallBelow(strike),
                             below));
         }
         return outputs;

@@ -3,14 +3,14 @@ package plumbrow.science.economics;
 import static plumbrow.science.figure.Status.COMPUTED;
 import static plumbrow.science.figure.Status.MEMORY;
 
-import plumbrow.science.chance.TriangularLaw;
+import plumbrow.science.chance.TriangularDistribution;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
 import plumbrow.science.figure.Outputs;
 import plumbrow.science.figure.Subject;
 import plumbrow.science.figure.Working;
 
-/** The triangular law as a figure: mean, spread and a quantile. The law is {@link TriangularLaw}. */
+/** The triangular distribution as a figure: mean, spread and a quantile. The distribution is {@link TriangularDistribution}. */
 public final class Triangular {
     public static final Figure FIGURE = Figure.declare("triangular", Subject.ECONOMICS)
             .question("What do low, likely and high say together, as a triangle?")
@@ -24,7 +24,7 @@ public final class Triangular {
             .formula(
                     "mean = (a + m + b) ÷ 3; sd = √((a² + m² + b² − am − ab − mb) ÷ 18); quantile = a + √(p(b−a)(m−a)) up to"
                             + " the likely value, else b − √((1−p)(b−a)(b−m))")
-            .source("Triangular law", MEMORY)
+            .source("Triangular distribution", MEMORY)
             .validity(
                     "low ≤ likely ≤ high and low < high, else refused. Low and high are absolute ends. The quantile is given"
                             + " only when a probability is.")
@@ -52,11 +52,11 @@ public final class Triangular {
         double a = given.number("low");
         double m = given.number("likely");
         double b = given.number("high");
-        TriangularLaw law = new TriangularLaw(a, m, b);
-        double mean = working.line("mean", law.mean(), "", "({} + {} + {}) ÷ 3", a, m, b);
+        TriangularDistribution distribution = new TriangularDistribution(a, m, b);
+        double mean = working.line("mean", distribution.mean(), "", "({} + {} + {}) ÷ 3", a, m, b);
         double sd = working.line(
                 "standard deviation",
-                law.sd(),
+                distribution.sd(),
                 "",
                 "√(({}² + {}² + {}² − {} × {} − {} × {} − {} × {}) ÷ 18)",
                 a,
@@ -71,7 +71,7 @@ public final class Triangular {
         Outputs outputs = new Outputs().put("mean", mean).put("sd", sd);
         if (given.has("probability")) {
             double p = given.number("probability");
-            double quantile = law.quantile(p);
+            double quantile = distribution.quantile(p);
             outputs.put(
                     "quantile",
                     quantile <= m

@@ -15,7 +15,7 @@ import plumbrow.science.figure.Working;
 
 /**
  * What is left of a residue after a season of several temperatures, when the next crop may follow, and what yearly use builds
- * up. The law is that of {@link Dissipation}.
+ * up. The distribution is that of {@link Dissipation}.
  *
  *   equivalent days = Σ days·fT;  left = 2^(−equivalent days/DT50)
  *   days to a safe residue = DT50·log2(residue/safe);  yearly use: p = 2^(−365·f/DT50), just after application 1/(1 − p)

@@ -14,7 +14,7 @@ final class Packed {
     static byte[] bytes(String file) {
         try (InputStream stream = Packed.class.getResourceAsStream(file)) {
             if (stream == null) {
-                throw new IllegalStateException("The file " + file + " is not in this program.");
+                throw new IllegalStateException("The file " + file + " is not in Plumbrow.");
             }
             return stream.readAllBytes();
         } catch (IOException unreadable) {

@@ -1,4 +1,4 @@
-/** Poison, labels and spills: what the classes, conversions and limits of the law say, and what they don't say. */
+/** Poison, labels and spills: what the classes, conversions and limits of the distribution say, and what they don't say. */
 @NullMarked
 package plumbrow.science.safety;
 

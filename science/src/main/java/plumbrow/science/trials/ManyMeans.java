@@ -28,7 +28,7 @@ public final class ManyMeans {
 
     /** The chance that the widest of all differences is at most q standard errors of a mean. */
     public static double rangeAtMost(double q, int means, double degreesOfFreedom) {
-        return new SpreadLaw(degreesOfFreedom)
+        return new SpreadDistribution(degreesOfFreedom)
                 .average(s -> means
                         * overNormal(z -> Math.pow(
                                 Math.max(StandardNormal.below(z) - StandardNormal.below(z - q * s), 0), means - 1)));
@@ -36,7 +36,7 @@ public final class ManyMeans {
 
     /** The chance that no treatment differs from the control by more than d standard errors of a difference. */
     public static double controlAtMost(double d, int treatments, double degreesOfFreedom) {
-        return new SpreadLaw(degreesOfFreedom).average(s -> {
+        return new SpreadDistribution(degreesOfFreedom).average(s -> {
             double reach = Math.sqrt(2) * d * s;
             return overNormal(
                     z -> Math.pow(StandardNormal.below(z + reach) - StandardNormal.below(z - reach), treatments));

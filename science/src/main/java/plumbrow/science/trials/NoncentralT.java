@@ -9,7 +9,7 @@ import plumbrow.science.chance.StandardNormal;
  *
  *   δ  noncentrality: the true difference in its standard errors [-]
  *
- * Source: definition of the noncentral t law; checked against powers computed elsewhere (economics-and-trials.md 3.5).
+ * Source: definition of the noncentral t distribution; checked against powers computed elsewhere (economics-and-trials.md 3.5).
  */
 final class NoncentralT {
     /** Beyond this many standard deviations Φ is 0 or 1 to the last bit that matters. */
@@ -19,7 +19,7 @@ final class NoncentralT {
 
     /** The chance of a t above a limit greater than 0. */
     static double above(double limit, double noncentrality, double degreesOfFreedom) {
-        return new SpreadLaw(degreesOfFreedom)
+        return new SpreadDistribution(degreesOfFreedom)
                 .averageAround(
                         noncentrality / limit, FAR / limit, s -> StandardNormal.below(noncentrality - limit * s));
     }

@@ -54,7 +54,7 @@ public final class RandomEffects {
             .source("Hartung-Knapp and its modification: Röver, Knapp & Friede 2015 (PMC4647507)", VERIFIED)
             .validity(
                     "Two sites or more, independent of one another. The next field is foretold from three sites on. Low and high"
-                            + " by the normal law, hk by Student's t with k − 1 degrees of freedom.")
+                            + " by the normal distribution, hk by Student's t with k − 1 degrees of freedom.")
             .caution("What a grower wants is the interval of the next field, not that of the mean.")
             .example(
                     "effects=4.2,7.8,1.1,9.5,3.0 variances=2.25,4.00,1.44,6.25,1.00",

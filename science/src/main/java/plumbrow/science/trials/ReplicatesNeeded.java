@@ -49,7 +49,7 @@ public final class ReplicatesNeeded {
                     .orElse("0.8"))
             .output("replicates", "Pairs needed", "")
             .output("exact", "Pairs needed, before rounding up", "")
-            .output("first_guess", "First guess by the normal law", "")
+            .output("first_guess", "First guess by the normal distribution", "")
             .output("power_reached", "Chance of showing it with that many", "")
             .formula("least n with P(T' > t(1 − α/2; n − 1)) ≥ power, T' noncentral t around difference × √n ÷ sd")
             .source("Power of the paired t test", MEMORY)
@@ -157,7 +157,7 @@ public final class ReplicatesNeeded {
         }
         working.line("first guess", guess, "", "((Φ⁻¹({}) + Φ⁻¹({})) ÷ {})²", 1 - alpha / 2, power, size);
         double exact = working.line(
-                "pairs by the noncentral t law",
+                "pairs by the noncentral t distribution",
                 exact(size, alpha, power),
                 "",
                 "root of: chance of a significant difference is {}",

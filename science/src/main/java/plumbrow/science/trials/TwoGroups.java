@@ -19,7 +19,7 @@ import plumbrow.science.figure.Working;
  *
  *   δ  difference that matters;  σ  standard deviation of a plot
  *
- * Source: definition of the noncentral t law; R power.t.test, help example (from memory).
+ * Source: definition of the noncentral t distribution; R power.t.test, help example (from memory).
  */
 public final class TwoGroups {
     public static final Figure FIGURE = Figure.declare("plots-needed", Subject.TRIALS)
@@ -31,11 +31,11 @@ public final class TwoGroups {
                     .orElse("0.8"))
             .output("plots_each", "Plots of each way", "")
             .output("exact", "Before rounding up", "")
-            .output("first_guess", "First guess by the normal law", "")
+            .output("first_guess", "First guess by the normal distribution", "")
             .output("pair_sd", "Spread of a difference of two such plots", "bu/ac")
             .formula(
-                    "least n by the noncentral t law; first guess 2 × (z + z)² × (sd ÷ difference)²; pair spread = √2 × sd")
-            .source("Noncentral t law, as in R power.t.test", MEMORY)
+                    "least n by the noncentral t distribution; first guess 2 × (z + z)² × (sd ÷ difference)²; pair spread = √2 × sd")
+            .source("Noncentral t distribution, as in R power.t.test", MEMORY)
             .validity(
                     "Two ways, plots laid out at random, one spread. Pairing side by side needs fewer: see replicates-needed.")
             .caution("Most single fields can't show 3 bushels: add sites rather than plots.")
@@ -67,7 +67,7 @@ public final class TwoGroups {
         }
         working.line("first guess", guess, "", "2 × ((Φ⁻¹({}) + Φ⁻¹({})) ÷ {})²", 1 - alpha / 2, power, size);
         double exact = working.line(
-                "plots by the noncentral t law",
+                "plots by the noncentral t distribution",
                 ReplicatesNeeded.exactOfTwoGroups(size, alpha, power),
                 "",
                 "root of: chance of a significant difference is {}",

@@ -11,7 +11,7 @@ import plumbrow.science.figure.Range;
 import plumbrow.science.figure.Subject;
 import plumbrow.science.figure.Working;
 
-/** What a soil-applied herbicide still controls, as a figure. The law is {@link ResidualHerbicide}. */
+/** What a soil-applied herbicide still controls, as a figure. The distribution is {@link ResidualHerbicide}. */
 public final class ResidualControl {
     private static final double GOOD_PCT = 80;
 

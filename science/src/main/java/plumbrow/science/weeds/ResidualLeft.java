@@ -12,7 +12,7 @@ import plumbrow.science.figure.Range;
 import plumbrow.science.figure.Subject;
 import plumbrow.science.figure.Working;
 
-/** What is left of a soil-applied herbicide after some days, as a figure. The law is {@link ResidualHerbicide}. */
+/** What is left of a soil-applied herbicide after some days, as a figure. The distribution is {@link ResidualHerbicide}. */
 public final class ResidualLeft {
     static final Input RATE = number("rate", "Rate applied, in any unit", "", Range.POSITIVE, "1400");
     static final Input DT50 = number("dt50_d", "Time in which half is gone", "d", Range.POSITIVE, "20");

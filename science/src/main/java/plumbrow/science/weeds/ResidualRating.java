@@ -13,7 +13,7 @@ import plumbrow.science.figure.Range;
 import plumbrow.science.figure.Subject;
 import plumbrow.science.figure.Working;
 
-/** What a rating of a residual herbicide says, and what control from day to day it comes from. The law is {@link RatingTrial}. */
+/** What a rating of a residual herbicide says, and what control from day to day it comes from. The distribution is {@link RatingTrial}. */
 public final class ResidualRating {
     private static final double GOOD = .8;
     private static final int LAST_DAY = 365;

@@ -117,11 +117,11 @@ public final class TwoHerbicides {
     }
 
     private static double[][] start(double seeds, double q) {
-        double[] law = {(1 - q) * (1 - q), 2 * q * (1 - q), q * q};
+        double[] distribution = {(1 - q) * (1 - q), 2 * q * (1 - q), q * q};
         double[][] bank = new double[COPIES][COPIES];
         for (int i = 0; i < COPIES; i++) {
             for (int j = 0; j < COPIES; j++) {
-                bank[i][j] = seeds * law[i] * law[j];
+                bank[i][j] = seeds * distribution[i] * distribution[j];
             }
         }
         return bank;

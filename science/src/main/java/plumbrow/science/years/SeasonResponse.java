@@ -11,7 +11,7 @@ import plumbrow.science.weedseason.Species;
 import plumbrow.science.weedseason.Uncertain;
 import plumbrow.science.weedseason.WeedSeason;
 
-/** The response of a weed to a course, taken from its weed season once for each biotype. */
+/** The response of a weed to a program, taken from its weed season once for each biotype. */
 public final class SeasonResponse {
     private SeasonResponse() {}
 

@@ -54,7 +54,7 @@ public final class TraitInsects {
         genotypes.shares(frequency, 0, eggs);
     }
 
-    /** Fitness of every genotype on every lot, to be worked once a course and handed to {@link #generation}. */
+    /** Fitness of every genotype on every lot, to be worked once a program and handed to {@link #generation}. */
     public double[][] fitness(List<TraitLot> lots) {
         return lots.stream().map(lot -> lot.fitness(genotypes, withoutTrait)).toArray(double[][]::new);
     }

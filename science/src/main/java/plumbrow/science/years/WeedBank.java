@@ -91,7 +91,7 @@ public final class WeedBank {
         }
     }
 
-    /** One year, under a course whose response to draw {@code row} is known. */
+    /** One year, under a program whose response to draw {@code row} is known. */
     public void year(WeedResponse response, int row, SplittableRandom random) {
         show(response, row);
         grow(response, row, random);

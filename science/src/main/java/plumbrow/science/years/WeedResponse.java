@@ -1,7 +1,7 @@
 package plumbrow.science.years;
 
 /**
- * What becomes of one seedling of a weed in a season under one course, by biotype and draw.
+ * What becomes of one seedling of a weed in a season under one program, by biotype and draw.
  *
  * Bit l of a biotype's number says that it resists at gene l, so there are 2^genes of them. A stand of any density and mix is
  * put together from these without error:

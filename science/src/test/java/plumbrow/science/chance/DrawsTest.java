@@ -80,10 +80,10 @@ class DrawsTest {
         assertPrinted(SortedDraws.mean(celery), "442.6667");
         assertPrinted(SortedDraws.mean(cucumber), "283.8333");
         assertPrinted(SortedDraws.mean(pepper), "515.8333");
-        assertPrinted(new EmpiricalLaw(carrot).sd(), "106.13");
-        assertPrinted(new EmpiricalLaw(celery).sd(), "353.76");
-        assertPrinted(new EmpiricalLaw(cucumber).sd(), "102.88");
-        assertPrinted(new EmpiricalLaw(pepper).sd(), "306.03");
+        assertPrinted(new EmpiricalDistribution(carrot).sd(), "106.13");
+        assertPrinted(new EmpiricalDistribution(celery).sd(), "353.76");
+        assertPrinted(new EmpiricalDistribution(cucumber).sd(), "102.88");
+        assertPrinted(new EmpiricalDistribution(pepper).sd(), "306.03");
         assertPrinted(SortedDraws.worstShareMean(carrot, third), "146.5");
         assertPrinted(SortedDraws.worstShareMean(celery, third), "27.0");
         assertPrinted(SortedDraws.worstShareMean(cucumber, third), "173.0");

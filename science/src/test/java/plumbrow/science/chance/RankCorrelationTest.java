@@ -41,8 +41,8 @@ class RankCorrelationTest {
     @Test
     @DisplayName("2.4 mean of price times yield, both lognormal: 801.18 against 810.00 if independent")
     void meanOfProduct() {
-        LognormalLaw price = LognormalLaw.ofPrice(4.50, .25, .5);
-        LognormalLaw yield = LognormalLaw.ofMeanAndCv(180, .20);
+        LognormalDistribution price = LognormalDistribution.ofPrice(4.50, .25, .5);
+        LognormalDistribution yield = LognormalDistribution.ofMeanAndCv(180, .20);
         assertPrinted(yield.logSd(), ".19804");
         double r = RankCorrelation.normalFromSpearman(-.30);
         assertPrinted(price.mean() * yield.mean() * Math.exp(r * price.logSd() * yield.logSd()), "801.18");

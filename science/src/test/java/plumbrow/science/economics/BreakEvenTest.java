@@ -76,8 +76,8 @@ class BreakEvenTest {
     }
 
     @Test
-    @DisplayName("1.1 a cheaper course has no return per dollar")
-    void cheaperCourse() {
+    @DisplayName("1.1 a cheaper program has no return per dollar")
+    void cheaperProgram() {
         Answer answer =
                 MarginGain.FIGURE.answer(Map.of("gain_bu_ac", "0", "extra_cost_usd_ac", "-10", "price_usd_bu", "4"));
         assertThat(answer.outputs()).doesNotContainKey("return_per_dollar");

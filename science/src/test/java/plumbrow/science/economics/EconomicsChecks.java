@@ -7,16 +7,16 @@ import static plumbrow.science.figure.Status.VERIFIED;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import plumbrow.science.chance.EmpiricalLaw;
-import plumbrow.science.chance.LognormalLaw;
-import plumbrow.science.chance.PertLaw;
+import plumbrow.science.chance.EmpiricalDistribution;
+import plumbrow.science.chance.LognormalDistribution;
+import plumbrow.science.chance.PertDistribution;
 import plumbrow.science.chance.RankCorrelation;
 import plumbrow.science.chance.SortedDraws;
 import plumbrow.science.checks.Check;
 import plumbrow.science.checks.CheckList;
 import plumbrow.science.figure.Subject;
 
-/** Prices, yields, draws and the worth of knowing: tables of economics-and-trials.md, worked with numpy and scipy. */
+/** Prices, yields, draws and the value of information: tables of economics-and-trials.md, worked with numpy and scipy. */
 public final class EconomicsChecks {
     private static final double[] PRICES = numbers("3.1 3.5 3.8 4.0 4.2 4.4 4.7 5.0 5.4 6.2");
     private static final double[] YIELDS = numbers("172 205 120 188 196 150 181 212 165 177");
@@ -108,10 +108,10 @@ public final class EconomicsChecks {
                         low=0 likely=15 high=30 probability=.1 | quantile=6.708
                         low=0 likely=15 high=30 probability=.5 | quantile=15.000
                         """)
-                .value("α of the smooth curve 90, 160, 200", "3.5455", () -> new PertLaw(90, 160, 200).alpha())
-                .value("β of the smooth curve 90, 160, 200", "2.4545", () -> new PertLaw(90, 160, 200).beta())
-                .value("α of the smooth curve 10, 15, 35", "1.8", () -> new PertLaw(10, 15, 35).alpha())
-                .value("β of the smooth curve 10, 15, 35", "4.2", () -> new PertLaw(10, 15, 35).beta());
+                .value("α of the smooth curve 90, 160, 200", "3.5455", () -> new PertDistribution(90, 160, 200).alpha())
+                .value("β of the smooth curve 90, 160, 200", "2.4545", () -> new PertDistribution(90, 160, 200).beta())
+                .value("α of the smooth curve 10, 15, 35", "1.8", () -> new PertDistribution(10, 15, 35).alpha())
+                .value("β of the smooth curve 10, 15, 35", "4.2", () -> new PertDistribution(10, 15, 35).beta());
     }
 
     private static void together(CheckList checks) {
@@ -122,7 +122,7 @@ public final class EconomicsChecks {
                 .value(
                         "σ of ln yield at CV .20",
                         ".19804",
-                        () -> LognormalLaw.ofMeanAndCv(180, .20).logSd())
+                        () -> LognormalDistribution.ofMeanAndCv(180, .20).logSd())
                 .value("straight-line correlation of the ten prices and yields rearranged to −.6", "-.642", () -> {
                     double[][] moved = RankCorrelation.reordered(
                             new double[][] {PRICES, YIELDS}, new double[][] {{1, -.6}, {-.6, 1}});
@@ -145,10 +145,10 @@ public final class EconomicsChecks {
                 .value("mean return of cucumber", "283.8333", () -> SortedDraws.mean(CUCUMBER))
                 .value("mean return of pepper", "515.8333", () -> SortedDraws.mean(PEPPER))
                 .from("economics-and-trials.md 2.6, on the returns of Hazell 1971", COMPUTED)
-                .value("spread of carrot", "106.13", () -> new EmpiricalLaw(CARROT).sd())
-                .value("spread of celery", "353.76", () -> new EmpiricalLaw(CELERY).sd())
-                .value("spread of cucumber", "102.88", () -> new EmpiricalLaw(CUCUMBER).sd())
-                .value("spread of pepper", "306.03", () -> new EmpiricalLaw(PEPPER).sd())
+                .value("spread of carrot", "106.13", () -> new EmpiricalDistribution(CARROT).sd())
+                .value("spread of celery", "353.76", () -> new EmpiricalDistribution(CELERY).sd())
+                .value("spread of cucumber", "102.88", () -> new EmpiricalDistribution(CUCUMBER).sd())
+                .value("spread of pepper", "306.03", () -> new EmpiricalDistribution(PEPPER).sd())
                 .value("mean of the worst third, carrot", "146.5", () -> worstThird(CARROT))
                 .value("mean of the worst third, celery", "27.0", () -> worstThird(CELERY))
                 .value("mean of the worst third, cucumber", "173.0", () -> worstThird(CUCUMBER))
@@ -167,24 +167,24 @@ public final class EconomicsChecks {
         double[][] evenPays = {{0, 0, 0, 0}, {5 * 3.5 - 18, 5 * 5.5 - 18, 3.5 - 18, 5.5 - 18}};
         checks.from("economics-and-trials.md 2.7: pest .3, saves 10 or 1 bu, price 3.50 or 5.50, cost $18", COMPUTED)
                 .value("spraying always", "-1.35", () -> PerfectInformation.expected(rare, rarePays[1]))
-                .value("worth of knowing all", "8.10", () -> PerfectInformation.withInformation(rare, rarePays))
+                .value("value of information all", "8.10", () -> PerfectInformation.withInformation(rare, rarePays))
                 .value(
-                        "worth of knowing the pest",
+                        "value of information the pest",
                         "8.10",
                         () -> SampleInformation.withSignal(rare, rarePays, SEES_PEST))
                 .value(
-                        "worth of knowing the price",
+                        "value of information the price",
                         "1.175",
                         () -> SampleInformation.withSignal(rare, rarePays, SEES_PRICE))
                 .from("economics-and-trials.md 2.7: pest .5, saves 5 or 1 bu, the same prices and cost", COMPUTED)
                 .value("spraying always", "-4.50", () -> PerfectInformation.expected(even, evenPays[1]))
-                .value("worth of knowing all", "2.375", () -> PerfectInformation.withInformation(even, evenPays))
+                .value("value of information all", "2.375", () -> PerfectInformation.withInformation(even, evenPays))
                 .value(
-                        "worth of knowing the pest",
+                        "value of information the pest",
                         "2.25",
                         () -> SampleInformation.withSignal(even, evenPays, SEES_PEST))
                 .value(
-                        "worth of knowing the price",
+                        "value of information the price",
                         "0.00",
                         () -> SampleInformation.withSignal(even, evenPays, SEES_PRICE))
                 .from("textbook solution questionai.com 1208704, ch. 22", VERIFIED)
@@ -199,7 +199,7 @@ public final class EconomicsChecks {
     }
 
     private static double logSd(double futures, double volatility, double years) {
-        return LognormalLaw.ofPrice(futures, volatility, years).logSd();
+        return LognormalDistribution.ofPrice(futures, volatility, years).logSd();
     }
 
     private static double normal(double spearman) {

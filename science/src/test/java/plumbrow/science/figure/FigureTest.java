@@ -60,7 +60,7 @@ class FigureTest {
     }
 
     @Test
-    @DisplayName("A result that is no number is a sentence, not a fault of the program")
+    @DisplayName("A result that is no number is a sentence, not a fault of Plumbrow")
     void noInfinity() {
         assertThatThrownBy(() -> SUM.answer(Map.of("cells", "100", "times", "1e308")))
                 .isInstanceOf(FigureInputException.class)

@@ -11,7 +11,7 @@ import plumbrow.science.chance.RankCorrelation;
 import plumbrow.science.figure.Answer;
 
 @Tag("r")
-@DisplayName("Curves, laws and correlations beside R, on 20 seeded data sets each")
+@DisplayName("Curves, distributions and correlations beside R, on 20 seeded data sets each")
 class CurvesAgainstRTest extends BesideR {
     private static final int SETS = 20;
 

@@ -36,7 +36,7 @@ class WeatherYearsTest {
 
     /** stand-and-spread.md 3c, 3d (computed). */
     @Test
-    @DisplayName("single days: wet or dry by yesterday, amounts by the gamma law")
+    @DisplayName("single days: wet or dry by yesterday, amounts by the gamma distribution")
     void days() {
         RainMonth june = Champaign.rain(5);
         assertThat(june.wet(true, .25, 1)).isTrue();

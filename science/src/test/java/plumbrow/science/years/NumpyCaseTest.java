@@ -10,7 +10,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-@DisplayName("Two genes, two courses in turn, selfing, cost, mutation and inflow, against bench/numpy/years.py")
+@DisplayName("Two genes, two programs in turn, selfing, cost, mutation and inflow, against bench/numpy/years.py")
 class NumpyCaseTest {
     private static final double SEEDS = 400;
     private static final WeedResponse FIRST = response(.004, .05, .08, .9);

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Set;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.WeighedProgram;
 import plumbrow.science.figure.Numbers;
 
 /** The advice for a season said in text: all fields at a glance, then field by field, then what holds for all. */
@@ -18,7 +18,7 @@ public final class AdviceWords {
         if (fields.size() > 1) {
             long advised =
                     fields.stream().filter(field -> field.advised() != null).count();
-            paper.heading(advised + " of " + fields.size() + " fields have a course to take.")
+            paper.heading(advised + " of " + fields.size() + " fields have a program to take.")
                     .gap();
             paper.table(glance(fields));
         }
@@ -47,17 +47,17 @@ public final class AdviceWords {
                 .numbers("margin", "$/ac")
                 .words("standing");
         for (FieldAdvice field : fields) {
-            WeighedCourse course = field.advisedCourse().orElse(null);
-            if (course == null) {
+            WeighedProgram program = field.advisedProgram().orElse(null);
+            if (program == null) {
                 table.row(field.field().name(), "nothing yet", "", "", "", "");
             } else {
                 table.row(
                         field.field().name(),
                         String.join(" ≈ ", field.leading()),
-                        course.baseline() ? "" : FieldWords.whole(course.meanGainUsdPerAcre()),
-                        course.baseline() ? "the baseline" : field.odds(course.chanceBeatsBaseline()),
-                        FieldWords.whole(course.meanMarginUsdPerAcre()),
-                        course.standing().word());
+                        program.baseline() ? "" : FieldWords.whole(program.meanGainUsdPerAcre()),
+                        program.baseline() ? "the baseline" : field.odds(program.chanceBeatsBaseline()),
+                        FieldWords.whole(program.meanMarginUsdPerAcre()),
+                        program.standing().word());
             }
         }
         return table;

@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import plumbrow.advice.weighing.AdviceRange;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.GainDoubt;
-import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.WeighedProgram;
 import plumbrow.science.figure.Numbers;
 
 /** The advice for one field: what to do, how sure that is, what stands in the way, what would change it. */
@@ -25,9 +25,9 @@ final class FieldWords {
             paper.prose(gain.says());
         }
         paper.prose(advice.doubt());
-        paper.gap().table(courses(advice));
-        advice.courses().stream()
-                .map(WeighedCourse::weeds)
+        paper.gap().table(programs(advice));
+        advice.programs().stream()
+                .map(WeighedProgram::weeds)
                 .filter(weeds -> !weeds.isEmpty())
                 .forEach(weeds -> paper.prose("  ", weeds));
         FindingWords.across(paper, advice);
@@ -44,9 +44,9 @@ final class FieldWords {
         return Numbers.fixed(usdPerAcre, 0);
     }
 
-    private static TextTable courses(FieldAdvice advice) {
+    private static TextTable programs(FieldAdvice advice) {
         TextTable table = TextTable.empty()
-                .words("Course")
+                .words("Program")
                 .numbers("cost", "$/ac")
                 .numbers("mean", "$/ac")
                 .numbers("10 of 100 below", "$/ac")
@@ -56,21 +56,21 @@ final class FieldWords {
                 .words("is best")
                 .numbers("worst tenth", "$/ac")
                 .words("standing");
-        for (WeighedCourse course : advice.courses()) {
+        for (WeighedProgram program : advice.programs()) {
             table.row(
-                    (course.name().equals(advice.advised())
+                    (program.name().equals(advice.advised())
                                     ? "▸ "
-                                    : advice.leading().contains(course.name()) ? "≈ " : "  ")
-                            + course.name(),
-                    Numbers.fixed(course.costUsdPerAcre(), 2),
-                    whole(course.meanMarginUsdPerAcre()),
-                    whole(course.margin().low()),
-                    whole(course.margin().middle()),
-                    whole(course.margin().high()),
-                    course.baseline() ? "is the baseline" : advice.odds(course.chanceBeatsBaseline()),
-                    advice.odds(course.chanceBest()),
-                    whole(course.shortfallUsdPerAcre()),
-                    course.standing().word());
+                                    : advice.leading().contains(program.name()) ? "≈ " : "  ")
+                            + program.name(),
+                    Numbers.fixed(program.costUsdPerAcre(), 2),
+                    whole(program.meanMarginUsdPerAcre()),
+                    whole(program.margin().low()),
+                    whole(program.margin().middle()),
+                    whole(program.margin().high()),
+                    program.baseline() ? "is the baseline" : advice.odds(program.chanceBeatsBaseline()),
+                    advice.odds(program.chanceBest()),
+                    whole(program.shortfallUsdPerAcre()),
+                    program.standing().word());
         }
         return table;
     }
@@ -88,20 +88,20 @@ final class FieldWords {
         if (!steady.isEmpty()) {
             paper.prose(
                     "  ",
-                    "By itself, within its plausible range, none of these changes which course is best: " + steady
+                    "By itself, within its plausible range, none of these changes which program is best: " + steady
                             + ".");
         }
     }
 
     private static void matters(Paper paper, FieldAdvice advice) {
         paper.heading("What is worth knowing");
-        if (advice.worthOfKnowingAllUsdPerAcre() < WORTH_SAYING) {
+        if (advice.evpiUsdPerAcre() < WORTH_SAYING) {
             paper.prose("  ", "Nothing that could be found out beforehand would change the choice.");
         } else {
             paper.prose(
                     "  ",
                     "Knowing everything before deciding is worth at most "
-                            + Numbers.dollars(advice.worthOfKnowingAllUsdPerAcre(), 2) + "/ac.");
+                            + Numbers.dollars(advice.evpiUsdPerAcre(), 2) + "/ac.");
         }
         advice.whatMatters().stream()
                 .filter(knowing -> knowing.usdPerAcre() >= WORTH_SAYING)

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import plumbrow.advice.check.AcrossLine;
-import plumbrow.advice.check.CourseCheck;
+import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.check.LookUp;
 import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.WeighedProgram;
 import plumbrow.science.figure.Numbers;
 
 /** Findings said in text: the standing in a word, the reason, the measured value against its limit, what clears it. */
@@ -22,13 +22,13 @@ public final class FindingWords {
     /** More of them stand in the JSON, on the desk and on paper. */
     private static final int MOST_LOOK_UPS = 12;
 
-    /** The whole first, then course by course and by who is protected, then what to look up. */
+    /** The whole first, then program by program and by who is protected, then what to look up. */
     public static String checked(SeasonCheck check) {
         Paper paper = new Paper().heading(check.sentence());
-        if (check.courses().size() > 1) {
+        if (check.programs().size() > 1) {
             paper.gap().table(table(check));
         }
-        check.courses().forEach(course -> course(paper, course));
+        check.programs().forEach(program -> program(paper, program));
         acrossLines(paper, check.acrossLines());
         lookUps(paper, check.lookUps());
         return paper.gap()
@@ -37,27 +37,27 @@ public final class FindingWords {
     }
 
     private static TextTable table(SeasonCheck check) {
-        TextTable table = TextTable.empty().words("field").words("course").words("standing");
+        TextTable table = TextTable.empty().words("field").words("program").words("standing");
         for (Standing standing : Standing.values()) {
             table.numbers(standing.word(), "");
         }
-        for (CourseCheck course : check.courses()) {
+        for (ProgramCheck program : check.programs()) {
             List<String> cells = new ArrayList<>(List.of(
-                    course.field().name(),
-                    course.course().name(),
-                    course.standing().word()));
+                    program.field().name(),
+                    program.program().name(),
+                    program.standing().word()));
             for (Standing standing : Standing.values()) {
-                cells.add(Numbers.fixed(course.count(standing), 0));
+                cells.add(Numbers.fixed(program.count(standing), 0));
             }
             table.row(cells.toArray(String[]::new));
         }
         return table;
     }
 
-    private static void course(Paper paper, CourseCheck course) {
-        paper.heading(course.field().name() + ", " + course.course().name() + ": "
-                + course.standing().word());
-        for (CourseCheck.Group group : course.groups()) {
+    private static void program(Paper paper, ProgramCheck program) {
+        paper.heading(program.field().name() + ", " + program.program().name() + ": "
+                + program.standing().word());
+        for (ProgramCheck.Group group : program.groups()) {
             if (group.standing() != Standing.CLEAR) {
                 paper.prose("To protect " + group.protects().words() + ":");
                 group.findings().stream()
@@ -65,7 +65,7 @@ public final class FindingWords {
                         .forEach(finding -> finding(paper, finding, ""));
             }
         }
-        String clear = course.findings().stream()
+        String clear = program.findings().stream()
                 .filter(finding -> finding.standing() == Standing.CLEAR)
                 .map(Finding::gate)
                 .distinct()
@@ -103,18 +103,18 @@ public final class FindingWords {
         }
     }
 
-    /** The findings of a field's courses that are not clear, each said once with the courses it holds for. */
+    /** The findings of a field's programs that are not clear, each said once with the programs it holds for. */
     static void across(Paper paper, FieldAdvice advice) {
-        Map<Finding, List<String>> courses = new LinkedHashMap<>();
-        for (WeighedCourse course : advice.courses()) {
-            course.findings().stream()
+        Map<Finding, List<String>> programs = new LinkedHashMap<>();
+        for (WeighedProgram program : advice.programs()) {
+            program.findings().stream()
                     .filter(finding -> finding.standing() != Standing.CLEAR)
-                    .forEach(finding -> courses.computeIfAbsent(finding, first -> new ArrayList<>())
-                            .add(course.name()));
+                    .forEach(finding -> programs.computeIfAbsent(finding, first -> new ArrayList<>())
+                            .add(program.name()));
         }
-        if (!courses.isEmpty()) {
+        if (!programs.isEmpty()) {
             paper.heading("What stands in the way");
-            courses.forEach((finding, names) -> finding(paper, finding, " (" + String.join(", ", names) + ")"));
+            programs.forEach((finding, names) -> finding(paper, finding, " (" + String.join(", ", names) + ")"));
         }
     }
 

@@ -1,7 +1,7 @@
 package plumbrow.app.command.said;
 
 import java.util.List;
-import plumbrow.advice.course.Done;
+import plumbrow.advice.program.Done;
 import plumbrow.app.book.LogLine;
 import plumbrow.science.figure.Numbers;
 

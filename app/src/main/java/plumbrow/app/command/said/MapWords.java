@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.land.Zone;
 import plumbrow.advice.land.Zones;
-import plumbrow.app.json.CourseZones;
+import plumbrow.app.json.ProgramZones;
 import plumbrow.app.json.LandSummary;
 import plumbrow.documents.map.MapImport;
 import plumbrow.science.figure.Numbers;
@@ -50,22 +50,22 @@ public final class MapWords {
     }
 
     /** What setbacks leave of a field, product by product. */
-    public static String zones(CourseZones course) {
-        Paper paper = new Paper().heading(course.field() + ", " + course.course());
-        if (!course.surveyed()) {
+    public static String zones(ProgramZones program) {
+        Paper paper = new Paper().heading(program.field() + ", " + program.program());
+        if (!program.surveyed()) {
             paper.prose("  unknown: ", "what else lies around it; look over the field and note it.");
         }
-        if (course.passes().isEmpty()) {
+        if (program.passes().isEmpty()) {
             paper.prose("  ", "No product goes on it out of doors.");
         }
-        for (Zones zones : course.passes()) {
+        for (Zones zones : program.passes()) {
             Double left = zones.sprayableAcres();
             paper.prose(
                     "  ",
                     "Pass " + zones.pass() + ", " + zones.product() + ": "
                             + (left == null
                                     ? "what may be sprayed is unknown: draw the field and what lies around it on the map"
-                                    : (course.surveyed() && zones.notRead().isEmpty() ? "" : "at most ") + acres(left)
+                                    : (program.surveyed() && zones.notRead().isEmpty() ? "" : "at most ") + acres(left)
                                             + " of " + acres(zones.acres()) + " ac may be sprayed, whatever the wind")
                             + ".");
             TextTable table = TextTable.empty()

@@ -34,10 +34,10 @@ public final class PlanWords {
                     .words("alone it would take")
                     .numbers("gives up", "$");
             for (Taken taken : plan.fields()) {
-                boolean other = !taken.course().equals(taken.alone());
+                boolean other = !taken.program().equals(taken.alone());
                 fields.row(
                         taken.field(),
-                        taken.course(),
+                        taken.program(),
                         Numbers.fixed(taken.costUsd(), 0),
                         Numbers.fixed(taken.meanUsd(), 0),
                         other ? taken.alone() + (taken.aboutEqual() ? " (about equal)" : "") : "",

@@ -25,7 +25,7 @@ public final class SearchWords {
         return paper.prose(
                         "Mind  ",
                         "The current label is the law. Local code and licensed practice decide; this is "
-                                + "arithmetic, not a permit. What the gates ask of a course is said by check.")
+                                + "arithmetic, not a permit. What the gates ask of a program is said by check.")
                 .text();
     }
 
@@ -58,39 +58,39 @@ public final class SearchWords {
         return found.lookUps().stream().map(Finding::clears).distinct().limit(4).collect(Collectors.joining(" "));
     }
 
-    private static void frontier(Paper paper, String heading, List<Found> courses) {
-        if (courses.isEmpty()) {
+    private static void frontier(Paper paper, String heading, List<Found> programs) {
+        if (programs.isEmpty()) {
             return;
         }
         paper.prose(heading);
         TextTable table = TextTable.empty()
-                .words("Course")
+                .words("Program")
                 .numbers("mean", "$/ac")
                 .numbers("worst tenth", "$/ac")
                 .words("sites of action")
                 .words("if one site fails");
-        for (Found course : courses) {
+        for (Found program : programs) {
             table.row(
-                    course.name(),
-                    Numbers.fixed(course.meanMarginUsdPerAcre(), 1),
-                    Numbers.fixed(course.shortfallUsdPerAcre(), 1),
-                    sites(course),
-                    lone(course));
+                    program.name(),
+                    Numbers.fixed(program.meanMarginUsdPerAcre(), 1),
+                    Numbers.fixed(program.shortfallUsdPerAcre(), 1),
+                    sites(program),
+                    lone(program));
         }
         paper.table(table).gap();
     }
 
-    private static String sites(Found course) {
-        return course.sites().entrySet().stream()
+    private static String sites(Found program) {
+        return program.sites().entrySet().stream()
                 .map(one -> one.getValue() + " on " + one.getKey())
                 .collect(Collectors.joining(", "));
     }
 
-    private static String lone(Found course) {
-        return course.escape() == null
+    private static String lone(Found program) {
+        return program.escape() == null
                 ? ""
-                : Numbers.fixed(course.escape().share() * 100, 0) + " of 100 "
-                        + course.escape().weed() + " that resist group "
-                        + course.escape().group() + " survive";
+                : Numbers.fixed(program.escape().share() * 100, 0) + " of 100 "
+                        + program.escape().weed() + " that resist group "
+                        + program.escape().group() + " survive";
     }
 }

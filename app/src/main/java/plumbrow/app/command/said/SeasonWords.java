@@ -8,14 +8,14 @@ import plumbrow.advice.gates.Standing;
 import plumbrow.documents.picture.SeasonPicture;
 import plumbrow.science.figure.Numbers;
 
-/** The season of a course in words. */
+/** The season of a program in words. */
 public final class SeasonWords {
     private SeasonWords() {}
 
     public static String of(SeasonTrial trial) {
         SeasonCalendar calendar = trial.calendar();
         Paper paper = new Paper();
-        paper.heading(trial.field() + ", " + trial.course() + ": " + TrialWords.sentence(trial));
+        paper.heading(trial.field() + ", " + trial.program() + ": " + TrialWords.sentence(trial));
         paper.prose(TrialWords.gates(trial) + " Yield "
                 + Numbers.fixed(trial.now().meanYieldBuPerAcre(), 1) + " bu/ac, cost "
                 + Numbers.dollars(trial.now().costUsdPerAcre(), 2) + "/ac, on " + Numbers.fixed(trial.draws(), 0)

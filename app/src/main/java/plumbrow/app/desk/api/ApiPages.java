@@ -95,12 +95,12 @@ public class ApiPages {
     }
 
     @GetMapping("/api/fields/{name}/check")
-    ResponseEntity<byte[]> check(@PathVariable String name, @RequestParam(required = false) @Nullable String course) {
+    ResponseEntity<byte[]> check(@PathVariable String name, @RequestParam(required = false) @Nullable String program) {
         Season season = Asked.season(book);
         SeasonCheck check = SeasonCheck.of(season, List.of(Asked.field(season, name)));
-        SeasonCheck asked = course == null ? check : check.named(course);
-        if (course != null && asked.courses().isEmpty()) {
-            throw new NotHereException("There is no course called “" + course + "” for “" + name + "”.");
+        SeasonCheck asked = program == null ? check : check.named(program);
+        if (program != null && asked.programs().isEmpty()) {
+            throw new NotHereException("There is no program called “" + program + "” for “" + name + "”.");
         }
         return json(HttpStatus.OK, Json.of(CheckSummary.of(asked)));
     }

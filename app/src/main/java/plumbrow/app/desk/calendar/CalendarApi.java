@@ -10,7 +10,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import plumbrow.advice.calendar.CourseChangeException;
+import plumbrow.advice.calendar.ProgramChangeException;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.SeasonGapException;
@@ -22,7 +22,7 @@ import plumbrow.app.desk.door.NotHereException;
 import plumbrow.app.desk.shown.Shown;
 import plumbrow.app.json.Json;
 
-/** The season of a course for programs: its days and its numbers, with passes moved as asked. Nothing is stored. */
+/** The season of a program for programs: its days and its numbers, with passes moved as asked. Nothing is stored. */
 @RestController
 public class CalendarApi {
     private final DeskBook book;
@@ -35,24 +35,24 @@ public class CalendarApi {
 
     private record Fault(String error) {}
 
-    /** {@code ?course=…&pass=3&date=2027-05-24&rate=1.5}; pass, date and rate may come several times. */
+    /** {@code ?program=…&pass=3&date=2027-05-24&rate=1.5}; pass, date and rate may come several times. */
     @GetMapping("/api/fields/{name}/season")
     ResponseEntity<byte[]> season(@PathVariable String name, @RequestParam MultiValueMap<String, String> asked) {
         Season season = Asked.season(book);
         Field field = Asked.field(season, name);
-        String course = CalendarPage.course(season, field, asked.getFirst("course"));
+        String program = CalendarPage.program(season, field, asked.getFirst("program"));
         PassBoxes boxes = PassBoxes.read(asked);
         if (!boxes.faults().isEmpty()) {
             return json(
                     HttpStatus.BAD_REQUEST,
                     Json.of(new Fault(boxes.faults().get(0).sentence())));
         }
-        return json(HttpStatus.OK, Json.of(trials.full(season).whole(field, course, boxes.changes())));
+        return json(HttpStatus.OK, Json.of(trials.full(season).whole(field, program, boxes.changes())));
     }
 
     @ExceptionHandler({
         BookException.class,
-        CourseChangeException.class,
+        ProgramChangeException.class,
         NoSeasonException.class,
         NotHereException.class,
         SeasonGapException.class

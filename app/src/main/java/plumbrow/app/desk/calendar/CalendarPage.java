@@ -12,11 +12,11 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
-import plumbrow.advice.calendar.CourseChangeException;
-import plumbrow.advice.calendar.CourseChanges;
+import plumbrow.advice.calendar.ProgramChangeException;
+import plumbrow.advice.calendar.ProgramChanges;
 import plumbrow.advice.calendar.SeasonTrial;
 import plumbrow.advice.calendar.SeasonTrials;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.MeanwhileException;
@@ -26,7 +26,7 @@ import plumbrow.app.desk.door.NotHereException;
 import plumbrow.app.desk.shown.Shown;
 import plumbrow.documents.picture.SeasonPicture;
 
-/** The season picture of a course: its days, its passes to be moved, and the way to keep a change. */
+/** The season picture of a program: its days, its passes to be moved, and the way to keep a change. */
 @Controller
 public class CalendarPage {
     private static final int WIDE = 1140;
@@ -67,27 +67,27 @@ public class CalendarPage {
         boolean moving = "moving".equals(asked.getFirst("how"));
         Season season = moving ? trials.lastSeen().orElseGet(() -> Asked.season(book)) : Asked.season(book);
         Field field = Asked.field(season, name);
-        String course = course(season, field, asked.getFirst("course"));
+        String program = program(season, field, asked.getFirst("program"));
         PassBoxes boxes = PassBoxes.read(asked);
         SeasonTrials full = trials.full(season);
         try {
             SeasonTrial trial = !boxes.faults().isEmpty()
-                    ? full.whole(field, course, List.of())
+                    ? full.whole(field, program, List.of())
                     : switch (Shown.text(asked.getFirst("how"))) {
-                        case "moving" -> trials.rough(season).moving(field, course, boxes.changes(), full);
-                        case "soon" -> full.moving(field, course, boxes.changes(), full);
-                        default -> full.whole(field, course, boxes.changes());
+                        case "moving" -> trials.rough(season).moving(field, program, boxes.changes(), full);
+                        case "soon" -> full.moving(field, program, boxes.changes(), full);
+                        default -> full.whole(field, program, boxes.changes());
                     };
             return answer(season, field, trial, boxes, width(asked.getFirst("width")), model);
-        } catch (CourseChangeException fault) {
-            SeasonTrial trial = full.whole(field, course, List.of());
+        } catch (ProgramChangeException fault) {
+            SeasonTrial trial = full.whole(field, program, List.of());
             return answer(season, field, trial, boxes.with(fault), width(asked.getFirst("width")), model);
         }
     }
 
     /**
-     * Writes a change into the book, or says why it can't be. It is made of the course as the book has it at that moment;
-     * where that is no longer the course the page showed, nothing is written and what was typed stays in its boxes.
+     * Writes a change into the book, or says why it can't be. It is made of the program as the book has it at that moment;
+     * where that is no longer the program the page showed, nothing is written and what was typed stays in its boxes.
      */
     @PostMapping("/fields/{name}/season/keep")
     String keep(
@@ -97,81 +97,81 @@ public class CalendarPage {
             HttpServletResponse response) {
         Season season = Asked.season(book);
         Field field = Asked.field(season, name);
-        String course = course(season, field, asked.getFirst("course"));
+        String program = program(season, field, asked.getFirst("program"));
         PassBoxes boxes = PassBoxes.read(asked);
         boolean added = "new".equals(asked.getFirst("as"));
         if (!boxes.faults().isEmpty()) {
             return page(name, asked, model, response);
         }
-        String shown = added ? Shown.text(asked.getFirst("name")).strip() : course;
-        AtomicReference<@Nullable CourseKept> made = new AtomicReference<>();
+        String shown = added ? Shown.text(asked.getFirst("name")).strip() : program;
+        AtomicReference<@Nullable ProgramKept> made = new AtomicReference<>();
         try {
             book.changeHeld(held -> {
-                demandSeen(held.written(), field, course, asked);
+                demandSeen(held.written(), field, program, asked);
                 // What a confirmed label allows holds too, though it is not written into the season.
-                changed(held.season(), field, course, boxes, added, shown);
-                Season after = changed(held.written(), field, course, boxes, added, shown);
+                changed(held.season(), field, program, boxes, added, shown);
+                Season after = changed(held.written(), field, program, boxes, added, shown);
                 if (!after.equals(held.written())) {
-                    made.set(new CourseKept(held.written(), after, field.name(), shown, added));
+                    made.set(new ProgramKept(held.written(), after, field.name(), shown, added));
                 }
                 return after;
             });
-        } catch (CourseChangeException fault) {
-            return again(name, course, boxes.with(fault), asked, model, response);
+        } catch (ProgramChangeException fault) {
+            return again(name, program, boxes.with(fault), asked, model, response);
         } catch (MeanwhileException changed) {
-            String again = again(name, course, boxes.with(changed), asked, model, response);
+            String again = again(name, program, boxes.with(changed), asked, model, response);
             response.setStatus(HttpStatus.CONFLICT.value());
             return again;
         }
-        CourseKept change = made.get();
+        ProgramKept change = made.get();
         String done = change == null
                 ? "&done=nothing"
                 : "&done=" + (added ? "added" : "changed") + "&kept=" + kept.remember(change);
-        return "redirect:/fields/" + Shown.part(name) + "/season?course=" + Shown.part(shown) + done;
+        return "redirect:/fields/" + Shown.part(name) + "/season?program=" + Shown.part(shown) + done;
     }
 
     private static Season changed(
-            Season season, Field field, String course, PassBoxes boxes, boolean added, String name) {
-        CourseChanges changes = new CourseChanges(season, Asked.field(season, field.name()));
-        return added ? changes.added(course, boxes.changes(), name) : changes.changed(course, boxes.changes());
+            Season season, Field field, String program, PassBoxes boxes, boolean added, String name) {
+        ProgramChanges changes = new ProgramChanges(season, Asked.field(season, field.name()));
+        return added ? changes.added(program, boxes.changes(), name) : changes.changed(program, boxes.changes());
     }
 
-    private static void demandSeen(Season written, Field field, String course, MultiValueMap<String, String> asked) {
-        CourseSeen seen = CourseSeen.read(Shown.text(asked.getFirst("seen")));
-        CourseSeen now = CourseSeen.of(written, field.name(), course);
+    private static void demandSeen(Season written, Field field, String program, MultiValueMap<String, String> asked) {
+        ProgramSeen seen = ProgramSeen.read(Shown.text(asked.getFirst("seen")));
+        ProgramSeen now = ProgramSeen.of(written, field.name(), program);
         if (!seen.equals(now)) {
             throw new MeanwhileException(
                     seen.passes().isEmpty()
-                            ? "The form does not say what it was filled in beside, so nothing was kept. Look at the course"
+                            ? "The form does not say what it was filled in beside, so nothing was kept. Look at the program"
                                     + " as it is now, then keep once more."
-                            : "“" + course + "” was changed in the book by somebody else since this page was opened: "
+                            : "“" + program + "” was changed in the book by somebody else since this page was opened: "
                                     + seen.differs(now)
                                     + ". Nothing was kept, and what you typed still stands below: look"
                                     + " at it, then keep once more.");
         }
     }
 
-    /** The page with what was typed, beside the course as it is by now. */
+    /** The page with what was typed, beside the program as it is by now. */
     private String again(
             String name,
-            String course,
+            String program,
             PassBoxes boxes,
             MultiValueMap<String, String> asked,
             Model model,
             HttpServletResponse response) {
         Season now = Asked.season(book);
         Field field = Asked.field(now, name);
-        String there = now.courses(name).stream().anyMatch(one -> one.name().equals(course))
-                ? course
-                : course(now, field, null);
+        String there = now.programs(name).stream().anyMatch(one -> one.name().equals(program))
+                ? program
+                : program(now, field, null);
         return page(now, field, there, boxes, asked, model, response);
     }
 
-    /** Takes a kept change out of the book, as long as its course is as it was kept and nobody chose it. */
+    /** Takes a kept change out of the book, as long as its program is as it was kept and nobody chose it. */
     @PostMapping("/fields/{name}/season/undo")
     String undo(@PathVariable String name, @RequestParam(defaultValue = "") String kept) {
         Field field = Asked.field(Asked.season(book), name);
-        CourseKept change = this.kept
+        ProgramKept change = this.kept
                 .find(kept)
                 .filter(one -> one.field().equals(field.name()))
                 .orElse(null);
@@ -184,21 +184,21 @@ public class CalendarPage {
                 can = false;
             }
         }
-        String course = change == null || (change.added() && can) ? "" : "course=" + Shown.part(change.course()) + "&";
-        return "redirect:/fields/" + Shown.part(name) + "/season?" + course + (can ? "done=undone" : "done=late");
+        String program = change == null || (change.added() && can) ? "" : "program=" + Shown.part(change.program()) + "&";
+        return "redirect:/fields/" + Shown.part(name) + "/season?" + program + (can ? "done=undone" : "done=late");
     }
 
     private String page(String name, MultiValueMap<String, String> asked, Model model, HttpServletResponse response) {
         Season season = Asked.season(book);
         Field field = Asked.field(season, name);
-        String course = course(season, field, asked.getFirst("course"));
-        return page(season, field, course, PassBoxes.read(asked), asked, model, response);
+        String program = program(season, field, asked.getFirst("program"));
+        return page(season, field, program, PassBoxes.read(asked), asked, model, response);
     }
 
     private String page(
             Season season,
             Field field,
-            String course,
+            String program,
             PassBoxes boxes,
             MultiValueMap<String, String> asked,
             Model model,
@@ -206,10 +206,10 @@ public class CalendarPage {
         PassBoxes read = boxes;
         SeasonTrial trial;
         try {
-            trial = trials.full(season).whole(field, course, read.faults().isEmpty() ? read.changes() : List.of());
-        } catch (CourseChangeException fault) {
+            trial = trials.full(season).whole(field, program, read.faults().isEmpty() ? read.changes() : List.of());
+        } catch (ProgramChangeException fault) {
             read = read.with(fault);
-            trial = trials.full(season).whole(field, course, List.of());
+            trial = trials.full(season).whole(field, program, List.of());
         }
         if (!read.faults().isEmpty()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
@@ -225,10 +225,10 @@ public class CalendarPage {
                         trial,
                         read,
                         List.of(SeasonPicture.of(trial.calendar(), WIDE), SeasonPicture.of(trial.calendar(), NARROW)),
-                        asked.getOrDefault("name", List.of(course + ", moved")).get(0),
-                        told(asked.getFirst("done"), course),
+                        asked.getOrDefault("name", List.of(program + ", moved")).get(0),
+                        told(asked.getFirst("done"), program),
                         can ? undo : "",
-                        CourseSeen.of(season, field.name(), course).text()));
+                        ProgramSeen.of(season, field.name(), program).text()));
         return "calendar";
     }
 
@@ -248,13 +248,13 @@ public class CalendarPage {
         return "calendar/answer";
     }
 
-    private static String told(@Nullable String done, String course) {
+    private static String told(@Nullable String done, String program) {
         return switch (Shown.text(done)) {
-            case "changed" -> course + " is changed in the book.";
-            case "added" -> course + " is in the book as one more course.";
+            case "changed" -> program + " is changed in the book.";
+            case "added" -> program + " is in the book as one more program.";
             case "nothing" -> "Nothing was changed, so nothing was kept.";
             case "undone" -> "Undone: the book is as it was before.";
-            case "late" -> "This can’t be undone any more: the course has changed since, or somebody chose it.";
+            case "late" -> "This can’t be undone any more: the program has changed since, or somebody chose it.";
             default -> "";
         };
     }
@@ -267,22 +267,22 @@ public class CalendarPage {
         }
     }
 
-    /** The course asked for; else the baseline. */
-    static String course(Season season, Field field, @Nullable String asked) {
-        List<Course> courses = season.courses(field.name());
+    /** The program asked for; else the baseline. */
+    static String program(Season season, Field field, @Nullable String asked) {
+        List<Program> programs = season.programs(field.name());
         if (asked == null || asked.isEmpty()) {
-            return courses.stream()
-                    .filter(Course::baseline)
+            return programs.stream()
+                    .filter(Program::baseline)
                     .findFirst()
-                    .map(Course::name)
+                    .map(Program::name)
                     .orElseThrow(() ->
-                            new NotHereException(field.name() + " has no course yet: enter one in the workbook."));
+                            new NotHereException(field.name() + " has no program yet: enter one in the workbook."));
         }
-        return courses.stream()
-                .map(Course::name)
+        return programs.stream()
+                .map(Program::name)
                 .filter(name -> name.equals(asked))
                 .findFirst()
-                .orElseThrow(() -> new NotHereException("There is no course called “"
+                .orElseThrow(() -> new NotHereException("There is no program called “"
                         + (asked.length() > 60 ? asked.substring(0, 57) + "…" : asked) + "” on " + field.name() + "."));
     }
 }

@@ -5,7 +5,7 @@ import java.util.Optional;
 import plumbrow.advice.calendar.SeasonCalendar;
 import plumbrow.advice.calendar.SeasonTrial;
 import plumbrow.advice.calendar.Window;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.season.Season;
@@ -18,10 +18,10 @@ import plumbrow.science.figure.Numbers;
  *
  * @param boxes what was typed
  * @param pictures one for each width asked for
- * @param name proposed for a new course
+ * @param name proposed for a new program
  * @param told what was just done to the book; empty where nothing was
  * @param undo number of the change that can be undone; empty where none can
- * @param seen the course as the page shows it, to come back with the form
+ * @param seen the program as the page shows it, to come back with the form
  */
 public record CalendarView(
         Season season,
@@ -34,15 +34,15 @@ public record CalendarView(
         String undo,
         String seen) {
 
-    public List<String> courses() {
-        return season.courses(field.name()).stream().map(Course::name).toList();
+    public List<String> programs() {
+        return season.programs(field.name()).stream().map(Program::name).toList();
     }
 
     /** The word of the tank that a pass goes out in; empty where it goes by itself. */
     public String tank(int pass) {
         return season.work().sprayPlans().stream()
                 .filter(plan -> plan.field().equals(field.name())
-                        && plan.course().equals(trial.course())
+                        && plan.program().equals(trial.program())
                         && plan.pass() == pass)
                 .map(plan -> Shown.text(plan.tank()))
                 .findFirst()

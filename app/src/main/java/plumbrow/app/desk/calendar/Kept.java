@@ -8,11 +8,11 @@ import java.util.Optional;
 final class Kept {
     private static final int MOST = 50;
 
-    private final Map<String, CourseKept> changes = new LinkedHashMap<>();
+    private final Map<String, ProgramKept> changes = new LinkedHashMap<>();
     private int last;
 
     /** The number under which the change is found again. */
-    synchronized String remember(CourseKept change) {
+    synchronized String remember(ProgramKept change) {
         last++;
         changes.put(String.valueOf(last), change);
         if (changes.size() > MOST) {
@@ -21,7 +21,7 @@ final class Kept {
         return String.valueOf(last);
     }
 
-    synchronized Optional<CourseKept> find(String number) {
+    synchronized Optional<ProgramKept> find(String number) {
         return Optional.ofNullable(changes.get(number));
     }
 

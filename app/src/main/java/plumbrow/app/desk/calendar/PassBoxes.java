@@ -5,7 +5,7 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import org.springframework.util.MultiValueMap;
-import plumbrow.advice.calendar.CourseChangeException;
+import plumbrow.advice.calendar.ProgramChangeException;
 import plumbrow.advice.calendar.PassChange;
 import plumbrow.app.book.MeanwhileException;
 
@@ -26,7 +26,7 @@ public record PassBoxes(List<PassChange> changes, List<Typed> typed, List<Fault>
     /**
      * What can't be done with what was typed.
      *
-     * @param pass number of the pass it is about, 0 for the whole course
+     * @param pass number of the pass it is about, 0 for the whole program
      */
     public record Fault(int pass, String sentence) {}
 
@@ -45,21 +45,21 @@ public record PassBoxes(List<PassChange> changes, List<Typed> typed, List<Fault>
             typed.add(box);
             try {
                 changes.add(change(box));
-            } catch (CourseChangeException fault) {
+            } catch (ProgramChangeException fault) {
                 faults.add(new Fault(fault.pass(), String.valueOf(fault.getMessage())));
             }
         }
         return new PassBoxes(changes, typed, faults);
     }
 
-    PassBoxes with(CourseChangeException fault) {
+    PassBoxes with(ProgramChangeException fault) {
         List<Fault> all = new ArrayList<>(faults);
         all.add(new Fault(fault.pass(), String.valueOf(fault.getMessage())));
         return new PassBoxes(changes, typed, all);
     }
 
     PassBoxes with(MeanwhileException changed) {
-        return with(new CourseChangeException(0, String.valueOf(changed.getMessage())));
+        return with(new ProgramChangeException(0, String.valueOf(changed.getMessage())));
     }
 
     private static String at(List<String> values, int place) {
@@ -71,7 +71,7 @@ public record PassBoxes(List<PassChange> changes, List<Typed> typed, List<Fault>
         try {
             pass = Integer.parseInt(box.pass().strip());
         } catch (NumberFormatException fault) {
-            throw new CourseChangeException(
+            throw new ProgramChangeException(
                     0, "'" + shortened(box.pass()) + "' is no number of a pass; expected one such as 3.");
         }
         return new PassChange(pass, date(pass, box.date()), rate(pass, box.rate()));
@@ -84,7 +84,7 @@ public record PassBoxes(List<PassChange> changes, List<Typed> typed, List<Fault>
         try {
             return LocalDate.parse(text);
         } catch (DateTimeParseException fault) {
-            throw new CourseChangeException(
+            throw new ProgramChangeException(
                     pass,
                     "'" + shortened(text) + "' is no day for pass " + pass + "; expected one such as 2027-05-24.");
         }
@@ -97,7 +97,7 @@ public record PassBoxes(List<PassChange> changes, List<Typed> typed, List<Fault>
         try {
             return Double.valueOf(text.replace(",", ""));
         } catch (NumberFormatException fault) {
-            throw new CourseChangeException(
+            throw new ProgramChangeException(
                     pass, "'" + shortened(text) + "' is no rate for pass " + pass + "; expected a number such as 1.5.");
         }
     }

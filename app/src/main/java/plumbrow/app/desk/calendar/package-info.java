@@ -1,4 +1,4 @@
-/** The season picture of a course on the desk: looking at it, moving its passes, keeping the change. */
+/** The season picture of a program on the desk: looking at it, moving its passes, keeping the change. */
 @NullMarked
 package plumbrow.app.desk.calendar;
 

@@ -8,7 +8,7 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
-import plumbrow.advice.check.CourseCheck;
+import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.GatePage;
@@ -49,25 +49,25 @@ public class CheckPage {
     @GetMapping("/fields/{name}/check")
     String field(
             @PathVariable String name,
-            @RequestParam(defaultValue = "") String course,
+            @RequestParam(defaultValue = "") String program,
             @RequestParam(defaultValue = "") String standing,
             @RequestParam(defaultValue = "") String protects,
             Model model) {
         Season season = Asked.season(book);
         Field field = Asked.field(season, name);
         SeasonCheck check = SeasonCheck.of(season, List.of(field));
-        if (check.courses().isEmpty()) {
-            throw new NotHereException("No course has been entered for “" + name + "”, so there is nothing to check.");
+        if (check.programs().isEmpty()) {
+            throw new NotHereException("No program has been entered for “" + name + "”, so there is nothing to check.");
         }
-        CourseCheck chosen = check.courses().stream()
-                .filter(one -> one.course().name().equals(course))
+        ProgramCheck chosen = check.programs().stream()
+                .filter(one -> one.program().name().equals(program))
                 .findFirst()
-                .orElseGet(() -> check.courses().get(0));
+                .orElseGet(() -> check.programs().get(0));
         List<LogLine> log = new ArrayList<>(book.log().stream()
                 .filter(line -> line.done().field().equals(field.name()))
                 .toList());
         Collections.reverse(log);
-        MapSheet map = MapSheet.of(season, field, chosen.course().name(), tiles);
+        MapSheet map = MapSheet.of(season, field, chosen.program().name(), tiles);
         model.addAttribute("view", new FieldView(check, field, chosen, Sieve.read(standing, protects), map, log));
         return "check/field";
     }

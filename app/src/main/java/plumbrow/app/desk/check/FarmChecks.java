@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.check.AcrossLine;
-import plumbrow.advice.check.CourseCheck;
+import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.check.LookUp;
 import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.field.Field;
@@ -23,15 +23,15 @@ public final class FarmChecks {
     /**
      * The findings of a season and what follows from all of them.
      *
-     * @param courses by the name of the field
+     * @param programs by the name of the field
      */
     record Checked(
             SeasonCheck check,
-            Map<String, List<CourseCheck>> courses,
+            Map<String, List<ProgramCheck>> programs,
             List<LookUp> lookUps,
             List<AcrossLine> acrossLines) {}
 
-    private record Known(Season own, List<CourseCheck> courses) {}
+    private record Known(Season own, List<ProgramCheck> programs) {}
 
     private Map<String, Known> known = Map.of();
     private @Nullable Checked last;
@@ -56,30 +56,30 @@ public final class FarmChecks {
                     Season ofField = own.of(field);
                     Known kept = before.get(field.name());
                     return kept != null && kept.own().equals(ofField)
-                            ? new Known(ofField, kept.courses())
-                            : new Known(ofField, courses(gates, field, ofField, once));
+                            ? new Known(ofField, kept.programs())
+                            : new Known(ofField, programs(gates, field, ofField, once));
                 })
                 .toList();
         Map<String, Known> now = new HashMap<>();
-        Map<String, List<CourseCheck>> courses = new HashMap<>();
+        Map<String, List<ProgramCheck>> programs = new HashMap<>();
         for (int i = 0; i < answers.size(); i++) {
             String name = season.fields().get(i).name();
             now.put(name, answers.get(i));
-            courses.put(name, answers.get(i).courses());
+            programs.put(name, answers.get(i).programs());
         }
         known = now;
         SeasonCheck check = new SeasonCheck(
                 season,
-                answers.stream().flatMap(known -> known.courses().stream()).toList());
-        return new Checked(check, courses, check.lookUps(), check.acrossLines());
+                answers.stream().flatMap(known -> known.programs().stream()).toList());
+        return new Checked(check, programs, check.lookUps(), check.acrossLines());
     }
 
-    private static List<CourseCheck> courses(Gates gates, Field field, Season own, Map<Finding, Finding> once) {
-        return own.courses().stream()
-                .map(course -> new CourseCheck(
+    private static List<ProgramCheck> programs(Gates gates, Field field, Season own, Map<Finding, Finding> once) {
+        return own.programs().stream()
+                .map(program -> new ProgramCheck(
                         field,
-                        course,
-                        gates.check(field, course).stream()
+                        program,
+                        gates.check(field, program).stream()
                                 .map(finding -> once.computeIfAbsent(finding, first -> first))
                                 .toList()))
                 .toList();

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 import plumbrow.advice.check.AcrossLine;
-import plumbrow.advice.check.CourseCheck;
+import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.check.LookUp;
 import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.field.Field;
@@ -33,29 +33,29 @@ public record FarmView(FarmChecks.Checked checked, String sentence, Sieve sieve,
         Predicate<String> holds = Part.holding(find);
         List<Field> fields = checked.check().season().fields().stream()
                 .filter(field -> holds.test(field.name()) || holds.test(field.farm()))
-                .filter(field -> courses(checked, field).stream().anyMatch(sieve::shows))
-                .sorted(Comparator.comparingInt(field -> rank(courses(checked, field))))
+                .filter(field -> programs(checked, field).stream().anyMatch(sieve::shows))
+                .sorted(Comparator.comparingInt(field -> rank(programs(checked, field))))
                 .toList();
         return new FarmView(checked, checked.check().sentence(), sieve, find, Part.of(fields, page));
     }
 
-    /** No course may be advised, one of them waits for an answer, all is known. */
-    private static int rank(List<CourseCheck> courses) {
-        return courses.stream().noneMatch(course -> course.standing().advisable())
+    /** No program may be advised, one of them waits for an answer, all is known. */
+    private static int rank(List<ProgramCheck> programs) {
+        return programs.stream().noneMatch(program -> program.standing().advisable())
                 ? 0
-                : courses.stream().anyMatch(course -> course.standing() == Standing.UNKNOWN) ? 1 : 2;
+                : programs.stream().anyMatch(program -> program.standing() == Standing.UNKNOWN) ? 1 : 2;
     }
 
-    private static List<CourseCheck> courses(FarmChecks.Checked checked, Field field) {
-        return checked.courses().getOrDefault(field.name(), List.of());
+    private static List<ProgramCheck> programs(FarmChecks.Checked checked, Field field) {
+        return checked.programs().getOrDefault(field.name(), List.of());
     }
 
     public SeasonCheck check() {
         return checked.check();
     }
 
-    public List<CourseCheck> courses(Field field) {
-        return courses(checked, field).stream().filter(sieve::shows).toList();
+    public List<ProgramCheck> programs(Field field) {
+        return programs(checked, field).stream().filter(sieve::shows).toList();
     }
 
     public List<LookUp> lookUps() {

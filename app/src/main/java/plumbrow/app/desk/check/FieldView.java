@@ -1,7 +1,7 @@
 package plumbrow.app.desk.check;
 
 import java.util.List;
-import plumbrow.advice.check.CourseCheck;
+import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.check.LookUp;
 import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.field.Field;
@@ -12,13 +12,13 @@ import plumbrow.app.book.LogLine;
 import plumbrow.app.desk.map.MapSheet;
 
 /**
- * What the check of one field shows: its courses in short, and one of them in full.
+ * What the check of one field shows: its programs in short, and one of them in full.
  *
- * @param map what lies around it, with the setbacks of the course that is shown in full
+ * @param map what lies around it, with the setbacks of the program that is shown in full
  * @param log lines of this field, latest first
  */
 public record FieldView(
-        SeasonCheck check, Field field, CourseCheck course, Sieve sieve, MapSheet map, List<LogLine> log) {
+        SeasonCheck check, Field field, ProgramCheck program, Sieve sieve, MapSheet map, List<LogLine> log) {
 
     /** Every county whose law the field is judged by. */
     public List<String> counties() {
@@ -26,15 +26,15 @@ public record FieldView(
     }
 
     /** The groups of which something comes through the sieve. */
-    public List<CourseCheck.Group> groups() {
-        return course.groups().stream()
-                .map(group -> new CourseCheck.Group(group.protects(), sieve.through(group.findings())))
+    public List<ProgramCheck.Group> groups() {
+        return program.groups().stream()
+                .map(group -> new ProgramCheck.Group(group.protects(), sieve.through(group.findings())))
                 .filter(group -> !group.findings().isEmpty())
                 .toList();
     }
 
     public List<Finding> clear() {
-        return course.findings().stream()
+        return program.findings().stream()
                 .filter(finding -> finding.standing() == Standing.CLEAR)
                 .toList();
     }

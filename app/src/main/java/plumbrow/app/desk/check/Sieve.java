@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.check.CourseCheck;
+import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Protects;
 import plumbrow.advice.gates.Standing;
@@ -54,7 +54,7 @@ public record Sieve(@Nullable Standing standing, @Nullable Protects protects) {
                 .toList();
     }
 
-    boolean shows(CourseCheck course) {
-        return open() || !through(course.findings()).isEmpty();
+    boolean shows(ProgramCheck program) {
+        return open() || !through(program.findings()).isEmpty();
     }
 }

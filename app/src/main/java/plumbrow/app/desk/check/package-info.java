@@ -1,4 +1,4 @@
-/** The check: what stands in the way of each course, and whom it protects. */
+/** The check: what stands in the way of each program, and whom it protects. */
 @NullMarked
 package plumbrow.app.desk.check;
 

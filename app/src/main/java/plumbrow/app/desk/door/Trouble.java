@@ -85,7 +85,7 @@ public record Trouble(int status, String title, String says, String whatToDo) {
         return new Trouble(
                 HttpStatus.INTERNAL_SERVER_ERROR.value(),
                 "Something went wrong in Plumbrow",
-                "This is a fault of the program, not yours. The book was not changed.",
+                "This is a fault of Plumbrow, not yours. The book was not changed.",
                 "Try again. If it comes back, tell whoever keeps Plumbrow for you; its log has the details.");
     }
 }

@@ -91,7 +91,7 @@ public class TroublePages implements ErrorController {
         return page(Trouble.of(status), model, response);
     }
 
-    /** What the other side sent wrong, or did not wait for, is no fault of the program and leaves nothing in its log. */
+    /** What the other side sent wrong, or did not wait for, is no fault of Plumbrow and leaves nothing in its log. */
     private static boolean ours(int status, Throwable fault) {
         for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
             if (cause instanceof ClientAbortException) {

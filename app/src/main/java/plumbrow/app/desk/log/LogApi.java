@@ -17,7 +17,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import plumbrow.advice.course.Done;
+import plumbrow.advice.program.Done;
 import plumbrow.app.book.BookException;
 import plumbrow.app.desk.Asked;
 import plumbrow.app.desk.DeskBook;

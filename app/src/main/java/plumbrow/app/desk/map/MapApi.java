@@ -16,7 +16,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.land.Zones;
@@ -26,7 +26,7 @@ import plumbrow.app.desk.Asked;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.app.desk.door.NotHereException;
-import plumbrow.app.json.CourseZones;
+import plumbrow.app.json.ProgramZones;
 import plumbrow.app.json.Json;
 import plumbrow.app.json.LandSummary;
 import plumbrow.documents.map.MapFile;
@@ -76,8 +76,8 @@ public class MapApi {
         return answer(
                 HttpStatus.OK,
                 MediaType.APPLICATION_JSON,
-                Json.of(season.courses(name).stream()
-                        .map(course -> CourseZones.of(season, gates, field, course))
+                Json.of(season.programs(name).stream()
+                        .map(program -> ProgramZones.of(season, gates, field, program))
                         .toList()));
     }
 
@@ -109,20 +109,20 @@ public class MapApi {
                 : answer(HttpStatus.OK, MediaType.APPLICATION_JSON, Json.of(result.rows()));
     }
 
-    /** Outline and features, and the zones of a course where one is named. */
+    /** Outline and features, and the zones of a program where one is named. */
     @GetMapping("/api/fields/{name}/map.geojson")
-    ResponseEntity<byte[]> shapes(@PathVariable String name, @RequestParam(required = false) @Nullable String course) {
+    ResponseEntity<byte[]> shapes(@PathVariable String name, @RequestParam(required = false) @Nullable String program) {
         Season season = Asked.season(book);
         Field field = Asked.field(season, name);
-        List<Zones> zones = course == null ? List.of() : Gates.of(season).zones(field, course(season, field, course));
+        List<Zones> zones = program == null ? List.of() : Gates.of(season).zones(field, program(season, field, program));
         return answer(HttpStatus.OK, GEO_JSON, MapText.of(field, season.ground().features(name), zones));
     }
 
-    private static Course course(Season season, Field field, String name) {
-        return season.courses(field.name()).stream()
-                .filter(course -> course.name().equals(name))
+    private static Program program(Season season, Field field, String name) {
+        return season.programs(field.name()).stream()
+                .filter(program -> program.name().equals(name))
                 .findFirst()
-                .orElseThrow(() -> new NotHereException(field.name() + " has no course of this name."));
+                .orElseThrow(() -> new NotHereException(field.name() + " has no program of this name."));
     }
 
     @ExceptionHandler(NotHereException.class)

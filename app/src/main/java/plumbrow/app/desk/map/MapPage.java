@@ -46,7 +46,7 @@ public class MapPage {
     @GetMapping("/fields/{name}/map")
     String field(
             @PathVariable String name,
-            @RequestParam(required = false) @Nullable String course,
+            @RequestParam(required = false) @Nullable String program,
             @RequestParam(defaultValue = "") String kind,
             @RequestParam(defaultValue = "") String feature,
             Model model) {
@@ -55,7 +55,7 @@ public class MapPage {
                 .findFirst()
                 .map(FeatureForm::of)
                 .orElse(FeatureForm.EMPTY);
-        return page(name, course, form, "", model);
+        return page(name, program, form, "", model);
     }
 
     /** Takes in what was drawn or typed; nothing typed is lost where it can't be used. */
@@ -115,9 +115,9 @@ public class MapPage {
         }
     }
 
-    private String page(String name, @Nullable String course, FeatureForm form, String fault, Model model) {
+    private String page(String name, @Nullable String program, FeatureForm form, String fault, Model model) {
         Season season = Asked.season(book);
-        model.addAttribute("map", MapSheet.of(season, Asked.field(season, name), course, tiles));
+        model.addAttribute("map", MapSheet.of(season, Asked.field(season, name), program, tiles));
         model.addAttribute("form", form);
         model.addAttribute("fault", fault);
         return "map";

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Boundary.Point;
 import plumbrow.advice.field.Feature;
@@ -25,7 +25,7 @@ import plumbrow.science.figure.Numbers;
  * What the map of a field shows.
  *
  * @param chart null where neither outline nor features are on file
- * @param course the course whose zones are drawn; null where the field has none
+ * @param program the program whose zones are drawn; null where the field has none
  */
 public record MapSheet(
         Season season,
@@ -33,8 +33,8 @@ public record MapSheet(
         LandSummary land,
         List<Feature> features,
         @Nullable Chart chart,
-        List<Course> courses,
-        @Nullable Course course,
+        List<Program> programs,
+        @Nullable Program program,
         List<Zones> zones,
         List<List<Point>> countyLines,
         List<Tiles.Tile> tiles) {
@@ -44,12 +44,12 @@ public record MapSheet(
     public static MapSheet of(Season season, Field field, @Nullable String asked, Tiles tiles) {
         List<Feature> features = season.ground().features(field.name());
         Chart chart = chart(field, features);
-        List<Course> courses = season.courses(field.name());
+        List<Program> programs = season.programs(field.name());
         Gates gates = Gates.of(season);
-        Course course = courses.stream()
+        Program program = programs.stream()
                 .filter(one -> one.name().equals(asked))
                 .findFirst()
-                .or(() -> courses.stream().max(Comparator.comparingDouble(one -> most(gates.zones(field, one)))))
+                .or(() -> programs.stream().max(Comparator.comparingDouble(one -> most(gates.zones(field, one)))))
                 .orElse(null);
         Boundary outline = field.boundary();
         return new MapSheet(
@@ -58,14 +58,14 @@ public record MapSheet(
                 LandSummary.of(season, field),
                 features,
                 chart,
-                courses,
-                course,
-                course == null ? List.of() : gates.zones(field, course),
+                programs,
+                program,
+                program == null ? List.of() : gates.zones(field, program),
                 outline == null ? List.of() : CountyFit.of(outline).lines(),
                 chart == null ? List.of() : tiles.under(chart));
     }
 
-    /** The most that a product of a course must leave, so that the course that loses most is drawn first [ac]. */
+    /** The most that a product of a program must leave, so that the program that loses most is drawn first [ac]. */
     private static double most(List<Zones> zones) {
         return zones.stream().mapToDouble(MapSheet::lost).max().orElse(-1);
     }
@@ -100,7 +100,7 @@ public record MapSheet(
         Optional<Zones> worst =
                 zones.stream().filter(one -> one.lostAcres() != null).max(Comparator.comparingDouble(MapSheet::lost));
         String acres = Numbers.fixed(inside, 1) + " ac inside the outline";
-        Course drawn = course;
+        Program drawn = program;
         if (!land.surveyed() && features.isEmpty()) {
             return acres + "; nobody has noted what lies around, so what setbacks take is unknown";
         }

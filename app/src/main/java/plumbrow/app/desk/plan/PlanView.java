@@ -31,14 +31,14 @@ public record PlanView(int year, String find, Part<FarmPlan> part) {
                         page));
     }
 
-    /** The fields of a plan that are listed: those looked for first of all, then those that take another course than alone. */
+    /** The fields of a plan that are listed: those looked for first of all, then those that take another program than alone. */
     public List<FarmPlan.Taken> fields(FarmPlan plan) {
         Predicate<String> holds = Part.holding(find);
         boolean named = !find.isBlank() && plan.fields().stream().anyMatch(field -> holds.test(field.field()));
         return plan.fields().stream()
                 .filter(field -> !named || holds.test(field.field()))
                 .sorted(Comparator.comparing(
-                        (FarmPlan.Taken field) -> field.course().equals(field.alone())))
+                        (FarmPlan.Taken field) -> field.program().equals(field.alone())))
                 .limit(Part.LINES)
                 .toList();
     }

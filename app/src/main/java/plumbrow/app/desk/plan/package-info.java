@@ -1,4 +1,4 @@
-/** The page of the farm plans: one course for each field under what a farm's fields share. */
+/** The page of the farm plans: one program for each field under what a farm's fields share. */
 @NullMarked
 package plumbrow.app.desk.plan;
 

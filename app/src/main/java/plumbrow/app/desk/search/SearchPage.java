@@ -18,7 +18,7 @@ import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.shown.Shown;
 import plumbrow.app.json.Json;
 
-/** Searches a field when its page is opened, and puts the best course into the season when asked to. */
+/** Searches a field when its page is opened, and puts the best program into the season when asked to. */
 @Controller
 public class SearchPage {
     /** Fewer draws than the weighing, so that a page comes soon; the weighing judges what is taken. */

@@ -1,4 +1,4 @@
-/** The page of the search: the best lawful course of a field, its proof, and what it is weighed against. */
+/** The page of the search: the best lawful program of a field, its proof, and what it is weighed against. */
 @NullMarked
 package plumbrow.app.desk.search;
 

@@ -18,7 +18,7 @@ public record GainScale(double low, double high) {
 
     private static final int MARGIN = 6;
 
-    /** The scale that holds the gain of every advised course. */
+    /** The scale that holds the gain of every advised program. */
     public static GainScale of(List<FieldAnswer> answers) {
         List<Band> gains = answers.stream()
                 .flatMap(answer -> Optional.ofNullable(answer.advised()).stream())

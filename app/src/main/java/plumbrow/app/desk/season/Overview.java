@@ -82,7 +82,7 @@ public record Overview(
         return new Overview(season, answers, Map.copyOf(latest), shown, find, Part.of(listed, page));
     }
 
-    /** Nothing may be advised; nothing is decided, and courses are tied or one leads; something is decided. */
+    /** Nothing may be advised; nothing is decided, and programs are tied or one leads; something is decided. */
     private static int rank(Map<String, Choice> latest, FieldAnswer answer) {
         return settled(latest, answer) ? 3 : answer.advised() == null ? 0 : answer.tied() ? 1 : 2;
     }

@@ -9,7 +9,7 @@ import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.text.TextRule;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.WeighedProgram;
 import plumbrow.app.book.Choice;
 import plumbrow.app.desk.shown.Shown;
 
@@ -19,26 +19,26 @@ import plumbrow.app.desk.shown.Shown;
  * @param faults what keeps it from being recorded, by the id of the box
  * @param seen stands for the numbers beside which it is decided
  */
-public record ChoiceForm(String course, String who, String why, Map<String, String> faults, String seen) {
+public record ChoiceForm(String program, String who, String why, Map<String, String> faults, String seen) {
     private static final String MEANWHILE =
-            "The season in the book was changed by somebody else since you saw these courses, so nothing was recorded."
+            "The season in the book was changed by somebody else since you saw these programs, so nothing was recorded."
                     + " They are weighed anew above: look at them, then decide once more.";
 
     private static final TextRule REASON = new TextRule(2000, true);
 
-    /** Nothing typed yet; the advised course stands ready. */
+    /** Nothing typed yet; the advised program stands ready. */
     public static ChoiceForm blank(FieldAdvice advice, String adviser) {
         return new ChoiceForm(Shown.text(advice.advised()), adviser, "", Map.of(), seen(advice));
     }
 
     public static ChoiceForm read(FieldAdvice advice, Map<String, String> typed) {
-        String course = typed.getOrDefault("course", "");
+        String program = typed.getOrDefault("program", "");
         String who = typed.getOrDefault("who", "").strip();
         String why = typed.getOrDefault("why", "").replace("\r\n", "\n").strip();
         Map<String, String> faults = new LinkedHashMap<>();
-        String refusal = advice.course(course).map(ChoiceForm::refusal).orElse("Say which course you choose.");
+        String refusal = advice.program(program).map(ChoiceForm::refusal).orElse("Say which program you choose.");
         if (!refusal.isEmpty()) {
-            faults.put("choice-course", refusal);
+            faults.put("choice-program", refusal);
         }
         if (who.isEmpty()) {
             faults.put("choice-who", "Say who decides, in up to " + TextRule.NAME.longest() + " letters.");
@@ -50,53 +50,53 @@ public record ChoiceForm(String course, String who, String why, Map<String, Stri
         REASON.objection(why).ifPresent(expected -> faults.put("choice-why", "Expected " + expected + "."));
         String seen = typed.getOrDefault("seen", "");
         if (!seen.isEmpty() && !seen.equals(seen(advice))) {
-            faults.put("choice-course", MEANWHILE);
+            faults.put("choice-program", MEANWHILE);
         }
-        return new ChoiceForm(course, who, why, faults, seen(advice));
+        return new ChoiceForm(program, who, why, faults, seen(advice));
     }
 
     /** The decision for the log, with what the advice said at the time. */
     Choice decided(int year, FieldAdvice advice, Instant when) {
-        Optional<WeighedCourse> weighed = advice.course(course);
+        Optional<WeighedProgram> weighed = advice.program(program);
         return new Choice(
                 year,
                 advice.field().name(),
-                course,
+                program,
                 who,
                 when,
                 why,
-                weighed.map(WeighedCourse::chanceBeatsBaseline).orElse(null),
-                weighed.map(WeighedCourse::meanMarginUsdPerAcre).orElse(null));
+                weighed.map(WeighedProgram::chanceBeatsBaseline).orElse(null),
+                weighed.map(WeighedProgram::meanMarginUsdPerAcre).orElse(null));
     }
 
     /** The same, as typed, after the season was changed by somebody else before it arrived. */
     ChoiceForm meanwhile(FieldAdvice anew) {
-        return new ChoiceForm(course, who, why, Map.of("choice-course", MEANWHILE), seen(anew));
+        return new ChoiceForm(program, who, why, Map.of("choice-program", MEANWHILE), seen(anew));
     }
 
-    /** Differs where the courses, their standing or their numbers do. */
+    /** Differs where the programs, their standing or their numbers do. */
     private static String seen(FieldAdvice advice) {
-        String numbers = advice.courses().stream()
+        String numbers = advice.programs().stream()
                 .map(one -> one.name() + "|" + one.standing() + "|" + one.meanMarginUsdPerAcre() + "|"
                         + one.chanceBeatsBaseline())
                 .collect(Collectors.joining("\n"));
         return Integer.toHexString(numbers.hashCode());
     }
 
-    /** Why a course can't be chosen as it stands; empty where it can. */
-    private static String refusal(WeighedCourse course) {
-        if (course.standing().advisable()) {
+    /** Why a program can't be chosen as it stands; empty where it can. */
+    private static String refusal(WeighedProgram program) {
+        if (program.standing().advisable()) {
             return "";
         }
-        boolean barred = course.standing() == Standing.BARRED;
-        String reasons = course.findings().stream()
-                .filter(finding -> finding.standing() == course.standing())
+        boolean barred = program.standing() == Standing.BARRED;
+        String reasons = program.findings().stream()
+                .filter(finding -> finding.standing() == program.standing())
                 .map(finding -> barred ? barred(finding) : unknown(finding))
                 .distinct()
                 .collect(Collectors.joining(" "));
         return barred
-                ? course.name() + " is barred and can't be chosen. " + reasons
-                : course.name() + " can't be chosen until this is looked up and entered in the workbook: " + reasons;
+                ? program.name() + " is barred and can't be chosen. " + reasons
+                : program.name() + " can't be chosen until this is looked up and entered in the workbook: " + reasons;
     }
 
     private static String barred(Finding finding) {

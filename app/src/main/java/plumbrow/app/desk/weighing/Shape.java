@@ -3,10 +3,10 @@ package plumbrow.app.desk.weighing;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.weighing.UncertainInput;
 
-/** The boxes in which a law is asked for, one shape for the laws that are typed alike. */
+/** The boxes in which a distribution is asked for, one shape for the distributions that are typed alike. */
 enum Shape {
     /** A number, or lowest, most likely and highest. */
     SPREAD {
@@ -16,27 +16,27 @@ enum Shape {
         }
 
         @Override
-        List<String> texts(Law law) {
-            if (law instanceof Law.Fixed fixed) {
+        List<String> texts(Distribution distribution) {
+            if (distribution instanceof Distribution.Fixed fixed) {
                 return List.of("", BoxText.of(fixed.value()), "");
             }
-            if (law instanceof Law.Triangular triangle) {
+            if (distribution instanceof Distribution.Triangular triangle) {
                 return numbers(triangle.low(), triangle.likely(), triangle.high());
             }
-            if (law instanceof Law.Even even) {
+            if (distribution instanceof Distribution.Even even) {
                 return numbers(even.low(), (even.low() + even.high()) / 2, even.high());
             }
-            Law.Pert pert = (Law.Pert) law;
+            Distribution.Pert pert = (Distribution.Pert) distribution;
             return numbers(pert.low(), pert.likely(), pert.high());
         }
 
         @Override
-        Law law(UncertainInput input, List<String> typed) {
+        Distribution distribution(UncertainInput input, List<String> typed) {
             double likely = number(input, typed, 1);
             boolean low = typed.get(0).isBlank();
             boolean high = typed.get(2).isBlank();
             if (low && high) {
-                return new Law.Fixed(likely);
+                return new Distribution.Fixed(likely);
             }
             if (low != high) {
                 throw new BoxFault(low ? 0 : 2, "fill in both lowest and highest, or neither");
@@ -52,22 +52,22 @@ enum Shape {
         }
 
         @Override
-        List<String> texts(Law law) {
-            if (law instanceof Law.Weibull weibull) {
+        List<String> texts(Distribution distribution) {
+            if (distribution instanceof Distribution.Weibull weibull) {
                 return List.of(BoxText.of(weibull.mean()), BoxText.percent(weibull.cv()));
             }
-            Law.Normal normal = (Law.Normal) law;
+            Distribution.Normal normal = (Distribution.Normal) distribution;
             return List.of(BoxText.of(normal.mean()), BoxText.percent(normal.cv()));
         }
 
         @Override
-        Law law(UncertainInput input, List<String> typed) {
+        Distribution distribution(UncertainInput input, List<String> typed) {
             double mean = number(input, typed, 0);
             double cv = number(typed, 1) / 100;
             if (cv <= 0) {
                 throw new BoxFault(1, "expected more than 0 %");
             }
-            return input.law() instanceof Law.Weibull ? new Law.Weibull(mean, cv) : new Law.Normal(mean, cv);
+            return input.distribution() instanceof Distribution.Weibull ? new Distribution.Weibull(mean, cv) : new Distribution.Normal(mean, cv);
         }
     },
     /** A price today and how far it may move. */
@@ -78,13 +78,13 @@ enum Shape {
         }
 
         @Override
-        List<String> texts(Law law) {
-            Law.Lognormal price = (Law.Lognormal) law;
+        List<String> texts(Distribution distribution) {
+            Distribution.Lognormal price = (Distribution.Lognormal) distribution;
             return List.of(BoxText.of(price.price()), BoxText.percent(price.volatility()), BoxText.of(price.years()));
         }
 
         @Override
-        Law law(UncertainInput input, List<String> typed) {
+        Distribution distribution(UncertainInput input, List<String> typed) {
             double price = number(input, typed, 0);
             double volatility = number(typed, 1) / 100;
             double years = number(typed, 2);
@@ -94,7 +94,7 @@ enum Shape {
             if (years < 0) {
                 throw new BoxFault(2, "expected 0 or more");
             }
-            return new Law.Lognormal(price, volatility, years);
+            return new Distribution.Lognormal(price, volatility, years);
         }
     },
     /** What it was in earlier years. */
@@ -105,12 +105,12 @@ enum Shape {
         }
 
         @Override
-        List<String> texts(Law law) {
-            return List.of(((Law.Past) law).values().stream().map(BoxText::of).collect(Collectors.joining("; ")));
+        List<String> texts(Distribution distribution) {
+            return List.of(((Distribution.Past) distribution).values().stream().map(BoxText::of).collect(Collectors.joining("; ")));
         }
 
         @Override
-        Law law(UncertainInput input, List<String> typed) {
+        Distribution distribution(UncertainInput input, List<String> typed) {
             List<Double> values = Arrays.stream(typed.get(0).split("[;\\s]+", -1))
                     .filter(text -> !text.isBlank())
                     .map(text ->
@@ -119,7 +119,7 @@ enum Shape {
             if (values.size() < 2) {
                 throw new BoxFault(0, "expected at least two numbers, such as 170; 182");
             }
-            return new Law.Past(values);
+            return new Distribution.Past(values);
         }
     },
     /** A number that differs by a factor, or a share that differs from trial to trial. */
@@ -130,14 +130,14 @@ enum Shape {
         }
 
         @Override
-        List<String> texts(Law law) {
-            return law instanceof Law.Factor factor
+        List<String> texts(Distribution distribution) {
+            return distribution instanceof Distribution.Factor factor
                     ? List.of(BoxText.of(factor.median()), "", "")
-                    : List.of(BoxText.of(((Law.LogOdds) law).median()), "", "");
+                    : List.of(BoxText.of(((Distribution.LogOdds) distribution).median()), "", "");
         }
 
         @Override
-        Law law(UncertainInput input, List<String> typed) {
+        Distribution distribution(UncertainInput input, List<String> typed) {
             double middle = number(input, typed, 0);
             boolean low = typed.get(1).isBlank();
             boolean high = typed.get(2).isBlank();
@@ -145,7 +145,7 @@ enum Shape {
                 throw new BoxFault(low ? 1 : 2, "fill in both lowest and highest, or neither");
             }
             if (low) {
-                return again(input.law(), middle);
+                return again(input.distribution(), middle);
             }
             double lowest = number(input, typed, 1);
             double highest = number(input, typed, 2);
@@ -155,17 +155,17 @@ enum Shape {
             if (highest < middle) {
                 throw new BoxFault(2, "expected no less than the middle");
             }
-            return lowest == highest ? new Law.Fixed(middle) : new Law.Pert(lowest, middle, highest);
+            return lowest == highest ? new Distribution.Fixed(middle) : new Distribution.Pert(lowest, middle, highest);
         }
 
         /** The same spread about another middle; at an end of the range nothing is left to spread. */
-        private static Law again(Law law, double middle) {
-            if (law instanceof Law.Factor factor) {
-                return middle > 0 ? new Law.Factor(middle, factor.logSd()) : new Law.Fixed(middle);
+        private static Distribution again(Distribution distribution, double middle) {
+            if (distribution instanceof Distribution.Factor factor) {
+                return middle > 0 ? new Distribution.Factor(middle, factor.logSd()) : new Distribution.Fixed(middle);
             }
             return middle > 0 && middle < 1
-                    ? new Law.LogOdds(middle, ((Law.LogOdds) law).logitSd())
-                    : new Law.Fixed(middle);
+                    ? new Distribution.LogOdds(middle, ((Distribution.LogOdds) distribution).logitSd())
+                    : new Distribution.Fixed(middle);
         }
     },
     /** How often something works. */
@@ -176,54 +176,54 @@ enum Shape {
         }
 
         @Override
-        List<String> texts(Law law) {
-            return List.of(BoxText.percent(((Law.Chance) law).chance()));
+        List<String> texts(Distribution distribution) {
+            return List.of(BoxText.percent(((Distribution.Chance) distribution).chance()));
         }
 
         @Override
-        Law law(UncertainInput input, List<String> typed) {
+        Distribution distribution(UncertainInput input, List<String> typed) {
             double chance = number(typed, 0) / 100;
             if (chance < 0 || chance > 1) {
                 throw new BoxFault(0, "expected 0 to 100 %");
             }
-            return new Law.Chance(chance);
+            return new Distribution.Chance(chance);
         }
     };
 
-    static Shape of(Law law) {
-        if (law instanceof Law.Normal || law instanceof Law.Weibull) {
+    static Shape of(Distribution distribution) {
+        if (distribution instanceof Distribution.Normal || distribution instanceof Distribution.Weibull) {
             return BELL;
         }
-        if (law instanceof Law.Lognormal) {
+        if (distribution instanceof Distribution.Lognormal) {
             return PRICE;
         }
-        if (law instanceof Law.Factor || law instanceof Law.LogOdds) {
+        if (distribution instanceof Distribution.Factor || distribution instanceof Distribution.LogOdds) {
             return AROUND;
         }
-        if (law instanceof Law.Past) {
+        if (distribution instanceof Distribution.Past) {
             return PAST;
         }
-        return law instanceof Law.Chance ? CHANCE : SPREAD;
+        return distribution instanceof Distribution.Chance ? CHANCE : SPREAD;
     }
 
     /** What stands over each box. */
     abstract List<String> labels();
 
-    /** The law as it is typed, one text for each box. */
-    abstract List<String> texts(Law law);
+    /** The distribution as it is typed, one text for each box. */
+    abstract List<String> texts(Distribution distribution);
 
     /**
-     * The law typed, of the same kind as the season's where that can be kept.
+     * The distribution typed, of the same kind as the season's where that can be kept.
      *
      * @throws BoxFault naming the box at fault
      */
-    abstract Law law(UncertainInput input, List<String> typed);
+    abstract Distribution distribution(UncertainInput input, List<String> typed);
 
     private static List<String> numbers(double low, double likely, double high) {
         return List.of(BoxText.of(low), BoxText.of(likely), BoxText.of(high));
     }
 
-    private static Law spread(UncertainInput input, double low, double likely, double high) {
+    private static Distribution spread(UncertainInput input, double low, double likely, double high) {
         if (low > likely) {
             throw new BoxFault(0, "expected no more than the most likely value");
         }
@@ -231,11 +231,11 @@ enum Shape {
             throw new BoxFault(2, "expected no less than the most likely value");
         }
         if (low == high) {
-            return new Law.Fixed(likely);
+            return new Distribution.Fixed(likely);
         }
-        return input.law() instanceof Law.Triangular
-                ? new Law.Triangular(low, likely, high)
-                : new Law.Pert(low, likely, high);
+        return input.distribution() instanceof Distribution.Triangular
+                ? new Distribution.Triangular(low, likely, high)
+                : new Distribution.Pert(low, likely, high);
     }
 
     private static double number(UncertainInput input, List<String> typed, int box) {

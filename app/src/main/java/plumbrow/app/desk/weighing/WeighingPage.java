@@ -41,11 +41,11 @@ public class WeighingPage {
     String show(@PathVariable String name, Model model) {
         Season season = Asked.season(book);
         FieldAdvice advice = asTheSeasonSays(season, name);
-        OutlookForm form = OutlookForm.of(advice.inputs());
+        AssumptionForm form = AssumptionForm.of(advice.inputs());
         return page(model, season, advice, form, ChoiceForm.blank(advice, season.adviser()), false);
     }
 
-    /** The answer with the outlook as typed. Rough while typing; the page then asks again for the full number. */
+    /** The answer with the assumptions as typed. Rough while typing; the page then asks again for the full number. */
     @PostMapping("/fields/{name}/weighing")
     String weigh(
             @PathVariable String name,
@@ -55,7 +55,7 @@ public class WeighingPage {
             HttpServletResponse response) {
         Season season = Asked.season(book);
         FieldAdvice said = asTheSeasonSays(season, name);
-        OutlookForm form = OutlookForm.read(said.inputs(), typed);
+        AssumptionForm form = AssumptionForm.read(said.inputs(), typed);
         if (!form.faults().isEmpty() && !inPlace) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
         }
@@ -81,11 +81,11 @@ public class WeighingPage {
                 response.setStatus(HttpStatus.CONFLICT.value());
                 Season now = Asked.season(book);
                 FieldAdvice anew = asTheSeasonSays(now, name);
-                return page(model, now, anew, OutlookForm.read(anew.inputs(), typed), choice.meanwhile(anew), false);
+                return page(model, now, anew, AssumptionForm.read(anew.inputs(), typed), choice.meanwhile(anew), false);
             }
         }
         response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-        return page(model, season, said, OutlookForm.read(said.inputs(), typed), choice, false);
+        return page(model, season, said, AssumptionForm.read(said.inputs(), typed), choice, false);
     }
 
     private FieldAdvice asTheSeasonSays(Season season, String name) {
@@ -93,7 +93,7 @@ public class WeighingPage {
     }
 
     private String page(
-            Model model, Season season, FieldAdvice said, OutlookForm form, ChoiceForm choice, boolean rough) {
+            Model model, Season season, FieldAdvice said, AssumptionForm form, ChoiceForm choice, boolean rough) {
         Field field = said.field();
         WeighingOptions options = WeighingOptions.DEFAULT.withChanged(form.changes());
         FieldAdvice advice = form.changed()

@@ -7,20 +7,20 @@ import plumbrow.advice.gates.Standing;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.AdviceRange;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.WeighedCourse;
+import plumbrow.advice.weighing.WeighedProgram;
 import plumbrow.app.book.Choice;
 
 /**
  * What the weighing page shows.
  *
- * @param advice the answer, with the outlook as changed
- * @param form the outlook in boxes
+ * @param advice the answer, with the assumptions as changed
+ * @param form the assumptions in boxes
  * @param choice the decision being typed
  * @param choices decisions recorded for this field, latest first
- * @param rough whether only few draws were taken because the outlook is being typed
+ * @param rough whether only few draws were taken because the assumptions is being typed
  */
 public record WeighingView(
-        Season season, FieldAdvice advice, OutlookForm form, ChoiceForm choice, List<Choice> choices, boolean rough) {
+        Season season, FieldAdvice advice, AssumptionForm form, ChoiceForm choice, List<Choice> choices, boolean rough) {
 
     static List<Choice> latestFirst(List<Choice> choices, String field) {
         return choices.stream()
@@ -29,26 +29,26 @@ public record WeighingView(
                 .toList();
     }
 
-    /** The advice in one sentence, saying so where the outlook is not the season's. */
+    /** The advice in one sentence, saying so where the assumptions is not the season's. */
     public String sentence() {
-        return form.changed() ? "With your changed outlook: " + advice.sentence() : advice.sentence();
+        return form.changed() ? "With your changed assumptions: " + advice.sentence() : advice.sentence();
     }
 
-    /** What must be seen to before a course is carried out, worst first. */
-    public List<Finding> open(WeighedCourse course) {
-        return course.findings().stream()
+    /** What must be seen to before a program is carried out, worst first. */
+    public List<Finding> open(WeighedProgram program) {
+        return program.findings().stream()
                 .filter(finding -> finding.standing() != Standing.CLEAR)
                 .toList();
     }
 
-    /** The gates that a course passes. */
-    public List<Finding> clear(WeighedCourse course) {
-        return course.findings().stream()
+    /** The gates that a program passes. */
+    public List<Finding> clear(WeighedProgram program) {
+        return program.findings().stream()
                 .filter(finding -> finding.standing() == Standing.CLEAR)
                 .toList();
     }
 
-    /** The inputs that by themselves make another course the best somewhere in their plausible range. */
+    /** The inputs that by themselves make another program the best somewhere in their plausible range. */
     public List<AdviceRange> turning() {
         return advice.ranges().stream().filter(AdviceRange::turns).toList();
     }

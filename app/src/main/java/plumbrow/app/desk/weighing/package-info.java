@@ -1,4 +1,4 @@
-/** The weighing of a field: its courses, its odds, and the boxes that change its outlook. */
+/** The weighing of a field: its programs, its odds, and the boxes that change its assumptions. */
 @NullMarked
 package plumbrow.app.desk.weighing;
 

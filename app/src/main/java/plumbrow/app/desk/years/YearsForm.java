@@ -18,19 +18,19 @@ import plumbrow.advice.years.YearsOptions;
  * What was asked of a look ahead.
  *
  * @param typed the boxes as typed, by their names
- * @param courses names of the rotation's courses; empty for every course repeated
+ * @param programs names of the rotation's programs; empty for every program repeated
  * @param faults what is wrong, by the name of the box; then all of it is answered as if nothing had been asked
  */
 public record YearsForm(
         YearsOptions options,
         List<Rotation> rotations,
         Map<String, String> typed,
-        List<String> courses,
+        List<String> programs,
         Map<String, String> faults) {
     private static final String SEASONS = "seasons";
     private static final String DISCOUNT = "discount";
     private static final String AFTER_BREAK = "after_break";
-    private static final String COURSE = "course";
+    private static final String PROGRAM = "program";
 
     /** Reads the boxes; the same names answer on the page and for programs. */
     public static YearsForm read(Season season, Field field, MultiValueMap<String, String> asked) {
@@ -53,24 +53,24 @@ public record YearsForm(
                 }
             }
         }
-        List<String> courses = asked.getOrDefault(COURSE, List.of()).stream()
+        List<String> programs = asked.getOrDefault(PROGRAM, List.of()).stream()
                 .filter(name -> name != null && !name.isBlank())
                 .toList();
         List<Rotation> rotations = Ahead.repeated(season, field);
-        if (!courses.isEmpty()) {
+        if (!programs.isEmpty()) {
             try {
-                rotations = with(season, field, courses);
+                rotations = with(season, field, programs);
             } catch (SeasonGapException gap) {
-                faults.put(COURSE, sentence(gap));
+                faults.put(PROGRAM, sentence(gap));
             }
         }
-        return new YearsForm(options, rotations, typed, courses, faults);
+        return new YearsForm(options, rotations, typed, programs, faults);
     }
 
-    /** The rotation asked for, with each of the field's own courses in it repeated beside it. */
-    private static List<Rotation> with(Season season, Field field, List<String> courses) {
+    /** The rotation asked for, with each of the field's own programs in it repeated beside it. */
+    private static List<Rotation> with(Season season, Field field, List<String> programs) {
         List<Rotation> rotations = new ArrayList<>();
-        rotations.add(Rotation.named(season, field, courses));
+        rotations.add(Rotation.named(season, field, programs));
         for (Rotation repeated : Ahead.repeated(season, field)) {
             boolean part = rotations.get(0).steps().contains(repeated.steps().get(0));
             if (part && !rotations.contains(repeated)) {
@@ -103,8 +103,8 @@ public record YearsForm(
         return typed.getOrDefault(name, standard);
     }
 
-    /** The course chosen for a year of the rotation, counted from 0. */
-    public @Nullable String course(int place) {
-        return place < courses.size() ? courses.get(place) : null;
+    /** The program chosen for a year of the rotation, counted from 0. */
+    public @Nullable String program(int place) {
+        return place < programs.size() ? programs.get(place) : null;
     }
 }

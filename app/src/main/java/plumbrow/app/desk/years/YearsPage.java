@@ -45,8 +45,8 @@ public class YearsPage {
     }
 
     /**
-     * One sentence for the comparison's page: whether the seasons to come change which course is best. On few draws, the same for
-     * all courses; two that are about equal are told so.
+     * One sentence for the comparison's page: whether the seasons to come change which program is best. On few draws, the same for
+     * all programs; two that are about equal are told so.
      */
     @GetMapping("/fields/{name}/years/now")
     String now(@PathVariable String name, Model model) {

@@ -3,7 +3,7 @@ package plumbrow.app.desk.years;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import plumbrow.advice.course.Course;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.years.Failure;
@@ -12,30 +12,30 @@ import plumbrow.advice.years.YearsAhead;
 
 /** What the page of a look ahead shows. */
 public record YearsView(Season season, YearsAhead ahead, YearsForm form) {
-    /** Courses that may follow each other in the boxes. */
+    /** Programs that may follow each other in the boxes. */
     public static final int YEARS_OF_ROTATION = 3;
 
     public Field field() {
         return ahead.field();
     }
 
-    /** Other fields whose courses are offered, and other courses still may be named in the address. */
+    /** Other fields whose programs are offered, and other programs still may be named in the address. */
     private static final int MOST_OTHERS = 40;
 
-    /** The field's own courses. */
+    /** The field's own programs. */
     public List<String> own() {
-        return season.courses(field().name()).stream().map(Course::name).toList();
+        return season.programs(field().name()).stream().map(Program::name).toList();
     }
 
-    /** Courses of fields with another crop, by field and crop, as they are named in a rotation. */
+    /** Programs of fields with another crop, by field and crop, as they are named in a rotation. */
     public Map<String, List<String>> others() {
         Map<String, List<String>> others = new LinkedHashMap<>();
         for (Field other : season.fields()) {
             if (other.crop() != field().crop() && others.size() < MOST_OTHERS) {
                 others.put(
                         other.name() + ", " + other.crop().word(),
-                        season.courses(other.name()).stream()
-                                .map(course -> other.name() + ": " + course.name())
+                        season.programs(other.name()).stream()
+                                .map(program -> other.name() + ": " + program.name())
                                 .toList());
             }
         }
@@ -44,7 +44,7 @@ public record YearsView(Season season, YearsAhead ahead, YearsForm form) {
 
     /** The rotation whose picture stands on the page: the one that was asked for, else the best, else the first. */
     public RotationAhead shown() {
-        if (!form.courses().isEmpty() && form.faults().isEmpty()) {
+        if (!form.programs().isEmpty() && form.faults().isEmpty()) {
             String asked = form.rotations().get(0).words(field());
             return ahead.rotations().stream()
                     .filter(one -> one.name().equals(asked))

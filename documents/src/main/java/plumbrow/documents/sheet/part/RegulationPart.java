@@ -45,7 +45,7 @@ final class RegulationPart implements Part {
         list("Clean Air Act", "(?:clean air act|CAA)(?: (?:section )?\\d{3}.{0,20})?");
         list(
                 "State right-to-know",
-                "(?:state )?right[- ]to[- ]know(?: (?:laws?|lists?|states?))?|(?:massachusetts|new jersey|pennsylvania)(?: right[- ]to[- ]know)?");
+                "(?:state )?right[- ]to[- ]know(?: (?:distributions?|lists?|states?))?|(?:massachusetts|new jersey|pennsylvania)(?: right[- ]to[- ]know)?");
     }
 
     private static void list(String name, String words) {

@@ -111,7 +111,7 @@ public enum Label {
             "(?:melting|freezing|pour|softening) ?(?:point|range)(?: ?/ ?(?:melting|freezing) (?:point|range))?|melting/freezing point"),
     LOOKS("appearance|colou?r|odou?r(?: threshold)?|physical (?:state|form)|form|state"),
     OTHER_PROPERTY(
-            "evaporation rate|(?:dynamic |kinematic )?viscosity.{0,20}?|decomposition temperature|oxidi[sz]ing properties|particle (?:size|characteristics)|surface tension|volatil(?:ity|es).{0,20}?|percent volatile|voc.{0,20}?|henry'?s (?:law )?constant|weight per gallon|other (?:information|properties)|pka|dissociation constant|molecular weight|density of solid"),
+            "evaporation rate|(?:dynamic |kinematic )?viscosity.{0,20}?|decomposition temperature|oxidi[sz]ing properties|particle (?:size|characteristics)|surface tension|volatil(?:ity|es).{0,20}?|percent volatile|voc.{0,20}?|henry'?s (?:distribution )?constant|weight per gallon|other (?:information|properties)|pka|dissociation constant|molecular weight|density of solid"),
     // section 10
     STABLE("(?:chemical )?stability"),
     INCOMPATIBLE(

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param fallback the value of a blank cell; null where blank means unknown or none
  * @param blank what a blank cell means, in words; empty where that goes without saying
  * @param reference the column of another sheet where this value must stand; null where there is none
+ * @param former a name that older workbooks have for it; empty where it always had this one
  */
 public record Column<T>(
         String key,
@@ -24,21 +25,22 @@ public record Column<T>(
         boolean required,
         @Nullable T fallback,
         String blank,
-        @Nullable Reference reference) {
+        @Nullable Reference reference,
+        String former) {
 
     /** A column of another sheet. */
     public record Reference(Sheet<?> sheet, Column<?> column) {}
 
     public static <T> Column<T> of(String key, Kind<T> kind, String meaning, String example) {
-        return new Column<>(key, kind, meaning, example, "", false, null, "", null);
+        return new Column<>(key, kind, meaning, example, "", false, null, "", null, "");
     }
 
     public Column<T> in(String unit) {
-        return new Column<>(key, kind, meaning, example, unit, required, fallback, blank, reference);
+        return new Column<>(key, kind, meaning, example, unit, required, fallback, blank, reference, former);
     }
 
     public Column<T> need() {
-        return new Column<>(key, kind, meaning, example, unit, true, fallback, blank, reference);
+        return new Column<>(key, kind, meaning, example, unit, true, fallback, blank, reference, former);
     }
 
     public Column<T> otherwise(T value) {
@@ -52,14 +54,25 @@ public record Column<T>(
                 false,
                 value,
                 shown.isEmpty() ? blank : "blank means " + shown,
-                reference);
+                reference,
+                former);
     }
 
     public Column<T> blankMeans(String words) {
-        return new Column<>(key, kind, meaning, example, unit, required, fallback, "blank means " + words, reference);
+        return new Column<>(key, kind, meaning, example, unit, required, fallback, "blank means " + words, reference, former);
     }
 
     public Column<T> from(Sheet<?> sheet, Column<?> column) {
-        return new Column<>(key, kind, meaning, example, unit, required, fallback, blank, new Reference(sheet, column));
+        return new Column<>(key, kind, meaning, example, unit, required, fallback, blank, new Reference(sheet, column), former);
+    }
+
+    /** Older workbooks call it otherwise; they are read all the same. */
+    public Column<T> formerly(String name) {
+        return new Column<>(key, kind, meaning, example, unit, required, fallback, blank, reference, name);
+    }
+
+    /** Whether a header cell names this column, by today's name or the former one. */
+    boolean isCalled(String header) {
+        return key.equals(header) || (!former.isEmpty() && former.equals(header));
     }
 }

@@ -7,13 +7,14 @@ import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.outlook.Law;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.season.Season;
 
 /**
  * One sheet: its columns in order, and the way from a row to a value and back.
  *
  * @param name its name in the spreadsheet, and that of its CSV file
+ * @param former the name that older workbooks have for it; empty where it always had this one
  * @param purpose what it holds, one sentence
  * @param optional whether a workbook may do without it, which means that nothing of it is known
  * @param fewest fewest rows it may have
@@ -26,6 +27,7 @@ import plumbrow.advice.season.Season;
  */
 public record Sheet<R>(
         String name,
+        String former,
         String purpose,
         boolean optional,
         int fewest,
@@ -38,6 +40,11 @@ public record Sheet<R>(
         BiConsumer<R, Entry> show) {
     /** Most rows of any sheet. */
     public static final int MOST_ROWS = 20_000;
+
+    /** Whether a sheet of this name is this one, by today's name or the former one; in lower case. */
+    public boolean isCalled(String tidy) {
+        return name.equals(tidy) || (!former.isEmpty() && former.equals(tidy));
+    }
 
     /** The rows of this sheet for a season. */
     public List<List<Cell>> cells(Season season) {
@@ -70,6 +77,7 @@ public record Sheet<R>(
         private final List<List<Column<?>>> unique = new ArrayList<>();
         private final List<RowCheck> checks = new ArrayList<>();
         private BiConsumer<R, Entry> show = (value, entry) -> {};
+        private String former = "";
         private boolean optional;
         private int fewest;
         private int most = MOST_ROWS;
@@ -86,10 +94,16 @@ public record Sheet<R>(
             return this;
         }
 
-        public Maker<R> law(LawColumns law, Getter<R, Law> getter) {
-            columns.addAll(law.columns());
-            checks.add(law);
-            show = show.andThen((value, entry) -> law.show(getter.of(value), entry));
+        public Maker<R> distribution(DistributionColumns distribution, Getter<R, Distribution> getter) {
+            columns.addAll(distribution.columns());
+            checks.add(distribution);
+            show = show.andThen((value, entry) -> distribution.show(getter.of(value), entry));
+            return this;
+        }
+
+        /** Older workbooks call it otherwise; they are read all the same. */
+        public Maker<R> formerly(String name) {
+            former = name;
             return this;
         }
 
@@ -123,6 +137,7 @@ public record Sheet<R>(
         public Sheet<R> build(Function<Row, R> build) {
             return new Sheet<>(
                     name,
+                    former,
                     purpose,
                     optional,
                     fewest,

@@ -79,7 +79,7 @@ public final class TableReader {
     private @Nullable Column<?> named(String found) {
         String tidy = found.toLowerCase(Locale.ROOT);
         return sheet.columns().stream()
-                .filter(column -> column.key().equals(tidy))
+                .filter(column -> column.isCalled(tidy))
                 .findFirst()
                 .orElse(null);
     }

@@ -18,7 +18,7 @@ import plumbrow.documents.workbook.sheet.ShelfSheet;
 /**
  * Dates fit the season. Passes lie between July before the harvest year, when stubble is worked for autumn seeding, and the
  * end of the harvest year; the log reaches back five years; what follows is planted from the harvest year on; nothing was scouted
- * or read after the day of the outlook.
+ * or read after the day of the assumptions.
  */
 final class Dates implements Rule {
     private static final int YEARS_BACK = 5;
@@ -81,7 +81,7 @@ final class Dates implements Rule {
         for (Row row : tables.rows(sheet)) {
             LocalDate date = row.find(column);
             if (date != null && date.isAfter(asOf)) {
-                objections.at(row, column, "a day not after " + asOf + ", the day of the outlook");
+                objections.at(row, column, "a day not after " + asOf + ", the day of the assumptions");
             }
         }
     }

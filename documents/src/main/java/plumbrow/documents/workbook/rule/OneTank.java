@@ -21,10 +21,10 @@ final class OneTank implements Rule {
         Map<List<String>, Row> first = new HashMap<>();
         for (Row spray : tables.rows(SpraySheet.SHEET)) {
             String field = spray.find(SpraySheet.FIELD);
-            String course = spray.find(SpraySheet.COURSE);
+            String program = spray.find(SpraySheet.PROGRAM);
             String tank = spray.find(SpraySheet.TANK);
-            if (field != null && course != null && tank != null) {
-                Row before = first.putIfAbsent(List.of(field, course, tank), spray);
+            if (field != null && program != null && tank != null) {
+                Row before = first.putIfAbsent(List.of(field, program, tank), spray);
                 if (before != null) {
                     sameDay(spray, before, passes, objections);
                     SpraySheet.OF_THE_TRIP.forEach(column -> same(spray, before, column, objections));
@@ -49,7 +49,7 @@ final class OneTank implements Rule {
         Integer number = spray.find(SpraySheet.PASS);
         Row pass = number == null
                 ? null
-                : passes.get(List.of(spray.get(SpraySheet.FIELD), spray.get(SpraySheet.COURSE), number));
+                : passes.get(List.of(spray.get(SpraySheet.FIELD), spray.get(SpraySheet.PROGRAM), number));
         return pass == null ? null : pass.find(PassSheet.DATE);
     }
 

@@ -12,20 +12,20 @@ import plumbrow.documents.workbook.form.Row;
 import plumbrow.documents.workbook.form.Tables;
 import plumbrow.documents.workbook.sheet.PassSheet;
 
-/** The passes of a course are made in the order of their numbers. */
+/** The passes of a program are made in the order of their numbers. */
 final class PassOrder implements Rule {
     @Override
     public void check(Tables tables, Objections objections) {
-        Map<List<String>, List<Row>> courses = new HashMap<>();
+        Map<List<String>, List<Row>> programs = new HashMap<>();
         for (Row row : tables.rows(PassSheet.SHEET)) {
             String field = row.find(PassSheet.FIELD);
-            String course = row.find(PassSheet.COURSE);
-            if (field != null && course != null && row.find(PassSheet.PASS) != null) {
-                courses.computeIfAbsent(List.of(field, course), key -> new ArrayList<>())
+            String program = row.find(PassSheet.PROGRAM);
+            if (field != null && program != null && row.find(PassSheet.PASS) != null) {
+                programs.computeIfAbsent(List.of(field, program), key -> new ArrayList<>())
                         .add(row);
             }
         }
-        courses.values().forEach(passes -> check(passes, objections));
+        programs.values().forEach(passes -> check(passes, objections));
     }
 
     private static void check(List<Row> passes, Objections objections) {

@@ -1,7 +1,7 @@
 package plumbrow.documents.workbook.rule;
 
 import java.util.Map;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.shelf.ProductKind;
 import plumbrow.documents.workbook.form.Objections;

@@ -12,7 +12,7 @@ public final class Rules {
             new OneGroup(),
             new Dates(),
             new LoggedProducts(),
-            new CoursesOfFields(),
+            new ProgramsOfFields(),
             new PassOrder(),
             new PassesFit(),
             new UnitsAgree(),

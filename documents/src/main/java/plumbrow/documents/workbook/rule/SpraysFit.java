@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.GrowthStage;
 import plumbrow.documents.workbook.form.Objections;
@@ -20,14 +20,14 @@ final class SpraysFit implements Rule {
     @Override
     public void check(Tables tables, Objections objections) {
         Map<List<Object>, Row> passes = passes(tables);
-        Set<List<Object>> courses = CoursesOfFields.all(tables);
+        Set<List<Object>> programs = ProgramsOfFields.all(tables);
         Map<String, Row> fields = tables.index(FieldSheet.SHEET, FieldSheet.FIELD);
         for (Row spray : tables.rows(SpraySheet.SHEET)) {
             String field = spray.find(SpraySheet.FIELD);
-            String course = spray.find(SpraySheet.COURSE);
+            String program = spray.find(SpraySheet.PROGRAM);
             Integer number = spray.find(SpraySheet.PASS);
-            if (field != null && course != null && number != null && courses.contains(List.of(field, course))) {
-                pass(spray, passes.get(List.of(field, course, number)), objections);
+            if (field != null && program != null && number != null && programs.contains(List.of(field, program))) {
+                pass(spray, passes.get(List.of(field, program, number)), objections);
             }
             Row land = fields.get(String.valueOf(field));
             Crop crop = land == null ? null : land.find(FieldSheet.CROP);
@@ -38,15 +38,15 @@ final class SpraysFit implements Rule {
         }
     }
 
-    /** The passes by field, course and number. */
+    /** The passes by field, program and number. */
     static Map<List<Object>, Row> passes(Tables tables) {
         Map<List<Object>, Row> passes = new HashMap<>();
         for (Row row : tables.rows(PassSheet.SHEET)) {
             String field = row.find(PassSheet.FIELD);
-            String course = row.find(PassSheet.COURSE);
+            String program = row.find(PassSheet.PROGRAM);
             Integer number = row.find(PassSheet.PASS);
-            if (field != null && course != null && number != null) {
-                passes.put(List.of(field, course, number), row);
+            if (field != null && program != null && number != null) {
+                passes.put(List.of(field, program, number), row);
             }
         }
         return passes;
@@ -57,7 +57,7 @@ final class SpraysFit implements Rule {
             objections.at(
                     spray,
                     SpraySheet.PASS,
-                    "a pass of the course " + spray.found(SpraySheet.COURSE) + " of " + spray.found(SpraySheet.FIELD)
+                    "a pass of the program " + spray.found(SpraySheet.PROGRAM) + " of " + spray.found(SpraySheet.FIELD)
                             + " on the sheet passes");
             return;
         }

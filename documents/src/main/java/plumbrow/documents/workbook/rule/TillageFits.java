@@ -3,7 +3,7 @@ package plumbrow.documents.workbook.rule;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.PassKind;
 import plumbrow.documents.workbook.form.Objections;
 import plumbrow.documents.workbook.form.Row;
 import plumbrow.documents.workbook.form.Tables;
@@ -15,21 +15,21 @@ final class TillageFits implements Rule {
     @Override
     public void check(Tables tables, Objections objections) {
         Map<List<Object>, Row> passes = SpraysFit.passes(tables);
-        Set<List<Object>> courses = CoursesOfFields.all(tables);
+        Set<List<Object>> programs = ProgramsOfFields.all(tables);
         for (Row row : tables.rows(TillageSheet.SHEET)) {
             String field = row.find(TillageSheet.FIELD);
-            String course = row.find(TillageSheet.COURSE);
+            String program = row.find(TillageSheet.PROGRAM);
             Integer number = row.find(TillageSheet.PASS);
-            if (field == null || course == null || number == null || !courses.contains(List.of(field, course))) {
+            if (field == null || program == null || number == null || !programs.contains(List.of(field, program))) {
                 continue;
             }
-            Row pass = passes.get(List.of(field, course, number));
+            Row pass = passes.get(List.of(field, program, number));
             PassKind kind = pass == null ? null : pass.find(PassSheet.KIND);
             if (pass == null || (kind != null && kind != PassKind.TILLAGE)) {
                 objections.at(
                         row,
                         TillageSheet.PASS,
-                        "a tillage pass of the course " + course + " of " + field + " on the sheet passes");
+                        "a tillage pass of the program " + program + " of " + field + " on the sheet passes");
             }
         }
     }

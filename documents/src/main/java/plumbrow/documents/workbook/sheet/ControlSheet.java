@@ -2,7 +2,7 @@ package plumbrow.documents.workbook.sheet;
 
 import plumbrow.advice.shelf.Control;
 import plumbrow.documents.workbook.form.Column;
-import plumbrow.documents.workbook.form.LawColumns;
+import plumbrow.documents.workbook.form.DistributionColumns;
 import plumbrow.documents.workbook.form.NumberKind;
 import plumbrow.documents.workbook.form.RateUnit;
 import plumbrow.documents.workbook.form.RateUnitKind;
@@ -27,7 +27,7 @@ public final class ControlSheet {
     public static final Column<RateUnit> RATE_UNIT = Column.of(
                     "rate_unit", new RateUnitKind(), "unit of rate", "fl oz/ac")
             .need();
-    static final LawColumns SHARE = LawColumns.of(
+    static final DistributionColumns SHARE = DistributionColumns.of(
                     "control_*",
                     Words.SHARE,
                     "share",
@@ -47,7 +47,7 @@ public final class ControlSheet {
             .column(PEST, Control::pest)
             .column(RATE, control -> control.rate().value())
             .column(RATE_UNIT, control -> RateUnit.perAcre(control.rate().unit()))
-            .law(SHARE, Control::share)
+            .distribution(SHARE, Control::share)
             .column(SOURCE, Control::source)
             .once(PRODUCT, PEST, RATE, RATE_UNIT)
             .build(row -> new Control(

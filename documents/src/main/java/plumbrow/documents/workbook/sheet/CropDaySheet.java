@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import plumbrow.advice.weeds.CropTiming;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.DateKind;
-import plumbrow.documents.workbook.form.LawColumns;
+import plumbrow.documents.workbook.form.DistributionColumns;
 import plumbrow.documents.workbook.form.NumberKind;
 import plumbrow.documents.workbook.form.Sheet;
 
@@ -14,7 +14,7 @@ public final class CropDaySheet {
     static final Column<LocalDate> UP = reckoned("up", "day on which the crop is up", "2026-05-12");
     static final Column<LocalDate> CLOSED =
             reckoned("closed", "day on which its leaves meet between the rows", "2026-07-01");
-    static final LawColumns LATE = LawColumns.of(
+    static final DistributionColumns LATE = DistributionColumns.of(
                     "late_*_days",
                     NumberKind.between(0, 60),
                     "days",
@@ -33,7 +33,7 @@ public final class CropDaySheet {
             .column(FIELD, CropTiming::field)
             .column(UP, CropTiming::up)
             .column(CLOSED, CropTiming::closed)
-            .law(LATE, CropTiming::daysLate)
+            .distribution(LATE, CropTiming::daysLate)
             .column(SOURCE, CropTiming::source)
             .once(FIELD)
             .check(Words.ordered(UP, CLOSED, "before"))

@@ -7,7 +7,7 @@ import plumbrow.advice.pests.InsectPressure.Measure;
 import plumbrow.advice.pests.ScoutingSample;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.DateKind;
-import plumbrow.documents.workbook.form.LawColumns;
+import plumbrow.documents.workbook.form.DistributionColumns;
 import plumbrow.documents.workbook.form.NumberKind;
 import plumbrow.documents.workbook.form.Objections;
 import plumbrow.documents.workbook.form.Row;
@@ -33,7 +33,7 @@ public final class InsectSheet {
                     "how pressure is counted; node injury is the scale from 0 to 3",
                     "node injury")
             .need();
-    static final LawColumns PRESSURE = LawColumns.of(
+    static final DistributionColumns PRESSURE = DistributionColumns.of(
                     "pressure_*",
                     NumberKind.between(0, 100_000),
                     "as measured",
@@ -42,7 +42,7 @@ public final class InsectSheet {
                     0.7,
                     1.6)
             .need();
-    static final LawColumns LOSS = LawColumns.of(
+    static final DistributionColumns LOSS = DistributionColumns.of(
                     "loss_*_pct", Words.PERCENT, "% per unit", "yield lost for each unit of pressure", 8, 15, 22)
             .need()
             .spreadWhereBlank();
@@ -80,8 +80,8 @@ public final class InsectSheet {
             .column(FIELD, InsectPressure::field)
             .column(INSECT, InsectPressure::insect)
             .column(MEASURE, InsectPressure::measure)
-            .law(PRESSURE, InsectPressure::pressure)
-            .law(LOSS, InsectPressure::lossPerUnitPct)
+            .distribution(PRESSURE, InsectPressure::pressure)
+            .distribution(LOSS, InsectPressure::lossPerUnitPct)
             .column(NEIGHBOUR, InsectPressure::neighbourShare)
             .column(
                     SAMPLE_SIZE,

@@ -1,7 +1,7 @@
 package plumbrow.documents.workbook.sheet;
 
 import java.time.LocalDate;
-import plumbrow.advice.course.Done;
+import plumbrow.advice.program.Done;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.DateKind;
 import plumbrow.documents.workbook.form.NumberKind;

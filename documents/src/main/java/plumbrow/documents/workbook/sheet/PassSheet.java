@@ -3,13 +3,13 @@ package plumbrow.documents.workbook.sheet;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.course.Pass;
-import plumbrow.advice.course.PassKind;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.DateKind;
-import plumbrow.documents.workbook.form.LawColumns;
+import plumbrow.documents.workbook.form.DistributionColumns;
 import plumbrow.documents.workbook.form.NumberKind;
 import plumbrow.documents.workbook.form.Objections;
 import plumbrow.documents.workbook.form.RateUnit;
@@ -20,15 +20,15 @@ import plumbrow.documents.workbook.form.TextKind;
 import plumbrow.documents.workbook.form.WholeKind;
 import plumbrow.documents.workbook.form.WordKind;
 
-/** The trips over the field that make up each course. */
+/** The trips over the field that make up each program. */
 public final class PassSheet {
     public static final Column<String> FIELD =
             Column.of("field", TextKind.NAME, "the field", "East 80").need().from(FieldSheet.SHEET, FieldSheet.FIELD);
-    public static final Column<String> COURSE = Column.of(
-                    "course", TextKind.NAME, "the course of that field", "Trait, no insecticide")
-            .need();
+    public static final Column<String> PROGRAM = Column.of(
+                    "program", TextKind.NAME, "the program of that field", "Trait, no insecticide")
+            .formerly("course").need();
     public static final Column<Integer> PASS = Column.of(
-                    "pass", new WholeKind(1, 99), "its place in the course, counted from 1", "1")
+                    "pass", new WholeKind(1, 99), "its place in the program, counted from 1", "1")
             .need();
     public static final Column<PassKind> KIND = Column.of(
                     "kind", WordKind.of(PassKind.class, PassKind::word), "what is done", "seed")
@@ -57,7 +57,7 @@ public final class PassSheet {
                     "8.50")
             .in("$/ac")
             .otherwise(0.0);
-    static final LawColumns INJURY = LawColumns.of(
+    static final DistributionColumns INJURY = DistributionColumns.of(
                     "injury_*_pct", Words.PERCENT, "%", "yield lost because this pass hurts the crop", 0, 1, 3)
             .otherwise(0);
     static final Column<Double> DELAY = Column.of(
@@ -68,7 +68,7 @@ public final class PassSheet {
     public static final Sheet<Line> SHEET = Sheet.<Line>named(
                     "passes", "One row for each trip over the field, in the order they are made.", PassSheet::lines)
             .column(FIELD, Line::field)
-            .column(COURSE, Line::course)
+            .column(PROGRAM, Line::program)
             .column(PASS, line -> line.pass().number())
             .column(KIND, line -> line.pass().kind())
             .column(DATE, line -> line.pass().date())
@@ -85,20 +85,20 @@ public final class PassSheet {
                             : RateUnit.perAcre(line.pass().rate().unit()))
             .column(SHARE, line -> line.pass().sharePct())
             .column(CHARGE, line -> line.pass().chargeUsdPerAcre())
-            .law(INJURY, line -> line.pass().injuryPct())
+            .distribution(INJURY, line -> line.pass().injuryPct())
             .column(DELAY, line -> line.pass().delayDays())
-            .once(FIELD, COURSE, PASS)
+            .once(FIELD, PROGRAM, PASS)
             .check(PassSheet::checkProduct)
-            .build(row -> new Line(row.get(FIELD), row.get(COURSE), pass(row)));
+            .build(row -> new Line(row.get(FIELD), row.get(PROGRAM), pass(row)));
 
     private PassSheet() {}
 
-    /** A pass and the course it belongs to. */
-    public record Line(String field, String course, Pass pass) {}
+    /** A pass and the program it belongs to. */
+    public record Line(String field, String program, Pass pass) {}
 
     private static List<Line> lines(Season season) {
-        return season.courses().stream()
-                .flatMap(course -> course.passes().stream().map(pass -> new Line(course.field(), course.name(), pass)))
+        return season.programs().stream()
+                .flatMap(program -> program.passes().stream().map(pass -> new Line(program.field(), program.name(), pass)))
                 .toList();
     }
 

@@ -4,7 +4,7 @@ import plumbrow.advice.weeds.Basis;
 import plumbrow.advice.weeds.Timing;
 import plumbrow.advice.weeds.WeedRating;
 import plumbrow.documents.workbook.form.Column;
-import plumbrow.documents.workbook.form.LawColumns;
+import plumbrow.documents.workbook.form.DistributionColumns;
 import plumbrow.documents.workbook.form.NumberKind;
 import plumbrow.documents.workbook.form.Objections;
 import plumbrow.documents.workbook.form.RateUnit;
@@ -44,7 +44,7 @@ public final class RatingSheet {
                     "seen_days", new WholeKind(1, 200), "days after application on which it was seen", "28")
             .in("days")
             .blankMeans("four weeks");
-    static final LawColumns CONTROL = LawColumns.of(
+    static final DistributionColumns CONTROL = DistributionColumns.of(
                     "control_*", Words.SHARE, "share", "share of the plants that it kills", 0.8, 0.9, 0.97)
             .need()
             .spreadWhereBlank();
@@ -72,7 +72,7 @@ public final class RatingSheet {
             .column(RATE_UNIT, rating -> RateUnit.perAcre(rating.rate().unit()))
             .column(HEIGHT, WeedRating::heightIn)
             .column(SEEN, WeedRating::seenDays)
-            .law(CONTROL, WeedRating::control)
+            .distribution(CONTROL, WeedRating::control)
             .column(BASIS, WeedRating::basis)
             .column(AS_FOR, WeedRating::asFor)
             .column(SOURCE, WeedRating::source)

@@ -6,7 +6,7 @@ import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.SeedRights;
 import plumbrow.documents.workbook.form.Column;
-import plumbrow.documents.workbook.form.LawColumns;
+import plumbrow.documents.workbook.form.DistributionColumns;
 import plumbrow.documents.workbook.form.ListKind;
 import plumbrow.documents.workbook.form.NumberKind;
 import plumbrow.documents.workbook.form.Row;
@@ -39,7 +39,7 @@ public final class SeedSheet {
                     "germination_pct", NumberKind.above(0).upTo(100), "germination on the tag or of the test", "95")
             .in("%")
             .need();
-    static final LawColumns EMERGENCE = LawColumns.of(
+    static final DistributionColumns EMERGENCE = DistributionColumns.of(
                     "emergence_*_pct",
                     Words.PERCENT,
                     "%",
@@ -55,16 +55,16 @@ public final class SeedSheet {
                     "Cry3Bb1; Cry34/35")
             .from(TraitSheet.SHEET, TraitSheet.TRAIT)
             .otherwise(List.of());
-    static final LawColumns GAIN = LawColumns.of(
+    static final DistributionColumns GAIN = DistributionColumns.of(
                     "gain_*_bu_ac",
                     NumberKind.between(-500, 500),
                     "bu/ac",
-                    "yield over the field's outlook that its genetics bring; may be negative",
+                    "yield over the field's assumptions that its genetics bring; may be negative",
                     -2,
                     3,
                     8)
             .otherwise(0);
-    static final LawColumns STAND = LawColumns.of(
+    static final DistributionColumns STAND = DistributionColumns.of(
                     "stand_*_pct",
                     Words.PERCENT,
                     "%",
@@ -93,11 +93,11 @@ public final class SeedSheet {
             .column(PER_UNIT, Seed::seedsPerUnit)
             .column(PER_POUND, Seed::seedsPerPound)
             .column(GERMINATION, Seed::germinationPct)
-            .law(EMERGENCE, Seed::emergencePct)
+            .distribution(EMERGENCE, Seed::emergencePct)
             .column(TRAITS, seed -> seed.traits().isEmpty() ? null : seed.traits())
             .also(RefugeColumns::addTo)
-            .law(GAIN, Seed::gainBuPerAcre)
-            .law(STAND, Seed::standPct)
+            .distribution(GAIN, Seed::gainBuPerAcre)
+            .distribution(STAND, Seed::standPct)
             .also(SavedColumns::addTo)
             .column(CONTRACT, seed -> seed.rights().contractForbids())
             .column(PATENT, seed -> seed.rights().patentInForce())

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import plumbrow.advice.course.Course;
-import plumbrow.advice.course.Pass;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.Pass;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.means.Means;
@@ -41,9 +41,9 @@ public final class Sheets {
             LabelUseSheet.SHEET,
             ActiveLimitSheet.SHEET,
             ControlSheet.SHEET,
-            CourseSheet.SHEET,
+            ProgramSheet.SHEET,
             PassSheet.SHEET,
-            OutlookSheet.SHEET,
+            AssumptionSheet.SHEET,
             TermsSheet.SHEET,
             SoilRateSheet.SHEET,
             SetbackSheet.SHEET,
@@ -78,7 +78,7 @@ public final class Sheets {
     /** The sheet of a name, whatever its case. */
     public static Optional<Sheet<?>> named(String name) {
         String tidy = name.strip().toLowerCase(Locale.ROOT);
-        return ALL.stream().filter(sheet -> sheet.name().equals(tidy)).findFirst();
+        return ALL.stream().filter(sheet -> sheet.isCalled(tidy)).findFirst();
     }
 
     /** The season of a workbook in which nothing is wrong. */
@@ -106,8 +106,8 @@ public final class Sheets {
                         tables.values(WeedSheet.SHEET),
                         tables.values(ResistanceSheet.SHEET),
                         weedBook(tables)),
-                courses(tables),
-                tables.values(OutlookSheet.SHEET),
+                programs(tables),
+                tables.values(AssumptionSheet.SHEET),
                 ground(tables),
                 work(tables));
     }
@@ -162,22 +162,22 @@ public final class Sheets {
                 tables.values(StandCountSheet.SHEET));
     }
 
-    /** Courses with their passes in the order of their numbers, in whatever order the rows stand. */
-    private static List<Course> courses(Tables tables) {
+    /** Programs with their passes in the order of their numbers, in whatever order the rows stand. */
+    private static List<Program> programs(Tables tables) {
         Map<List<String>, List<Pass>> passes = new LinkedHashMap<>();
         for (PassSheet.Line line : tables.values(PassSheet.SHEET)) {
-            passes.computeIfAbsent(List.of(line.field(), line.course()), course -> new ArrayList<>())
+            passes.computeIfAbsent(List.of(line.field(), line.program()), program -> new ArrayList<>())
                     .add(line.pass());
         }
         passes.values().forEach(each -> each.sort(Comparator.comparingInt(Pass::number)));
-        return tables.values(CourseSheet.SHEET).stream()
-                .map(course -> new Course(
-                        course.field(),
-                        course.name(),
-                        course.baseline(),
-                        course.refuge(),
-                        course.note(),
-                        passes.getOrDefault(List.of(course.field(), course.name()), List.of())))
+        return tables.values(ProgramSheet.SHEET).stream()
+                .map(program -> new Program(
+                        program.field(),
+                        program.name(),
+                        program.baseline(),
+                        program.refuge(),
+                        program.note(),
+                        passes.getOrDefault(List.of(program.field(), program.name()), List.of())))
                 .toList();
     }
 }

@@ -1,7 +1,7 @@
 package plumbrow.documents.workbook.sheet;
 
 import java.util.List;
-import plumbrow.advice.course.SprayPlan;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Droplets;
 import plumbrow.advice.shelf.Method;
@@ -18,9 +18,9 @@ public final class SpraySheet {
     private static final NumberKind HEIGHT = NumberKind.between(0, 999);
 
     public static final Column<String> FIELD = Words.field("the field");
-    public static final Column<String> COURSE = Column.of(
-                    "course", TextKind.NAME, "the course of that field", "Trait, no insecticide")
-            .need();
+    public static final Column<String> PROGRAM = Column.of(
+                    "program", TextKind.NAME, "the program of that field", "Trait, no insecticide")
+            .formerly("course").need();
     public static final Column<Integer> PASS = Column.of(
                     "pass", new WholeKind(1, 99), "number of the pass on the sheet passes", "2")
             .need();
@@ -63,11 +63,11 @@ public final class SpraySheet {
 
     public static final Sheet<SprayPlan> SHEET = Sheet.<SprayPlan>named(
                     "sprays",
-                    "How seed, spray and granule passes are to be put on: one row for a pass of a course.",
+                    "How seed, spray and granule passes are to be put on: one row for a pass of a program.",
                     season -> season.work().sprayPlans())
             .optional()
             .column(FIELD, SprayPlan::field)
-            .column(COURSE, SprayPlan::course)
+            .column(PROGRAM, SprayPlan::program)
             .column(PASS, SprayPlan::pass)
             .column(TANK, SprayPlan::tank)
             .column(METHOD, SprayPlan::method)
@@ -80,10 +80,10 @@ public final class SpraySheet {
             .column(WEED_HEIGHT, SprayPlan::weedHeightIn)
             .column(BLOOM, SprayPlan::bloom)
             .column(APPLICATOR, SprayPlan::applicator)
-            .once(FIELD, COURSE, PASS)
+            .once(FIELD, PROGRAM, PASS)
             .build(row -> new SprayPlan(
                     row.get(FIELD),
-                    row.get(COURSE),
+                    row.get(PROGRAM),
                     row.get(PASS),
                     row.find(TANK),
                     row.find(METHOD),

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import plumbrow.advice.stand.StandCount;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.DateKind;
-import plumbrow.documents.workbook.form.LawColumns;
+import plumbrow.documents.workbook.form.DistributionColumns;
 import plumbrow.documents.workbook.form.NumberKind;
 import plumbrow.documents.workbook.form.Sheet;
 
@@ -20,7 +20,7 @@ public final class StandCountSheet {
                     "when it was counted; a seed pass after this day replants its share of the acres",
                     "2026-05-14")
             .need();
-    static final LawColumns PLANTS = LawColumns.of(
+    static final DistributionColumns PLANTS = DistributionColumns.of(
                     "plants_*_ac",
                     NumberKind.between(0, 3_000_000),
                     "plants/ac",
@@ -29,7 +29,7 @@ public final class StandCountSheet {
                     16_000,
                     18_000)
             .need();
-    static final LawColumns GAPS = LawColumns.of(
+    static final DistributionColumns GAPS = DistributionColumns.of(
                     "gaps_*_pct",
                     Words.PERCENT,
                     "% of yield",
@@ -56,8 +56,8 @@ public final class StandCountSheet {
             .column(FIELD, StandCount::field)
             .column(PLANTED, StandCount::planted)
             .column(COUNTED, StandCount::counted)
-            .law(PLANTS, StandCount::plantsPerAcre)
-            .law(GAPS, StandCount::gapsLossPct)
+            .distribution(PLANTS, StandCount::plantsPerAcre)
+            .distribution(GAPS, StandCount::gapsLossPct)
             .column(PAYMENT, StandCount::paymentUsdPerAcre)
             .column(SOURCE, StandCount::source)
             .once(FIELD)

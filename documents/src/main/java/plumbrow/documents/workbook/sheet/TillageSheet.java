@@ -12,9 +12,9 @@ import plumbrow.documents.workbook.form.WordKind;
 /** How tillage passes are run. */
 public final class TillageSheet {
     public static final Column<String> FIELD = Words.field("the field");
-    public static final Column<String> COURSE = Column.of(
-                    "course", TextKind.NAME, "the course of that field", "Worked in")
-            .need();
+    public static final Column<String> PROGRAM = Column.of(
+                    "program", TextKind.NAME, "the program of that field", "Worked in")
+            .formerly("course").need();
     public static final Column<Integer> PASS = Column.of(
                     "pass", new WholeKind(1, 99), "number of the tillage pass on the sheet passes", "2")
             .need();
@@ -24,18 +24,18 @@ public final class TillageSheet {
 
     public static final Sheet<TillageWork> SHEET = Sheet.<TillageWork>named(
                     "tillage",
-                    "How tillage passes are run: one row for a pass of a course.",
+                    "How tillage passes are run: one row for a pass of a program.",
                     season -> season.pests().weedBook().tillage())
             .optional()
             .column(FIELD, TillageWork::field)
-            .column(COURSE, TillageWork::course)
+            .column(PROGRAM, TillageWork::program)
             .column(PASS, TillageWork::pass)
             .column(TOOL, TillageWork::tool)
             .column(DEPTH, TillageWork::depthIn)
             .column(SOURCE, TillageWork::source)
-            .once(FIELD, COURSE, PASS)
+            .once(FIELD, PROGRAM, PASS)
             .build(row -> new TillageWork(
-                    row.get(FIELD), row.get(COURSE), row.get(PASS), row.get(TOOL), row.get(DEPTH), row.get(SOURCE)));
+                    row.get(FIELD), row.get(PROGRAM), row.get(PASS), row.get(TOOL), row.get(DEPTH), row.get(SOURCE)));
 
     private TillageSheet() {}
 

@@ -2,7 +2,7 @@ package plumbrow.documents.workbook.sheet;
 
 import plumbrow.advice.shelf.Trait;
 import plumbrow.documents.workbook.form.Column;
-import plumbrow.documents.workbook.form.LawColumns;
+import plumbrow.documents.workbook.form.DistributionColumns;
 import plumbrow.documents.workbook.form.Sheet;
 import plumbrow.documents.workbook.form.TextKind;
 
@@ -20,7 +20,7 @@ public final class TraitSheet {
     public static final Column<String> INSECT = Column.of(
                     "insect", TextKind.NAME, "the insect it is aimed at", "western corn rootworm")
             .need();
-    static final LawColumns CONTROL = LawColumns.of(
+    static final DistributionColumns CONTROL = DistributionColumns.of(
                     "control_*", Words.SHARE, "share", "share of injury it prevents while it works", 0.7, 0.85, 0.95)
             .need()
             .spreadWhereBlank();
@@ -33,7 +33,7 @@ public final class TraitSheet {
             .column(TRAIT, Trait::name)
             .column(GROUP, Trait::group)
             .column(INSECT, Trait::insect)
-            .law(CONTROL, Trait::control)
+            .distribution(CONTROL, Trait::control)
             .column(SOURCE, Trait::source)
             .once(TRAIT, INSECT)
             .build(row ->

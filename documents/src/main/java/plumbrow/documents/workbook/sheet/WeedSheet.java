@@ -2,7 +2,7 @@ package plumbrow.documents.workbook.sheet;
 
 import plumbrow.advice.pests.WeedPressure;
 import plumbrow.documents.workbook.form.Column;
-import plumbrow.documents.workbook.form.LawColumns;
+import plumbrow.documents.workbook.form.DistributionColumns;
 import plumbrow.documents.workbook.form.NumberKind;
 import plumbrow.documents.workbook.form.Row;
 import plumbrow.documents.workbook.form.Sheet;
@@ -19,7 +19,7 @@ public final class WeedSheet {
                     "its name, spelled the same way wherever it stands in the workbook",
                     "waterhemp")
             .need();
-    static final LawColumns DENSITY = LawColumns.of(
+    static final DistributionColumns DENSITY = DistributionColumns.of(
                     "density_*",
                     NumberKind.between(0, 100_000),
                     "density_unit",
@@ -38,14 +38,14 @@ public final class WeedSheet {
                     "1.5")
             .in("% per plant/m2")
             .need();
-    static final LawColumns LOSS = new LawColumns(
+    static final DistributionColumns LOSS = new DistributionColumns(
             Column.of(
                             "first_plant_loss_low_pct",
                             NumberKind.between(0, 1000),
                             "the same, lowest believable on this field",
                             "0.5")
                     .in("% per plant/m2")
-                    .blankMeans(LawColumns.SPREAD),
+                    .blankMeans(DistributionColumns.SPREAD),
             FIRST_PLANT,
             Column.of(
                             "first_plant_loss_high_pct",
@@ -53,7 +53,7 @@ public final class WeedSheet {
                             "the same, highest believable on this field",
                             "4")
                     .in("% per plant/m2")
-                    .blankMeans(LawColumns.SPREAD));
+                    .blankMeans(DistributionColumns.SPREAD));
     static final Column<Double> MOST = Column.of(
                     "most_loss_pct",
                     NumberKind.above(0).upTo(100),
@@ -69,9 +69,9 @@ public final class WeedSheet {
                     season -> season.pests().weeds())
             .column(FIELD, WeedPressure::field)
             .column(WEED, WeedPressure::weed)
-            .law(DENSITY, WeedPressure::densityPerSquareMetre)
+            .distribution(DENSITY, WeedPressure::densityPerSquareMetre)
             .column(DENSITY_UNIT, weed -> Area.SQUARE_METRE)
-            .law(LOSS, WeedPressure::lossPerPlantPct)
+            .distribution(LOSS, WeedPressure::lossPerPlantPct)
             .column(MOST, WeedPressure::mostLossPct)
             .column(SOURCE, WeedPressure::source)
             .once(FIELD, WEED)

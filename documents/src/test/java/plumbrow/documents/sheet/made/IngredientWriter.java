@@ -96,7 +96,7 @@ final class IngredientWriter {
         return text + (sign ? draft.pick("%", " %") : "");
     }
 
-    /** The rule of the registry, counted once more and apart from the program. */
+    /** The rule of the registry, counted once more and apart from the reader. */
     private static boolean fits(String cas) {
         String digits = new StringBuilder(cas.replace("-", "")).reverse().toString();
         int sum = 0;

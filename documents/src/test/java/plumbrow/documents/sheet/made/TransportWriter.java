@@ -107,7 +107,7 @@ final class TransportWriter {
         draft.pair(
                 "FIFRA",
                 draft.pick(
-                        "This product is registered under federal pesticide law.",
+                        "This product is registered under federal pesticide distribution.",
                         "Registered pesticide; the label differs from this sheet."));
         listed(draft, "FIFRA");
         draft.pair(draft.pick("Signal word", "EPA label signal word: Signal word"), signal);

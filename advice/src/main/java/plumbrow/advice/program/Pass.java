@@ -1,0 +1,35 @@
+package plumbrow.advice.program;
+
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.quantity.Amount;
+
+/**
+ * One trip over the field.
+ *
+ * @param number order within the program, from 1
+ * @param date planned day, where planned
+ * @param product product of the shelf; null for tillage, scouting and harvest
+ * @param rate per acre; null where there is no product. Seed may be given as live seeds (saved seed is drilled
+ *     thicker for what does not germinate), seeds, units or weight
+ * @param sharePct share of the field's acres that the pass covers [%]
+ * @param chargeUsdPerAcre machine, labour or custom charge [$/ac covered]
+ * @param injuryPct yield lost to crop injury by this pass [%]
+ * @param delayDays days by which this pass sets the crop back [d]
+ */
+public record Pass(
+        int number,
+        PassKind kind,
+        @Nullable LocalDate date,
+        @Nullable String product,
+        @Nullable Amount rate,
+        double sharePct,
+        double chargeUsdPerAcre,
+        Distribution injuryPct,
+        double delayDays) {
+    /** The same trip at another place in the program. */
+    public Pass numbered(int other) {
+        return new Pass(other, kind, date, product, rate, sharePct, chargeUsdPerAcre, injuryPct, delayDays);
+    }
+}
