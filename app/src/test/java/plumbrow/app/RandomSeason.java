@@ -3,10 +3,9 @@ package plumbrow.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.program.PassKind;
-import plumbrow.advice.program.RefugePlan;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Boundary.Point;
 import plumbrow.advice.field.Boundary.Polygon;
@@ -16,15 +15,16 @@ import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.assumptions.Distribution;
-import plumbrow.advice.assumptions.AssumptionLine;
-import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.ScoutingSample;
 import plumbrow.advice.pests.TraitDoubt;
 import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.ActiveContent;
@@ -161,7 +161,9 @@ public final class RandomSeason {
                 products,
                 seeds,
                 chance.some(
-                        4, i -> new Trait(chance.text(), chance.text(), chance.text(), chance.distribution(), chance.text())),
+                        4,
+                        i -> new Trait(
+                                chance.text(), chance.text(), chance.text(), chance.distribution(), chance.text())),
                 perProduct(
                         4,
                         product -> new ActiveContent(
@@ -182,7 +184,8 @@ public final class RandomSeason {
                                 chance.text())),
                 perProduct(
                         5,
-                        product -> new Control(product, chance.text(), chance.amount(), chance.distribution(), chance.text())),
+                        product -> new Control(
+                                product, chance.text(), chance.amount(), chance.distribution(), chance.text())),
                 terms.labels());
     }
 

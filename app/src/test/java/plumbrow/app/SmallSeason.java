@@ -2,18 +2,18 @@ package plumbrow.app;
 
 import java.time.LocalDate;
 import java.util.List;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.program.PassKind;
-import plumbrow.advice.program.RefugePlan;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.assumptions.Distribution;
-import plumbrow.advice.assumptions.AssumptionLine;
-import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.Pests;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -130,17 +130,34 @@ public final class SmallSeason {
     private static Pass seed() {
         Amount rate = new Amount(34_000, FarmUnit.SEEDS);
         return new Pass(
-                1, PassKind.SEED, LocalDate.of(2027, 5, 2), "Hollowbrook 108", rate, 100, 0, new Distribution.Fixed(0), 0);
+                1,
+                PassKind.SEED,
+                LocalDate.of(2027, 5, 2),
+                "Hollowbrook 108",
+                rate,
+                100,
+                0,
+                new Distribution.Fixed(0),
+                0);
     }
 
     private static Pass granules(int number, double pounds) {
         Amount rate = new Amount(pounds, FarmUnit.LB);
         return new Pass(
-                number, PassKind.GRANULE, LocalDate.of(2027, 5, 2), "Stonefly 3G", rate, 100, 1.5, new Distribution.Fixed(0), 0);
+                number,
+                PassKind.GRANULE,
+                LocalDate.of(2027, 5, 2),
+                "Stonefly 3G",
+                rate,
+                100,
+                1.5,
+                new Distribution.Fixed(0),
+                0);
     }
 
     private static Pass harvest(int number) {
-        return new Pass(number, PassKind.HARVEST, LocalDate.of(2027, 10, 9), null, null, 100, 0, new Distribution.Fixed(0), 0);
+        return new Pass(
+                number, PassKind.HARVEST, LocalDate.of(2027, 10, 9), null, null, 100, 0, new Distribution.Fixed(0), 0);
     }
 
     private static AssumptionLine line(AssumptionQuantity quantity, Distribution distribution) {

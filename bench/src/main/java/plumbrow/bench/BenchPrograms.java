@@ -4,11 +4,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Program;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.program.RefugePlan;
-import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 
@@ -42,7 +42,10 @@ final class BenchPrograms {
                         field,
                         "one trait",
                         false,
-                        new BenchPrograms().plant(BenchShelf.SINGLE, 100).early().late()),
+                        new BenchPrograms()
+                                .plant(BenchShelf.SINGLE, 100)
+                                .early()
+                                .late()),
                 program(
                         field,
                         "two traits",
@@ -97,12 +100,14 @@ final class BenchPrograms {
 
     private BenchPrograms early() {
         Amount rate = new Amount(20, FarmUnit.FL_OZ);
-        return pass(PassKind.SPRAY, PLANTING.plusDays(1), BenchShelf.EARLY, rate, 100, new Distribution.Pert(0, 0.2, 1), 0);
+        return pass(
+                PassKind.SPRAY, PLANTING.plusDays(1), BenchShelf.EARLY, rate, 100, new Distribution.Pert(0, 0.2, 1), 0);
     }
 
     private BenchPrograms late() {
         Amount rate = new Amount(3, FarmUnit.FL_OZ);
-        return pass(PassKind.SPRAY, PLANTING.plusDays(35), BenchShelf.LATE, rate, 100, new Distribution.Pert(0, 0.5, 3), 0);
+        return pass(
+                PassKind.SPRAY, PLANTING.plusDays(35), BenchShelf.LATE, rate, 100, new Distribution.Pert(0, 0.5, 3), 0);
     }
 
     private BenchPrograms tillage() {

@@ -4,19 +4,19 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import plumbrow.advice.program.Program;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.assumptions.Distribution;
-import plumbrow.advice.assumptions.AssumptionLine;
-import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.ScoutingSample;
 import plumbrow.advice.pests.TraitDoubt;
 import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 
 /**
@@ -100,8 +100,18 @@ public final class BenchSeason {
         fields.add(new Field(
                 name, "Home", 60 + random.nextInt(100), null, "IA", "Adams", Crop.CORN, Texture.LOAM, 3.0, 6.5, 2.0));
         assumptions.add(new AssumptionLine(
-                null, name, AssumptionQuantity.YIELD, new Distribution.Weibull(170 + 40 * random.nextDouble(), 0.18), SOURCE));
-        insect(name, ROOTWORM, InsectPressure.Measure.NODE_INJURY, pert(0.1, 2.6), new Distribution.Pert(10, 15, 18), 0.1);
+                null,
+                name,
+                AssumptionQuantity.YIELD,
+                new Distribution.Weibull(170 + 40 * random.nextDouble(), 0.18),
+                SOURCE));
+        insect(
+                name,
+                ROOTWORM,
+                InsectPressure.Measure.NODE_INJURY,
+                pert(0.1, 2.6),
+                new Distribution.Pert(10, 15, 18),
+                0.1);
         insect(name, BORER, InsectPressure.Measure.LARVAE_PER_PLANT, pert(0, 2), new Distribution.Pert(2, 4, 6), 0);
         doubts.add(new TraitDoubt(name, "Cry3", ROOTWORM, 0.1 + 0.4 * random.nextDouble(), 0.2, SOURCE));
         weeds.add(new WeedPressure(name, WATERHEMP, pert(1, 40), 3, 60, SOURCE));
@@ -110,7 +120,12 @@ public final class BenchSeason {
     }
 
     private void insect(
-            String field, String insect, InsectPressure.Measure measure, Distribution pressure, Distribution loss, double neighbours) {
+            String field,
+            String insect,
+            InsectPressure.Measure measure,
+            Distribution pressure,
+            Distribution loss,
+            double neighbours) {
         ScoutingSample sample = insect.equals(ROOTWORM) ? new ScoutingSample(10, 0.6, 90) : null;
         insects.add(new InsectPressure(field, insect, measure, pressure, loss, neighbours, sample, null, SOURCE));
     }

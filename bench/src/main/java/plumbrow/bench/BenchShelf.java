@@ -3,8 +3,8 @@ package plumbrow.bench;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import plumbrow.advice.field.Crop;
 import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.field.Crop;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.ActiveContent;
@@ -122,7 +122,7 @@ final class BenchShelf {
     }
 
     private void control(String product, String pest, double flOz, double low, double likely, double high) {
-        controls.add(
-                new Control(product, pest, new Amount(flOz, FarmUnit.FL_OZ), new Distribution.Pert(low, likely, high), SOURCE));
+        controls.add(new Control(
+                product, pest, new Amount(flOz, FarmUnit.FL_OZ), new Distribution.Pert(low, likely, high), SOURCE));
     }
 }

@@ -8,8 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Pass;
 import plumbrow.advice.farmplan.FarmPlan;
 import plumbrow.advice.farmplan.FarmPlanner;
 import plumbrow.advice.farmplan.PlanOptions;
@@ -18,6 +16,8 @@ import plumbrow.advice.means.Machine;
 import plumbrow.advice.means.MachineKind;
 import plumbrow.advice.means.Means;
 import plumbrow.advice.means.WorkWindow;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.season.Work;
 
@@ -82,7 +82,8 @@ public final class FarmRun {
 
     private static FarmPlan plan(Season season, Means means) {
         Work work = season.work();
-        Season with = season.withPrograms(season.programs(), new Work(work.sprayPlans(), work.crew(), work.log(), means));
+        Season with =
+                season.withPrograms(season.programs(), new Work(work.sprayPlans(), work.crew(), work.log(), means));
         return FarmPlanner.of(with, List.of(), new PlanOptions(SCENARIOS, 1, false))
                 .get(0);
     }

@@ -3,19 +3,19 @@ package plumbrow.bench;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.program.PassKind;
-import plumbrow.advice.program.RefugePlan;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.assumptions.Distribution;
-import plumbrow.advice.assumptions.AssumptionLine;
-import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -49,8 +49,8 @@ final class FollowedSeason {
         for (int i = 0; i < fields; i++) {
             String field = "field " + i;
             land.add(new Field(field, "Home", 100, null, "IA", "Adams", Crop.CORN, Texture.LOAM, 3.0, 6.5, 1.0));
-            names.forEach(
-                    weed -> pressures.add(new WeedPressure(field, weed, new Distribution.Pert(5, 25, 80), 1, 45, "invented")));
+            names.forEach(weed ->
+                    pressures.add(new WeedPressure(field, weed, new Distribution.Pert(5, 25, 80), 1, 45, "invented")));
             programs.addAll(programs(field));
         }
         return new Season(
@@ -65,8 +65,17 @@ final class FollowedSeason {
                 programs,
                 List.of(
                         new AssumptionLine(
-                                Crop.CORN, null, AssumptionQuantity.PRICE, new Distribution.Lognormal(4, .2, .6), "invented"),
-                        new AssumptionLine(Crop.CORN, null, AssumptionQuantity.YIELD, new Distribution.Weibull(200, .2), "invented")));
+                                Crop.CORN,
+                                null,
+                                AssumptionQuantity.PRICE,
+                                new Distribution.Lognormal(4, .2, .6),
+                                "invented"),
+                        new AssumptionLine(
+                                Crop.CORN,
+                                null,
+                                AssumptionQuantity.YIELD,
+                                new Distribution.Weibull(200, .2),
+                                "invented")));
     }
 
     private static List<Program> programs(String field) {

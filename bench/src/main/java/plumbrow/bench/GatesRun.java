@@ -7,9 +7,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
-import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Gates;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 
 /** Times all gates over large farms, one program of ten passes a field, and writes the section of the results. */

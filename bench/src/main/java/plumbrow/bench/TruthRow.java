@@ -53,7 +53,12 @@ record TruthRow(String kind, boolean required, List<List<String>> alternatives) 
     }
 
     String words() {
-        return kind + " " + String.join(" || ", alternatives.stream().map(way -> String.join(" | ", way)).toList());
+        return kind + " "
+                + String.join(
+                        " || ",
+                        alternatives.stream()
+                                .map(way -> String.join(" | ", way))
+                                .toList());
     }
 
     private static boolean fits(List<String> way, List<@Nullable Object> fields) {
@@ -75,7 +80,8 @@ record TruthRow(String kind, boolean required, List<List<String>> alternatives) 
         if (field instanceof Record inner) {
             List<@Nullable Object> fields = fields(inner);
             return said.isEmpty()
-                    ? fields.stream().allMatch(each -> each == null || each.toString().isEmpty())
+                    ? fields.stream()
+                            .allMatch(each -> each == null || each.toString().isEmpty())
                     : plain(inner.toString()).contains(plain(said)) || fits(said, fields.get(0));
         }
         String read = field.toString();
@@ -108,7 +114,9 @@ record TruthRow(String kind, boolean required, List<List<String>> alternatives) 
                 && close(read.high(), high == null ? low : Double.parseDouble(high))
                 && unit(read.unit()).equals(unit(amount.group("unit")))
                 && (celsius == null || under.celsius() != null && close(under.celsius(), Double.parseDouble(celsius)))
-                && (hours == null ? under.hours() == null : under.hours() != null && close(under.hours(), Double.parseDouble(hours)))
+                && (hours == null
+                        ? under.hours() == null
+                        : under.hours() != null && close(under.hours(), Double.parseDouble(hours)))
                 && (method == null || plain(under.method()).contains(plain(method)));
     }
 

@@ -30,14 +30,8 @@ import plumbrow.documents.sheet.SheetReader;
  */
 public final class TruthRun {
     /** Kinds whose wrong value may hurt someone. */
-    private static final Set<String> GRAVE = Set.of(
-            "FIRST_AID",
-            "ACUTE_TOXICITY",
-            "FLASH_POINT",
-            "REENTRY",
-            "PRE_HARVEST",
-            "USE_RATE",
-            "SEASON_MAX");
+    private static final Set<String> GRAVE =
+            Set.of("FIRST_AID", "ACUTE_TOXICITY", "FLASH_POINT", "REENTRY", "PRE_HARVEST", "USE_RATE", "SEASON_MAX");
 
     private static final String SECTION = "SECTION";
 
@@ -132,7 +126,10 @@ public final class TruthRun {
         try {
             values.addAll(values(pdf, label));
         } catch (PaperTrouble trouble) {
-            list.append(name(pdf)).append(" trouble ").append(trouble.getMessage()).append('\n');
+            list.append(name(pdf))
+                    .append(" trouble ")
+                    .append(trouble.getMessage())
+                    .append('\n');
         }
         values.removeIf(value -> !judged.contains(value.kind));
         for (Value value : values) {
@@ -148,7 +145,8 @@ public final class TruthRun {
         }
         for (TruthRow row : rows) {
             if (row.required() && judged.contains(row.kind())) {
-                boolean found = values.stream().anyMatch(value -> row.kind().equals(value.kind) && row.fits(value.content));
+                boolean found =
+                        values.stream().anyMatch(value -> row.kind().equals(value.kind) && row.fits(value.content));
                 for (Count count : counts(row.kind(), name(pdf))) {
                     count.truths++;
                     count.found += found ? 1 : 0;
@@ -211,14 +209,14 @@ public final class TruthRun {
     }
 
     private String report(boolean single) {
-        StringBuilder text = new StringBuilder(
-                "                       truth found  read right  precision  recall\n");
+        StringBuilder text = new StringBuilder("                       truth found  read right  precision  recall\n");
         byKind.forEach((kind, count) -> text.append(count.row(kind)));
         text.append('\n');
         byPaper.forEach((paper, count) -> text.append(count.row(paper)));
         text.append('\n')
                 .append(all.row("all"))
-                .append("wrong among first aid, toxicity with its hours, flash point, re-entry, pre-harvest, rate and season maximum: ")
+                .append(
+                        "wrong among first aid, toxicity with its hours, flash point, re-entry, pre-harvest, rate and season maximum: ")
                 .append(grave)
                 .append('\n');
         return single ? list.append('\n').append(text).toString() : text.toString();

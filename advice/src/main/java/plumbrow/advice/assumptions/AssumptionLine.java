@@ -10,7 +10,11 @@ import plumbrow.advice.field.Crop;
  * @param field the field it holds for; null where it is for a whole crop
  */
 public record AssumptionLine(
-        @Nullable Crop crop, @Nullable String field, AssumptionQuantity quantity, Distribution distribution, String source) {
+        @Nullable Crop crop,
+        @Nullable String field,
+        AssumptionQuantity quantity,
+        Distribution distribution,
+        String source) {
     public AssumptionLine {
         if ((crop == null) == (field == null)) {
             throw new IllegalArgumentException("assumptions line is for a crop or for a field, not both or neither");

@@ -131,7 +131,8 @@ public final class SiteSpread {
     public static Drawn resistant(@Nullable Double entered) {
         return entered == null
                 ? new Drawn(
-                        new Distribution.Triangular(.5, 1, 1), "half to all of them, for nobody has counted (common practice)")
+                        new Distribution.Triangular(.5, 1, 1),
+                        "half to all of them, for nobody has counted (common practice)")
                 : share(
                         new Distribution.Fixed(entered),
                         RESISTANT,
@@ -148,7 +149,9 @@ public final class SiteSpread {
     public static Distribution ofRatings(double mean, int ratings, boolean soil, boolean wider) {
         double between = soil ? SOIL_RAIN_APART : LEAF;
         double squared = between * between * (1 + 1.0 / ratings + (wider ? 1 : 0));
-        return mean <= 0 ? new Distribution.Fixed(0) : new Distribution.LogOdds(Math.min(.99, mean), Math.sqrt(squared));
+        return mean <= 0
+                ? new Distribution.Fixed(0)
+                : new Distribution.LogOdds(Math.min(.99, mean), Math.sqrt(squared));
     }
 
     private static Drawn factor(Distribution entered, double spread, String says) {

@@ -8,12 +8,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Pass;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.gates.Standing;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 
 /**
@@ -123,7 +123,8 @@ final class LawfulDays {
                                 && Objects.equals(other.date(), pass.date())))
                 .toList();
         return new ChangedProgram(
-                new Program(program.field(), program.name(), program.baseline(), program.refuge(), program.note(), rest),
+                new Program(
+                        program.field(), program.name(), program.baseline(), program.refuge(), program.note(), rest),
                 kept.plans(),
                 kept.tillage(),
                 kept.keptNumbers());

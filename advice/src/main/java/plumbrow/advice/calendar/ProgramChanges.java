@@ -10,12 +10,12 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.program.PassKind;
-import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.GrowthStage;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Ask;
@@ -84,7 +84,8 @@ public final class ProgramChanges {
         TextRule.NAME.objection(told).ifPresent(expected -> {
             throw new ProgramChangeException(0, "The name of the new program can't be so: expected " + expected + ".");
         });
-        if (season.programs(field.name()).stream().anyMatch(known -> known.name().equalsIgnoreCase(told))) {
+        if (season.programs(field.name()).stream()
+                .anyMatch(known -> known.name().equalsIgnoreCase(told))) {
             throw new ProgramChangeException(
                     0, field.name() + " has a program '" + told + "' already: take another name.");
         }

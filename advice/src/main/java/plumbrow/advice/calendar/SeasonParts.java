@@ -3,9 +3,9 @@ package plumbrow.advice.calendar;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import plumbrow.advice.field.Field;
 import plumbrow.advice.program.Program;
 import plumbrow.advice.program.SprayPlan;
-import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weeds.TillageWork;
 
@@ -80,7 +80,8 @@ final class SeasonParts {
         return all;
     }
 
-    private static Season with(Season season, List<Program> programs, List<SprayPlan> plans, List<TillageWork> tillage) {
+    private static Season with(
+            Season season, List<Program> programs, List<SprayPlan> plans, List<TillageWork> tillage) {
         return season.withPrograms(programs, season.work().withSprayPlans(plans))
                 .withPests(season.pests().withTillage(tillage));
     }

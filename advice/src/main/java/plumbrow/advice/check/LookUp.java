@@ -59,7 +59,8 @@ public record LookUp(
                 if (finding.standing() == Standing.UNKNOWN) {
                     Key key = Key.of(check, finding);
                     asked.computeIfAbsent(key, first -> new ArrayList<>()).add(finding);
-                    programs.computeIfAbsent(key, first -> new LinkedHashSet<>()).add(check);
+                    programs.computeIfAbsent(key, first -> new LinkedHashSet<>())
+                            .add(check);
                 }
             }
         }

@@ -5,12 +5,12 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.gates.Protects;
 import plumbrow.advice.gates.Standing;
+import plumbrow.advice.program.Program;
 
 /**
  * What the gates find of one program on its field.

@@ -12,13 +12,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Program;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.Field;
 import plumbrow.advice.program.Done;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;
-import plumbrow.advice.field.Crop;
-import plumbrow.advice.field.Field;
-import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.ProductKind;
@@ -95,7 +95,8 @@ public final class DoneWork {
             number++;
             passes.add(pass(number, line, null));
         }
-        return new Program(program.field(), program.name(), program.baseline(), program.refuge(), program.note(), passes);
+        return new Program(
+                program.field(), program.name(), program.baseline(), program.refuge(), program.note(), passes);
     }
 
     private Fulfilled of(Program program) {

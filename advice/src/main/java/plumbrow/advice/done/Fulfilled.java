@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Program;
 import plumbrow.advice.program.Done;
 import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.quantity.Amount;
 
 /**

@@ -10,15 +10,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.program.PassKind;
 import plumbrow.advice.done.Fulfilled;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.land.CountyFit;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.LabelUse;
 import plumbrow.advice.shelf.ProductCare;
@@ -44,9 +44,10 @@ public final class Case {
                 .toList();
         Fulfilled fulfilled = Fulfilled.of(program, index.thisSeason(field));
         this.planned = passes.stream()
-                .flatMap(pass -> Application.planned(
-                        index, program, pass, fulfilled.done().get(pass.number()))
-                        .stream())
+                .flatMap(
+                        pass -> Application.planned(
+                                index, program, pass, fulfilled.done().get(pass.number()))
+                                .stream())
                 .toList();
         this.logged = fulfilled.further().stream()
                 .flatMap(line -> Application.logged(index, line).stream())

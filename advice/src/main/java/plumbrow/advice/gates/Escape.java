@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.shelf.ProductKind;
 
 /**

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Pass;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.land.Cut;
 import plumbrow.advice.land.Zones;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Setback;
 

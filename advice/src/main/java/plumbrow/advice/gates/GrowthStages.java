@@ -3,9 +3,9 @@ package plumbrow.advice.gates;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.GrowthStage;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.shelf.UseTerms;
 
 /**

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.crew.Person;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.ProductCare;
 

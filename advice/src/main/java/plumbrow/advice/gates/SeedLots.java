@@ -3,8 +3,8 @@ package plumbrow.advice.gates;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import plumbrow.advice.program.Program;
 import plumbrow.advice.planting.Planting;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Seed;
 

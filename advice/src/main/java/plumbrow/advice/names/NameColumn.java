@@ -3,7 +3,6 @@ package plumbrow.advice.names;
 import static plumbrow.advice.names.Refers.ACTIVE;
 import static plumbrow.advice.names.Refers.ACTIVE_OF_PRODUCT;
 import static plumbrow.advice.names.Refers.COUNTY;
-import static plumbrow.advice.names.Refers.PROGRAM;
 import static plumbrow.advice.names.Refers.CROP;
 import static plumbrow.advice.names.Refers.FARM;
 import static plumbrow.advice.names.Refers.FIELD;
@@ -20,6 +19,7 @@ import static plumbrow.advice.names.Refers.PERSON;
 import static plumbrow.advice.names.Refers.PEST;
 import static plumbrow.advice.names.Refers.PLACE;
 import static plumbrow.advice.names.Refers.PRODUCT;
+import static plumbrow.advice.names.Refers.PROGRAM;
 import static plumbrow.advice.names.Refers.SITE_GROUP;
 import static plumbrow.advice.names.Refers.TRAIT;
 import static plumbrow.advice.names.Refers.TRAIT_GROUP;
@@ -31,10 +31,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Done;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.program.SprayPlan;
+import plumbrow.advice.assumptions.AssumptionLine;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.CropYear;
@@ -47,11 +44,14 @@ import plumbrow.advice.means.Machine;
 import plumbrow.advice.means.PriceBreak;
 import plumbrow.advice.means.Supply;
 import plumbrow.advice.means.WorkWindow;
-import plumbrow.advice.assumptions.AssumptionLine;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.TraitDoubt;
 import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.ActiveContent;
 import plumbrow.advice.shelf.ActiveLimit;
@@ -143,7 +143,8 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
         passes.of("field", FIELD, Trip::field)
                 .of("program", PROGRAM, Trip::program, "field", Trip::field)
                 .of("product", PRODUCT, Trip::product);
-        Table<AssumptionLine> assumptions = new Table<>(all, "assumptions", Season::assumptions, one -> text(one.field()), one -> "");
+        Table<AssumptionLine> assumptions =
+                new Table<>(all, "assumptions", Season::assumptions, one -> text(one.field()), one -> "");
         assumptions.of("field", FIELD, one -> text(one.field())).free("source");
 
         ground(all);

@@ -2,9 +2,9 @@ package plumbrow.advice.pestpage;
 
 import java.util.ArrayList;
 import java.util.List;
-import plumbrow.advice.program.Done;
 import plumbrow.advice.gates.Ingredient;
 import plumbrow.advice.gates.ProductGroups;
+import plumbrow.advice.program.Done;
 import plumbrow.advice.season.Season;
 import plumbrow.science.figure.Numbers;
 

@@ -2,8 +2,8 @@ package plumbrow.advice.pestpage;
 
 import java.util.List;
 import java.util.Optional;
-import plumbrow.advice.field.Field;
 import plumbrow.advice.assumptions.Chances;
+import plumbrow.advice.field.Field;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.season.Season;

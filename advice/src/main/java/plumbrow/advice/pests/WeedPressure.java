@@ -11,7 +11,12 @@ import plumbrow.advice.assumptions.Distribution;
  * @param mostLossPct A: yield loss as density grows without bound [%], more than 0 up to 100
  */
 public record WeedPressure(
-        String field, String weed, Distribution densityPerSquareMetre, Distribution lossPerPlantPct, double mostLossPct, String source) {
+        String field,
+        String weed,
+        Distribution densityPerSquareMetre,
+        Distribution lossPerPlantPct,
+        double mostLossPct,
+        String source) {
     /** With one number for the loss per plant. */
     public WeedPressure(
             String field,

@@ -1,8 +1,8 @@
 package plumbrow.advice.search;
 
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.quantity.Amount;
 
 /**

@@ -5,9 +5,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import plumbrow.advice.assumptions.Chances;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Finding;
-import plumbrow.advice.assumptions.Chances;
 import plumbrow.advice.season.Season;
 import plumbrow.science.weeds.HyperbolicLoss;
 

@@ -3,11 +3,11 @@ package plumbrow.advice.search;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.gates.Escape;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Standing;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.weeds.TillageWork;
 
 /**

@@ -6,15 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.PassKind;
+import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Escape;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.gates.Standing;
-import plumbrow.advice.assumptions.DrawSource;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.search.ProgramSearch.Candidate;
 import plumbrow.advice.search.SearchRoom.Proposal;
 import plumbrow.advice.season.Season;
@@ -66,7 +66,8 @@ public final class Search {
         String name = found.name();
         String at = found.program().field();
         List<Program> programs = new ArrayList<>(season.programs().stream()
-                .filter(program -> !(program.field().equals(at) && program.name().equals(name)))
+                .filter(program ->
+                        !(program.field().equals(at) && program.name().equals(name)))
                 .toList());
         programs.add(found.program());
         var plans = new ArrayList<>(season.work().sprayPlans().stream()

@@ -12,12 +12,12 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Program;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.field.Field;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.program.SprayPlan;
-import plumbrow.advice.field.Field;
-import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weeds.TillageWork;
@@ -118,7 +118,11 @@ final class SearchRoom {
                 found.put(
                         alike,
                         new Frame(
-                                program.name(), program.refuge(), numbered, Pairings.seeds(kept), Windows.planted(kept)));
+                                program.name(),
+                                program.refuge(),
+                                numbered,
+                                Pairings.seeds(kept),
+                                Windows.planted(kept)));
                 tillage.addAll(works);
                 passes += numbered.size();
             }

@@ -12,11 +12,11 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Program;
+import plumbrow.advice.field.Field;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.program.SprayPlan;
-import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 
 /**

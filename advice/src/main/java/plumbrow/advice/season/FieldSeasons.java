@@ -6,9 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Done;
-import plumbrow.advice.program.SprayPlan;
+import plumbrow.advice.assumptions.AssumptionLine;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Farm;
@@ -16,12 +14,14 @@ import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
-import plumbrow.advice.assumptions.AssumptionLine;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.TraitDoubt;
 import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.stand.StandCount;
 import plumbrow.advice.weeds.CropTiming;
 import plumbrow.advice.weeds.FloorDepth;
@@ -64,8 +64,9 @@ public final class FieldSeasons {
 
     private FieldSeasons(Season season, @Nullable String only) {
         this.season = season;
-        this.ofCrops =
-                season.assumptions().stream().filter(line -> line.field() == null).toList();
+        this.ofCrops = season.assumptions().stream()
+                .filter(line -> line.field() == null)
+                .toList();
         season.farms().forEach(farm -> farms.putIfAbsent(farm.name(), List.of(farm)));
         Pests pests = season.pests();
         WeedBook weeds = pests.weedBook();

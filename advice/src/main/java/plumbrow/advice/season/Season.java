@@ -3,13 +3,13 @@ package plumbrow.advice.season;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import plumbrow.advice.program.Program;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.assumptions.AssumptionLine;
-import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.pests.Pests;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.shelf.Shelf;
 
 /**
@@ -52,7 +52,19 @@ public record Season(
             Pests pests,
             List<Program> programs,
             List<AssumptionLine> assumptions) {
-        this(year, asOf, adviser, farms, fields, history, shelf, pests, programs, assumptions, Ground.UNKNOWN, Work.NONE);
+        this(
+                year,
+                asOf,
+                adviser,
+                farms,
+                fields,
+                history,
+                shelf,
+                pests,
+                programs,
+                assumptions,
+                Ground.UNKNOWN,
+                Work.NONE);
     }
 
     /** The same season with other programs. */
@@ -67,12 +79,14 @@ public record Season(
 
     /** The same season with other fields in the place of its own. */
     public Season withFields(List<Field> others) {
-        return new Season(year, asOf, adviser, farms, others, history, shelf, pests, programs, assumptions, ground, work);
+        return new Season(
+                year, asOf, adviser, farms, others, history, shelf, pests, programs, assumptions, ground, work);
     }
 
     /** The same season with another shelf. */
     public Season withShelf(Shelf other) {
-        return new Season(year, asOf, adviser, farms, fields, history, other, pests, programs, assumptions, ground, work);
+        return new Season(
+                year, asOf, adviser, farms, fields, history, other, pests, programs, assumptions, ground, work);
     }
 
     /** The same season with another assumptions. */
@@ -82,12 +96,14 @@ public record Season(
 
     /** The same season with something else around its fields and after them. */
     public Season withGround(Ground other) {
-        return new Season(year, asOf, adviser, farms, fields, history, shelf, pests, programs, assumptions, other, work);
+        return new Season(
+                year, asOf, adviser, farms, fields, history, shelf, pests, programs, assumptions, other, work);
     }
 
     /** The same season with something else that presses on its fields. */
     public Season withPests(Pests others) {
-        return new Season(year, asOf, adviser, farms, fields, history, shelf, others, programs, assumptions, ground, work);
+        return new Season(
+                year, asOf, adviser, farms, fields, history, shelf, others, programs, assumptions, ground, work);
     }
 
     public Optional<Field> field(String name) {
@@ -100,7 +116,9 @@ public record Season(
 
     /** The programs of a field, in the order they were entered. */
     public List<Program> programs(String field) {
-        return programs.stream().filter(program -> program.field().equals(field)).toList();
+        return programs.stream()
+                .filter(program -> program.field().equals(field))
+                .toList();
     }
 
     /** The assumptions line that holds for a field: its own before its crop's. */

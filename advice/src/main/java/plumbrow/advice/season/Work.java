@@ -2,12 +2,12 @@ package plumbrow.advice.season;
 
 import java.util.List;
 import java.util.Optional;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Done;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.means.Means;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.stand.StandCount;
 
 /** How passes are to be sprayed and by whom, what was done and counted already, and what there is to work with. */

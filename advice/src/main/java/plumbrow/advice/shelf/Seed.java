@@ -2,8 +2,8 @@ package plumbrow.advice.shelf;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.field.Crop;
 import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.field.Crop;
 
 /**
  * What is particular to a seed product.

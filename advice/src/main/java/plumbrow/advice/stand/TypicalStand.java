@@ -1,8 +1,8 @@
 package plumbrow.advice.stand;
 
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.assumptions.Distribution;
 
 /**
  * What is taken of emergence and response where nobody has entered it: wide, by published figures, and always said.
@@ -86,13 +86,15 @@ public record TypicalStand(Distribution distribution, String source) {
     /** How sharply corn answers to too few or too many plants, times Nafziger's table. */
     public static TypicalStand sharpness() {
         return new TypicalStand(
-                new Distribution.Pert(0.6, 1, 2.3), "typical: table of Nafziger 1994 at 1, of Iowa 2004 about 2; width derived");
+                new Distribution.Pert(0.6, 1, 2.3),
+                "typical: table of Nafziger 1994 at 1, of Iowa 2004 about 2; width derived");
     }
 
     /** Whether thin wheat yields as little as the strict table says. */
     public static TypicalStand strictWheat() {
         return new TypicalStand(
-                new Distribution.Chance(0.5), "typical: Penn State against Ontario, which differ by 20 points at 11 plants/ft²");
+                new Distribution.Chance(0.5),
+                "typical: Penn State against Ontario, which differ by 20 points at 11 plants/ft²");
     }
 
     /** How sharply a late planting date costs, times the table. */

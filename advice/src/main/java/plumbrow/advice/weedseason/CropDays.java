@@ -3,10 +3,10 @@ package plumbrow.advice.weedseason;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.stream.Stream;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.PassKind;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.planting.Planting;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.weeds.CropTiming;
 import plumbrow.science.weedseason.Crop;
 

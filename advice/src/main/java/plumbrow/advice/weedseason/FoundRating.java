@@ -44,7 +44,9 @@ record FoundRating(
         if (distribution instanceof Distribution.LogOdds share) {
             return share.median();
         }
-        return distribution instanceof Distribution.Pert pert ? pert.likely() : Chances.of(distribution).mean();
+        return distribution instanceof Distribution.Pert pert
+                ? pert.likely()
+                : Chances.of(distribution).mean();
     }
 
     FoundRating with(Later look) {
@@ -59,7 +61,9 @@ record FoundRating(
         if (distribution instanceof Distribution.LogOdds share) {
             return new Distribution.LogOdds(share.median(), share.logitSd() * Math.sqrt(2));
         }
-        double low = distribution instanceof Distribution.Pert pert ? pert.low() : Chances.of(distribution).mean();
+        double low = distribution instanceof Distribution.Pert pert
+                ? pert.low()
+                : Chances.of(distribution).mean();
         double likely = distribution instanceof Distribution.Pert pert ? pert.likely() : low;
         double high = distribution instanceof Distribution.Pert pert ? pert.high() : low;
         return new Distribution.Pert(Math.max(0, low - BORROWED_DOWN), likely, Math.min(1, high + BORROWED_UP));

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.assumptions.DoubtKind;
 import plumbrow.advice.assumptions.DrawSource;
-import plumbrow.advice.assumptions.Distribution;
 
 /** The uncertain inputs of a weed season reckoned by itself. Their draws are those that the weighing takes. */
 public final class OwnInputs implements SeasonInputs {
@@ -20,10 +20,18 @@ public final class OwnInputs implements SeasonInputs {
      * @param distribution how it is spread, in its unit
      * @param source who says so
      */
-    public record Input(String id, String label, String unit, Distribution distribution, String source, String stream) {}
+    public record Input(
+            String id, String label, String unit, Distribution distribution, String source, String stream) {}
 
     @Override
-    public int place(String id, String label, String unit, Distribution distribution, String source, String stream, DoubtKind doubt) {
+    public int place(
+            String id,
+            String label,
+            String unit,
+            Distribution distribution,
+            String source,
+            String stream,
+            DoubtKind doubt) {
         return places.computeIfAbsent(id, key -> {
             all.add(new Input(id, label, unit, distribution, source, stream));
             return all.size() - 1;
@@ -38,7 +46,8 @@ public final class OwnInputs implements SeasonInputs {
     /** A row of draws for each input entered so far. */
     public double[][] draws(DrawSource source) {
         return all.stream()
-                .map(input -> source.column(input.stream(), input.distribution()).values())
+                .map(input ->
+                        source.column(input.stream(), input.distribution()).values())
                 .toArray(double[][]::new);
     }
 }

@@ -3,11 +3,11 @@ package plumbrow.advice.weedseason;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.program.PassKind;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.planting.Planting;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.ProductKind;
@@ -32,8 +32,8 @@ final class ProgramGaps {
                 gaps.add("a date for pass " + pass.number() + " ofprogram '" + program.name() + "'");
             }
             if (weedWork && pass.sharePct() < WHOLE) {
-                gaps.add("pass " + pass.number() + " ofprogram '" + program.name() + "' over the whole field (it covers "
-                        + Numbers.plain(pass.sharePct()) + " %)");
+                gaps.add("pass " + pass.number() + " ofprogram '" + program.name()
+                        + "' over the whole field (it covers " + Numbers.plain(pass.sharePct()) + " %)");
             }
         }
         if (program.passes().stream()

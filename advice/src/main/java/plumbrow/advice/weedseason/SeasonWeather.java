@@ -2,10 +2,10 @@ package plumbrow.advice.weedseason;
 
 import java.util.List;
 import java.util.Optional;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.DoubtKind;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.assumptions.DoubtKind;
-import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.season.Season;
 
 /** The weather of a field's season as one of its uncertain inputs: which of the seasons that may come, comes. */

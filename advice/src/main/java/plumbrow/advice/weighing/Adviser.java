@@ -7,9 +7,9 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
+import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Gates;
-import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.season.Season;
 
 /**

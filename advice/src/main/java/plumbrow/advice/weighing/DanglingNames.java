@@ -3,10 +3,10 @@ package plumbrow.advice.weighing;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.names.UnknownName;
 import plumbrow.advice.names.UnknownNames;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 
 /**

@@ -3,8 +3,8 @@ package plumbrow.advice.weighing;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.field.Field;
 import plumbrow.advice.assumptions.Chances;
+import plumbrow.advice.field.Field;
 
 /**
  * The answer for one field.

@@ -6,18 +6,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Program;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Chances;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.DoubtKind;
+import plumbrow.advice.assumptions.SiteSpread;
 import plumbrow.advice.done.DoneWork;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.assumptions.Chances;
-import plumbrow.advice.assumptions.DoubtKind;
-import plumbrow.advice.assumptions.Distribution;
-import plumbrow.advice.assumptions.AssumptionLine;
-import plumbrow.advice.assumptions.AssumptionQuantity;
-import plumbrow.advice.assumptions.SiteSpread;
 import plumbrow.advice.pests.InsectPressure;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weedseason.FieldSeason;
 import plumbrow.advice.weedseason.SeasonAnswer;
@@ -73,8 +73,9 @@ final class FieldModels {
         int price = assumptions(AssumptionQuantity.PRICE, null);
         int yield = assumptions(AssumptionQuantity.YIELD, null);
         int handling = assumptions(AssumptionQuantity.HANDLING, 0.0);
-        int drying =
-                season.assumptions(field, AssumptionQuantity.DRYING).isPresent() ? assumptions(AssumptionQuantity.DRYING, 0.0) : -1;
+        int drying = season.assumptions(field, AssumptionQuantity.DRYING).isPresent()
+                ? assumptions(AssumptionQuantity.DRYING, 0.0)
+                : -1;
         if (drying < 0 && farm.cropShare() < 1 && farm.shares().hauling() == null) {
             cautions.add("Drying is part of handling in the assumptions, and the operator of " + farm.name()
                     + " is charged all of it. Where the landowner pays for drying his share, enter drying by itself.");
@@ -172,13 +173,16 @@ final class FieldModels {
             throw gap("the assumptions has no " + quantity.word() + " for it or for "
                     + field.crop().word());
         }
-        Distribution distribution = line.map(AssumptionLine::distribution).orElseGet(() -> new Distribution.Fixed(standIn == null ? 0 : standIn));
+        Distribution distribution = line.map(AssumptionLine::distribution)
+                .orElseGet(() -> new Distribution.Fixed(standIn == null ? 0 : standIn));
         String source = line.map(AssumptionLine::source).orElse("not in the assumptions: taken as none");
         boolean own = line.map(found -> found.field() != null).orElse(false);
         boolean shared = quantity != AssumptionQuantity.YIELD && !own;
         return variables.place(
                 quantity.word(),
-                quantity == AssumptionQuantity.PRICE ? "price of " + field.crop().word() : label(quantity),
+                quantity == AssumptionQuantity.PRICE
+                        ? "price of " + field.crop().word()
+                        : label(quantity),
                 quantity.unit(),
                 distribution,
                 source,
@@ -190,7 +194,9 @@ final class FieldModels {
         return switch (quantity) {
             case YIELD -> "attainable yield";
             case HANDLING ->
-                season.assumptions(field, AssumptionQuantity.DRYING).isPresent() ? "haul and check-off" : "drying and haul";
+                season.assumptions(field, AssumptionQuantity.DRYING).isPresent()
+                        ? "haul and check-off"
+                        : "drying and haul";
             case DRYING -> "drying";
             case GENETIC_LAG -> "genetic lag of older seed";
             case DELAY_LOSS -> "loss per day of delay";

@@ -8,8 +8,8 @@ import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import plumbrow.advice.assumptions.Chances;
-import plumbrow.advice.assumptions.DoubtKind;
 import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.DoubtKind;
 import plumbrow.science.chance.SortedDraws;
 
 /**
@@ -203,7 +203,10 @@ final class GainDoubts {
         if (top >= 0) {
             Variable input = model.variables().get(top);
             words.append(topShare >= shares[0] / 2 ? ", most of it " : ", the largest part of it ")
-                    .append(input.distribution() instanceof Distribution.Chance ? "whether " + whether(input) : input.label());
+                    .append(
+                            input.distribution() instanceof Distribution.Chance
+                                    ? "whether " + whether(input)
+                                    : input.label());
         }
         words.append(". ");
         words.append(cases.stream()

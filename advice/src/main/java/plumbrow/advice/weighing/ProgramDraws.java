@@ -2,11 +2,11 @@ package plumbrow.advice.weighing;
 
 import java.util.Arrays;
 import java.util.List;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.done.DoneWork;
-import plumbrow.advice.field.Field;
 import plumbrow.advice.assumptions.Column;
 import plumbrow.advice.assumptions.DrawSource;
+import plumbrow.advice.done.DoneWork;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.science.chance.SortedDraws;
 
@@ -75,7 +75,8 @@ public final class ProgramDraws {
      * @throws SeasonGapException where the season lacks what weighing needs
      */
     public Weighed weigh(Program program) {
-        Program alone = new Program(program.field(), program.name(), true, program.refuge(), program.note(), program.passes());
+        Program alone =
+                new Program(program.field(), program.name(), true, program.refuge(), program.note(), program.passes());
         FieldModel model = FieldModels.of(
                 season.withPrograms(List.of(alone), season.work()), field, WeighingOptions.DEFAULT.changed(), done);
         ProgramModel only = model.programs().get(0);

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Program;
 import plumbrow.advice.pests.InsectPressure.Measure;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.weedseason.ProgramSeason;
 
 /**

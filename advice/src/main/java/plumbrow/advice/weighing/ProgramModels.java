@@ -8,26 +8,26 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.program.PassKind;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.DoubtKind;
+import plumbrow.advice.assumptions.SiteSpread;
 import plumbrow.advice.done.DoneWork;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.assumptions.DoubtKind;
-import plumbrow.advice.assumptions.Distribution;
-import plumbrow.advice.assumptions.SiteSpread;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.LossPerPlant;
 import plumbrow.advice.pests.TraitDoubt;
 import plumbrow.advice.pests.WeedPressure;
 import plumbrow.advice.planting.Planting;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Control;
 import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.Trait;
-import plumbrow.advice.weedseason.ProgramSeason;
 import plumbrow.advice.weedseason.FieldSeason;
+import plumbrow.advice.weedseason.ProgramSeason;
 import plumbrow.advice.weedseason.WeedSeasons;
 import plumbrow.advice.weighing.ProgramModel.Cut;
 import plumbrow.advice.weighing.ProgramModel.Injury;
@@ -281,7 +281,8 @@ final class ProgramModels {
         return soil ? distribution -> SiteSpread.soil(distribution, false) : SiteSpread::leaf;
     }
 
-    private List<Cut> cuts(String pest, List<Pass> passes, Function<Pass, Function<Distribution, SiteSpread.Drawn>> spread) {
+    private List<Cut> cuts(
+            String pest, List<Pass> passes, Function<Pass, Function<Distribution, SiteSpread.Drawn>> spread) {
         List<Cut> cuts = new ArrayList<>();
         for (Pass pass : passes) {
             if (pass.product() != null && pass.rate() != null) {

@@ -2,9 +2,9 @@ package plumbrow.advice.weighing;
 
 import java.util.Arrays;
 import java.util.List;
-import plumbrow.advice.field.Field;
 import plumbrow.advice.assumptions.Column;
 import plumbrow.advice.assumptions.DrawSource;
+import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 
 /**

@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.field.Field;
-import plumbrow.advice.gates.ProductGroups;
 import plumbrow.advice.assumptions.Column;
 import plumbrow.advice.assumptions.DoubtKind;
 import plumbrow.advice.assumptions.DrawSource;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.gates.ProductGroups;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weedseason.ProgramSeason;
 

@@ -23,7 +23,8 @@ final class RangeWords {
         }
         int own = range.own();
         if (own < 0) {
-            return "Held at any single value from " + looked + ", " + range.label() + " makes another program the best: "
+            return "Held at any single value from " + looked + ", " + range.label()
+                    + " makes another program the best: "
                     + others(range, 0, range.bands().size()) + ". " + range.advised()
                     + " is best only over all the values it may take.";
         }

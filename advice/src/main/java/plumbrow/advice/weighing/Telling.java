@@ -94,9 +94,11 @@ final class Telling {
         if (choice.equals().size() < 2) {
             return Optional.empty();
         }
-        List<WeighedProgram> equals = choice.equals().stream().map(this::program).toList();
+        List<WeighedProgram> equals =
+                choice.equals().stream().map(this::program).toList();
         WeighedProgram cheapest = Collections.min(equals, Comparator.comparingDouble(WeighedProgram::costUsdPerAcre));
-        WeighedProgram safest = Collections.max(equals, Comparator.comparingDouble(WeighedProgram::shortfallUsdPerAcre));
+        WeighedProgram safest =
+                Collections.max(equals, Comparator.comparingDouble(WeighedProgram::shortfallUsdPerAcre));
         WeighedProgram oftenest = Collections.max(equals, Comparator.comparingDouble(WeighedProgram::chanceBest));
         double highest = equals.stream()
                 .mapToDouble(WeighedProgram::meanMarginUsdPerAcre)
@@ -122,7 +124,8 @@ final class Telling {
 
     private String leads(WeighedProgram one, WeighedProgram other) {
         return comparisons.stream()
-                .filter(pair -> pair.program().equals(one.name()) && pair.other().equals(other.name()))
+                .filter(pair ->
+                        pair.program().equals(one.name()) && pair.other().equals(other.name()))
                 .findFirst()
                 .map(pair -> odds(", " + one.name() + " ahead", pair.chanceBetter()))
                 .orElse("");
@@ -167,8 +170,8 @@ final class Telling {
         return weighed.stream()
                 .filter(program -> program.standing() == Standing.UNKNOWN)
                 .findFirst()
-                .map(program ->
-                        "the best program not barred, " + program.name() + ", waits for an answer. " + toLookUp(program))
+                .map(program -> "the best program not barred, " + program.name() + ", waits for an answer. "
+                        + toLookUp(program))
                 .orElse("no program is clear");
     }
 

@@ -1,7 +1,7 @@
 package plumbrow.advice.weighing;
 
-import plumbrow.advice.assumptions.DoubtKind;
 import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.DoubtKind;
 import plumbrow.science.figure.Range;
 
 /**
@@ -16,7 +16,14 @@ import plumbrow.science.figure.Range;
  * @param source who says so
  */
 public record UncertainInput(
-        String id, String label, String unit, DoubtKind doubt, Distribution distribution, double mean, Band band, String source) {
+        String id,
+        String label,
+        String unit,
+        DoubtKind doubt,
+        Distribution distribution,
+        double mean,
+        Band band,
+        String source) {
     private static final double NODES_ON_THE_SCALE = 3;
     private static final Range BEST_STAND = Range.closed(12_000, 250_000);
     private static final Range TIMES_A_TABLE = Range.closed(0, 10);

@@ -1,7 +1,7 @@
 package plumbrow.advice.weighing;
 
-import plumbrow.advice.assumptions.DoubtKind;
 import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.DoubtKind;
 
 /**
  * An uncertain input before it is drawn.
@@ -10,4 +10,11 @@ import plumbrow.advice.assumptions.Distribution;
  * @param stream the name its draws come from: the same on every field that shares the quantity
  * @param doubt whether it belongs to the field, the product or the seed, or another year brings another value
  */
-record Variable(String id, String label, String unit, Distribution distribution, String source, String stream, DoubtKind doubt) {}
+record Variable(
+        String id,
+        String label,
+        String unit,
+        Distribution distribution,
+        String source,
+        String stream,
+        DoubtKind doubt) {}

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import plumbrow.advice.assumptions.DoubtKind;
 import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.DoubtKind;
 import plumbrow.advice.weedseason.SeasonInputs;
 
 /** The uncertain inputs of one field, each entered once and known by its place. */
@@ -20,7 +20,14 @@ final class Variables implements SeasonInputs {
 
     /** The place of an input; entered now if it is new, with the distribution a person changed it to, if he did. */
     @Override
-    public int place(String id, String label, String unit, Distribution distribution, String source, String stream, DoubtKind doubt) {
+    public int place(
+            String id,
+            String label,
+            String unit,
+            Distribution distribution,
+            String source,
+            String stream,
+            DoubtKind doubt) {
         return places.computeIfAbsent(id, key -> {
             Distribution changedDistribution = changed.get(id);
             all.add(

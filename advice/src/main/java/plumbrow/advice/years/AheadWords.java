@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.weighing.ProgramYears;
 import plumbrow.advice.weighing.Odds;
+import plumbrow.advice.weighing.ProgramYears;
 import plumbrow.advice.weighing.Quantities;
 import plumbrow.advice.weighing.WeedOn;
 

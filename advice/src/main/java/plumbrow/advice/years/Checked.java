@@ -3,11 +3,11 @@ package plumbrow.advice.years;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.gates.Standing;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 
 /**

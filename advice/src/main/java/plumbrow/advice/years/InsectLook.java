@@ -119,7 +119,8 @@ final class InsectLook {
             run.holds()[l][y][k] = 1 - insects.resistantShare(l, dominance[k]);
         }
         if (program != null && run.aimed()[y]) {
-            LotOf lot = program.lots().stream().filter(this::carries).findFirst().orElseThrow();
+            LotOf lot =
+                    program.lots().stream().filter(this::carries).findFirst().orElseThrow();
             double through = 1;
             for (int l = 0; l < groups.size(); l++) {
                 if (lot.groups().getOrDefault(insect, List.of()).contains(groups.get(l))) {

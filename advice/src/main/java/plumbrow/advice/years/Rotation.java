@@ -3,8 +3,8 @@ package plumbrow.advice.years;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.SeasonGapException;
 
@@ -80,7 +80,8 @@ public record Rotation(List<Step> steps) {
     /** "A, then B"; the programs of other fields with theirs. */
     public String words(Field field) {
         return steps.stream()
-                .map(step -> step.from().equals(field.name()) ? step.program() : step.from() + ELSEWHERE + step.program())
+                .map(step ->
+                        step.from().equals(field.name()) ? step.program() : step.from() + ELSEWHERE + step.program())
                 .collect(Collectors.joining("; then "));
     }
 }

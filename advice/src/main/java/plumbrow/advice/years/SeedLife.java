@@ -3,8 +3,8 @@ package plumbrow.advice.years;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import plumbrow.advice.field.Crop;
 import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.field.Crop;
 
 /**
  * How the seed of a weed lives and multiplies, as far as somebody has measured it. Sites differ several times over: all are

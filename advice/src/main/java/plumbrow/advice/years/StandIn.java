@@ -5,16 +5,16 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.program.PassKind;
+import plumbrow.advice.assumptions.AssumptionLine;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.NextCrop;
-import plumbrow.advice.assumptions.AssumptionLine;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Season;
 
@@ -106,7 +106,8 @@ final class StandIn {
         return Stream.concat(
                         lines.stream()
                                 .filter(line -> other.equals(line.field()))
-                                .map(line -> new AssumptionLine(null, field, line.quantity(), line.distribution(), line.source())),
+                                .map(line -> new AssumptionLine(
+                                        null, field, line.quantity(), line.distribution(), line.source())),
                         lines.stream().filter(line -> !field.equals(line.field())))
                 .toList();
     }

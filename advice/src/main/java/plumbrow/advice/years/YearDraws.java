@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
-import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.weighing.ProgramYears;
 
 /**

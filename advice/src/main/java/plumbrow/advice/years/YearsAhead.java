@@ -41,8 +41,8 @@ public record YearsAhead(
         }
         return best == null
                 ? "Over " + options.seasons() + " seasons none of the programs can be advised yet."
-                : "Over " + options.seasons() + " seasons, each program repeated, the same earns most as in " + firstYear
-                        + " alone: " + best + ".";
+                : "Over " + options.seasons() + " seasons, each program repeated, the same earns most as in "
+                        + firstYear + " alone: " + best + ".";
     }
 
     public Optional<RotationAhead> bestRotation() {

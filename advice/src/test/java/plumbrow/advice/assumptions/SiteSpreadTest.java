@@ -94,15 +94,17 @@ class SiteSpreadTest {
     @DisplayName("what is borrowed is wider, what is rated more often narrower, never below the spread between trials")
     void wider() {
         assertThat(sd(SiteSpread.lossPerWeed(new Distribution.Fixed(2), true).distribution()))
-                .isGreaterThan(
-                        sd(SiteSpread.lossPerWeed(new Distribution.Fixed(2), false).distribution()));
+                .isGreaterThan(sd(
+                        SiteSpread.lossPerWeed(new Distribution.Fixed(2), false).distribution()));
         double one = sd(SiteSpread.ofRatings(.9, 1, true, false));
         assertThat(sd(SiteSpread.ofRatings(.9, 1, true, true))).isGreaterThan(one);
         assertThat(sd(SiteSpread.ofRatings(.9, 8, true, false)))
                 .isLessThan(one)
-                .isGreaterThan(sd(SiteSpread.soil(new Distribution.Fixed(.9), true).distribution()));
+                .isGreaterThan(
+                        sd(SiteSpread.soil(new Distribution.Fixed(.9), true).distribution()));
         assertThat(sd(SiteSpread.soil(new Distribution.Fixed(.9), false).distribution()))
-                .isGreaterThan(sd(SiteSpread.soil(new Distribution.Fixed(.9), true).distribution()));
+                .isGreaterThan(
+                        sd(SiteSpread.soil(new Distribution.Fixed(.9), true).distribution()));
     }
 
     private static double sd(Distribution distribution) {

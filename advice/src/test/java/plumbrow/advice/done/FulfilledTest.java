@@ -8,12 +8,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import plumbrow.advice.program.Program;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.program.Done;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.program.RefugePlan;
-import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 
@@ -24,8 +24,8 @@ class FulfilledTest {
     private static Program program(LocalDate... planned) {
         List<Pass> passes = new ArrayList<>();
         for (LocalDate day : planned) {
-            passes.add(
-                    new Pass(passes.size() + 1, PassKind.SPRAY, day, "Ridge", oz(20), 100, 8.5, new Distribution.Fixed(0), 0));
+            passes.add(new Pass(
+                    passes.size() + 1, PassKind.SPRAY, day, "Ridge", oz(20), 100, 8.5, new Distribution.Fixed(0), 0));
         }
         return new Program("East", "One", true, new RefugePlan(null, null), "", passes);
     }
@@ -77,7 +77,8 @@ class FulfilledTest {
         assertThat(fulfilled.unclear().values())
                 .allSatisfy(passes -> assertThat(passes).hasSize(2))
                 .hasSize(1);
-        Fulfilled said = Fulfilled.of(program(JUNE.plusDays(5), JUNE.plusDays(10)), List.of(line(JUNE.plusDays(5), 20)));
+        Fulfilled said =
+                Fulfilled.of(program(JUNE.plusDays(5), JUNE.plusDays(10)), List.of(line(JUNE.plusDays(5), 20)));
         assertThat(said.done()).containsOnlyKeys(1);
     }
 

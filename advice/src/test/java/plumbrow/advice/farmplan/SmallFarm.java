@@ -5,10 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.ReadWhole;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.program.PassKind;
-import plumbrow.advice.program.RefugePlan;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
@@ -19,11 +18,12 @@ import plumbrow.advice.means.MachineKind;
 import plumbrow.advice.means.Means;
 import plumbrow.advice.means.PriceBreak;
 import plumbrow.advice.means.WorkWindow;
-import plumbrow.advice.assumptions.Distribution;
-import plumbrow.advice.assumptions.AssumptionLine;
-import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -171,7 +171,11 @@ final class SmallFarm {
                                 ActiveLimit.Basis.ACTIVE_INGREDIENT,
                                 "invented label p. 2")),
                         List.of(new Control(
-                                HERBICIDE, "waterhemp", new Amount(1, FarmUnit.QT), new Distribution.Fixed(.95), "invented"))),
+                                HERBICIDE,
+                                "waterhemp",
+                                new Amount(1, FarmUnit.QT),
+                                new Distribution.Fixed(.95),
+                                "invented"))),
                 new Pests(
                         List.of(),
                         List.of(),
@@ -182,8 +186,10 @@ final class SmallFarm {
                         List.of()),
                 programs,
                 List.of(
-                        new AssumptionLine(Crop.CORN, null, AssumptionQuantity.PRICE, new Distribution.Fixed(4), "invented"),
-                        new AssumptionLine(Crop.CORN, null, AssumptionQuantity.YIELD, new Distribution.Fixed(200), "invented"))));
+                        new AssumptionLine(
+                                Crop.CORN, null, AssumptionQuantity.PRICE, new Distribution.Fixed(4), "invented"),
+                        new AssumptionLine(
+                                Crop.CORN, null, AssumptionQuantity.YIELD, new Distribution.Fixed(200), "invented"))));
         Work work = season.work();
         return season.withPrograms(
                 season.programs(),

@@ -11,17 +11,17 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Done;
-import plumbrow.advice.program.PassKind;
-import plumbrow.advice.program.RefugePlan;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Looked;
-import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.Ask;
@@ -149,7 +149,8 @@ final class Edits {
             case "also" -> scene.alsoIn.add(new AlsoIn("Home", "IA", "Sorrel"));
             case "log" ->
                 scene.log.add(new Done("Home", LocalDate.of(2026, 4, 20), "Tackline", quart, 100, null, "log"));
-            case "weed" -> scene.weeds.add(new WeedPressure("Home", "waterhemp", new Distribution.Fixed(20), 3, 60, "scouted"));
+            case "weed" ->
+                scene.weeds.add(new WeedPressure("Home", "waterhemp", new Distribution.Fixed(20), 3, 60, "scouted"));
             case "insect" ->
                 scene.insects.add(new InsectPressure(
                         "Home",

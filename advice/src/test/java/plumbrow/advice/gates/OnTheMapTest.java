@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
-import plumbrow.advice.program.PassKind;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Boundary.Point;
 import plumbrow.advice.field.Crop;
@@ -16,6 +15,7 @@ import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.land.CountyFit;
 import plumbrow.advice.land.Zones;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.shelf.ProductKind;
 import plumbrow.advice.shelf.Setback;
 

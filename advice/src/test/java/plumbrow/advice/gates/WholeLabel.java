@@ -2,11 +2,11 @@ package plumbrow.advice.gates;
 
 import java.time.LocalDate;
 import java.util.Set;
-import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.NextCrop;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.ActiveLimit.Basis;
 import plumbrow.advice.shelf.Ask;

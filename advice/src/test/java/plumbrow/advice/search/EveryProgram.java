@@ -10,11 +10,11 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Program;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.program.SprayPlan;
-import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -158,7 +158,15 @@ final class EveryProgram {
             for (Put put : tanks.get(d)) {
                 int number = passes.size() + 1;
                 passes.add(new Pass(
-                        number, PassKind.SPRAY, day, put.product(), put.rate(), 100, charge, new Distribution.Fixed(0), 0));
+                        number,
+                        PassKind.SPRAY,
+                        day,
+                        put.product(),
+                        put.rate(),
+                        100,
+                        charge,
+                        new Distribution.Fixed(0),
+                        0));
                 charge = 0;
                 plans.add(plans(day, "")
                         .get(0)

@@ -6,22 +6,22 @@ import java.util.List;
 import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.ReadWhole;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.program.PassKind;
-import plumbrow.advice.program.RefugePlan;
-import plumbrow.advice.program.SprayPlan;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.assumptions.Distribution;
-import plumbrow.advice.assumptions.AssumptionLine;
-import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.RefugePlan;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -136,7 +136,9 @@ final class RandomShelf {
                         program("own", true, "Plain", "Herb 1"),
                         program("other", false, random.nextBoolean() ? "Plain" : "Hardy", "Herb 1")),
                 List.of(
-                        line(AssumptionQuantity.PRICE, new Distribution.Lognormal(3 + 2 * random.nextDouble(), 0.25, 0.6)),
+                        line(
+                                AssumptionQuantity.PRICE,
+                                new Distribution.Lognormal(3 + 2 * random.nextDouble(), 0.25, 0.6)),
                         line(AssumptionQuantity.YIELD, new Distribution.Weibull(120 + 60 * random.nextDouble(), 0.2)),
                         line(AssumptionQuantity.HANDLING, pert(0.1, 0.4)),
                         line(AssumptionQuantity.PRICE_YIELD_TIE, new Distribution.Fixed(-0.3))));
@@ -296,7 +298,8 @@ final class RandomShelf {
             @Nullable String product,
             @Nullable Amount rate,
             double charge) {
-        return new Pass(number, kind, LocalDate.of(2026, month, day), product, rate, 100, charge, new Distribution.Fixed(0), 0);
+        return new Pass(
+                number, kind, LocalDate.of(2026, month, day), product, rate, 100, charge, new Distribution.Fixed(0), 0);
     }
 
     private static Amount rate(double flOz) {

@@ -9,13 +9,13 @@ import java.util.List;
 import java.util.Objects;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.SprayPlan;
+import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.gates.Standing;
-import plumbrow.advice.assumptions.DrawSource;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weedseason.WeedSeasons;
 import plumbrow.advice.weighing.ProgramDraws;
@@ -166,8 +166,8 @@ class SearchAgainstAllTest {
         DrawSource source = new DrawSource(OPTIONS.draws(), OPTIONS.seed());
         for (EveryProgram.Candidate candidate : new EveryProgram(season).all()) {
             all.programs++;
-            Season with =
-                    season.withPrograms(List.of(candidate.program()), season.work().withSprayPlans(candidate.plans()));
+            Season with = season.withPrograms(
+                    List.of(candidate.program()), season.work().withSprayPlans(candidate.plans()));
             List<Finding> findings = Gates.check(with, field, candidate.program());
             Standing standing = Gates.standing(findings);
             if (standing != Standing.BARRED

@@ -9,10 +9,10 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import plumbrow.advice.field.Crop;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.assumptions.DoubtKind;
 import plumbrow.advice.assumptions.DrawSource;
-import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.field.Crop;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weeds.Timing;
 import plumbrow.science.weedseason.SeasonLoss;
@@ -121,7 +121,8 @@ class WeatherOfTheSeasonTest {
         double[] here = one.drawn(DRAWS)[one.place(SeasonWeather.ID)];
         double[] there = other.drawn(DRAWS)[other.place(SeasonWeather.ID)];
         assertThat(here).isEqualTo(there);
-        assertThat(one.inputs().all().get(one.place(SeasonWeather.ID)).distribution()).isEqualTo(new Distribution.Even(0, 100));
+        assertThat(one.inputs().all().get(one.place(SeasonWeather.ID)).distribution())
+                .isEqualTo(new Distribution.Even(0, 100));
         assertThat(here[0])
                 .isNotEqualTo(new DrawSource(DRAWS, 8)
                         .column("weather of the season", new Distribution.Even(0, 100))

@@ -4,22 +4,22 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.program.PassKind;
-import plumbrow.advice.program.RefugePlan;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.DrawSource;
+import plumbrow.advice.assumptions.Sure;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.assumptions.DrawSource;
-import plumbrow.advice.assumptions.Distribution;
-import plumbrow.advice.assumptions.AssumptionLine;
-import plumbrow.advice.assumptions.AssumptionQuantity;
-import plumbrow.advice.assumptions.Sure;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -245,7 +245,11 @@ public final class WeedField {
                 new AssumptionLine(Crop.CORN, null, AssumptionQuantity.PRICE, new Distribution.Fixed(4), "invented"),
                 new AssumptionLine(Crop.CORN, null, AssumptionQuantity.YIELD, new Distribution.Fixed(200), "invented"),
                 new AssumptionLine(
-                        Crop.CORN, null, AssumptionQuantity.BEST_STAND, new Distribution.Fixed(32_000 * 0.95), "invented")));
+                        Crop.CORN,
+                        null,
+                        AssumptionQuantity.BEST_STAND,
+                        new Distribution.Fixed(32_000 * 0.95),
+                        "invented")));
         lines.addAll(assumptions);
         return lines;
     }

@@ -118,8 +118,9 @@ class AboutEqualTest {
     void neverALoser(long seed) {
         FieldAdvice advice = RandomField.of(new SplittableRandom(seed)).weigh(1_000);
         assertThat(advice.leading())
-                .allSatisfy(name -> assertThat(advice.program(name).orElseThrow().meanGainUsdPerAcre())
-                        .isNotNegative());
+                .allSatisfy(
+                        name -> assertThat(advice.program(name).orElseThrow().meanGainUsdPerAcre())
+                                .isNotNegative());
     }
 
     @Test

@@ -15,11 +15,11 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.assumptions.Chances;
 import plumbrow.advice.assumptions.Column;
-import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.assumptions.Distribution;
-import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weeds.Timing;
 import plumbrow.advice.weedseason.WeedField;
@@ -298,7 +298,8 @@ class CalibrationTest {
         double soil = .6 + .3 * random.nextDouble();
         double leaf = .7 + .25 * random.nextDouble();
         return new WeedField()
-                .assumptions(AssumptionQuantity.PRICE, new Distribution.Lognormal(3.5 + 2 * random.nextDouble(), .25, .6))
+                .assumptions(
+                        AssumptionQuantity.PRICE, new Distribution.Lognormal(3.5 + 2 * random.nextDouble(), .25, .6))
                 .assumptions(AssumptionQuantity.YIELD, new Distribution.Weibull(160 + 60 * random.nextDouble(), .2))
                 .assumptions(AssumptionQuantity.PRICE_YIELD_TIE, new Distribution.Fixed(-.3))
                 .weed("waterhemp", pert(1, 60, random), 1, 45)
@@ -307,7 +308,12 @@ class CalibrationTest {
                 .herbicide("leaf", "glyphosate")
                 .rating("soil", "waterhemp", Timing.SOIL, 30, new Distribution.Pert(soil - .25, soil, soil + .08))
                 .rating("soil", "giant foxtail", Timing.SOIL, 30, new Distribution.Pert(soil - .2, soil, soil + .08))
-                .rating("leaf", "waterhemp", Timing.LEAF, 30, new Distribution.Pert(leaf - .4, leaf, Math.min(.99, leaf + .1)))
+                .rating(
+                        "leaf",
+                        "waterhemp",
+                        Timing.LEAF,
+                        30,
+                        new Distribution.Pert(leaf - .4, leaf, Math.min(.99, leaf + .1)))
                 .rating(
                         "leaf",
                         "giant foxtail",

@@ -10,8 +10,8 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.pests.ScoutingSample;
 import plumbrow.science.chance.LognormalDistribution;
 import plumbrow.science.chance.StandardNormal;
@@ -63,10 +63,8 @@ class ClosedFormTest {
     @Test
     @DisplayName("EVPI of μ 5, σ 20 and μ −8, σ 15: 5.7269 and 2.8156 (reference 2.7, computed)")
     void printedValues() {
-        assertThat(normalGain(4.25, 5).weigh(100_000).evpiUsdPerAcre())
-                .isCloseTo(5.7269, within(0.002));
-        assertThat(normalGain(1, 3.75).weigh(100_000).evpiUsdPerAcre())
-                .isCloseTo(2.8156, within(0.002));
+        assertThat(normalGain(4.25, 5).weigh(100_000).evpiUsdPerAcre()).isCloseTo(5.7269, within(0.002));
+        assertThat(normalGain(1, 3.75).weigh(100_000).evpiUsdPerAcre()).isCloseTo(2.8156, within(0.002));
     }
 
     @Test
@@ -137,7 +135,11 @@ class ClosedFormTest {
                 .seed("Plain", 100, 0, NONE)
                 .insecticide("Ender", (4 * mean - 5) / 6)
                 .control("Ender", "beetle", 6, new Distribution.Fixed(1))
-                .insect("beetle", new Distribution.Normal(mean, 5 / mean), new Distribution.Fixed(1), new ScoutingSample(size, 10, 100))
+                .insect(
+                        "beetle",
+                        new Distribution.Normal(mean, 5 / mean),
+                        new Distribution.Fixed(1),
+                        new ScoutingSample(size, 10, 100))
                 .program("none", true, plant("Plain"), harvest(2))
                 .program("treated", false, plant("Plain"), OneField.spray(2, "Ender", 6), harvest(3))
                 .weigh(100_000);

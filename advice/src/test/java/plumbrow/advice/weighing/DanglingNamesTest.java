@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.names.UnknownName;
 import plumbrow.advice.names.UnknownNames;
-import plumbrow.advice.assumptions.Distribution;
-import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.season.Season;
 
 /** A control row under a name that no pest bears counts as nothing: the field says so before anything else. */

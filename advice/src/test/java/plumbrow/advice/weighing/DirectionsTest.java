@@ -13,9 +13,9 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.program.Pass;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 
@@ -89,7 +89,8 @@ class DirectionsTest {
         assertThatThrownBy(() -> noPrice.weigh(100))
                 .isInstanceOf(SeasonGapException.class)
                 .hasMessage("Creek 100 can't be weighed: the assumptions has no price for it or for corn.");
-        assertThatThrownBy(() -> new OneField().assumptions(4, 200).weigh(100)).hasMessageContaining("it has no program");
+        assertThatThrownBy(() -> new OneField().assumptions(4, 200).weigh(100))
+                .hasMessageContaining("it has no program");
         OneField noSeed = new OneField()
                 .assumptions(4, 200)
                 .seed("Plain", 100, 0, NONE)

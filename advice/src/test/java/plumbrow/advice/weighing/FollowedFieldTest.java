@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import plumbrow.advice.gates.Gates;
 import plumbrow.advice.assumptions.Column;
-import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.DrawSource;
+import plumbrow.advice.gates.Gates;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weeds.Timing;
 import plumbrow.advice.weedseason.WeedField;
@@ -54,7 +54,8 @@ class FollowedFieldTest {
         DrawSource source = new DrawSource(100, 3);
         for (int place = 0; place < at.length; place++) {
             Variable variable = model.variables().get(place);
-            at[place] = source.column(variable.stream(), variable.distribution()).values()[11];
+            at[place] =
+                    source.column(variable.stream(), variable.distribution()).values()[11];
             columns[place][0] = at[place];
         }
         for (ProgramModel program : model.programs()) {

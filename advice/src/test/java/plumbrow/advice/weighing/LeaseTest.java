@@ -8,12 +8,12 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.program.PassKind;
+import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.field.CostShares;
 import plumbrow.advice.field.Farm;
-import plumbrow.advice.assumptions.Distribution;
-import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -96,7 +96,9 @@ class LeaseTest {
         return Adviser.adviseField(
                 season,
                 season.fields().get(0),
-                WeighingOptions.DEFAULT.withDraws(100).withChanged(Map.of("stand sharpness", new Distribution.Fixed(1))));
+                WeighingOptions.DEFAULT
+                        .withDraws(100)
+                        .withChanged(Map.of("stand sharpness", new Distribution.Fixed(1))));
     }
 
     private static Pass spray() {

@@ -7,23 +7,23 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.ReadWhole;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.program.PassKind;
-import plumbrow.advice.program.RefugePlan;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.Sure;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.assumptions.Distribution;
-import plumbrow.advice.assumptions.AssumptionLine;
-import plumbrow.advice.assumptions.AssumptionQuantity;
-import plumbrow.advice.assumptions.Sure;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.ScoutingSample;
 import plumbrow.advice.pests.TraitDoubt;
 import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -318,7 +318,8 @@ final class OneField {
 
     FieldAdvice weigh(WeighingOptions options) {
         Season season = season();
-        Map<String, Distribution> changed = new HashMap<>(fullStands ? Map.of("stand sharpness", new Distribution.Fixed(1)) : Map.of());
+        Map<String, Distribution> changed =
+                new HashMap<>(fullStands ? Map.of("stand sharpness", new Distribution.Fixed(1)) : Map.of());
         changed.putAll(options.changed());
         return Adviser.adviseField(season, season.fields().get(0), options.withChanged(changed));
     }

@@ -2,9 +2,9 @@ package plumbrow.advice.weighing;
 
 import java.time.LocalDate;
 import java.util.random.RandomGenerator;
-import plumbrow.advice.program.PassKind;
-import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 
@@ -16,7 +16,8 @@ final class RandomField {
         OneField field = new OneField()
                 .realStands()
                 .shares(0.5 + random.nextDouble() / 2, random.nextDouble())
-                .assumptions(AssumptionQuantity.PRICE, new Distribution.Lognormal(3 + 3 * random.nextDouble(), 0.25, 0.6))
+                .assumptions(
+                        AssumptionQuantity.PRICE, new Distribution.Lognormal(3 + 3 * random.nextDouble(), 0.25, 0.6))
                 .assumptions(AssumptionQuantity.YIELD, new Distribution.Weibull(150 + 60 * random.nextDouble(), 0.2))
                 .assumptions(AssumptionQuantity.HANDLING, pert(random, 0.1, 0.4))
                 .assumptions(AssumptionQuantity.GENETIC_LAG, pert(random, 0.5, 2))

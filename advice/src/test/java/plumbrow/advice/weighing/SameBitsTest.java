@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import plumbrow.advice.program.Program;
 import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 
 class SameBitsTest {
@@ -77,7 +77,8 @@ class SameBitsTest {
         FieldAdvice advice = Adviser.adviseField(
                 season, season.fields().get(0), OPTIONS.withChanged(Map.of("price", new Distribution.Fixed(0))));
         assertThat(advice.programs())
-                .allSatisfy(program -> assertThat(program.meanMarginUsdPerAcre()).isNegative());
+                .allSatisfy(
+                        program -> assertThat(program.meanMarginUsdPerAcre()).isNegative());
         assertThat(advice.inputs().get(0).source()).isEqualTo("changed at the desk");
     }
 }

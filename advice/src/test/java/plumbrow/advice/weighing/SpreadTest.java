@@ -10,8 +10,8 @@ import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import plumbrow.advice.assumptions.Chances;
-import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.assumptions.SiteSpread;
 import plumbrow.advice.assumptions.Sure;
 import plumbrow.advice.pests.InsectPressure;
@@ -77,8 +77,8 @@ class SpreadTest {
     @Test
     @DisplayName("control at two rates comes from one draw: the full rate is never behind the half by luck")
     void ratesTogether() {
-        Season season =
-                sprayed(Sure.of(30), new Distribution.Fixed(.6), new Distribution.Fixed(.9)).season();
+        Season season = sprayed(Sure.of(30), new Distribution.Fixed(.6), new Distribution.Fixed(.9))
+                .season();
         ProgramDraws draws = new ProgramDraws(season, season.fields().get(0), new DrawSource(DRAWS, 1));
         double[] half = draws.weigh(season.programs(OneField.FIELD).get(1)).yields();
         double[] full = draws.weigh(season.programs(OneField.FIELD).get(2)).yields();
@@ -128,6 +128,7 @@ class SpreadTest {
                 .isEqualTo(source.column(here, drawn.distribution()).values())
                 .isNotEqualTo(source.column(there, drawn.distribution()).values());
         assertThat(source.column(here, drawn.distribution()).ranks())
-                .isEqualTo(source.column(here, new Distribution.LogOdds(.5, .95)).ranks());
+                .isEqualTo(
+                        source.column(here, new Distribution.LogOdds(.5, .95)).ranks());
     }
 }

@@ -11,10 +11,10 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;
-import plumbrow.advice.assumptions.Distribution;
-import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -65,8 +65,11 @@ class StandTest {
 
     private static double margin(double usdPerThousand, double germination, double price, double yield, double seeds) {
         // Germination of the seeds builder is 95: emergence makes up what the check gives as one share.
-        Map<String, Distribution> settled =
-                Map.of("emergence", new Distribution.Fixed(100 * germination / 95), "stand sharpness", new Distribution.Fixed(1));
+        Map<String, Distribution> settled = Map.of(
+                "emergence",
+                new Distribution.Fixed(100 * germination / 95),
+                "stand sharpness",
+                new Distribution.Fixed(1));
         FieldAdvice advice = new OneField()
                 .realStands()
                 .assumptions(price, yield)

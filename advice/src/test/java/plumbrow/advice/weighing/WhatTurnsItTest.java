@@ -15,8 +15,8 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Distribution;
 
 /** Ranges over which the advice holds, dominance and the value of knowing, where hand arithmetic or a bound says what they must be. */
 class WhatTurnsItTest {
@@ -61,9 +61,9 @@ class WhatTurnsItTest {
         assertThat(price.says())
                 .isEqualTo("mid stays best while price of corn is between $4.00/bu and $6.00/bu; it is taken as about"
                         + " $4.93/bu. Below, plain takes over. Above, dear takes over.");
-        // E max over the price less the best mean, on a million draws of the same distribution in bench/numpy/bands.py: 1.40.
-        assertThat(advice.whatMatters().get(0).usdPerAcre())
-                .isCloseTo(advice.evpiUsdPerAcre(), within(0.05));
+        // E max over the price less the best mean, on a million draws of the same distribution in bench/numpy/bands.py:
+        // 1.40.
+        assertThat(advice.whatMatters().get(0).usdPerAcre()).isCloseTo(advice.evpiUsdPerAcre(), within(0.05));
     }
 
     @ParameterizedTest
@@ -75,9 +75,11 @@ class WhatTurnsItTest {
         for (AdviceRange range : advice.ranges()) {
             for (BestBand band : range.turns() ? range.bands() : List.<BestBand>of()) {
                 double middle = (band.from() + band.to()) / 2;
-                Distribution distribution = range.unit().equals("chance") ? new Distribution.Chance(middle) : new Distribution.Fixed(middle);
-                FieldAdvice again =
-                        field.weigh(WeighingOptions.DEFAULT.withDraws(4_000).withChanged(Map.of(range.input(), distribution)));
+                Distribution distribution = range.unit().equals("chance")
+                        ? new Distribution.Chance(middle)
+                        : new Distribution.Fixed(middle);
+                FieldAdvice again = field.weigh(
+                        WeighingOptions.DEFAULT.withDraws(4_000).withChanged(Map.of(range.input(), distribution)));
                 double best = again.programs().stream()
                         .filter(program -> program.standing().advisable())
                         .mapToDouble(WeighedProgram::meanMarginUsdPerAcre)

@@ -46,10 +46,12 @@ class AheadTest {
     void firstYear() {
         Season season = weedy().season();
         YearsAhead ahead = ahead(weedy(), OPTIONS.withSeasons(1));
-        for (WeighedProgram program : Adviser.adviseField(season, season.fields().get(0), OPTIONS.weighing())
+        for (WeighedProgram program : Adviser.adviseField(
+                        season, season.fields().get(0), OPTIONS.weighing())
                 .programs()) {
             RotationAhead one = of(ahead, program.name());
-            assertThat(one.years().get(0).meanMarginUsdPerAcre()).isCloseTo(program.meanMarginUsdPerAcre(), within(.01));
+            assertThat(one.years().get(0).meanMarginUsdPerAcre())
+                    .isCloseTo(program.meanMarginUsdPerAcre(), within(.01));
             assertThat(one.presentValueUsdPerAcre())
                     .isCloseTo(one.years().get(0).meanMarginUsdPerAcre(), within(1e-9));
             assertThat(one.perYearUsdPerAcre()).isCloseTo(one.presentValueUsdPerAcre(), within(1e-9));

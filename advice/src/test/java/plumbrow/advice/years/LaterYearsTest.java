@@ -52,8 +52,10 @@ class LaterYearsTest {
         FieldAdvice plain = Adviser.adviseField(season, field, WEIGHING);
         FieldAdvice counted = Adviser.adviseField(season, field, WEIGHING.withLater(later));
         for (int c = 0; c < cost.length; c++) {
-            WeighedProgram without = plain.program(season.programs().get(c).name()).orElseThrow();
-            WeighedProgram with = counted.program(season.programs().get(c).name()).orElseThrow();
+            WeighedProgram without =
+                    plain.program(season.programs().get(c).name()).orElseThrow();
+            WeighedProgram with =
+                    counted.program(season.programs().get(c).name()).orElseThrow();
             double mean = SortedDraws.mean(cost[c]);
             assertThat(with.meanMarginUsdPerAcre()).isCloseTo(without.meanMarginUsdPerAcre() - mean, within(1e-6));
             Step line = with.working().stream()

@@ -9,14 +9,14 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import plumbrow.advice.field.Crop;
-import plumbrow.advice.field.Field;
-import plumbrow.advice.assumptions.Chances;
-import plumbrow.advice.assumptions.Column;
-import plumbrow.advice.assumptions.DrawSource;
-import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.assumptions.AssumptionLine;
 import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Chances;
+import plumbrow.advice.assumptions.Column;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.DrawSource;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Band;
 import plumbrow.science.chance.RankCorrelation;
@@ -48,7 +48,8 @@ class SiteAndYearTest {
     }
 
     private static int[] rows(DrawSource source, int year) {
-        return source.column("order " + year, new Distribution.Triangular(0, .5, 1)).ranks();
+        return source.column("order " + year, new Distribution.Triangular(0, .5, 1))
+                .ranks();
     }
 
     /** A weed that comes each year as thick, one spray of uncertain control, all else single values. */
@@ -61,7 +62,8 @@ class SiteAndYearTest {
         Season single = season.withAssumptions(List.of(
                 new AssumptionLine(Crop.CORN, null, AssumptionQuantity.PRICE, new Distribution.Fixed(4), "invented"),
                 new AssumptionLine(Crop.CORN, null, AssumptionQuantity.YIELD, new Distribution.Fixed(200), "invented"),
-                new AssumptionLine(Crop.CORN, null, AssumptionQuantity.BEST_STAND, new Distribution.Fixed(30_400), "as planted")));
+                new AssumptionLine(
+                        Crop.CORN, null, AssumptionQuantity.BEST_STAND, new Distribution.Fixed(30_400), "as planted")));
         Field field = single.fields().get(0);
         return Ahead.of(single, field, Ahead.repeated(single, field), OPTIONS);
     }

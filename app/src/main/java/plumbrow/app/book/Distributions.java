@@ -11,7 +11,10 @@ final class Distributions {
             "distribution",
             "form a b c",
             season -> List.of(),
-            (distribution, cells) -> cells.text(distribution.form()).real(distribution.a()).real(distribution.b()).real(distribution.c()),
+            (distribution, cells) -> cells.text(distribution.form())
+                    .real(distribution.a())
+                    .real(distribution.b())
+                    .real(distribution.c()),
             row -> new Shape(row.text(), row.maybeReal(), row.maybeReal(), row.maybeReal()));
 
     static final RowKind<PastValue> PAST = new RowKind<>(
@@ -113,7 +116,8 @@ final class Distributions {
             case "chance" -> new Distribution.Chance(given(shape.a()));
             case "past" -> new Distribution.Past(past);
             default ->
-                throw new BookException("The book is damaged: it holds a distribution of the form '" + shape.form() + "'.");
+                throw new BookException(
+                        "The book is damaged: it holds a distribution of the form '" + shape.form() + "'.");
         };
     }
 

@@ -12,8 +12,8 @@ import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import plumbrow.advice.program.Done;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.program.Done;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 

@@ -50,7 +50,8 @@ final class PestRows {
                     .real(weed.firstPlantLossPct())
                     .real(weed.mostLossPct())
                     .text(weed.source())
-                    .maybeDistribution(weed.lossPerPlantPct() instanceof Distribution.Fixed ? null : weed.lossPerPlantPct()),
+                    .maybeDistribution(
+                            weed.lossPerPlantPct() instanceof Distribution.Fixed ? null : weed.lossPerPlantPct()),
             PestRows::weed);
 
     static final RowKind<KnownResistance> RESISTANCE = new RowKind<>(

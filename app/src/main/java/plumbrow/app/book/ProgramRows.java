@@ -3,13 +3,13 @@ package plumbrow.app.book;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.program.PassKind;
-import plumbrow.advice.program.RefugePlan;
-import plumbrow.advice.field.Crop;
 import plumbrow.advice.assumptions.AssumptionLine;
 import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.season.Season;
 
 /** The candidate answers with their passes, and the assumptions on which they are weighed. */
@@ -99,6 +99,7 @@ final class ProgramRows {
     private static Program withPasses(Program program, @Nullable List<Trip> trips) {
         List<Pass> passes =
                 trips == null ? List.of() : trips.stream().map(Trip::pass).toList();
-        return new Program(program.field(), program.name(), program.baseline(), program.refuge(), program.note(), passes);
+        return new Program(
+                program.field(), program.name(), program.baseline(), program.refuge(), program.note(), passes);
     }
 }

@@ -231,13 +231,15 @@ final class SeasonRows {
 
     private Season read(int year, Head head) {
         Distributions none = new Distributions();
-        Distributions distributions = Distributions.of(all(Distributions.LAW, year, none), all(Distributions.PAST, year, none));
+        Distributions distributions =
+                Distributions.of(all(Distributions.LAW, year, none), all(Distributions.PAST, year, none));
         Shelf shelf = new Shelf(
                 ShelfRows.placed(
                         all(ShelfRows.PRODUCT, year, distributions),
                         all(ShelfRows.STATE, year, distributions),
                         all(ShelfRows.COUNTY, year, distributions)),
-                SeedRows.withTraits(all(SeedRows.SEED, year, distributions), all(SeedRows.SEED_TRAIT, year, distributions)),
+                SeedRows.withTraits(
+                        all(SeedRows.SEED, year, distributions), all(SeedRows.SEED_TRAIT, year, distributions)),
                 all(ShelfRows.TRAIT, year, distributions),
                 all(ShelfRows.ACTIVE, year, distributions),
                 all(ShelfRows.LABEL_USE, year, distributions),
@@ -250,7 +252,8 @@ final class SeasonRows {
                 all(PestRows.WEED, year, distributions),
                 all(PestRows.RESISTANCE, year, distributions),
                 weedBook(year, distributions));
-        List<Field> fields = FieldRows.outlined(all(FieldRows.FIELD, year, distributions), all(FieldRows.POINT, year, distributions));
+        List<Field> fields = FieldRows.outlined(
+                all(FieldRows.FIELD, year, distributions), all(FieldRows.POINT, year, distributions));
         return new Season(
                 year,
                 head.asOf(),
@@ -260,7 +263,8 @@ final class SeasonRows {
                 all(FieldRows.CROP_YEAR, year, distributions),
                 shelf,
                 pests,
-                ProgramRows.withPasses(all(ProgramRows.PROGRAM, year, distributions), all(ProgramRows.PASS, year, distributions)),
+                ProgramRows.withPasses(
+                        all(ProgramRows.PROGRAM, year, distributions), all(ProgramRows.PASS, year, distributions)),
                 all(ProgramRows.OUTLOOK, year, distributions),
                 ground(year, distributions),
                 work(year, fields, distributions));
@@ -279,20 +283,24 @@ final class SeasonRows {
 
     private LabelBook labels(int year, Distributions distributions) {
         return new LabelBook(
-                LabelRows.withMethods(all(LabelRows.TERMS, year, distributions), all(LabelRows.METHOD, year, distributions)),
-                LabelRows.withTextures(all(LabelRows.SOIL_RATE, year, distributions), all(LabelRows.TEXTURE, year, distributions)),
+                LabelRows.withMethods(
+                        all(LabelRows.TERMS, year, distributions), all(LabelRows.METHOD, year, distributions)),
+                LabelRows.withTextures(
+                        all(LabelRows.SOIL_RATE, year, distributions), all(LabelRows.TEXTURE, year, distributions)),
                 all(LabelRows.SETBACK, year, distributions),
                 all(LabelRows.PLANT_BACK, year, distributions),
                 all(LabelRows.MIX_RULE, year, distributions),
                 SpecialLabelRows.withCounties(
-                        all(SpecialLabelRows.SPECIAL_LABEL, year, distributions), all(SpecialLabelRows.COUNTY, year, distributions)),
+                        all(SpecialLabelRows.SPECIAL_LABEL, year, distributions),
+                        all(SpecialLabelRows.COUNTY, year, distributions)),
                 CareRows.withWear(all(CareRows.CARE, year, distributions), all(CareRows.WEAR, year, distributions)));
     }
 
     private Ground ground(int year, Distributions distributions) {
         return new Ground(
                 all(GroundRows.LOOKED, year, distributions),
-                GroundRows.shaped(all(GroundRows.FEATURE, year, distributions), all(GroundRows.POINT, year, distributions)),
+                GroundRows.shaped(
+                        all(GroundRows.FEATURE, year, distributions), all(GroundRows.POINT, year, distributions)),
                 all(GroundRows.ALSO_IN, year, distributions),
                 all(GroundRows.NEXT_CROP, year, distributions));
     }

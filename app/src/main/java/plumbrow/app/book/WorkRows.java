@@ -3,9 +3,9 @@ package plumbrow.app.book;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.crew.Person;
+import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Droplets;
@@ -82,7 +82,13 @@ final class WorkRows {
                     .real(count.paymentUsdPerAcre())
                     .text(count.source()),
             row -> new StandCount(
-                    row.text(), row.date(), row.date(), row.distribution(), row.maybeDistribution(), row.maybeReal(), row.text()));
+                    row.text(),
+                    row.date(),
+                    row.date(),
+                    row.distribution(),
+                    row.maybeDistribution(),
+                    row.maybeReal(),
+                    row.text()));
 
     /** What protects those who work. */
     record Protection(@Nullable Set<String> gear, Ask display) {}

@@ -53,7 +53,8 @@ final class CheckCommand implements Callable<Integer> {
         SeasonCheck all = SeasonCheck.of(season, FromBook.fields(season, names));
         SeasonCheck check = program == null ? all : all.named(program);
         if (check.programs().isEmpty() && program != null) {
-            throw new BadInputException("There is no program '" + program + "' there; the programs are " + programs(all));
+            throw new BadInputException(
+                    "There is no program '" + program + "' there; the programs are " + programs(all));
         }
         if (pdf != null) {
             NewFile.demandFree(pdf);

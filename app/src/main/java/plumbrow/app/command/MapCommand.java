@@ -9,15 +9,15 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Gates;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Book;
 import plumbrow.app.command.said.MapWords;
-import plumbrow.app.json.ProgramZones;
 import plumbrow.app.json.Json;
 import plumbrow.app.json.LandSummary;
+import plumbrow.app.json.ProgramZones;
 import plumbrow.documents.map.MapFile;
 import plumbrow.documents.map.MapImport;
 import plumbrow.documents.map.MapText;
@@ -76,8 +76,8 @@ final class MapCommand implements Runnable {
         Field field = FromBook.fields(season, List.of(name)).get(0);
         List<Program> programs = programs(season, field, program);
         if (geojson && programs.size() != 1) {
-            throw new BadInputException(
-                    "Name one program for GeoJSON, with --program; the programs are " + names(season.programs(name)) + ".");
+            throw new BadInputException("Name one program for GeoJSON, with --program; the programs are "
+                    + names(season.programs(name)) + ".");
         }
         Gates gates = Gates.of(season);
         List<ProgramZones> found = new ArrayList<>();

@@ -37,7 +37,10 @@ final class SearchCommand implements Callable<Integer> {
             description = "The fields to search for.")
     private List<String> names = new ArrayList<>();
 
-    @Option(names = "--draws", paramLabel = "N", description = "Draws of the assumptions, 100 to 1,000,000; else 10,000.")
+    @Option(
+            names = "--draws",
+            paramLabel = "N",
+            description = "Draws of the assumptions, 100 to 1,000,000; else 10,000.")
     private int draws = SearchOptions.DEFAULT.draws();
 
     @Option(names = "--seed", paramLabel = "S", description = "Number from which all draws come.")

@@ -33,7 +33,10 @@ final class WeighCommand implements Callable<Integer> {
     @Option(names = "--field", paramLabel = "NAME", arity = "1..*", description = "Only these fields.")
     private List<String> names = new ArrayList<>();
 
-    @Option(names = "--draws", paramLabel = "N", description = "Draws of the assumptions, 100 to 1,000,000; else 10,000.")
+    @Option(
+            names = "--draws",
+            paramLabel = "N",
+            description = "Draws of the assumptions, 100 to 1,000,000; else 10,000.")
     private int draws = WeighingOptions.DEFAULT.draws();
 
     @Option(names = "--seed", paramLabel = "S", description = "Number from which all draws come.")

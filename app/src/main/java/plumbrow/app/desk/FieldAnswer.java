@@ -53,7 +53,9 @@ public record FieldAnswer(
         return new FieldAnswer(
                 advice.field(),
                 advice.draws(),
-                advice.advisedProgram().map(program -> Advised.of(advice, program)).orElse(null),
+                advice.advisedProgram()
+                        .map(program -> Advised.of(advice, program))
+                        .orElse(null),
                 advice.aboutEqual() != null,
                 advice.leading(),
                 advice.sentence());

@@ -2,8 +2,8 @@ package plumbrow.app.json;
 
 import java.util.List;
 import plumbrow.advice.check.AcrossLine;
-import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.check.LookUp;
+import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.GatePage;

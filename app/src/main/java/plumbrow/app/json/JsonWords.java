@@ -1,13 +1,13 @@
 package plumbrow.app.json;
 
 import java.util.Locale;
-import plumbrow.advice.program.PassKind;
+import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Texture;
 import plumbrow.advice.gates.Protects;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.means.MachineKind;
-import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.ActiveLimit;
 import plumbrow.advice.shelf.Ask;

@@ -1,10 +1,10 @@
 package plumbrow.app.json;
 
 import java.util.List;
-import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.land.Zones;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 
 /**

@@ -2,9 +2,9 @@ package plumbrow.app.json;
 
 import java.time.LocalDate;
 import java.util.List;
-import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 
 /**
@@ -40,7 +40,9 @@ public record SeasonSummary(
                         field.farm(),
                         field.crop(),
                         field.acres(),
-                        season.programs(field.name()).stream().map(Program::name).toList()))
+                        season.programs(field.name()).stream()
+                                .map(Program::name)
+                                .toList()))
                 .toList();
         return new SeasonSummary(
                 season.year(),

@@ -20,9 +20,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import plumbrow.advice.program.Done;
-import plumbrow.advice.field.Farm;
 import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.field.Farm;
+import plumbrow.advice.program.Done;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -83,7 +83,8 @@ abstract class BookContract {
                 new Distribution.LogOdds(0.85, 0.95),
                 new Distribution.Past(List.of(170.0, 182.0, 182.0)),
                 new Distribution.Chance(0.3));
-        assertThat(distributions.stream().map(Object::getClass)).containsExactlyInAnyOrder(Distribution.class.getPermittedSubclasses());
+        assertThat(distributions.stream().map(Object::getClass))
+                .containsExactlyInAnyOrder(Distribution.class.getPermittedSubclasses());
         Distributions numbered = new Distributions();
         distributions.forEach(numbered::number);
         Distributions read = Distributions.of(numbered.shapes(), numbered.pastValues());

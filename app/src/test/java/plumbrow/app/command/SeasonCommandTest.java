@@ -63,7 +63,8 @@ class SeasonCommandTest {
     @Test
     void badInputGetsASentence() {
         plumbrow("season", "--book", book, "--field", "Nowhere").refused("There is no field 'Nowhere'");
-        plumbrow("season", "--book", book, "--field", FIELD, "--program", "none").refused("has no program 'none'");
+        plumbrow("season", "--book", book, "--field", FIELD, "--program", "none")
+                .refused("has no program 'none'");
         plumbrow("season", "--book", book, "--field", FIELD, "--pass", "3", "--date", "soon")
                 .refused("expected a day such as");
         plumbrow("season", "--book", book, "--field", FIELD, "--date", "2026-06-01")

@@ -17,10 +17,10 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
-import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.Pests;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.app.desk.shown.Shown;
 
@@ -185,7 +185,12 @@ class AttackTest {
         season.programs(home.name()).stream()
                 .filter(program -> !program.name().equals(DeskSeason.BARRED))
                 .map(program -> new Program(
-                        CLIMBER, program.name(), program.baseline(), program.refuge(), program.note(), program.passes()))
+                        CLIMBER,
+                        program.name(),
+                        program.baseline(),
+                        program.refuge(),
+                        program.note(),
+                        program.passes()))
                 .forEach(programs::add);
         InsectPressure worm = season.pests().insects().get(0);
         InsectPressure here = new InsectPressure(

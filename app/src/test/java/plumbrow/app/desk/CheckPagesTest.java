@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.springframework.http.MediaType;
 import org.springframework.mock.web.MockHttpServletResponse;
-import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.check.LookUp;
+import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.GatePage;
@@ -54,7 +54,8 @@ class CheckPagesTest {
         String page = visitor.get("/check").text();
         assertThat(page).contains(check.sentence());
         assertThat(check.programs())
-                .allSatisfy(program -> assertThat(page).contains(program.program().name()));
+                .allSatisfy(
+                        program -> assertThat(page).contains(program.program().name()));
         assertThat(check.lookUps()).isNotEmpty().isSortedAccordingTo((a, b) -> b.settles() - a.settles());
         assertThat(check.lookUps().stream().mapToInt(LookUp::settles).sum())
                 .isEqualTo(check.programs().stream()
@@ -84,8 +85,8 @@ class CheckPagesTest {
         Field field = SEASON.field("Airport").orElseThrow();
         for (ProgramCheck program :
                 SeasonCheck.of(SEASON, java.util.List.of(field)).programs()) {
-            var page = visitor.get(
-                    "/fields/Airport/check?program=" + Shown.part(program.program().name()));
+            var page = visitor.get("/fields/Airport/check?program="
+                    + Shown.part(program.program().name()));
             assertThat(program.findings())
                     .allSatisfy(finding ->
                             assertThat(page.text()).contains(Shown.capital(finding.says()), finding.clears()));

@@ -5,10 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.program.PassKind;
-import plumbrow.advice.program.RefugePlan;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Boundary.Point;
 import plumbrow.advice.field.Crop;
@@ -16,10 +13,13 @@ import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.ScoutingSample;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -62,12 +62,12 @@ final class DeskSeason {
         List<Program> programs = new ArrayList<>();
         for (String field : List.of(HOME, AWKWARD)) {
             programs.add(program(field, "seed alone", true, "", seed()));
-            programs.add(
-                    program(field, "half rate", false, "Half the high rate, in furrow.", seed(), granules(3, planting)));
+            programs.add(program(
+                    field, "half rate", false, "Half the high rate, in furrow.", seed(), granules(3, planting)));
             programs.add(program(field, "full rate", false, "", seed(), granules(6, planting)));
         }
-        Pass harvest =
-                new Pass(3, PassKind.HARVEST, LocalDate.of(year, 10, 12), null, null, 100, 0, new Distribution.Fixed(0), 0);
+        Pass harvest = new Pass(
+                3, PassKind.HARVEST, LocalDate.of(year, 10, 12), null, null, 100, 0, new Distribution.Fixed(0), 0);
         programs.replaceAll(program -> program(
                 program.field(),
                 program.name(),

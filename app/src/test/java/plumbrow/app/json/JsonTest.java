@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.assumptions.DoubtKind;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Boundary.Point;
 import plumbrow.advice.field.Boundary.Polygon;
@@ -12,8 +14,6 @@ import plumbrow.advice.field.Crop;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Protects;
 import plumbrow.advice.gates.Standing;
-import plumbrow.advice.assumptions.DoubtKind;
-import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.pests.InsectPressure.Measure;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.weighing.Band;
@@ -94,9 +94,17 @@ class JsonTest {
     @Test
     void aDistributionNamesItsFormAndKeysCarryUnits() {
         UncertainInput input = new UncertainInput(
-                "price", "price", "$/bu", DoubtKind.YEAR, new Distribution.Pert(3, 4, 6), 4.1, new Band(3.3, 4, 5), "market");
+                "price",
+                "price",
+                "$/bu",
+                DoubtKind.YEAR,
+                new Distribution.Pert(3, 4, 6),
+                4.1,
+                new Band(3.3, 4, 5),
+                "market");
         JsonNode json = READER.readTree(Json.of(input));
-        assertThat(json.get("distribution").toString()).isEqualTo("{\"form\":\"pert\",\"low\":3.0,\"likely\":4.0,\"high\":6.0}");
+        assertThat(json.get("distribution").toString())
+                .isEqualTo("{\"form\":\"pert\",\"low\":3.0,\"likely\":4.0,\"high\":6.0}");
         assertThat(READER.readTree(Json.of(SmallSeason.of(2027).farms().get(0))).propertyNames())
                 .containsExactly("name", "grower", "crop_share", "cost_share", "shares");
     }

@@ -13,8 +13,8 @@ import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.WeighingOptions;
 import plumbrow.documents.binder.Html.Column;
-import plumbrow.documents.picture.ProgramPalette;
 import plumbrow.documents.picture.Markup;
+import plumbrow.documents.picture.ProgramPalette;
 import plumbrow.science.figure.Numbers;
 
 /** All pages of the binder as one XHTML document: cover, a part for each field, sources of the shelf. */

@@ -64,10 +64,7 @@ record ChangePages(FieldAdvice field, ProgramPalette palette) {
                 "p",
                 "Knowing everything before deciding would be worth at most "
                         + Numbers.dollars(field.evpiUsdPerAcre(), 2) + "/ac, "
-                        + Numbers.dollars(
-                                field.evpiUsdPerAcre()
-                                        * field.field().acres(),
-                                0)
+                        + Numbers.dollars(field.evpiUsdPerAcre() * field.field().acres(), 0)
                         + " on this field.");
         List<InformationValue> worthwhile =
                 field.whatMatters().stream().filter(ChangePages::worthACent).toList();

@@ -81,7 +81,9 @@ record FindingPages(FieldAdvice field) {
         if (others.isEmpty() && programs.size() > 1) {
             return "all";
         }
-        return others.size() < programs.size() - 1 ? "all but " + String.join("; ", others) : String.join("; ", programs);
+        return others.size() < programs.size() - 1
+                ? "all but " + String.join("; ", others)
+                : String.join("; ", programs);
     }
 
     private static String value(@Nullable Double value, String unit) {

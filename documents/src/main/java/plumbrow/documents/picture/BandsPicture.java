@@ -62,7 +62,8 @@ public final class BandsPicture {
             return canvas.svg(width, end + 8, title, finding(field));
         }
         double y = paragraph(
-                "Framed: " + shown.get(0).advised() + ". Hatched: another program is best. Triangle: what is taken now.",
+                "Framed: " + shown.get(0).advised()
+                        + ". Hatched: another program is best. Triangle: what is taken now.",
                 SMALL,
                 Canvas.QUIET,
                 4,

@@ -135,8 +135,9 @@ public final class StripPicture {
 
     /** What the picture shows, for whoever cannot see it. */
     public static String finding(FieldAdvice field) {
-        String programs =
-                field.programs().stream().map(program -> inWords(field, program)).collect(Collectors.joining(" "));
+        String programs = field.programs().stream()
+                .map(program -> inWords(field, program))
+                .collect(Collectors.joining(" "));
         return field.sentence() + " " + programs;
     }
 

@@ -57,8 +57,8 @@ final class Placing {
                 delete(workshop);
             }
         } catch (IOException failed) {
-            WorkbookFaults fault = fault(
-                    target, "a place that cannot be written to", "a folder with room that Plumbrow may write");
+            WorkbookFaults fault =
+                    fault(target, "a place that cannot be written to", "a folder with room that Plumbrow may write");
             fault.initCause(failed);
             throw fault;
         }

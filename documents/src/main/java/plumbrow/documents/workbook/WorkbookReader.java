@@ -81,7 +81,8 @@ public final class WorkbookReader {
             } else if (byName.put(sheet.get().name(), grid) != null) {
                 faults.at(grid.place(), 0, "", "a second sheet of this name", "each sheet once");
             } else if (!sheet.get().name().equalsIgnoreCase(grid.name().strip())) {
-                told.accept("The sheet " + grid.name().strip() + " is called " + sheet.get().name() + " now and was read as that.");
+                told.accept("The sheet " + grid.name().strip() + " is called "
+                        + sheet.get().name() + " now and was read as that.");
             }
         }
         Map<String, List<Row>> rows = new HashMap<>();

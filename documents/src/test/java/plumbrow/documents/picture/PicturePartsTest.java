@@ -69,8 +69,8 @@ class PicturePartsTest {
         ProgramPalette palette = palette(SampleAdvice.advice().fields().toArray(FieldAdvice[]::new));
         for (FieldAdvice field : SampleAdvice.advice().fields()) {
             assertThat(field.programs())
-                    .allSatisfy(program ->
-                            assertThat(palette.colour(program).equals("#000000")).isEqualTo(program.baseline()));
+                    .allSatisfy(program -> assertThat(palette.colour(program).equals("#000000"))
+                            .isEqualTo(program.baseline()));
         }
     }
 
@@ -86,7 +86,8 @@ class PicturePartsTest {
     @Test
     void whatIsWorthLessThanACentIsCountedAndNotDrawn() throws Exception {
         FieldAdvice home = SampleAdvice.home();
-        List<InformationValue> worth = List.of(new InformationValue("a", "A", 1, 80, 1, "A."), new InformationValue("b", "B", 0.001, 0, 0, "B."));
+        List<InformationValue> worth = List.of(
+                new InformationValue("a", "A", 1, 80, 1, "A."), new InformationValue("b", "B", 0.001, 0, 0, "B."));
         FieldAdvice field = new FieldAdvice(
                 home.field(),
                 "",

@@ -302,7 +302,11 @@ class FaultyCellsTest {
                         3,
                         "a",
                         "13",
-                        at("assumptions", 3, "a", "found \"13\", expected no more than b, the most likely, which is 10.4")),
+                        at(
+                                "assumptions",
+                                3,
+                                "a",
+                                "found \"13\", expected no more than b, the most likely, which is 10.4")),
                 wrong(
                         "assumptions",
                         8,

@@ -212,7 +212,8 @@ class FaultySpreadsheetsTest {
         // 1 m² = 10.763 910 ft² (NIST SP 811, appendix B).
         assertThat(WorkbookReader.read(file).pests().weeds().get(0).densityPerSquareMetre())
                 .isInstanceOfSatisfying(
-                        Distribution.Pert.class, distribution -> assertThat(distribution.likely()).isEqualTo(8 * 10.763_910, within(1e-5)));
+                        Distribution.Pert.class,
+                        distribution -> assertThat(distribution.likely()).isEqualTo(8 * 10.763_910, within(1e-5)));
     }
 
     private static CellStyle dates(XSSFWorkbook workbook) {

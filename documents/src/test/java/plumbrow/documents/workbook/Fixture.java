@@ -2,24 +2,24 @@ package plumbrow.documents.workbook;
 
 import java.time.LocalDate;
 import java.util.List;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.program.PassKind;
-import plumbrow.advice.program.RefugePlan;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
-import plumbrow.advice.assumptions.Distribution;
-import plumbrow.advice.assumptions.AssumptionLine;
-import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.ScoutingSample;
 import plumbrow.advice.pests.TraitDoubt;
 import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -269,8 +269,17 @@ final class Fixture {
                         new Distribution.Pert(0.35, 0.55, 0.75),
                         "trial 2024"),
                 new Control(
-                        "Ridge 12", "western corn rootworm", new Amount(4, FarmUnit.FL_OZ), new Distribution.Fixed(0.4), "x"),
-                new Control("Clear Row", "waterhemp", new Amount(8, FarmUnit.OZ), new Distribution.Fixed(0.9), "trial 2023"));
+                        "Ridge 12",
+                        "western corn rootworm",
+                        new Amount(4, FarmUnit.FL_OZ),
+                        new Distribution.Fixed(0.4),
+                        "x"),
+                new Control(
+                        "Clear Row",
+                        "waterhemp",
+                        new Amount(8, FarmUnit.OZ),
+                        new Distribution.Fixed(0.9),
+                        "trial 2023"));
     }
 
     private static Pests pests() {
@@ -297,7 +306,8 @@ final class Fixture {
                                 null,
                                 "guess")),
                 List.of(new TraitDoubt("East 80", "Cry3", "western corn rootworm", 0.25, 0.3, "neighbour's roots")),
-                List.of(new WeedPressure("East 80", "waterhemp", new Distribution.Pert(2, 8, 30), 1.5, 60, "last year's map")),
+                List.of(new WeedPressure(
+                        "East 80", "waterhemp", new Distribution.Pert(2, 8, 30), 1.5, 60, "last year's map")),
                 FixtureTerms.resistance());
     }
 
@@ -358,10 +368,15 @@ final class Fixture {
                 line(Crop.CORN, AssumptionQuantity.PRICE_YIELD_TIE, new Distribution.Fixed(-0.3), "county yields"),
                 line(Crop.CORN, AssumptionQuantity.YIELD, new Distribution.Weibull(201, 0.16), "county yields"),
                 new AssumptionLine(
-                        null, "East 80", AssumptionQuantity.YIELD, new Distribution.Past(List.of(170.0, 182.5, 195.0)), "monitor"));
+                        null,
+                        "East 80",
+                        AssumptionQuantity.YIELD,
+                        new Distribution.Past(List.of(170.0, 182.5, 195.0)),
+                        "monitor"));
     }
 
-    private static AssumptionLine line(Crop crop, AssumptionQuantity quantity, Distribution distribution, String source) {
+    private static AssumptionLine line(
+            Crop crop, AssumptionQuantity quantity, Distribution distribution, String source) {
         return new AssumptionLine(crop, null, quantity, distribution, source);
     }
 }

@@ -9,10 +9,9 @@ import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Program;
-import plumbrow.advice.program.Pass;
-import plumbrow.advice.program.PassKind;
-import plumbrow.advice.program.RefugePlan;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.CostShares;
 import plumbrow.advice.field.Crop;
@@ -21,14 +20,15 @@ import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Texture;
 import plumbrow.advice.land.Acres;
-import plumbrow.advice.assumptions.Distribution;
-import plumbrow.advice.assumptions.AssumptionLine;
-import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.ScoutingSample;
 import plumbrow.advice.pests.TraitDoubt;
 import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -284,7 +284,12 @@ final class RandomSeason {
                 make(
                         fields,
                         i -> new WeedPressure(
-                                land.get(i).name(), WEEDS[i % 3], distribution(50), distribution(20), 100 * part(), text())),
+                                land.get(i).name(),
+                                WEEDS[i % 3],
+                                distribution(50),
+                                distribution(20),
+                                100 * part(),
+                                text())),
                 new RandomTerms(random).resistance(land),
                 weedBook(land));
     }

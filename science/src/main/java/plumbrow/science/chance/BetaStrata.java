@@ -52,7 +52,9 @@ final class BetaStrata {
     /** Φ⁻¹(F(x)), from whichever tail is the smaller. */
     private static double score(BetaDistribution distribution, double x) {
         double below = distribution.cumulativeProbability(x);
-        return below < 0.5 ? StandardNormal.quantile(below) : -StandardNormal.quantile(distribution.survivalProbability(x));
+        return below < 0.5
+                ? StandardNormal.quantile(below)
+                : -StandardNormal.quantile(distribution.survivalProbability(x));
     }
 
     private static double between(double[] x, double[] z, double[] slope, int cell, double score) {

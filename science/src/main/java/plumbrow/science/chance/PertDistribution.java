@@ -28,7 +28,8 @@ public final class PertDistribution implements Distribution {
                 low <= likely && likely <= high && low < high && Double.isFinite(high - low),
                 "low, likely and high must rise in this order");
         this.likely = likely;
-        this.distribution = new FourParameterBeta(low, high, shape(likely - low, high - low), shape(high - likely, high - low));
+        this.distribution =
+                new FourParameterBeta(low, high, shape(likely - low, high - low), shape(high - likely, high - low));
     }
 
     /**

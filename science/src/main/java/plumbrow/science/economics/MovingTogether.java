@@ -131,7 +131,11 @@ public final class MovingTogether {
         double priceSpread = working.line(
                 "spread of log price", volatility * Math.sqrt(years), "", "{} × √{} yr", volatility, years);
         double yieldSpread = working.line(
-                "spread of log yield", LognormalDistribution.ofMeanAndCv(yield, cv).logSd(), "", "√ln(1 + {}²)", cv);
+                "spread of log yield",
+                LognormalDistribution.ofMeanAndCv(yield, cv).logSd(),
+                "",
+                "√ln(1 + {}²)",
+                cv);
         double r = working.line(
                 "correlation of the normals",
                 RankCorrelation.normalFromSpearman(rank),

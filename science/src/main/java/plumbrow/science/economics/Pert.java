@@ -70,7 +70,8 @@ public final class Pert {
         double a = distribution.low();
         double b = distribution.high();
         double mean = working.line("mean", distribution.mean(), "", "({} + 4 × {} + {}) ÷ 6", a, likely, b);
-        double sd = working.line("standard deviation", distribution.sd(), "", "√(({} − {}) × ({} − {}) ÷ 7)", mean, a, b, mean);
+        double sd = working.line(
+                "standard deviation", distribution.sd(), "", "√(({} − {}) × ({} − {}) ÷ 7)", mean, a, b, mean);
         Outputs outputs =
                 new Outputs().put("mean", mean).put("sd", sd).put("low_end", a).put("high_end", b);
         if (given.has("probability")) {

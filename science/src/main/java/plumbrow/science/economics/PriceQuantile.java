@@ -74,8 +74,16 @@ public final class PriceQuantile {
         LognormalDistribution distribution = new LognormalDistribution(futures, spread);
         double z = working.line("standard normal", StandardNormal.quantile(chance), "", "Φ⁻¹({})", chance);
         double price = working.line(
-                "price", distribution.quantile(chance), "$/bu", "{} $/bu × exp(−{}²/2 + {} × {})", futures, spread, spread, z);
-        double sd = working.line("standard deviation", distribution.sd(), "$/bu", "{} $/bu × √(exp({}²) − 1)", futures, spread);
+                "price",
+                distribution.quantile(chance),
+                "$/bu",
+                "{} $/bu × exp(−{}²/2 + {} × {})",
+                futures,
+                spread,
+                spread,
+                z);
+        double sd = working.line(
+                "standard deviation", distribution.sd(), "$/bu", "{} $/bu × √(exp({}²) − 1)", futures, spread);
         return new Outputs().put("price_usd", price).put("mean_usd", futures).put("sd_usd", sd);
     }
 }

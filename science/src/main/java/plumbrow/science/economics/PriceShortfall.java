@@ -69,7 +69,13 @@ public final class PriceShortfall {
                     d2,
                     spread);
         } else {
-            working.line("shortfall", distribution.shortfallBelow(strike), "$/bu", "{} − {} $/bu, not below 0", strike, futures);
+            working.line(
+                    "shortfall",
+                    distribution.shortfallBelow(strike),
+                    "$/bu",
+                    "{} − {} $/bu, not below 0",
+                    strike,
+                    futures);
         }
         Outputs outputs = new Outputs()
                 .put("shortfall_usd", Math.max(distribution.shortfallBelow(strike), 0))

@@ -5,8 +5,8 @@ import static plumbrow.science.figure.Status.COMPUTED;
 import static plumbrow.science.figure.Status.MEMORY;
 import static plumbrow.science.figure.Status.VERIFIED;
 
-import plumbrow.science.chance.FourParameterBeta;
 import plumbrow.science.chance.Distribution;
+import plumbrow.science.chance.FourParameterBeta;
 import plumbrow.science.chance.WeibullDistribution;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
@@ -141,7 +141,13 @@ public final class YieldDistributions {
         if (given.has("probability")) {
             double p = given.number("probability");
             outputs.put(
-                    "quantile", working.line("quantile", distribution.quantile(p), "bu/ac", "value of the distribution at chance {}", p));
+                    "quantile",
+                    working.line(
+                            "quantile",
+                            distribution.quantile(p),
+                            "bu/ac",
+                            "value of the distribution at chance {}",
+                            p));
         }
         return outputs;
     }

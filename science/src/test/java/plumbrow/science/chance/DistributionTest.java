@@ -242,7 +242,8 @@ class DistributionTest {
         assertThatThrownBy(() -> new PertDistribution(5, 4, 6)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new TriangularDistribution(5, 5, 5)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new LognormalDistribution(0, .2)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> FourParameterBeta.ofMeanAndCv(50, 3, 0, 100)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> FourParameterBeta.ofMeanAndCv(50, 3, 0, 100))
+                .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> WeibullDistribution.ofMeanAndCv(50, 9)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(EmpiricalDistribution::new).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new NormalDistribution(Double.NaN, 1)).isInstanceOf(IllegalArgumentException.class);

@@ -100,8 +100,8 @@ final class FieldWords {
         } else {
             paper.prose(
                     "  ",
-                    "Knowing everything before deciding is worth at most "
-                            + Numbers.dollars(advice.evpiUsdPerAcre(), 2) + "/ac.");
+                    "Knowing everything before deciding is worth at most " + Numbers.dollars(advice.evpiUsdPerAcre(), 2)
+                            + "/ac.");
         }
         advice.whatMatters().stream()
                 .filter(knowing -> knowing.usdPerAcre() >= WORTH_SAYING)

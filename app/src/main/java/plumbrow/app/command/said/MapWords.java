@@ -6,8 +6,8 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.land.Zone;
 import plumbrow.advice.land.Zones;
-import plumbrow.app.json.ProgramZones;
 import plumbrow.app.json.LandSummary;
+import plumbrow.app.json.ProgramZones;
 import plumbrow.documents.map.MapImport;
 import plumbrow.science.figure.Numbers;
 

@@ -16,8 +16,8 @@ import plumbrow.advice.calendar.ProgramChangeException;
 import plumbrow.advice.calendar.ProgramChanges;
 import plumbrow.advice.calendar.SeasonTrial;
 import plumbrow.advice.calendar.SeasonTrials;
-import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.MeanwhileException;
 import plumbrow.app.desk.Asked;
@@ -184,7 +184,8 @@ public class CalendarPage {
                 can = false;
             }
         }
-        String program = change == null || (change.added() && can) ? "" : "program=" + Shown.part(change.program()) + "&";
+        String program =
+                change == null || (change.added() && can) ? "" : "program=" + Shown.part(change.program()) + "&";
         return "redirect:/fields/" + Shown.part(name) + "/season?" + program + (can ? "done=undone" : "done=late");
     }
 

@@ -5,8 +5,8 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import org.springframework.util.MultiValueMap;
-import plumbrow.advice.calendar.ProgramChangeException;
 import plumbrow.advice.calendar.PassChange;
+import plumbrow.advice.calendar.ProgramChangeException;
 import plumbrow.app.book.MeanwhileException;
 
 /**

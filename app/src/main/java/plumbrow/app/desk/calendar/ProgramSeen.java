@@ -3,8 +3,8 @@ package plumbrow.app.desk.calendar;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import plumbrow.advice.program.Program;
 import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 
 /**

@@ -1,8 +1,8 @@
 package plumbrow.app.desk.check;
 
 import java.util.List;
-import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.check.LookUp;
+import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Finding;

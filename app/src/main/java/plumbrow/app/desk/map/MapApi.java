@@ -16,19 +16,19 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import plumbrow.advice.program.Program;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.land.Zones;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.BookException;
 import plumbrow.app.desk.Asked;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.app.desk.door.NotHereException;
-import plumbrow.app.json.ProgramZones;
 import plumbrow.app.json.Json;
 import plumbrow.app.json.LandSummary;
+import plumbrow.app.json.ProgramZones;
 import plumbrow.documents.map.MapFile;
 import plumbrow.documents.map.MapImport;
 import plumbrow.documents.map.MapText;
@@ -114,7 +114,8 @@ public class MapApi {
     ResponseEntity<byte[]> shapes(@PathVariable String name, @RequestParam(required = false) @Nullable String program) {
         Season season = Asked.season(book);
         Field field = Asked.field(season, name);
-        List<Zones> zones = program == null ? List.of() : Gates.of(season).zones(field, program(season, field, program));
+        List<Zones> zones =
+                program == null ? List.of() : Gates.of(season).zones(field, program(season, field, program));
         return answer(HttpStatus.OK, GEO_JSON, MapText.of(field, season.ground().features(name), zones));
     }
 

@@ -44,7 +44,9 @@ public final class Distributions {
         if (distribution instanceof Distribution.Chance chance) {
             return "yes with a chance of " + Odds.words(chance.chance());
         }
-        return ((Distribution.Past) distribution).values().stream().map(Numbers::plain).collect(Collectors.joining("; ")) + tail;
+        return ((Distribution.Past) distribution)
+                        .values().stream().map(Numbers::plain).collect(Collectors.joining("; "))
+                + tail;
     }
 
     private static String spread(double low, double likely, double high, String tail) {

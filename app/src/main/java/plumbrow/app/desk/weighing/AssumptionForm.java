@@ -131,7 +131,10 @@ public record AssumptionForm(List<Line> lines) {
         try {
             Distribution distribution = drawable(shape.distribution(input, texts));
             return new Line(
-                    number, input, boxes(number, input, shape, texts, null), distribution.equals(input.distribution()) ? null : distribution);
+                    number,
+                    input,
+                    boxes(number, input, shape, texts, null),
+                    distribution.equals(input.distribution()) ? null : distribution);
         } catch (BoxFault fault) {
             return new Line(number, input, boxes(number, input, shape, texts, fault), null);
         }

@@ -67,7 +67,9 @@ enum Shape {
             if (cv <= 0) {
                 throw new BoxFault(1, "expected more than 0 %");
             }
-            return input.distribution() instanceof Distribution.Weibull ? new Distribution.Weibull(mean, cv) : new Distribution.Normal(mean, cv);
+            return input.distribution() instanceof Distribution.Weibull
+                    ? new Distribution.Weibull(mean, cv)
+                    : new Distribution.Normal(mean, cv);
         }
     },
     /** A price today and how far it may move. */
@@ -106,7 +108,8 @@ enum Shape {
 
         @Override
         List<String> texts(Distribution distribution) {
-            return List.of(((Distribution.Past) distribution).values().stream().map(BoxText::of).collect(Collectors.joining("; ")));
+            return List.of(((Distribution.Past) distribution)
+                    .values().stream().map(BoxText::of).collect(Collectors.joining("; ")));
         }
 
         @Override

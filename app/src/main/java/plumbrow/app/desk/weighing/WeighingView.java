@@ -20,7 +20,12 @@ import plumbrow.app.book.Choice;
  * @param rough whether only few draws were taken because the assumptions is being typed
  */
 public record WeighingView(
-        Season season, FieldAdvice advice, AssumptionForm form, ChoiceForm choice, List<Choice> choices, boolean rough) {
+        Season season,
+        FieldAdvice advice,
+        AssumptionForm form,
+        ChoiceForm choice,
+        List<Choice> choices,
+        boolean rough) {
 
     static List<Choice> latestFirst(List<Choice> choices, String field) {
         return choices.stream()

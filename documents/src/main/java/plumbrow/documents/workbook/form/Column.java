@@ -59,11 +59,13 @@ public record Column<T>(
     }
 
     public Column<T> blankMeans(String words) {
-        return new Column<>(key, kind, meaning, example, unit, required, fallback, "blank means " + words, reference, former);
+        return new Column<>(
+                key, kind, meaning, example, unit, required, fallback, "blank means " + words, reference, former);
     }
 
     public Column<T> from(Sheet<?> sheet, Column<?> column) {
-        return new Column<>(key, kind, meaning, example, unit, required, fallback, blank, new Reference(sheet, column), former);
+        return new Column<>(
+                key, kind, meaning, example, unit, required, fallback, blank, new Reference(sheet, column), former);
     }
 
     /** Older workbooks call it otherwise; they are read all the same. */

@@ -18,7 +18,8 @@ public record DistributionColumns(Column<Double> low, Column<Double> likely, Col
      * @param pattern the columns' names with * for low, likely and high: "loss_*_pct"
      * @param example low, likely and high as an example
      */
-    public static DistributionColumns of(String pattern, NumberKind kind, String unit, String meaning, double... example) {
+    public static DistributionColumns of(
+            String pattern, NumberKind kind, String unit, String meaning, double... example) {
         return new DistributionColumns(
                 one(pattern, "low", kind, unit, meaning + ", lowest believable", example[0]),
                 one(pattern, "likely", kind, unit, meaning + ", most likely", example[1]),

@@ -1,8 +1,8 @@
 package plumbrow.documents.workbook.rule;
 
 import java.util.Map;
-import plumbrow.advice.program.PassKind;
 import plumbrow.advice.field.Crop;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.shelf.ProductKind;
 import plumbrow.documents.workbook.form.Objections;
 import plumbrow.documents.workbook.form.Row;

@@ -46,7 +46,8 @@ final class AssumptionCheck {
         past(row, form, quantity, objections);
     }
 
-    private static void part(Row row, DistributionForm form, AssumptionQuantity quantity, int index, Objections objections) {
+    private static void part(
+            Row row, DistributionForm form, AssumptionQuantity quantity, int index, Objections objections) {
         Column<Double> column = ABC.get(index);
         boolean wanted = index < form.parts().size();
         Double value = row.find(column);
@@ -72,10 +73,14 @@ final class AssumptionCheck {
         }
         if (low > likely) {
             objections.at(
-                    row, AssumptionSheet.A, "no more than b, the most likely, which is " + row.found(AssumptionSheet.B));
+                    row,
+                    AssumptionSheet.A,
+                    "no more than b, the most likely, which is " + row.found(AssumptionSheet.B));
         } else if (likely > high) {
             objections.at(
-                    row, AssumptionSheet.C, "no less than b, the most likely, which is " + row.found(AssumptionSheet.B));
+                    row,
+                    AssumptionSheet.C,
+                    "no less than b, the most likely, which is " + row.found(AssumptionSheet.B));
         } else if (low.equals(high)) {
             objections.at(row, AssumptionSheet.A, "less than c; where there is no doubt use the form number");
         }

@@ -2,10 +2,10 @@ package plumbrow.documents.workbook.sheet;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.field.Crop;
-import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.assumptions.AssumptionLine;
 import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.field.Crop;
 import plumbrow.advice.season.Season;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.ListKind;
@@ -50,7 +50,9 @@ public final class AssumptionSheet {
     static final Column<String> SOURCE = Words.source();
 
     public static final Sheet<AssumptionLine> SHEET = Sheet.<AssumptionLine>named(
-                    "assumptions", "What is uncertain about price and yield: one row for a quantity.", Season::assumptions)
+                    "assumptions",
+                    "What is uncertain about price and yield: one row for a quantity.",
+                    Season::assumptions)
             .formerly("outlook")
             .column(CROP, AssumptionLine::crop)
             .column(FIELD, AssumptionLine::field)

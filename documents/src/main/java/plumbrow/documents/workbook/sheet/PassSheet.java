@@ -26,7 +26,8 @@ public final class PassSheet {
             Column.of("field", TextKind.NAME, "the field", "East 80").need().from(FieldSheet.SHEET, FieldSheet.FIELD);
     public static final Column<String> PROGRAM = Column.of(
                     "program", TextKind.NAME, "the program of that field", "Trait, no insecticide")
-            .formerly("course").need();
+            .formerly("course")
+            .need();
     public static final Column<Integer> PASS = Column.of(
                     "pass", new WholeKind(1, 99), "its place in the program, counted from 1", "1")
             .need();
@@ -98,7 +99,8 @@ public final class PassSheet {
 
     private static List<Line> lines(Season season) {
         return season.programs().stream()
-                .flatMap(program -> program.passes().stream().map(pass -> new Line(program.field(), program.name(), pass)))
+                .flatMap(program ->
+                        program.passes().stream().map(pass -> new Line(program.field(), program.name(), pass)))
                 .toList();
     }
 

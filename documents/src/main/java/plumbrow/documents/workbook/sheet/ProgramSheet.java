@@ -17,7 +17,8 @@ public final class ProgramSheet {
             Column.of("field", TextKind.NAME, "the field", "East 80").need().from(FieldSheet.SHEET, FieldSheet.FIELD);
     public static final Column<String> PROGRAM = Column.of(
                     "program", TextKind.NAME, "name of the program, used once on a field", "Trait, no insecticide")
-            .formerly("course").need();
+            .formerly("course")
+            .need();
     public static final Column<Boolean> BASELINE = Column.of(
                     "baseline",
                     WordKind.yesNo(),

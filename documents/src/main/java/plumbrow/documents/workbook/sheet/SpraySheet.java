@@ -20,7 +20,8 @@ public final class SpraySheet {
     public static final Column<String> FIELD = Words.field("the field");
     public static final Column<String> PROGRAM = Column.of(
                     "program", TextKind.NAME, "the program of that field", "Trait, no insecticide")
-            .formerly("course").need();
+            .formerly("course")
+            .need();
     public static final Column<Integer> PASS = Column.of(
                     "pass", new WholeKind(1, 99), "number of the pass on the sheet passes", "2")
             .need();

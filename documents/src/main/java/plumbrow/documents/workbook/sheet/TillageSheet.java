@@ -14,7 +14,8 @@ public final class TillageSheet {
     public static final Column<String> FIELD = Words.field("the field");
     public static final Column<String> PROGRAM = Column.of(
                     "program", TextKind.NAME, "the program of that field", "Worked in")
-            .formerly("course").need();
+            .formerly("course")
+            .need();
     public static final Column<Integer> PASS = Column.of(
                     "pass", new WholeKind(1, 99), "number of the tillage pass on the sheet passes", "2")
             .need();
