@@ -113,7 +113,7 @@ record TruthRow(String kind, boolean required, List<List<String>> alternatives) 
                 && close(read.low(), low)
                 && close(read.high(), high == null ? low : Double.parseDouble(high))
                 && unit(read.unit()).equals(unit(amount.group("unit")))
-                && (celsius == null || under.celsius() != null && close(under.celsius(), Double.parseDouble(celsius)))
+                && (celsius == null || (under.celsius() != null && close(under.celsius(), Double.parseDouble(celsius))))
                 && (hours == null
                         ? under.hours() == null
                         : under.hours() != null && close(under.hours(), Double.parseDouble(hours)))

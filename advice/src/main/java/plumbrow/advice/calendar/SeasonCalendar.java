@@ -57,7 +57,7 @@ public record SeasonCalendar(
      *
      * @param pass its number in the program as kept, by which changes name it
      * @param date planned day; null where not planned
-     * @param made the day on which the mean assumptions makes it; null where it does nothing to weeds
+     * @param made the day on which the mean assumptions make it; null where it does nothing to weeds
      * @param lowest the label's lowest rate, {@code highest} its highest, in the unit of the rate; null where not on file
      */
     public record Mark(

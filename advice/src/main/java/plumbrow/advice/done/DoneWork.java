@@ -134,7 +134,7 @@ public final class DoneWork {
     }
 
     /**
-     * Whether a line is weighed. What was put on before the assumptions was drawn up and is no pass of any program is behind the
+     * Whether a line is weighed. What was put on before the assumptions were drawn up and is no pass of any program is behind the
      * pressures of that assumptions already; it counts against the limits of labels only.
      */
     private boolean weighs(Done line) {

@@ -16,7 +16,7 @@ import plumbrow.advice.shelf.Shelf;
  * All that an evaluation needs to know, and nothing that changes while it runs.
  *
  * @param year harvest year
- * @param asOf the day the assumptions was drawn up; advice is as of this day
+ * @param asOf the day the assumptions were drawn up; advice is as of this day
  * @param adviser who gives the advice
  */
 public record Season(

@@ -170,7 +170,7 @@ final class FieldModels {
     private int assumptions(AssumptionQuantity quantity, @Nullable Double standIn) {
         Optional<AssumptionLine> line = season.assumptions(field, quantity);
         if (line.isEmpty() && standIn == null) {
-            throw gap("the assumptions has no " + quantity.word() + " for it or for "
+            throw gap("the assumptions have no " + quantity.word() + " for it or for "
                     + field.crop().word());
         }
         Distribution distribution = line.map(AssumptionLine::distribution)

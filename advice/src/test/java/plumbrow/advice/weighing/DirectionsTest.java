@@ -88,7 +88,7 @@ class DirectionsTest {
                 .program("plain", true, plant("Plain"), harvest(2));
         assertThatThrownBy(() -> noPrice.weigh(100))
                 .isInstanceOf(SeasonGapException.class)
-                .hasMessage("Creek 100 can't be weighed: the assumptions has no price for it or for corn.");
+                .hasMessage("Creek 100 can't be weighed: the assumptions have no price for it or for corn.");
         assertThatThrownBy(() -> new OneField().assumptions(4, 200).weigh(100))
                 .hasMessageContaining("it has no program");
         OneField noSeed = new OneField()

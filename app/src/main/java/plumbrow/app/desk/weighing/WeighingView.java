@@ -17,7 +17,7 @@ import plumbrow.app.book.Choice;
  * @param form the assumptions in boxes
  * @param choice the decision being typed
  * @param choices decisions recorded for this field, latest first
- * @param rough whether only few draws were taken because the assumptions is being typed
+ * @param rough whether only few draws were taken because the assumptions are being typed
  */
 public record WeighingView(
         Season season,
@@ -34,7 +34,7 @@ public record WeighingView(
                 .toList();
     }
 
-    /** The advice in one sentence, saying so where the assumptions is not the season's. */
+    /** The advice in one sentence, saying so where the assumptions are not the season's. */
     public String sentence() {
         return form.changed() ? "With your changed assumptions: " + advice.sentence() : advice.sentence();
     }

@@ -39,7 +39,7 @@ public final class FarmSheet {
     static final Column<Double> TRIPS =
             parted("trips_share", "machine, labour and custom charges of passes", "as cost_share");
     static final Column<Double> DRYING =
-            parted("drying_share", "drying, where the assumptions has it apart from handling", "as crop_share");
+            parted("drying_share", "drying, where the assumptions have it apart from handling", "as crop_share");
     static final Column<Double> HAULING = parted(
             "hauling_share",
             "handling: haul and check-off, and drying where that is not apart",

@@ -15,7 +15,7 @@ public final class SeasonSheet {
     public static final Column<LocalDate> AS_OF = Column.of(
                     "as_of",
                     new DateKind(),
-                    "the day this assumptions was drawn up; advice is as of this day",
+                    "the day these assumptions were drawn up; advice is as of this day",
                     "2026-02-16")
             .need();
     static final Column<String> ADVISER = Column.of(
