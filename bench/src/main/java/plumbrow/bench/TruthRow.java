@@ -3,6 +3,7 @@ package plumbrow.bench;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -30,8 +31,8 @@ record TruthRow(String kind, boolean required, List<List<String>> alternatives) 
     }
 
     /**
-     * Of a line "kind, tab, value, tab, note": fields are parted by " | ", alternatives by " || ", and a kind with ? before it is
-     * not required.
+     * Of a line "kind, tab, value, tab, note": fields are parted by " | ", alternatives of the whole by " || ", of one field by
+     * " ~ ", and a kind with ? before it is not required.
      */
     static TruthRow of(String line) {
         String[] columns = line.split("\t", -1);
@@ -71,6 +72,9 @@ record TruthRow(String kind, boolean required, List<List<String>> alternatives) 
     }
 
     private static boolean fits(String said, @Nullable Object field) {
+        if (said.contains(" ~ ")) {
+            return Arrays.stream(said.split(" ~ ", -1)).anyMatch(each -> fits(each, field));
+        }
         if (field == null) {
             return said.isEmpty() || said.equals("-");
         }
