@@ -3,6 +3,7 @@ package plumbrow.documents.paper;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -13,7 +14,8 @@ import java.util.stream.IntStream;
  * Letters whose baselines lie within 0.12 of their size make a strip; strips within 0.45 make a row, unless they would stand
  * on one another: beside a column of small print lies another whose lines fall between, and letters of two lines must never
  * interleave. A gap of more than 0.15 of the size parts words; so does a blank with letters on either side of it, but not
- * one that lies on a letter. A gap of more than 1.1 sizes and 2.6 blanks parts cells, and so do dotted leaders and drawn bars.
+ * one that lies on a letter. A gap of more than 1.1 sizes and 2.6 blanks parts cells, and so do dotted leaders and drawn bars,
+ * and the edge of a column, however near the one beside it ends.
  */
 final class Lines {
     private static final double SAME_STRIP = .12;
@@ -28,6 +30,9 @@ final class Lines {
     private static final double ON = .4;
     /** A letter set smaller than this share of its neighbour is a raised mark. */
     private static final double RAISED = .9;
+    /** Letters this many times as large stand in a line of their own, as a name beside small print, unless on one baseline. */
+    private static final double OTHER_SIZE = 1.8;
+
     /** How much of a size two words may share, where faces overhang. */
     private static final double OVERHANG = .35;
 
@@ -39,9 +44,11 @@ final class Lines {
 
     static List<Row> rows(int page, List<Glyph> glyphs) {
         List<Line> lines = new ArrayList<>();
-        for (List<Glyph> strip : strips(Exponents.lowered(glyphs))) {
+        List<Glyph> lowered = Exponents.lowered(glyphs);
+        Set<Glyph> edges = Edges.of(lowered);
+        for (List<Glyph> strip : strips(lowered)) {
             for (List<Glyph> lane : lanes(Run.of(strip))) {
-                List<Spaced> words = words(lane);
+                List<Spaced> words = words(lane, edges);
                 if (!words.isEmpty()) {
                     place(new Line(lane.get(0).baseline(), sizeOf(lane), words), lines);
                 }
@@ -152,7 +159,9 @@ final class Lines {
     private record Line(double baseline, double size, List<Spaced> words) {
 
         boolean takes(Line other) {
-            return Math.abs(other.baseline - baseline) <= SAME_LINE * Math.max(size, other.size)
+            boolean ofOneSize = Math.max(size, other.size) < OTHER_SIZE * Math.min(size, other.size);
+            double measure = ofOneSize ? Math.max(size, other.size) : Math.min(size, other.size);
+            return Math.abs(other.baseline - baseline) <= SAME_LINE * measure
                     && words.stream().noneMatch(one -> other.words.stream().anyMatch(two -> one.over(two)));
         }
 
@@ -247,8 +256,8 @@ final class Lines {
         return strip.stream().sorted().map(glyphs::get).toList();
     }
 
-    /** A word, how far the next may stand off and still be in its cell. */
-    private record Spaced(Word word, double reach, double size) {
+    /** A word, how far the next may stand off and still be in its cell, and whether it begins at the edge of a column. */
+    private record Spaced(Word word, double reach, double size, boolean atEdge) {
 
         boolean isColon() {
             return word.text().equals(":");
@@ -271,7 +280,10 @@ final class Lines {
 
         Spaced and(Spaced next) {
             return new Spaced(
-                    new Word(word.text() + next.word.text(), word.box().around(next.word.box())), next.reach, size);
+                    new Word(word.text() + next.word.text(), word.box().around(next.word.box())),
+                    next.reach,
+                    size,
+                    atEdge);
         }
 
         boolean over(Spaced other) {
@@ -281,13 +293,14 @@ final class Lines {
         }
     }
 
-    private static List<Spaced> words(List<Glyph> line) {
+    private static List<Spaced> words(List<Glyph> line, Set<Glyph> edges) {
         line.sort(Comparator.comparingDouble(Glyph::left));
         List<Spaced> words = new ArrayList<>();
         StringBuilder text = new StringBuilder();
         Box box = null;
         Glyph before = null;
         Glyph blank = null;
+        boolean atEdge = false;
         for (Glyph glyph : line) {
             if (glyph.isBlank()) {
                 blank = glyph;
@@ -300,23 +313,24 @@ final class Lines {
                     && (glyph.left() - before.right() > WORD_GAP * glyph.size()
                             || (blank != null && between(before, blank, glyph)));
             if (box != null && before != null && apart) {
-                words.add(spaced(text, box, before));
+                words.add(spaced(text, box, before, atEdge));
                 text.setLength(0);
                 box = null;
             }
+            atEdge = box == null ? edges.contains(glyph) : atEdge;
             text.append(glyph.text().strip());
             box = box == null ? glyph.box() : box.around(glyph.box());
             before = glyph;
             blank = null;
         }
         if (box != null && before != null) {
-            words.add(spaced(text, box, before));
+            words.add(spaced(text, box, before, atEdge));
         }
         return words;
     }
 
-    private static Spaced spaced(StringBuilder text, Box box, Glyph last) {
-        return new Spaced(new Word(text.toString(), box), reach(last), last.size());
+    private static Spaced spaced(StringBuilder text, Box box, Glyph last, boolean atEdge) {
+        return new Spaced(new Word(text.toString(), box), reach(last), last.size(), atEdge);
     }
 
     /**
@@ -362,7 +376,7 @@ final class Lines {
             Box box = whole.word.box();
             double each = box.width() / whole.word.text().length();
             Box own = new Box(box.left() + from * each, box.top(), box.left() + to * each, box.bottom());
-            parts.add(new Spaced(new Word(whole.word.text().substring(from, to), own), whole.reach, whole.size));
+            parts.add(new Spaced(new Word(whole.word.text().substring(from, to), own), whole.reach, whole.size, whole.atEdge && from == 0));
         }
     }
 
@@ -374,7 +388,7 @@ final class Lines {
                 words.stream().flatMap(each -> parted(each).stream()).toList()) {
             Word word = spaced.word;
             boolean leader = LEADER.matcher(word.text()).matches();
-            if (!cell.isEmpty() && (leader || word.box().left() > end)) {
+            if (!cell.isEmpty() && (leader || spaced.atEdge || word.box().left() > end)) {
                 cells.add(new Cell(cell));
                 cell = new ArrayList<>();
             }
