@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,8 +12,8 @@ import org.jspecify.annotations.Nullable;
  *
  * Both show a gutter that no cell crosses. It parts columns of text where a landmark, such as the heading of a section,
  * begins right of it on some page; where both sides are running text that fills its column; or where both sides are running
- * text whose lines do not stand beside each other, as in the small print of a label. Anything else is a table, and stays row
- * by row. What stands on either side may be parted again: a label has three columns and more, and boxes within them.
+ * text whose lines do not stand beside each other, as in the small print of a label; where small print stands beside a front
+ * in large type; or where one side is Spanish and the other isn't. Anything else is a table, and stays row by row. What stands on either side may be parted again: a label has three columns and more, and boxes within them.
  */
 final class Columns {
     private static final double SAME_LEFT = 2.5;
@@ -28,7 +29,12 @@ final class Columns {
     private static final double ASIDE = .2;
     private static final double DENSE = 1.9;
     private static final int FEWEST_WORDS = 3;
-    private static final int DEEPEST = 4;
+    private static final int DEEPEST = 6;
+    private static final double ACROSS = .7;
+    private static final double CROSSING = .08;
+    private static final int NARROWEST_GAP = 2;
+    private static final Pattern FOREIGN = Pattern.compile(
+            "(?i)(?<![\\p{L}])(?:de|del|la|las|el|los|que|en|y|con|por|para|una|su|se|al)(?![\\p{L}])|[áéíóúñ¿¡]");
 
     private final Predicate<String> landmark;
     private final List<Double> gutters = new ArrayList<>();
@@ -86,7 +92,93 @@ final class Columns {
                 }
             }
         }
+        for (double left : gaps(rows)) {
+            for (Stretch run : runs(rows, left)) {
+                boolean longer = longest == null || run.rows.size() > longest.rows.size();
+                if (longer && partsPanels(run.rows, left)) {
+                    longest = run;
+                }
+            }
+        }
         return longest;
+    }
+
+    /** Where what stands right of an empty strip begins, in each stretch of rows between lines across the page. */
+    private static List<Double> gaps(List<Row> rows) {
+        double from = rows.stream().mapToDouble(row -> row.first().left()).min().orElse(0);
+        double to = rows.stream().mapToDouble(Columns::right).max().orElse(0);
+        List<Double> gaps = new ArrayList<>();
+        int start = 0;
+        for (int i = 0; i <= rows.size(); i++) {
+            boolean across = i < rows.size()
+                    && rows.get(i).cells().stream()
+                            .anyMatch(cell -> cell.box().width() > ACROSS * (to - from));
+            if (i == rows.size() || across) {
+                if (i - start >= ENOUGH_PROSE) {
+                    gaps(rows.subList(start, i), from, to, gaps);
+                }
+                start = i + 1;
+            }
+        }
+        return gaps;
+    }
+
+    private static void gaps(List<Row> rows, double from, double to, List<Double> gaps) {
+        int[] taken = new int[(int) Math.ceil(to - from) + 2];
+        for (Row row : rows) {
+            for (Cell cell : row.cells()) {
+                int first = (int) Math.floor(cell.left() - from);
+                int last = (int) Math.floor(cell.right() - from);
+                for (int x = Math.max(0, first); x <= Math.min(last, taken.length - 1); x++) {
+                    taken[x]++;
+                }
+            }
+        }
+        int most = (int) (CROSSING * rows.size());
+        int empty = 0;
+        for (int x = 0; x < taken.length; x++) {
+            boolean inside = x > NARROWEST_OF_MANY * (to - from) && x < (1 - NARROWEST_OF_MANY) * (to - from);
+            if (taken[x] <= most) {
+                empty++;
+            } else {
+                if (empty >= NARROWEST_GAP && inside) {
+                    gaps.add(from + x);
+                }
+                empty = 0;
+            }
+        }
+    }
+
+    private static double right(Row row) {
+        return row.cells().get(row.cells().size() - 1).right();
+    }
+
+    /** Panels of a label: small print beside a front in large type, or one language beside another. */
+    private static boolean partsPanels(List<Row> run, double left) {
+        List<Row> lefts = new ArrayList<>();
+        List<Row> rights = new ArrayList<>();
+        run.forEach(row -> side(row, left, false, lefts));
+        run.forEach(row -> side(row, left, true, rights));
+        if (Math.min(lefts.size(), rights.size()) < ENOUGH_PROSE) {
+            return false;
+        }
+        boolean languages = foreign(lefts) != foreign(rights);
+        boolean print = Math.max(lefts.size(), rights.size()) >= ENOUGH_TEXT && (flows(lefts) || flows(rights));
+        return languages || (print && !beside(lefts, rights));
+    }
+
+    /** Whether most of the longer lines are Spanish, as half of many labels is. */
+    private static boolean foreign(List<Row> side) {
+        List<Row> lines = side.stream()
+                .filter(row -> row.cells().stream()
+                                .mapToInt(cell -> cell.words().size())
+                                .sum()
+                        >= FEWEST_WORDS)
+                .toList();
+        long foreign = lines.stream()
+                .filter(row -> FOREIGN.matcher(row.text()).find())
+                .count();
+        return lines.size() >= FEWEST_ROWS && foreign > MOSTLY_FULL * lines.size();
     }
 
     private static void side(Row row, double left, boolean right, List<Row> ordered) {
@@ -196,8 +288,8 @@ final class Columns {
         List<Row> many = lefts.size() <= rights.size() ? rights : lefts;
         long beside = few.stream()
                 .filter(row -> many.stream()
-                        .anyMatch(
-                                other -> Math.abs(other.bottom() - row.bottom()) < ASIDE * (row.bottom() - row.top())))
+                        .anyMatch(other -> Math.abs(other.bottom() - row.bottom())
+                                < ASIDE * Math.min(row.bottom() - row.top(), other.bottom() - other.top())))
                 .count();
         return beside > MOSTLY * few.size();
     }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDSimpleFont;
 import org.apache.pdfbox.pdmodel.font.PDType3Font;
 import org.apache.pdfbox.pdmodel.font.encoding.GlyphList;
@@ -26,6 +27,9 @@ final class PdfGlyphs extends PDFTextStripper {
     private static final double LEAN = 8;
 
     private static final int QUARTER = 90;
+
+    /** How far beside the page a letter may begin [pt]. */
+    private static final double BESIDE = 2;
 
     /** Share of an em that the capitals of most faces are high; for fonts drawn by the file itself, which have no em. */
     private static final float CAPITAL = .7f;
@@ -88,7 +92,7 @@ final class PdfGlyphs extends PDFTextStripper {
             throw new TooMany();
         }
         String text = text(position);
-        if (text == null || slanting(position.getTextMatrix())) {
+        if (text == null || slanting(position.getTextMatrix()) || cutOff(position.getTextMatrix())) {
             return;
         }
         float left = position.getXDirAdj();
@@ -107,7 +111,8 @@ final class PdfGlyphs extends PDFTextStripper {
             return null;
         }
         char first = text.charAt(0);
-        if ((Character.isISOControl(first) && !Character.isWhitespace(first)) || first == '\u001f') {
+        boolean separator = first >= '\u001c' && first <= '\u001f'; // blanks to Java, and codes of ligatures to fonts
+        if (separator || (Character.isISOControl(first) && !Character.isWhitespace(first))) {
             return named(position);
         }
         return first >= '\ufb00' && first <= '\ufb06' ? Normalizer.normalize(text, Normalizer.Form.NFKC) : text;
@@ -136,6 +141,15 @@ final class PdfGlyphs extends PDFTextStripper {
                 ? position.getHeightDir() / CAPITAL
                 : Math.abs(position.getYScale());
         return Float.isFinite(size) ? Math.max(size, 1) : 1;
+    }
+
+    /** Whether a letter lies beside the page, as where a sheet of artwork is cut into pages that each show a part of it. */
+    private boolean cutOff(Matrix matrix) {
+        PDRectangle shown = getCurrentPage().getCropBox();
+        return matrix.getTranslateX() < -BESIDE
+                || matrix.getTranslateY() < -BESIDE
+                || matrix.getTranslateX() > shown.getWidth() + BESIDE
+                || matrix.getTranslateY() > shown.getHeight() + BESIDE;
     }
 
     private static boolean slanting(Matrix matrix) {
