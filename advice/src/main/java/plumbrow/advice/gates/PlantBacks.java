@@ -3,10 +3,8 @@ package plumbrow.advice.gates;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.field.CropName;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.field.NextCrop.Use;
 import plumbrow.advice.shelf.PlantBack;
@@ -48,7 +46,8 @@ final class PlantBacks extends Question {
 
     private Finding judge(Case at, Application application, NextCrop next) {
         String subject = application.subject() + ", " + next.use().word() + " " + next.crop();
-        List<PlantBack> rows = rows(at.index().plantBacks(application.product()), next.crop());
+        List<PlantBack> rows = PlantBack.speakingFor(
+                next.crop(), at.index().plantBacks(application.product()));
         Double ph = at.field().ph();
         List<PlantBack> fitting = rows.stream().filter(row -> fits(row, ph)).toList();
         if (ph == null && rows.stream().anyMatch(PlantBacks::byPh)) {
@@ -72,28 +71,6 @@ final class PlantBacks extends Question {
         boolean asks = finding.standing() == Standing.CLEAR
                 && fitting.stream().anyMatch(row -> !row.condition().isEmpty());
         return (asks ? asked(finding, fitting) : finding).standingIn(longest.source());
-    }
-
-    /**
-     * Rows that name the crop, else those that name what it is a kind of, as wheat for winter wheat. Where neither is there,
-     * rows for kinds of it hold with those for any other crop, and the longest of them decides.
-     */
-    private static List<PlantBack> rows(List<PlantBack> all, String crop) {
-        List<PlantBack> named = where(all, row -> CropName.same(row.nextCrop(), crop));
-        if (!named.isEmpty()) {
-            return named;
-        }
-        List<PlantBack> wider = where(all, row -> CropName.kindOf(crop, row.nextCrop()));
-        return wider.isEmpty()
-                ? where(
-                        all,
-                        row -> CropName.same(row.nextCrop(), PlantBack.ANY_OTHER)
-                                || CropName.kindOf(row.nextCrop(), crop))
-                : wider;
-    }
-
-    private static List<PlantBack> where(List<PlantBack> rows, Predicate<PlantBack> which) {
-        return rows.stream().filter(which).toList();
     }
 
     private static boolean byPh(PlantBack row) {

@@ -4,7 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import plumbrow.advice.field.Crop;
 
-/** What has been read from labels beyond crops, rates and active ingredients. What is not in it is unknown. */
+/**
+ * What has been read from labels beyond crops, rates and active ingredients. What is not in it is unknown.
+ *
+ * @param differences what labels and workbook say differently and nobody has settled
+ */
 public record LabelBook(
         List<UseTerms> terms,
         List<SoilRate> soilRates,
@@ -12,7 +16,8 @@ public record LabelBook(
         List<PlantBack> plantBacks,
         List<MixRule> mixRules,
         List<SpecialLabel> specialLabels,
-        List<ProductCare> cares) {
+        List<ProductCare> cares,
+        List<LabelDifference> differences) {
     /** Nothing read yet. */
     public static final LabelBook UNREAD =
             new LabelBook(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
@@ -25,6 +30,19 @@ public record LabelBook(
         mixRules = List.copyOf(mixRules);
         specialLabels = List.copyOf(specialLabels);
         cares = List.copyOf(cares);
+        differences = List.copyOf(differences);
+    }
+
+    /** One that nothing speaks against. */
+    public LabelBook(
+            List<UseTerms> terms,
+            List<SoilRate> soilRates,
+            List<Setback> setbacks,
+            List<PlantBack> plantBacks,
+            List<MixRule> mixRules,
+            List<SpecialLabel> specialLabels,
+            List<ProductCare> cares) {
+        this(terms, soilRates, setbacks, plantBacks, mixRules, specialLabels, cares, List.of());
     }
 
     public Optional<UseTerms> terms(String product, Crop crop) {

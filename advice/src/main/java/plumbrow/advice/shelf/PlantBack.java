@@ -1,6 +1,9 @@
 package plumbrow.advice.shelf;
 
+import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import plumbrow.advice.field.CropName;
 
 /**
  * How long a label keeps a crop off treated ground.
@@ -22,4 +25,26 @@ public record PlantBack(
         String source) {
     /** The crop of a row that speaks of every crop the label doesn't name. */
     public static final String ANY_OTHER = "any other";
+
+    /**
+     * The rows of a product that speak for a crop: those that name it, else those that name what it is a kind of, as wheat for
+     * winter wheat. Where neither is there, rows for kinds of it hold with those for any other crop, and the longest of them
+     * decides.
+     */
+    public static List<PlantBack> speakingFor(String crop, List<PlantBack> ofProduct) {
+        List<PlantBack> named = where(ofProduct, row -> CropName.same(row.nextCrop, crop));
+        if (!named.isEmpty()) {
+            return named;
+        }
+        List<PlantBack> wider = where(ofProduct, row -> CropName.kindOf(crop, row.nextCrop));
+        return wider.isEmpty()
+                ? where(
+                        ofProduct,
+                        row -> CropName.same(row.nextCrop, ANY_OTHER) || CropName.kindOf(row.nextCrop, crop))
+                : wider;
+    }
+
+    private static List<PlantBack> where(List<PlantBack> rows, Predicate<PlantBack> which) {
+        return rows.stream().filter(which).toList();
+    }
 }

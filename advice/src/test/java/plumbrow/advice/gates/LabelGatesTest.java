@@ -7,11 +7,13 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import plumbrow.advice.field.Crop;
 import plumbrow.advice.program.PassKind;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.LabelDifference;
 import plumbrow.advice.shelf.LabelUse;
 import plumbrow.advice.shelf.ProductKind;
 
@@ -187,5 +189,35 @@ class LabelGatesTest {
             return null;
         }
         return text.equals("none") ? List.of() : List.of(text.split(";"));
+    }
+
+    /** What the label in the book and the workbook say differently stays unknown on the fields it touches, and only there. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Tackline | CORN | '' | true",
+                "Tackline | SOYBEAN | '' | false",
+                "Tackline | | '' | true",
+                "Otherline | CORN | '' | false",
+                "Tackline | | alfalfa | true",
+                "Tackline | | cotton | false",
+            })
+    void whatNobodySettledIsUnknownWhereItTouches(
+            String product, @Nullable Crop crop, String nextCrop, boolean touches) {
+        Scene scene = scene();
+        scene.nextCrops.add(new NextCrop("Home", "Alfalfa", Scene.HARVEST, NextCrop.Use.NEXT, null));
+        scene.differences.add(new LabelDifference(
+                product, crop, nextCrop, "plant-back interval", "155 days", "120 days", "155 days", "label, page 3"));
+        List<Finding> unsettled = scene.findings(new LabelCurrent());
+        if (touches) {
+            assertThat(unsettled).singleElement().satisfies(finding -> {
+                assertThat(finding.standing()).isEqualTo(Standing.UNKNOWN);
+                assertThat(finding.says()).contains("155 days", "the workbook says 120 days", "go by 155 days");
+                assertThat(finding.source()).isEqualTo("label, page 3");
+            });
+        } else {
+            assertThat(unsettled).isEmpty();
+        }
     }
 }

@@ -35,6 +35,7 @@ import plumbrow.advice.shelf.ActiveLimit;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Control;
 import plumbrow.advice.shelf.LabelBook;
+import plumbrow.advice.shelf.LabelDifference;
 import plumbrow.advice.shelf.LabelUse;
 import plumbrow.advice.shelf.MixRule;
 import plumbrow.advice.shelf.PlantBack;
@@ -72,6 +73,7 @@ final class Scene {
     final List<Setback> setbacks = new ArrayList<>();
     final List<PlantBack> plantBacks = new ArrayList<>();
     final List<MixRule> mixRules = new ArrayList<>();
+    final List<LabelDifference> differences = new ArrayList<>();
     final List<SpecialLabel> specialLabels = new ArrayList<>();
     final List<SprayPlan> plans = new ArrayList<>();
     final List<Feature> features = new ArrayList<>();
@@ -98,7 +100,7 @@ final class Scene {
                 uses,
                 limits,
                 controls,
-                new LabelBook(terms, soilRates, setbacks, plantBacks, mixRules, specialLabels, cares));
+                new LabelBook(terms, soilRates, setbacks, plantBacks, mixRules, specialLabels, cares, differences));
         return new Season(
                 2026,
                 LocalDate.of(2026, 3, 1),

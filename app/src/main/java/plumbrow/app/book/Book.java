@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcOperations;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import plumbrow.advice.program.Done;
 import plumbrow.advice.names.UnknownName;
 import plumbrow.advice.names.UnknownNames;
 import plumbrow.advice.program.Done;
@@ -19,6 +20,7 @@ import plumbrow.advice.season.Season;
 import plumbrow.documents.confirm.ConfirmedSeason;
 import plumbrow.documents.confirm.LabelDecision;
 import plumbrow.documents.confirm.LabelFile;
+import plumbrow.documents.confirm.ReadOnLabel;
 import plumbrow.documents.shelf.FiledPaper;
 
 /**
@@ -84,15 +86,33 @@ public final class Book implements AutoCloseable {
     private static Season confirmed(JdbcOperations sql, Season written) {
         JdbcClient client = JdbcClient.create(sql);
         List<LabelDecision> decisions = new LabelDecisionRows(client).all();
-        return decisions.isEmpty()
+        List<ReadOnLabel> read = new LabelReadingRows(client).all();
+        return decisions.isEmpty() && read.isEmpty()
                 ? written
-                : ConfirmedSeason.over(written, files(new PaperRows(client).all()), decisions);
+                : ConfirmedSeason.over(written, files(new PaperRows(client).all()), decisions, read);
     }
 
     private static List<LabelFile> files(List<StoredPaper> papers) {
         return papers.stream()
                 .map(stored -> new LabelFile(stored.paper(), stored.sha256()))
                 .toList();
+    }
+
+    /**
+     * Notes what stands clearly on a label that the book keeps, in the place of what was read on it before. It is no record and
+     * enters nothing; where it is what was noted, nothing is written.
+     */
+    public void note(String sha256, List<ReadOnLabel> read) {
+        List<ReadOnLabel> noted = database.read(sql -> new LabelReadingRows(JdbcClient.create(sql)).all().stream()
+                .filter(one -> one.sha256().equals(sha256))
+                .toList());
+        if (!noted.equals(read)) {
+            database.write(sql -> {
+                new LabelReadingRows(JdbcClient.create(sql)).replace(sha256, read);
+                new SeasonRows(sql).touch();
+                return read;
+            });
+        }
     }
 
     /** Writes down what a person decided about values of labels that the book keeps: all or none. */

@@ -114,6 +114,11 @@ final class SeasonRows {
                 season.adviser());
         rows.forEach(filled -> sql.batchUpdate(filled.kind().insert(), filled.cells()));
         seal(season.year());
+        touch();
+    }
+
+    /** Makes {@link #version} another one. */
+    void touch() {
         Integer version = sql.queryForObject("PRAGMA user_version", Integer.class);
         sql.execute("PRAGMA user_version = " + ((version == null ? 0 : version) + 1 & Integer.MAX_VALUE));
     }

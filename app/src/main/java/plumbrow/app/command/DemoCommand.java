@@ -100,7 +100,7 @@ final class DemoCommand implements Callable<Integer> {
         try (Book book = Book.create(file);
                 PaperDesk desk = new PaperDesk()) {
             book.put(season);
-            Intake.add(book::keep, desk, DemoPapers.writeTo(folder.resolve("papers")), Instant.now(), done -> {});
+            Intake.add(Intake.Into.book(book), desk, DemoPapers.writeTo(folder.resolve("papers")), Instant.now(), done -> {});
         } catch (IOException fault) {
             throw new BadInputException("The folder " + folder + " can't be written to; name another with --folder.");
         }

@@ -14,6 +14,7 @@ import plumbrow.app.book.LogLine;
 import plumbrow.app.book.StoredPaper;
 import plumbrow.app.book.TypedValue;
 import plumbrow.documents.confirm.LabelDecision;
+import plumbrow.documents.confirm.ReadOnLabel;
 import plumbrow.documents.shelf.FiledPaper;
 
 /** The book as the desk sees it: its latest season, and the log of decisions. Safe for several threads. */
@@ -140,6 +141,11 @@ public final class DeskBook implements AutoCloseable {
     /** Keeps a paper whole; the same file is not kept twice. */
     public Book.Kept keep(FiledPaper paper, byte[] content, Instant at) {
         return book.keep(paper, content, at);
+    }
+
+    /** Notes what stands clearly on a label. */
+    public void note(String sha256, List<ReadOnLabel> read) {
+        book.note(sha256, read);
     }
 
     /** What was typed from a paper. */

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import plumbrow.app.book.Book;
 import plumbrow.app.book.StoredPaper;
+import plumbrow.documents.confirm.ReadOnLabel;
 import plumbrow.documents.paper.PaperTrouble;
 import plumbrow.documents.shelf.FiledPaper;
 
@@ -26,6 +27,28 @@ public final class Intake {
     @FunctionalInterface
     public interface Keeper {
         Book.Kept keep(FiledPaper paper, byte[] content, Instant at);
+    }
+
+    /** Where it is noted what a label says. */
+    @FunctionalInterface
+    public interface Noter {
+        void note(String sha256, List<ReadOnLabel> read);
+    }
+
+    /** A book that takes papers in. */
+    public record Into(Keeper keeper, Noter noter) {
+        public static Into book(Book book) {
+            return new Into(book::keep, book::note);
+        }
+
+        private Book.Kept keep(ReadPaper read, byte[] content, Instant at) {
+            Book.Kept kept = keeper.keep(read.filed(), content, at);
+            if (read instanceof ReadPaper.Label label) {
+                String sha256 = kept.stored().sha256();
+                noter.note(sha256, ReadOnLabel.of(sha256, label.label()));
+            }
+            return kept;
+        }
     }
 
     /**
@@ -63,7 +86,7 @@ public final class Intake {
     }
 
     /** Reads and keeps each file; tells after each how many are done. */
-    public static List<Outcome> add(Keeper book, PaperDesk desk, List<Path> files, Instant at, IntConsumer done) {
+    public static List<Outcome> add(Into book, PaperDesk desk, List<Path> files, Instant at, IntConsumer done) {
         List<Outcome> outcomes = new ArrayList<>();
         for (Path file : files) {
             outcomes.add(add(book, desk, file, at));
@@ -72,10 +95,10 @@ public final class Intake {
         return outcomes;
     }
 
-    private static Outcome add(Keeper book, PaperDesk desk, Path file, Instant at) {
+    private static Outcome add(Into book, PaperDesk desk, Path file, Instant at) {
         try {
             ReadPaper read = desk.read(file);
-            Book.Kept kept = book.keep(read.filed(), Files.readAllBytes(file), at);
+            Book.Kept kept = book.keep(read, Files.readAllBytes(file), at);
             return new Outcome(file.toString(), kept.stored(), kept.already(), null);
         } catch (PaperTrouble trouble) {
             return new Outcome(file.toString(), null, false, String.valueOf(trouble.getMessage()));
@@ -85,11 +108,11 @@ public final class Intake {
     }
 
     /** The same for a file that came over the wire. */
-    public static Outcome add(Keeper book, PaperDesk desk, byte[] content, String name, Instant at) {
+    public static Outcome add(Into book, PaperDesk desk, byte[] content, String name, Instant at) {
         String plain = PaperDesk.plainName(name);
         try {
             ReadPaper read = desk.read(content, plain);
-            Book.Kept kept = book.keep(read.filed(), content, at);
+            Book.Kept kept = book.keep(read, content, at);
             return new Outcome(plain, kept.stored(), kept.already(), null);
         } catch (PaperTrouble trouble) {
             return new Outcome(plain, null, false, String.valueOf(trouble.getMessage()));

@@ -76,10 +76,16 @@ public record LabelWork(LabelValues values, Optional<FiledPaper> newer) {
         Optional<String> name = written.flatMap(
                         season -> product.flatMap(papersOf -> ConfirmedSeason.onShelf(season.shelf(), papersOf)))
                 .map(Product::name);
+        List<LabelFile> files = papers.stream()
+                .map(paper -> new LabelFile(paper.paper(), paper.sha256()))
+                .toList();
         LabelValues values = LabelValues.of(
                 new LabelFile(stored.paper(), stored.sha256()),
                 read,
                 written.map(Season::shelf).orElse(null),
+                written.map(season -> ConfirmedSeason.over(season, files, held.decisions(), List.of()))
+                        .map(Season::shelf)
+                        .orElse(null),
                 name,
                 papers.stream()
                         .filter(paper -> older.contains(paper.number()))

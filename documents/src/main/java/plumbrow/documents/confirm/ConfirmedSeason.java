@@ -1,11 +1,12 @@
 package plumbrow.documents.confirm;
 
-import java.util.Collection;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.LabelDifference;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.Shelf;
 import plumbrow.documents.card.RegistrationNumber;
@@ -26,22 +27,36 @@ public final class ConfirmedSeason {
      * @param written the season as the workbook has it
      * @param papers every paper of the book
      * @param decisions in the order in which they were made
+     * @param read what stands clearly on labels, as far as they were read
      */
-    public static Season over(Season written, List<LabelFile> papers, List<LabelDecision> decisions) {
+    public static Season over(
+            Season written, List<LabelFile> papers, List<LabelDecision> decisions, List<ReadOnLabel> read) {
         Map<String, Map<String, LabelDecision>> byLabel = last(decisions);
         Shelf shelf = written.shelf();
+        List<LabelDifference> differences = new ArrayList<>();
         for (ShelfProduct filed :
                 Shelves.of(papers.stream().map(LabelFile::paper).toList())) {
             Optional<LabelFile> label = filed.label().flatMap(paper -> file(papers, paper));
             Optional<Product> product = onShelf(written.shelf(), filed);
-            if (label.isPresent()
-                    && product.isPresent()
-                    && byLabel.containsKey(label.get().sha256())) {
-                Collection<LabelDecision> about =
-                        byLabel.get(label.get().sha256()).values();
-                shelf = ConfirmedShelf.over(
-                        shelf, product.get().name(), about, label.get().words());
+            if (label.isPresent() && product.isPresent()) {
+                String sha256 = label.get().sha256();
+                Map<String, LabelDecision> about = byLabel.getOrDefault(sha256, Map.of());
+                String name = product.get().name();
+                if (!about.isEmpty()) {
+                    shelf = ConfirmedShelf.over(
+                            shelf, name, about.values(), label.get().words());
+                }
+                differences.addAll(Differences.of(
+                        written.shelf(),
+                        shelf,
+                        name,
+                        label.get(),
+                        about,
+                        read.stream().filter(one -> one.sha256().equals(sha256)).toList()));
             }
+        }
+        if (!differences.isEmpty()) {
+            shelf = Differences.with(shelf, differences);
         }
         return shelf.equals(written.shelf()) ? written : written.withShelf(shelf);
     }
@@ -56,12 +71,18 @@ public final class ConfirmedSeason {
                 .or(() -> shelf.product(papers.name()));
     }
 
-    /** The last word on each value, by label and by value. */
+    /**
+     * The last word on each value, by label and by value. A word about a row that names several crops is one about each of
+     * them.
+     */
     static Map<String, Map<String, LabelDecision>> last(List<LabelDecision> decisions) {
         Map<String, Map<String, LabelDecision>> last = new LinkedHashMap<>();
         for (LabelDecision decision : decisions) {
-            last.computeIfAbsent(decision.sha256(), label -> new LinkedHashMap<>())
-                    .put(decision.id(), decision);
+            for (RowName row : decision.row().byCrop()) {
+                LabelDecision own = decision.about(row);
+                last.computeIfAbsent(decision.sha256(), label -> new LinkedHashMap<>())
+                        .put(own.id(), own);
+            }
         }
         return last;
     }

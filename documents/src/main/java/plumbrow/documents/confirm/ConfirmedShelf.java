@@ -7,18 +7,26 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import plumbrow.advice.shelf.LabelBook;
+import plumbrow.advice.shelf.PlantBack;
 import plumbrow.advice.shelf.Shelf;
 
 /**
  * The shelf with what a person confirmed on a product's label.
  *
  * A confirmed value enters where the shelf knows none, where it knows the same, and where it has the very value that the
- * person saw beside it and chose against. Where the shelf has another one, it stays: that is a new question.
+ * person saw beside it and chose against. Where the shelf has another one, that is a new question: until a person settles it
+ * the stricter of the two counts, and where that can't be told, the shelf's.
  */
 final class ConfirmedShelf {
+    private static final String CONDITION = "condition";
+
     private ConfirmedShelf() {}
 
     /**
@@ -45,7 +53,8 @@ final class ConfirmedShelf {
                         over.rows(ShelfTable.PLANT_BACKS, labels.plantBacks()),
                         over.rows(ShelfTable.MIX_RULES, labels.mixRules()),
                         labels.specialLabels(),
-                        over.rows(ShelfTable.CARE, labels.cares())));
+                        over.rows(ShelfTable.CARE, labels.cares()),
+                        labels.differences()));
     }
 
     /** The rows of a table that a shelf has. */
@@ -63,24 +72,90 @@ final class ConfirmedShelf {
         };
     }
 
-    /** Where the row of a label stands among the shelf's rows; -1 where it doesn't. */
+    /**
+     * Where the row of a label stands among the shelf's rows; -1 where it doesn't. A plant-back row of the same crop and pH that
+     * is the only one is the same row though its condition is worded otherwise.
+     */
     static int place(List<? extends Record> rows, RowName name, String product) {
+        int exactly = place(rows, product, row -> name.sameAs(RowName.of(name.table(), row, 1)), name.nth());
+        if (exactly >= 0 || name.table() != ShelfTable.PLANT_BACKS || name.nth() > 1) {
+            return exactly;
+        }
+        RowName anyhow = name.without(CONDITION);
+        Predicate<Record> alike =
+                row -> anyhow.sameAs(RowName.of(name.table(), row, 1).without(CONDITION));
+        return place(rows, product, alike, 2) >= 0 ? -1 : place(rows, product, alike, 1);
+    }
+
+    private static int place(List<? extends Record> rows, String product, Predicate<Record> which, int nth) {
         int before = 0;
         for (int i = 0; i < rows.size(); i++) {
             Record row = rows.get(i);
-            boolean same = Rows.product(row).equals(product)
-                    && RowName.of(name.table(), row, 1).key().equals(name.key());
-            if (same && ++before == name.nth()) {
+            if (Rows.product(row).equals(product) && which.test(row) && ++before == nth) {
                 return i;
             }
         }
         return -1;
     }
 
+    /** What a shelf says of a value of a label; empty where it says nothing. */
+    static String written(Shelf shelf, String product, RowName row, String property) {
+        List<? extends Record> rows = rows(shelf, row.table());
+        int at = place(rows, row, product);
+        return at < 0 ? "" : Rows.text(rows.get(at), property);
+    }
+
+    /**
+     * What the checks find on a shelf where they ask for a value of a label; empty for unknown. How long a crop must wait they
+     * take from all rows that speak for it, and of these the longest.
+     */
+    static String found(Shelf shelf, String product, RowName row, String property) {
+        if (row.table() != ShelfTable.PLANT_BACKS || !property.equals("days")) {
+            return written(shelf, product, row, property);
+        }
+        List<PlantBack> ofProduct = shelf.labels().plantBacks().stream()
+                .filter(one -> one.product().equals(product))
+                .toList();
+        PlantBack asked = (PlantBack) Rows.blank(row, product);
+        List<PlantBack> speaking = PlantBack.speakingFor(asked.nextCrop(), ofProduct).stream()
+                .filter(one -> meet(one, asked))
+                .toList();
+        OptionalInt longest = speaking.stream()
+                .flatMapToInt(one -> Stream.ofNullable(one.days()).mapToInt(Integer::intValue))
+                .max();
+        boolean unread = speaking.stream().anyMatch(one -> one.days() == null);
+        return unread || longest.isEmpty() ? "" : CellText.show(longest.getAsInt());
+    }
+
+    /** Whether two rows can hold at one pH. */
+    private static boolean meet(PlantBack one, PlantBack other) {
+        return from(one) < below(other) && from(other) < below(one);
+    }
+
+    private static double from(PlantBack row) {
+        Double from = row.forPhFrom();
+        return from == null ? Double.NEGATIVE_INFINITY : from;
+    }
+
+    private static double below(PlantBack row) {
+        Double below = row.forPhBelow();
+        return below == null ? Double.POSITIVE_INFINITY : below;
+    }
+
     /** Whether a confirmed value enters where the shelf has another or none. */
     static boolean enters(LabelDecision decision, String shelfHas) {
         return decision.verdict().enters()
-                && (shelfHas.isEmpty() || shelfHas.equals(decision.value()) || shelfHas.equals(decision.instead()));
+                && (shelfHas.isEmpty()
+                        || shelfHas.equals(decision.instead())
+                        || TwoWords.same(decision.row().table(), decision.property(), shelfHas, decision.value()));
+    }
+
+    /** What enters where nobody has settled which one holds: the stricter, where that is not what the shelf has already. */
+    private static Optional<String> unsettled(LabelDecision decision, String shelfHas) {
+        return decision.verdict().enters()
+                ? TwoWords.stricter(decision.row(), decision.property(), shelfHas, decision.value())
+                        .filter(stricter -> !stricter.equals(shelfHas))
+                : Optional.empty();
     }
 
     private record Over(String product, Collection<LabelDecision> decisions, String label) {
@@ -97,15 +172,20 @@ final class ConfirmedShelf {
                 List<LabelDecision> entered = new ArrayList<>();
                 for (LabelDecision decision : about) {
                     String has = at < 0 ? "" : Rows.text(base, decision.property());
-                    if (enters(decision, has)) {
+                    Optional<String> value =
+                            enters(decision, has) ? Optional.of(decision.value()) : unsettled(decision, has);
+                    if (value.isPresent()) {
                         entering.put(
                                 decision.property(),
-                                Rows.kind(table, decision.property()).read(decision.value()));
+                                Rows.kind(table, decision.property()).read(value.get()));
                         entered.add(decision);
                     }
                 }
                 if (entered.isEmpty() || (at < 0 && lacking(table, base, entering))) {
                     return;
+                }
+                if (at >= 0 && name.key().containsKey(CONDITION) && table == ShelfTable.PLANT_BACKS) {
+                    entering.put(CONDITION, name.key().get(CONDITION));
                 }
                 @SuppressWarnings("unchecked") // a row of the same table
                 R row = (R) Rows.with(base, entering, source(at < 0 ? "" : Rows.source(base), entered));

@@ -32,6 +32,11 @@ public record LabelDecision(
         return ProposedValue.id(row, property);
     }
 
+    /** The same about another row. */
+    LabelDecision about(RowName other) {
+        return new LabelDecision(sha256, other, property, verdict, value, instead, page, words, who, when);
+    }
+
     /** The day, by the clock of Greenwich as all of the book. */
     public LocalDate day() {
         return when.atZone(ZoneOffset.UTC).toLocalDate();

@@ -7,11 +7,16 @@ import plumbrow.documents.label.LabelReading;
  * A value of a label with what was decided about it and what the workbook says.
  *
  * @param workbook the workbook's value as text; empty where it has none
+ * @param inForce what the checks see now, as the checks themselves find it; empty for unknown
  * @param decision the last word on it, on this very label; empty where there is none or it was taken back
  * @param earlier the last word on the same value of an earlier label of the product
  */
 public record LabelValue(
-        ProposedValue value, String workbook, Optional<LabelDecision> decision, Optional<LabelDecision> earlier) {
+        ProposedValue value,
+        String workbook,
+        String inForce,
+        Optional<LabelDecision> decision,
+        Optional<LabelDecision> earlier) {
 
     /** How a value stands. */
     public enum Standing {
@@ -37,15 +42,21 @@ public record LabelValue(
 
     public Standing standing() {
         if (decision.isPresent()) {
-            LabelDecision last = decision.get();
-            boolean changed = last.verdict().enters() && !ConfirmedShelf.enters(last, workbook);
-            boolean kept = last.verdict() == Verdict.WORKBOOK && !workbook.equals(last.instead());
-            return changed || kept ? Standing.DIFFERS_AGAIN : Standing.DECIDED;
+            return settled(decision.get(), workbook) ? Standing.DECIDED : Standing.DIFFERS_AGAIN;
         }
         if (value.clear()) {
-            return workbook.isEmpty() || workbook.equals(value.proposed()) ? Standing.OPEN : Standing.DIFFERS;
+            boolean against = !workbook.isEmpty()
+                    && !TwoWords.same(value.row().table(), value.property(), workbook, value.proposed());
+            return against ? Standing.DIFFERS : Standing.OPEN;
         }
         return value.ground() instanceof LabelReading.NotStated ? Standing.NOT_FOUND : Standing.OPEN;
+    }
+
+    /** Whether a decision still settles the value beside what the workbook has now. */
+    static boolean settled(LabelDecision last, String workbook) {
+        return last.verdict().enters()
+                ? ConfirmedShelf.enters(last, workbook)
+                : last.verdict() != Verdict.WORKBOOK || workbook.equals(last.instead());
     }
 
     /** Whether somebody has to look at the page. */
@@ -59,12 +70,5 @@ public record LabelValue(
     /** Whether it may be confirmed together with the others of its row: what it says is clear and nothing speaks against it. */
     public boolean plain() {
         return standing() == Standing.OPEN && value.clear();
-    }
-
-    /** What the gates see now; empty for unknown. */
-    public String inForce() {
-        return decision.filter(last -> ConfirmedShelf.enters(last, workbook))
-                .map(LabelDecision::value)
-                .orElse(workbook);
     }
 }

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.advice.shelf.Shelf;
 import plumbrow.advice.text.TextRule;
 import plumbrow.documents.label.LabelPaper;
+import plumbrow.documents.label.LabelReading;
 import plumbrow.documents.paper.Quote;
 
 /**
@@ -34,6 +35,7 @@ public record LabelValues(LabelFile label, Optional<String> product, List<LabelV
      * Puts together what is known.
      *
      * @param written the shelf as the workbook has it; null where there is no season
+     * @param counting the shelf with what was confirmed, as the checks see it; null where there is no season
      * @param earlier checksums of the product's older labels
      * @param decisions all of the book, in order
      */
@@ -41,6 +43,7 @@ public record LabelValues(LabelFile label, Optional<String> product, List<LabelV
             LabelFile label,
             LabelPaper read,
             @Nullable Shelf written,
+            @Nullable Shelf counting,
             Optional<String> product,
             List<String> earlier,
             List<LabelDecision> decisions) {
@@ -51,7 +54,11 @@ public record LabelValues(LabelFile label, Optional<String> product, List<LabelV
         List<LabelValue> values = new ArrayList<>();
         for (ProposedValue value : ProposedValues.of(read)) {
             String has = written == null || product.isEmpty() ? "" : written(written, product.get(), value);
-            values.add(new LabelValue(value, has, spoken(last.get(value.id())), spoken(latest(before, value.id()))));
+            String counts = counting == null || product.isEmpty()
+                    ? ""
+                    : ConfirmedShelf.found(counting, product.get(), value.row(), value.property());
+            values.add(new LabelValue(
+                    value, has, counts, spoken(last.get(value.id())), spoken(latest(before, value.id()))));
         }
         return new LabelValues(label, product, values, day(written, product));
     }
@@ -68,9 +75,7 @@ public record LabelValues(LabelFile label, Optional<String> product, List<LabelV
     }
 
     private static String written(Shelf shelf, String product, ProposedValue value) {
-        List<? extends Record> rows = ConfirmedShelf.rows(shelf, value.row().table());
-        int at = ConfirmedShelf.place(rows, value.row(), product);
-        return at < 0 ? "" : Rows.text(rows.get(at), value.property());
+        return ConfirmedShelf.written(shelf, product, value.row(), value.property());
     }
 
     private static String day(@Nullable Shelf written, Optional<String> product) {
@@ -133,11 +138,23 @@ public record LabelValues(LabelFile label, Optional<String> product, List<LabelV
         return withDay(List.of(decision(value, verdict, enters, name, when)), name, when);
     }
 
+    /** The values that can be confirmed together with a row: its own, and those of the other crops of the same line. */
+    public List<LabelValue> together(RowName row) {
+        List<LabelReading> grounds =
+                row(row).stream().map(each -> each.value().ground()).toList();
+        return values.stream()
+                .filter(each -> each.value().row().equals(row)
+                        || (row.table() == ShelfTable.PLANT_BACKS
+                                && each.value().row().table() == row.table()
+                                && grounds.contains(each.value().ground())))
+                .filter(LabelValue::plain)
+                .toList();
+    }
+
     /** Confirms all values of a row that are clear and against which nothing speaks; those that aren't stay open. */
     public List<LabelDecision> confirmRow(RowName row, String who, Instant when) {
         String name = named(who);
-        List<LabelDecision> made = row(row).stream()
-                .filter(LabelValue::plain)
+        List<LabelDecision> made = together(row).stream()
                 .map(each -> decision(each, Verdict.CONFIRMED, each.value().proposed(), name, when))
                 .toList();
         if (made.isEmpty()) {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.StringJoiner;
+import plumbrow.advice.field.CropName;
+import plumbrow.documents.label.grammar.CropList;
 
 /**
  * Which row of a product's label is meant. It stays the same however often the label is read.
@@ -13,6 +15,8 @@ import java.util.StringJoiner;
  * @param nth 1, or which one of several rows with the same key, in the order of the label
  */
 public record RowName(ShelfTable table, Map<String, String> key, int nth) {
+    private static final String NEXT_CROP = "nextCrop";
+
     public RowName {
         key = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(key));
     }
@@ -50,6 +54,40 @@ public record RowName(ShelfTable table, Map<String, String> key, int nth) {
             }
         }
         return new RowName(table, key, nth);
+    }
+
+    /** Whether both name one row: the crop of a plant-back row may be written in the plural or by another of its names. */
+    boolean sameAs(RowName other) {
+        return table == other.table
+                && key.keySet().equals(other.key.keySet())
+                && key.entrySet().stream().allMatch(part -> {
+                    String text = other.key.getOrDefault(part.getKey(), "");
+                    return part.getKey().equals(NEXT_CROP)
+                            ? CropName.same(part.getValue(), text)
+                            : part.getValue().equals(text);
+                });
+    }
+
+    /** The same without a part of the key. */
+    RowName without(String property) {
+        Map<String, String> rest = new LinkedHashMap<>(key);
+        rest.remove(property);
+        return new RowName(table, rest, nth);
+    }
+
+    /** One row for each crop where a plant-back row names several; else the row itself. */
+    List<RowName> byCrop() {
+        String printed = key.getOrDefault(NEXT_CROP, "");
+        List<String> crops = table == ShelfTable.PLANT_BACKS ? CropList.of(printed) : List.of();
+        return crops.size() < 2
+                ? List.of(this)
+                : crops.stream()
+                        .map(crop -> {
+                            Map<String, String> own = new LinkedHashMap<>(key);
+                            own.put(NEXT_CROP, crop);
+                            return new RowName(table, own, nth);
+                        })
+                        .toList();
     }
 
     /** A name for links and commands: "setbacks.stream" or "plant-backs.alfalfa.2". */

@@ -88,7 +88,7 @@ class LabelValuesTest {
     }
 
     private LabelValues values() {
-        return LabelValues.of(FILE, LABEL, written, Optional.of(NAME), List.of(), made);
+        return LabelValues.of(FILE, LABEL, written, shelf(), Optional.of(NAME), List.of(), made);
     }
 
     private LabelValue value(String id) {
@@ -178,6 +178,11 @@ class LabelValuesTest {
     void aWorkbookThatChangesAfterwardsIsAskedAboutAgain() {
         written = shelf(List.of(workbookSays(1.75)));
         decide("label-uses.corn.high-rate", Verdict.CONFIRMED, "");
+        written = shelf(List.of(workbookSays(2.5)));
+        assertThat(value("label-uses.corn.high-rate").standing()).isEqualTo(LabelValue.Standing.DIFFERS_AGAIN);
+        assertThat(corn().orElseThrow().highRate())
+                .as("the stricter of both until somebody settles it")
+                .isEqualTo(new Amount(2, FarmUnit.QT));
         written = shelf(List.of(workbookSays(1.6)));
         assertThat(value("label-uses.corn.high-rate").standing()).isEqualTo(LabelValue.Standing.DIFFERS_AGAIN);
         assertThat(corn().orElseThrow().highRate()).isEqualTo(new Amount(1.6, FarmUnit.QT));
@@ -222,7 +227,8 @@ class LabelValuesTest {
     void anotherRevisionAsksAgainAndShowsWhatWasSaid() {
         decide("label-uses.corn.high-rate", Verdict.CONFIRMED, "");
         LabelFile newer = new LabelFile(FILE.paper(), "b".repeat(64));
-        LabelValue asked = LabelValues.of(newer, LABEL, written, Optional.of(NAME), List.of(FILE.sha256()), made)
+        LabelValue asked = LabelValues.of(
+                        newer, LABEL, written, written, Optional.of(NAME), List.of(FILE.sha256()), made)
                 .value("label-uses.corn.high-rate")
                 .orElseThrow();
         assertThat(asked.standing()).isEqualTo(LabelValue.Standing.OPEN);

@@ -56,9 +56,7 @@ public record ConfirmView(
 
     /** How many of the looked-at value's row can be confirmed at once. */
     public long together() {
-        return at.map(value -> work.values().row(value.value().row()).stream()
-                        .filter(LabelValue::plain)
-                        .count())
+        return at.map(value -> (long) work.values().together(value.value().row()).size())
                 .orElse(0L);
     }
 

@@ -19,6 +19,7 @@ import plumbrow.app.papers.LabelWork;
 import plumbrow.app.papers.PaperDesk;
 import plumbrow.app.papers.ReadPaper;
 import plumbrow.documents.card.ProductCard;
+import plumbrow.documents.confirm.ReadOnLabel;
 import plumbrow.documents.label.LabelPaper;
 import plumbrow.documents.paper.PagePicture;
 import plumbrow.documents.sheet.SafetySheet;
@@ -71,8 +72,14 @@ public final class ShelfPapers implements DisposableBean {
 
     /** What a paper says; it was readable when it came, so the number of a paper that is there is enough. */
     ReadPaper read(int number) {
-        return read.get(
-                number, () -> reader.read(file(number), stored(number).paper().fileName()));
+        return read.get(number, () -> {
+            StoredPaper stored = stored(number);
+            ReadPaper fresh = reader.read(file(number), stored.paper().fileName());
+            if (fresh instanceof ReadPaper.Label label) {
+                book.note(stored.sha256(), ReadOnLabel.of(stored.sha256(), label.label()));
+            }
+            return fresh;
+        });
     }
 
     SafetySheet sheet(int number) {
@@ -143,7 +150,7 @@ public final class ShelfPapers implements DisposableBean {
     }
 
     Intake.Outcome add(byte[] content, String name, Instant at) {
-        return Intake.add(book::keep, reader, content, name, at);
+        return Intake.add(new Intake.Into(book::keep, book::note), reader, content, name, at);
     }
 
     /** Where several files wait to be read. */

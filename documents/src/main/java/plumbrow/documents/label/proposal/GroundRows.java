@@ -18,6 +18,7 @@ import plumbrow.documents.label.LabelPaper;
 import plumbrow.documents.label.LabelReading;
 import plumbrow.documents.label.Task;
 import plumbrow.documents.label.Way;
+import plumbrow.documents.label.grammar.CropList;
 import plumbrow.documents.sheet.Amount;
 
 /** Rows about ground, water, bees, the next crop, the tank and the people. */
@@ -61,20 +62,28 @@ final class GroundRows {
         for (LabelReading.Stated stated : label.all(LabelKind.PLANT_BACK)) {
             if (stated.content() instanceof LabelContent.Interval one) {
                 LabelReading sure = label.sameMatter(stated);
-                boolean others = one.crop().toLowerCase(Locale.ROOT).matches(".*(?:other|not listed|all crops).*");
-                rows.add(new Proposal<>(
-                        new PlantBack(
-                                product,
-                                others ? PlantBack.ANY_OTHER : one.crop().toLowerCase(Locale.ROOT),
-                                Values.days(sure),
-                                null,
-                                null,
-                                one.condition(),
-                                Values.source(product, stated)),
-                        Map.of("days", sure)));
+                for (String crop : crops(one.crop())) {
+                    rows.add(new Proposal<>(
+                            new PlantBack(
+                                    product,
+                                    crop,
+                                    Values.days(sure),
+                                    null,
+                                    null,
+                                    one.condition(),
+                                    Values.source(product, stated)),
+                            Map.of("days", sure)));
+                }
             }
         }
         return rows;
+    }
+
+    /** The crops of a row one by one, as the plant-back check asks for them. */
+    private static List<String> crops(String printed) {
+        return printed.toLowerCase(Locale.ROOT).matches(".*(?:other|not listed|all crops).*")
+                ? List.of(PlantBack.ANY_OTHER)
+                : CropList.of(printed);
     }
 
     static List<Proposal<MixRule>> mixRules(LabelPaper label, String product) {

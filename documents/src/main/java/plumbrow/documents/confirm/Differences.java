@@ -1,0 +1,102 @@
+package plumbrow.documents.confirm;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.shelf.LabelBook;
+import plumbrow.advice.shelf.LabelDifference;
+import plumbrow.advice.shelf.Shelf;
+
+/** What the label that counts and the workbook say differently, and nobody has settled. */
+final class Differences {
+    private Differences() {}
+
+    /** A value of the label, read or decided, and where it stands. */
+    private record Said(RowName row, String property, String value, int page) {}
+
+    /**
+     * The differences about one product.
+     *
+     * @param written the shelf as the workbook has it
+     * @param counting the shelf as the checks see it
+     * @param about the last word on each value of the label
+     * @param read what stands clearly on it
+     */
+    static List<LabelDifference> of(
+            Shelf written,
+            Shelf counting,
+            String product,
+            LabelFile label,
+            Map<String, LabelDecision> about,
+            List<ReadOnLabel> read) {
+        Map<String, Said> said = new LinkedHashMap<>();
+        read.forEach(
+                one -> said.put(one.id(), new Said(one.row(), one.property(), one.value(), one.page())));
+        about.forEach((id, last) -> {
+            if (last.verdict().enters()) {
+                said.put(id, new Said(last.row(), last.property(), last.value(), last.page()));
+            }
+        });
+        List<LabelDifference> differences = new ArrayList<>();
+        said.forEach((id, one) -> {
+            String workbook = ConfirmedShelf.written(written, product, one.row, one.property);
+            boolean settled = Optional.ofNullable(about.get(id))
+                    .filter(last -> last.verdict() != Verdict.TAKEN_BACK)
+                    .map(last -> LabelValues.wholeLabel(last) || LabelValue.settled(last, workbook))
+                    .orElse(false);
+            if (!settled
+                    && !workbook.isEmpty()
+                    && !TwoWords.same(one.row.table(), one.property, workbook, one.value)) {
+                differences.add(difference(counting, product, label, one, workbook));
+            }
+        });
+        return differences;
+    }
+
+    private static LabelDifference difference(
+            Shelf counting, String product, LabelFile label, Said one, String workbook) {
+        PropertyWords words = PropertyWords.of(one.property);
+        String row = one.row.words();
+        return new LabelDifference(
+                product,
+                crop(one.row),
+                one.row.key().getOrDefault("nextCrop", ""),
+                words.title().toLowerCase(Locale.ROOT) + (row.isEmpty() ? "" : ", " + row),
+                words.with(one.value),
+                words.with(workbook),
+                words.with(ConfirmedShelf.found(counting, product, one.row, one.property)),
+                label.words() + (one.page > 0 ? ", page " + one.page : ""));
+    }
+
+    private static @Nullable Crop crop(RowName row) {
+        String crop = row.key().get("crop");
+        return crop == null ? null : (Crop) CellText.CROP.read(crop);
+    }
+
+    /** The shelf with them. */
+    static Shelf with(Shelf shelf, List<LabelDifference> differences) {
+        LabelBook labels = shelf.labels();
+        return new Shelf(
+                shelf.products(),
+                shelf.seeds(),
+                shelf.traits(),
+                shelf.actives(),
+                shelf.labelUses(),
+                shelf.activeLimits(),
+                shelf.controls(),
+                new LabelBook(
+                        labels.terms(),
+                        labels.soilRates(),
+                        labels.setbacks(),
+                        labels.plantBacks(),
+                        labels.mixRules(),
+                        labels.specialLabels(),
+                        labels.cares(),
+                        differences));
+    }
+}
