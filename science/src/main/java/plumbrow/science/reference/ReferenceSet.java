@@ -28,7 +28,7 @@ public enum ReferenceSet {
             ReportableRows::read,
             "common_name",
             "cas",
-            "distribution",
+            "law",
             "rq_lb",
             "tpq_lb",
             "conditions",
