@@ -30,7 +30,7 @@ class DoctoredTest {
                 new Wrong(ReferenceSet.REPORTABLE, "cas", "2921-88-3", "check digit"),
                 new Wrong(ReferenceSet.REPORTABLE, "rq_lb", "50", "1, 10, 100"),
                 new Wrong(ReferenceSet.REPORTABLE, "rq_lb", "", "1, 10, 100"),
-                new Wrong(ReferenceSet.REPORTABLE, "distribution", "CWA", "CERCLA"),
+                new Wrong(ReferenceSet.REPORTABLE, "law", "CWA", "CERCLA"),
                 new Wrong(ReferenceSet.REPORTABLE, "tpq_lb", "a lot", "pounds"),
                 new Wrong(ReferenceSet.REPORTABLE, "url", "", "place"),
                 new Wrong(ReferenceSet.WEEDS, "value", "-3", "a number"),
