@@ -29,10 +29,10 @@ final class ProgramGaps {
                 continue;
             }
             if (pass.date() == null) {
-                gaps.add("a date for pass " + pass.number() + " ofprogram '" + program.name() + "'");
+                gaps.add("a date for pass " + pass.number() + " of program '" + program.name() + "'");
             }
             if (weedWork && pass.sharePct() < WHOLE) {
-                gaps.add("pass " + pass.number() + " ofprogram '" + program.name()
+                gaps.add("pass " + pass.number() + " of program '" + program.name()
                         + "' over the whole field (it covers " + Numbers.plain(pass.sharePct()) + " %)");
             }
         }
@@ -47,7 +47,7 @@ final class ProgramGaps {
                 && climate.get().seasons().stream()
                         .anyMatch(days -> CropDays.of(days, field, typed(season, field), Planting.of(season, program))
                                 .isEmpty())) {
-            gaps.add("when the crop ofprogram '" + program.name() + "' is up and closed (sheet crop_days)");
+            gaps.add("when the crop of program '" + program.name() + "' is up and closed (sheet crop_days)");
         }
         return gaps;
     }

@@ -20,7 +20,7 @@ import plumbrow.science.chance.SortedDraws;
  *
  *   best(x) = argmax_c m_c(x)      worth = mean over draws of m_best(x)(x) − m_advised(x)
  *
- *   m_c(x)  mean margin ofprogram c with the input held at x, everything else drawn as before [$/ac]
+ *   m_c(x)  mean margin of program c with the input held at x, everything else drawn as before [$/ac]
  *
  * <p>Looked at on equal steps from the input's lowest draw to its highest, ends between two steps found by root. A program that
  * takes the lead from the advised one, or from its neighbour, by less than two standard errors has no band: the draws can't tell

@@ -5,7 +5,7 @@ package plumbrow.advice.weighing;
  *
  * @param program the one with the higher mean margin
  * @param other the one it is held against
- * @param meanDifferenceUsdPerAcre mean ofprogram minus other [$/ac]
+ * @param meanDifferenceUsdPerAcre mean of program minus other [$/ac]
  * @param difference its 10, 50 and 90 % points [$/ac]
  * @param chanceBetter share of draws in which {@code program} earns more; a tie counts half
  * @param firstDegree whoever is better at every level of luck in these draws, or "none"

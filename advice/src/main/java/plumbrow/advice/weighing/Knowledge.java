@@ -6,7 +6,7 @@ package plumbrow.advice.weighing;
  *   everything   mean over draws of max_c m[c]  −  max_c mean m[c]
  *   one input x  E_x[ max_c E(m_c | x) ]        −  max_c mean m[c]
  *
- *   m[c]  margin ofprogram c in a draw [$/ac]
+ *   m[c]  margin of program c in a draw [$/ac]
  *
  * <p>E(m_c | x) is a regression of the margin on x. Values of single inputs don't add up.
  */

@@ -16,7 +16,7 @@ import plumbrow.science.weedseason.SeasonLoss;
 import plumbrow.science.weedseason.SeasonTrace;
 
 @DisplayName("The season of weeds as a season has it: limits, directions, balance")
-class SeasonDistributionsTest {
+class SeasonLawsTest {
     private static final int DRAWS = 300;
 
     private static WeedField field(double density) {
