@@ -66,14 +66,14 @@ final class ActiveSeasonMaximum extends Question {
         }
         ActiveTally tally = ActiveTally.of(index, applications, limit.ingredient(), limit.basis());
         String unit = "lb " + limit.basis().word() + "/ac";
-        String total = Numbers.plain(tally.pounds()) + " " + unit + " from " + String.join(" and ", products);
-        String cap = "the " + limit.product() + " label allows " + Numbers.plain(most) + " " + unit + " a season";
+        String total = Numbers.read(tally.pounds()) + " " + unit + " from " + String.join(" and ", products);
+        String cap = "the " + limit.product() + " label allows " + Numbers.read(most) + " " + unit + " a season";
         String subject = subject(limit.ingredient(), limit.product());
         if (Rounding.above(tally.pounds(), most)) {
             return Finding.of(this, Standing.BARRED, subject, total + ", but " + cap + ".")
                     .against(tally.pounds(), most, unit)
                     .standingIn(limit.source())
-                    .clearedBy("Cut " + limit.ingredient() + " by " + Numbers.plain(tally.pounds() - most) + " " + unit
+                    .clearedBy("Cut " + limit.ingredient() + " by " + Numbers.read(tally.pounds() - most) + " " + unit
                             + ".");
         }
         if (!tally.uncounted().isEmpty()) {

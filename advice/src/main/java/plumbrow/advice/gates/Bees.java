@@ -104,7 +104,7 @@ final class Bees extends Question {
                             + dose.ingredient().name() + " for bees: unknown, and counted as harmful");
         }
         double quotient = BeeExposure.contactUg(pounds) / lethal;
-        String says = "Contact is " + Numbers.plain(quotient) + " of what kills half the bees";
+        String says = "Contact is " + Numbers.read(quotient) + " of what kills half the bees";
         Finding finding = LevelOfConcern.reached(quotient, "bee", "acute").isEmpty()
                 ? clear(dose.subject(), says + ": not flagged by this screen.")
                 : flagged(at, dose, bloom, says);

@@ -114,7 +114,7 @@ final class BirdsAndMammals extends Question {
         boolean atMost =
                 ingredient.bound(eater.lethal).filter(bound -> bound.limit()).isPresent();
         List<String> reached = LevelOfConcern.reached(quotient, eater.word, "acute");
-        String says = "Eating short grass of the field brings " + (atMost ? "at most " : "") + Numbers.plain(quotient)
+        String says = "Eating short grass of the field brings " + (atMost ? "at most " : "") + Numbers.read(quotient)
                 + " of what kills half; "
                 + (reached.isEmpty() ? "no level reached." : "reached: " + String.join(", ", reached) + ".");
         Finding finding = reached.isEmpty() ? clear(subject, says) : conditional(subject, says, CARE);

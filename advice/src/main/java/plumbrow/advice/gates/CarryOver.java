@@ -70,7 +70,7 @@ final class CarryOver extends Question {
         }
         double left = 100 * Dissipation.leftShare((double) days, halfLife, 1);
         String says = "After " + days + " days about " + Numbers.fixed(left, 1) + " % is left, by a half-life of "
-                + Numbers.plain(halfLife) + " days.";
+                + Numbers.read(halfLife) + " days.";
         Finding finding = left > MOST_PCT ? conditional(subject, says, CARE) : clear(subject, says);
         return Stream.of(finding.against(left, MOST_PCT, "% left"));
     }

@@ -43,7 +43,7 @@ final class DriftToNeighbours extends Question {
                     "Measure the distance from the field's edge.");
         }
         double deposit = Drift.of(application.plan()).depositPct(feet);
-        String says = "It lies " + Numbers.plain(feet) + " ft away; about " + Numbers.plain(deposit)
+        String says = "It lies " + Numbers.read(feet) + " ft away; about " + Numbers.read(deposit)
                 + " % of the rate may fall there with wind towards it." + feature.whence();
         Finding finding = feet < Drift.FARTHEST_FT
                 ? conditional(

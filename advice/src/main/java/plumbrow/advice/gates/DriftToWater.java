@@ -66,7 +66,7 @@ final class DriftToWater extends Question {
         if (feet >= Drift.FARTHEST_FT) {
             return clear(
                             subject,
-                            "The water lies " + Numbers.plain(feet) + " ft away, beyond the range of the drift curve."
+                            "The water lies " + Numbers.read(feet) + " ft away, beyond the range of the drift curve."
                                     + water.whence())
                     .against(feet, Drift.FARTHEST_FT, "ft");
         }
@@ -91,7 +91,7 @@ final class DriftToWater extends Question {
         }
         double quotient = concentration / (lethal * UG_PER_MG);
         List<String> reached = LevelOfConcern.reached(quotient, "fish", "acute");
-        String says = "Drift may bring " + Numbers.fixed(concentration, 3) + " µg/L, " + Numbers.plain(quotient)
+        String says = "Drift may bring " + Numbers.fixed(concentration, 3) + " µg/L, " + Numbers.read(quotient)
                 + " of what kills half; " + (reached.isEmpty() ? "no level is" : "levels")
                 + " reached" + (reached.isEmpty() ? "." : ": " + String.join(", ", reached) + ".");
         Finding finding = reached.isEmpty() ? clear(subject, says) : conditional(subject, says, care);

@@ -67,7 +67,7 @@ final class ExclusionZone extends Question {
                     "Measure the distance from the field's edge to " + what + ".");
         }
         String says = what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1) + " lies "
-                + Numbers.plain(distance) + " ft from the field; people must stay " + zone + " ft from the sprayer."
+                + Numbers.read(distance) + " ft from the field; people must stay " + zone + " ft from the sprayer."
                 + feature.whence();
         Finding finding = Rounding.below(distance, zone)
                 ? conditional(

@@ -67,6 +67,6 @@ record Limit(Question gate, String subject, String planned, String unit) {
     }
 
     private String written(double value) {
-        return Numbers.plain(value) + " " + unit;
+        return Numbers.read(value) + " " + unit;
     }
 }

@@ -101,7 +101,7 @@ final class PlantBacks extends Question {
                     "Plan a day for " + (applied == null ? "the pass." : "planting " + next.crop() + "."));
         }
         long between = ChronoUnit.DAYS.between(applied, planted);
-        String says = Numbers.plain((double) between) + " days from " + applied + " to planting " + next.crop()
+        String says = Numbers.read((double) between) + " days from " + applied + " to planting " + next.crop()
                 + "; the label asks for " + days + ".";
         Finding finding = between < days ? early(subject, says, next, applied.plusDays(days)) : clear(subject, says);
         return finding.against((double) between, days, "days");

@@ -59,8 +59,8 @@ final class RefugeAcres extends Question {
                     Standing.CLEAR,
                     seed.blendRefugePct(),
                     required,
-                    Numbers.plain(seed.blendRefugePct()) + " % refuge is in the bag; the tag asks for "
-                            + Numbers.plain(required) + " %.");
+                    Numbers.read(seed.blendRefugePct()) + " % refuge is in the bag; the tag asks for "
+                            + Numbers.read(required) + " %.");
         }
         return acres(field, lots, seed, required);
     }
@@ -69,13 +69,13 @@ final class RefugeAcres extends Question {
         double planted = seed.rule().form() == Form.BLEND ? lots.refugePct() : lots.blockPct();
         double acres = field.acres() * lots.plantedPct() / 100;
         double needed = Rounding.upToTenth(acres * required / 100);
-        String asked = "the tag asks for " + Numbers.plain(required) + " % of " + Numbers.plain(acres) + " ac, "
-                + Numbers.plain(needed) + " ac";
-        String has = "This program has " + Numbers.plain(planted) + " % refuge, "
+        String asked = "the tag asks for " + Numbers.read(required) + " % of " + Numbers.read(acres) + " ac, "
+                + Numbers.read(needed) + " ac";
+        String has = "This program has " + Numbers.read(planted) + " % refuge, "
                 + Numbers.fixed(acres * planted / 100, 1) + " ac; " + asked + ".";
         return Rounding.below(planted, required)
                 ? measured(seed, Standing.BARRED, planted, required, has)
-                        .clearedBy("Plant " + Numbers.plain(needed) + " ac or more of seed without the trait.")
+                        .clearedBy("Plant " + Numbers.read(needed) + " ac or more of seed without the trait.")
                 : measured(seed, Standing.CLEAR, planted, required, has);
     }
 

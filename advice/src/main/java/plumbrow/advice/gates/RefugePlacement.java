@@ -42,11 +42,11 @@ final class RefugePlacement extends Question {
         }
         String allowed = farthest == 0
                 ? "the tag wants it in the field or adjacent"
-                : "the tag allows " + Numbers.plain(farthest) + " ft";
+                : "the tag allows " + Numbers.read(farthest) + " ft";
         if (planned == null) {
             return unplanned(seed, "The program does not say how far the refuge lies; " + allowed + ".", "distance");
         }
-        String lies = planned == 0 ? "In the field or adjacent" : Numbers.plain(planned) + " ft away, edge to edge";
+        String lies = planned == 0 ? "In the field or adjacent" : Numbers.read(planned) + " ft away, edge to edge";
         Finding finding = Rounding.above(planned, farthest)
                 ? Finding.of(this, Standing.BARRED, seed.product(), lies + "; " + allowed + ".")
                         .clearedBy("Move the refuge nearer.")

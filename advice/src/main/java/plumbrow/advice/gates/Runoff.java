@@ -58,7 +58,7 @@ final class Runoff extends Question {
         }
         String dissolved = RunoffRating.runoffWithSoil(soil, RunoffRating.solution(halfLife, solubility, koc));
         String onSoil = RunoffRating.runoffWithSoil(soil, RunoffRating.adsorbed(halfLife, solubility, koc));
-        String says = "At " + Numbers.plain(slope) + " % slope: dissolved " + dissolved + ", on washed soil " + onSoil
+        String says = "At " + Numbers.read(slope) + " % slope: dissolved " + dissolved + ", on washed soil " + onSoil
                 + " by this screen.";
         boolean flagged = dissolved.equals("high") || onSoil.equals("high");
         return flagged ? conditional(ingredient.name(), says, CARE) : clear(ingredient.name(), says);

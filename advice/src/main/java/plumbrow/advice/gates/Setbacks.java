@@ -100,7 +100,7 @@ final class Setbacks extends Question {
                     subject,
                     "The label keeps no distance from a " + feature.kind().word() + ".");
         }
-        String asked = "the label keeps " + Numbers.plain(feet) + " ft"
+        String asked = "the label keeps " + Numbers.read(feet) + " ft"
                 + (row.downwindOnly() ? " where the wind blows towards it" : "");
         Double lies = feature.nearestFt();
         if (lies == null) {
@@ -109,12 +109,12 @@ final class Setbacks extends Question {
                     "How far it lies from the field is not measured; " + asked + ".",
                     "Measure the distance from the field's edge, or draw it on the field's map.");
         }
-        String says = "It lies " + Numbers.plain(lies) + " ft from the field; " + asked + "." + feature.whence();
+        String says = "It lies " + Numbers.read(lies) + " ft from the field; " + asked + "." + feature.whence();
         if (!Rounding.below(lies, feet)) {
             return clear(subject, says).against(lies, feet, "ft");
         }
         Double acres = Cut.acres(field, feature.feature(), feet);
-        String takes = acres == null ? "" : " That takes " + Numbers.plain(tenthUp(acres)) + " ac of the field.";
+        String takes = acres == null ? "" : " That takes " + Numbers.read(tenthUp(acres)) + " ac of the field.";
         return conditional(subject, says + takes, condition(row, feet, lies, acres))
                 .against(lies, feet, "ft");
     }
@@ -125,10 +125,10 @@ final class Setbacks extends Question {
     }
 
     private static String condition(Setback row, double feet, double lies, @Nullable Double acres) {
-        String strip = (acres == null ? "" : "the " + Numbers.plain(tenthUp(acres)) + " ac, ")
+        String strip = (acres == null ? "" : "the " + Numbers.read(tenthUp(acres)) + " ac, ")
                 + (lies > 0
-                        ? "the outer " + Numbers.plain(feet - lies) + " ft of the field on that side"
-                        : "all within " + Numbers.plain(feet) + " ft of it")
+                        ? "the outer " + Numbers.read(feet - lies) + " ft of the field on that side"
+                        : "all within " + Numbers.read(feet) + " ft of it")
                 + (acres == null ? "" : ",");
         return row.downwindOnly()
                 ? "Leave " + strip + " unsprayed, or spray when the wind blows away from it."

@@ -86,9 +86,9 @@ final class SitesOfAction extends Question {
                 .filter(kill -> !kill.effective())
                 .max(Comparator.comparingDouble(Kill::share))
                 .map(kill -> " " + kill.product() + " at " + kill.rate().text() + "/ac takes "
-                        + Numbers.plain(Math.floor(kill.share() * 1000 + 1e-9) / 10)
+                        + Numbers.read(Math.floor(kill.share() * 1000 + 1e-9) / 10)
                         + " % of it on the mean of the control sheet, and only from "
-                        + Numbers.plain(100 * Kill.EFFECTIVE) + " % on does a product count as working here.")
+                        + Numbers.read(100 * Kill.EFFECTIVE) + " % on does a product count as working here.")
                 .orElse("");
     }
 

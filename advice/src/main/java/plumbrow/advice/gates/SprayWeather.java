@@ -51,7 +51,7 @@ final class SprayWeather extends UseGate {
         if (limit == null) {
             unread.add(name);
         } else if (free == 0 ? limit > 0 : limit < free) {
-            conditions.add(as.formatted(Numbers.plain(limit)));
+            conditions.add(as.formatted(Numbers.read(limit)));
         }
     }
 }

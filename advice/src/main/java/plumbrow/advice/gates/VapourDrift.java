@@ -52,7 +52,7 @@ final class VapourDrift extends Question {
         }
         double index = VolatilityClass.index(pressure * PASCALS_PER_MILLIPASCAL);
         String word = VolatilityClass.of(index);
-        String says = "Vapour pressure " + Numbers.plain(pressure) + " mPa: " + word + " volatility by Oregon State.";
+        String says = "Vapour pressure " + Numbers.read(pressure) + " mPa: " + word + " volatility by Oregon State.";
         Finding finding =
                 word.equals("low") ? clear(ingredient.name(), says) : conditional(ingredient.name(), says, CARE);
         return finding.against(index, LOW_BELOW, "index");

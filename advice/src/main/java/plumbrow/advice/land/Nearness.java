@@ -37,8 +37,8 @@ public record Nearness(@Nullable Double feet, @Nullable Double measuredFt, Strin
         return new Nearness(
                 Math.min(typed, measured),
                 measured,
-                "On the map it lies " + Numbers.plain(measured) + " ft from the field, written down are "
-                        + Numbers.plain(typed) + " ft: the lesser counts until somebody has looked.");
+                "On the map it lies " + Numbers.read(measured) + " ft from the field, written down are "
+                        + Numbers.read(typed) + " ft: the lesser counts until somebody has looked.");
     }
 
     private static double measured(Boundary boundary, Shape shape) {

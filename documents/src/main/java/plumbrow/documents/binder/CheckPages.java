@@ -201,6 +201,6 @@ final class CheckPages {
     }
 
     private static String value(@Nullable Double value, String unit) {
-        return value == null ? "—" : (Numbers.plain(value) + " " + unit).strip();
+        return value == null ? "—" : Numbers.read(value, unit);
     }
 }

@@ -87,6 +87,6 @@ record FindingPages(FieldAdvice field) {
     }
 
     private static String value(@Nullable Double value, String unit) {
-        return value == null ? "—" : (Numbers.plain(value) + " " + unit).strip();
+        return value == null ? "—" : Numbers.read(value, unit);
     }
 }

@@ -6,10 +6,15 @@ import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Numbers as the desk writes them: thousands separated, a true minus sign, no more digits than asked. */
 public final class Numbers {
     private static final int MOST_TERMS = 12;
+    /** Applications, sites of action, seasons in a row, classes. */
+    private static final Pattern COUNTED =
+            Pattern.compile("(?<thing>[a-z]{2,}(?:ss(?=es)|[a-rt-z](?=s)))(?:es|s)(?<more>(?: (?:of|in) .*)?)");
 
     private Numbers() {}
 
@@ -28,6 +33,36 @@ public final class Numbers {
         }
         DecimalFormat format = new DecimalFormat("#,##0.##########", DecimalFormatSymbols.getInstance(Locale.ROOT));
         return signed(format.format(rounded));
+    }
+
+    /**
+     * As a person reads it outside a working: at most four significant digits, whole numbers from a thousand on, never an
+     * exponent; what is smaller than a ten-thousandth is said to be so.
+     */
+    public static String read(double value) {
+        double size = Math.abs(value);
+        if (!Double.isFinite(value) || value == 0) {
+            return plain(value);
+        }
+        if (size < 1e-4) {
+            return "less than 0.0001";
+        }
+        if (size >= 1000) {
+            return fixed(value, 0);
+        }
+        return plain(new BigDecimal(value).round(new MathContext(4, RoundingMode.HALF_EVEN)).doubleValue());
+    }
+
+    /** The same with its unit, one of them in the singular: "1 application", "2 applications", "0.24 lb ai/ac". */
+    public static String read(double value, String unit) {
+        String number = read(value);
+        return (number + " " + (number.equals("1") ? one(unit) : unit)).strip();
+    }
+
+    /** The singular of a unit that is a counted thing; abbreviations and units with a sign stay. */
+    private static String one(String unit) {
+        Matcher counted = COUNTED.matcher(unit);
+        return counted.matches() ? counted.group("thing") + counted.group("more") : unit;
     }
 
     /** A fixed number of decimals: for tables. */

@@ -132,13 +132,13 @@ public final class FindingWords {
     }
 
     private static String measured(Finding finding) {
-        String unit = finding.unit().isEmpty() ? "" : " " + finding.unit();
+        String unit = finding.unit();
         Double measured = finding.measured();
         Double limit = finding.limit();
-        String found = measured == null ? "" : "Found " + Numbers.plain(measured) + unit;
-        String held = limit == null ? "" : (found.isEmpty() ? "Limit " : ", limit ") + Numbers.plain(limit) + unit;
+        String found = measured == null ? "" : "Found " + Numbers.read(measured, unit);
+        String held = limit == null ? "" : (found.isEmpty() ? "Limit " : ", limit ") + Numbers.read(limit, unit);
         String apart = finding.distance().isPresent()
-                ? ", " + Numbers.plain(finding.distance().getAsDouble()) + unit + " apart"
+                ? ", " + Numbers.read(finding.distance().getAsDouble(), unit) + " apart"
                 : "";
         return (found + held).isEmpty() ? "" : found + held + apart + ". ";
     }

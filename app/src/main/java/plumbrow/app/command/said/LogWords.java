@@ -21,7 +21,7 @@ public final class LogWords {
     /** "2026-05-04, South Slough: Ironweir 4L, 1 qt/ac, by S. Lind (log book)", and that it was struck, and why. */
     public static String line(LogLine line) {
         Done done = line.done();
-        String share = done.sharePct() == 100 ? "" : " on " + Numbers.plain(done.sharePct()) + " % of the field";
+        String share = done.sharePct() == 100 ? "" : " on " + Numbers.read(done.sharePct()) + " % of the field";
         String by = done.applicator() == null ? "" : ", by " + done.applicator();
         LogLine.Strike strike = line.strike();
         return done.date() + ", " + done.field() + ": " + done.product() + ", "

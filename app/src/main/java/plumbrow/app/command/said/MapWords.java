@@ -93,7 +93,7 @@ public final class MapWords {
         table.row(
                 zone.feature().kind().word(),
                 zone.feature().name(),
-                Numbers.plain(zone.feet()),
+                Numbers.read(zone.feet()),
                 zone.downwindOnly() ? "wind towards it" : "always",
                 acres == null ? UNKNOWN : Numbers.fixed(acres, 2));
     }
@@ -132,6 +132,6 @@ public final class MapWords {
     }
 
     private static String number(@Nullable Double feet) {
-        return feet == null ? UNKNOWN : Numbers.plain(feet);
+        return feet == null ? UNKNOWN : Numbers.read(feet);
     }
 }

@@ -45,7 +45,7 @@ public final class Distributions {
             return "yes with a chance of " + Odds.words(chance.chance());
         }
         return ((Distribution.Past) distribution)
-                        .values().stream().map(Numbers::plain).collect(Collectors.joining("; "))
+                        .values().stream().map(Numbers::read).collect(Collectors.joining("; "))
                 + tail;
     }
 
@@ -54,6 +54,6 @@ public final class Distributions {
     }
 
     private static String n(double value) {
-        return Numbers.plain(value);
+        return Numbers.read(value);
     }
 }

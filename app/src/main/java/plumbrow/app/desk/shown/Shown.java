@@ -48,8 +48,14 @@ public final class Shown {
         return Numbers.fixed(acres, acres < 100 && acres != Math.rint(acres) ? 1 : 0);
     }
 
+    /** At most four significant digits, never an exponent. */
     public static String number(double value) {
-        return Numbers.plain(value);
+        return Numbers.read(value);
+    }
+
+    /** The same with its unit, in the singular for one of them. */
+    public static String number(double value, String unit) {
+        return Numbers.read(value, unit);
     }
 
     public static String day(LocalDate date) {

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * <p>Checked against 7 U.S.C. 136(ee), 136j(a)(2), 136p and 136v: lower rates are lawful unless forbidden; a carrier volume
  * below the label, an aerial use it forbids, a special label of another state or past its last day are not.
  */
-class DistributionTableTest {
+class LawTableTest {
 
     @ParameterizedTest
     @CsvSource(
