@@ -44,7 +44,17 @@ public enum LabelKind {
     CROP_HEIGHT("Tallest crop", true),
     WEED_HEIGHT("Tallest weeds", false),
     AIR_TEMPERATURE("Warmest air", true),
-    METHOD("Way of application, as printed", false);
+    METHOD("Way of application, as printed", false),
+    FORMULATION("Formulation", true),
+    MAKER("Maker or distributor", false),
+    TELEPHONE("Emergency telephone", false),
+    WHERE("Where and by whom it may be used", false),
+    KEEP_OUT("Keep people out until", false),
+    DRIFT("Spray drift, as printed", false),
+    ADJUVANT("Adjuvant", false),
+    STORAGE("Storage", false),
+    DISPOSAL("Disposal of the product", false),
+    CONTAINER("Container", false);
 
     private final String title;
     private final boolean holdsOnce;

@@ -20,7 +20,8 @@ public enum PaperSort {
             Pattern.compile("(?i)\\bviolation of federal law to use this product\\b"),
             Pattern.compile("(?i)\\bagricultural use requirements\\b"),
             Pattern.compile("(?i)\\bkeep out of (?:the )?reach of children\\b"),
-            Pattern.compile("(?i)\\brestricted[- ]entry interval\\b"));
+            Pattern.compile("(?i)\\brestricted[- ]entry interval\\b"),
+            Pattern.compile("(?i)\\bEPA\\s+Est(?:ablishment|\\.)"));
 
     private static final Pattern OF_SHEETS = Pattern.compile("(?i)^\\W*(?:material )?safety data sheet\\b.*");
     private static final int FIRST_ROWS = 12;
@@ -38,10 +39,21 @@ public enum PaperSort {
                         paper.heads().stream(), rows.stream().limit(FIRST_ROWS))
                 .anyMatch(row -> OF_SHEETS.matcher(row.text()).matches());
         long signs = OF_LABELS.stream()
-                .filter(sign ->
-                        rows.stream().anyMatch(row -> sign.matcher(row.text()).find()))
+                .filter(sign -> stands(sign, rows))
                 .count();
         return !titled && signs >= 2 && sections < FEWEST_SECTIONS ? LABEL : SHEET;
+    }
+
+    /** In a line, or over the end of one: columns of small print are narrow. */
+    private static boolean stands(Pattern sign, List<Row> rows) {
+        for (int i = 0; i < rows.size(); i++) {
+            String text = rows.get(i).text();
+            String both = i + 1 < rows.size() ? text + " " + rows.get(i + 1).text() : text;
+            if (sign.matcher(both).find()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**

@@ -71,8 +71,9 @@ final class Columns {
         }
         List<Row> lefts = new ArrayList<>();
         List<Row> rights = new ArrayList<>();
-        longest.rows.forEach(row -> side(row, longest.left, false, lefts));
-        longest.rows.forEach(row -> side(row, longest.left, true, rights));
+        double edge = edge(longest);
+        longest.rows.forEach(row -> side(row, edge, false, lefts));
+        longest.rows.forEach(row -> side(row, edge, true, rights));
         List<Row> ordered = new ArrayList<>(inOrder(rows.subList(0, longest.from), depth));
         ordered.addAll(inOrder(lefts, depth + 1));
         ordered.addAll(inOrder(rights, depth + 1));
@@ -179,6 +180,22 @@ final class Columns {
                 .filter(row -> FOREIGN.matcher(row.text()).find())
                 .count();
         return lines.size() >= FEWEST_ROWS && foreign > MOSTLY_FULL * lines.size();
+    }
+
+    /** Where the right side begins: what stands beyond the running text of the left side, as numbers of sections, belongs to it. */
+    private static double edge(Stretch stretch) {
+        double text = stretch.rows.stream()
+                .flatMap(row -> row.cells().stream())
+                .filter(cell -> cell.left() < stretch.left - SAME_LEFT && cell.words().size() >= FEWEST_WORDS)
+                .mapToDouble(Cell::right)
+                .max()
+                .orElse(stretch.left);
+        return stretch.rows.stream()
+                .flatMap(row -> row.cells().stream())
+                .mapToDouble(Cell::left)
+                .filter(left -> left > text)
+                .min()
+                .orElse(stretch.left);
     }
 
     private static void side(Row row, double left, boolean right, List<Row> ordered) {

@@ -13,14 +13,14 @@ import java.util.Set;
  */
 final class Edges {
     private static final double UNDER = .8;
-    private static final int FEWEST = 6;
+    private static final int FEWEST = 4;
     private static final double OTHER_LINE = .3;
     private static final double BACK = .5;
     private static final double AHEAD = 1.1;
 
     private Edges() {}
 
-    /** The letters, told by identity, that begin a line at an edge at which at least six lines begin. */
+    /** The letters, told by identity, that begin a line at an edge at which at least four lines begin. */
     static Set<Glyph> of(List<Glyph> inFileOrder) {
         List<Glyph> starts = starts(inFileOrder);
         starts.sort(Comparator.comparingDouble(Glyph::left));

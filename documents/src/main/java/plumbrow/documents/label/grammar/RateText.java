@@ -19,14 +19,15 @@ import plumbrow.documents.sheet.Amount;
  */
 public record RateText(Amount amount, Of of, String stuff, int from, int to, String doubt) {
     private static final String ACRE =
-            "(?:\\s?/\\s?(?:acre|ac\\b\\.?|A\\b)|\\s?per\\s+(?:treated\\s+|broadcast\\s+)?(?:acre|ac\\b\\.?|A\\b))";
+            "(?:\\s?(?:/|per\\s)\\s?(?:(?<hundreds>1,?000|100|10)\\s?(?:sq\\.?|square)\\s?(?:ft\\b\\.?|feet\\b|foot\\b)|(?<yard>(?:sq\\.?|square)\\s?(?:yds?\\b\\.?|yards?\\b)))"
+                    + "|\\s?/\\s?(?:acre|ac\\b\\.?|A\\b)|\\s?per\\s+(?:treated\\s+|broadcast\\s+)?(?:acre|ac\\b\\.?|A\\b))";
     private static final String PER_TIME =
             "(?:\\s?(?:/|per)\\s?(?:crop\\s+|growing\\s+|calendar\\s+)?(?:year|season|application))?,?";
     private static final String UNIT =
             "(?<unit>(?i:fl\\.?\\s?oz\\.?|fl(?:uid)?\\.?\\s?ounces?|ozs?\\.?|ounces?|pts?\\.?|pints?|qts?\\.?|quarts?|gals?\\.?|gallons?"
                     + "|lbs?\\.?|pounds?|grams?|g|ml))(?![\\p{L}])";
     private static final String STUFF =
-            "(?<of>(?:\\s+(?!(?i:per|in|to|by|plus|and|or)\\b)[\\p{L}\\d®™*.,'’()-]+){0,7}?)";
+            "(?<of>(?:\\s+(?!(?i:per|in|to|by|plus|and|or)\\b)[\\p{L}\\d®™*.,'’()!-]+){0,7}?)";
     private static final String ONE_NUMBER = Figure.PATTERN;
     private static final Pattern RATE = Pattern.compile("(?<![\\w.,/])" + MeasureText.QUALIFIER + "(?<n1>" + ONE_NUMBER
             + ")\\s?-?(?:(?:\\p{L}{1,6}\\.?(?:\\s\\p{L}{2,6}\\.?)?)?" + MeasureText.RANGE + "(?<n2>" + ONE_NUMBER
@@ -42,13 +43,35 @@ public record RateText(Amount amount, Of of, String stuff, int from, int to, Str
     private static final Pattern ACID = Pattern.compile("(?i)\\ba\\.?\\s?e\\b\\.?|\\bacid\\b(?: equivalents?)?");
     private static final Pattern BEHIND = Pattern.compile("^\\s+of\\s+((?:[\\p{L}\\d®™-]+\\s?){1,4})");
     private static final Pattern FILLERS =
-            Pattern.compile("(?i)\\b(?:of|the|total|this|product|equivalent|\\(|\\))\\b|[()®™*]|,(?!\\d)");
+            Pattern.compile("(?i)\\b(?:of|the|total|this|product|equivalent|\\(|\\))\\b|[()®™*!]|,(?!\\d)");
+
+    /** The same, of the product, where what is counted bears the product's name. */
+    public RateText ofProduct(String name) {
+        String plain = stuff.toLowerCase(java.util.Locale.ROOT).replaceAll("[^\\p{L}\\d]+", "");
+        String called = name.toLowerCase(java.util.Locale.ROOT).replaceAll("[^\\p{L}\\d]+", "");
+        boolean same = of == Of.UNSAID && called.length() >= 4 && !plain.isEmpty() && (plain.startsWith(called) || called.startsWith(plain));
+        return same ? new RateText(amount, Of.PRODUCT, "", from, to, doubt) : this;
+    }
 
     public static Optional<RateText> first(String text) {
         return all(text).stream().findFirst();
     }
 
-    public static List<RateText> all(String text) {
+    /** "2 lb 5 oz" is one weight: in ounces, where pounds and ounces stand together. */
+    private static String plainWeights(String text) {
+        Matcher both = POUNDS_OUNCES.matcher(text);
+        return both.replaceAll(match -> {
+            double ounces = 16 * Double.parseDouble(match.group(1)) + Double.parseDouble(match.group(2));
+            String words = (ounces == Math.rint(ounces) ? String.valueOf((long) ounces) : String.valueOf(ounces)) + " oz";
+            return words + " ".repeat(Math.max(0, match.group().length() - words.length()));
+        });
+    }
+
+    private static final Pattern POUNDS_OUNCES =
+            Pattern.compile("(?<![\\w.,/])(\\d{1,3})\\s?lbs?\\.?\\s(\\d{1,2}(?:\\.\\d)?)\\s?oz\\b");
+
+    public static List<RateText> all(String printed) {
+        String text = plainWeights(printed);
         List<RateText> found = new ArrayList<>();
         Matcher rate = RATE.matcher(text);
         int from = 0;
@@ -70,13 +93,19 @@ public record RateText(Amount amount, Of of, String stuff, int from, int to, Str
         return found;
     }
 
+    private static String area(Matcher found) {
+        String feet = found.group("hundreds");
+        return feet != null ? "/" + feet.replace(",", "") + " sq ft" : found.group("yard") != null ? "/sq yd" : "/ac";
+    }
+
     private static final Pattern SIZE = Pattern.compile("(?i)[^)]*(?:a\\.?i|a\\.?e|active|acid|product|per|/|of\\b).*");
 
     private static RateText read(Matcher found, String stuff, int from, int to) {
         boolean qualified = found.pattern().equals(RATE);
         String unit = unit(found.group("unit"));
+        String area = qualified ? area(found) : "/ac";
         MeasureText size = MeasureText.read(
-                qualified ? found.group("q") : null, found.group("n1"), found.group("n2"), unit + "/ac", from, to);
+                qualified ? found.group("q") : null, found.group("n1"), found.group("n2"), unit + area, from, to);
         return new RateText(size.amount(), of(stuff, unit), named(stuff), from, to, size.doubt());
     }
 
@@ -128,7 +157,12 @@ public record RateText(Amount amount, Of of, String stuff, int from, int to, Str
         String symbol = unit(own == null ? unit.group("unit") : own);
         String stuff = own == null ? unit.group("of") : number.group("of");
         MeasureText size = MeasureText.read(
-                number.group("q"), number.group("n1"), number.group("n2"), symbol + "/ac", 0, cell.length());
+                number.group("q"),
+                number.group("n1"),
+                number.group("n2"),
+                symbol + area(own == null ? unit : number),
+                0,
+                cell.length());
         return Optional.of(
                 new RateText(size.amount(), of(stuff, symbol), named(stuff), 0, cell.length(), size.doubt()));
     }

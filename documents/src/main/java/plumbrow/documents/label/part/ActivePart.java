@@ -1,6 +1,8 @@
 package plumbrow.documents.label.part;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -12,7 +14,9 @@ import plumbrow.documents.label.grammar.MeasureText;
 import plumbrow.documents.label.text.LabelText;
 import plumbrow.documents.label.text.Sentence;
 import plumbrow.documents.label.text.Topic;
+import plumbrow.documents.paper.Cell;
 import plumbrow.documents.paper.Passage;
+import plumbrow.documents.paper.Row;
 import plumbrow.documents.sheet.Amount;
 
 /** Active ingredients with their share, and pounds in a gallon. */
@@ -21,9 +25,14 @@ final class ActivePart implements Part {
             "(?i)^\\W*active ingredients?(?:\\(s\\))?\\s*:?\\s*(?:(?:%\\s?)?by\\s+w(?:t|eight)\\.?)?\\s*");
     private static final Pattern NO_NAME = Pattern.compile("(?i)^\\W*(?:other|inert|total|by w).*|.*\\bby weight\\s*$");
     private static final Pattern LAST = Pattern.compile("(?i)^\\W*(?:total|other ingredients|inert).*");
-    private static final Pattern SHARE = Pattern.compile("(?<![\\d.])(\\d{1,3}(?:\\.\\d{1,4})?)\\s?%");
+    private static final Pattern SHARE = Pattern.compile("(?<!\\d)(?<!\\d\\.)(\\d{1,3}(?:\\.\\d{1,4})?)\\s?%");
     private static final Pattern NOTES =
             Pattern.compile("(?i)[*†‡]+|\\(?\\bCAS\\b[^)]*\\)?|[.…_]{3,}|\\([^()]*-\\d-yl[^()]*\\)");
+    private static final Pattern NOT_ALONE = Pattern.compile(
+            "(?i)\\bEPA\\b|\\bReg\\b|keep out|caution|warning|danger|first aid|\\bsee (?:back|side|panel)|net (?:wt|contents)|\\d{3,}-\\d{2,}|(?-i:\\.\\s+\\p{Lu}\\p{Ll}{3})|^[^(\\[]*[)\\]]");
+    private static final int LONGEST_NAME = 170;
+    private static final double ASIDE = 6;
+    private static final double INDENT = 24;
     private static final Pattern OF_NAMED = Pattern.compile(
             "(?i)(?:lbs?\\.?|pounds?)\\s+(?:of\\s+)?(?:the\\s+)?(?:(?:active ingredients?|a\\.?i\\.?)\\s*,?\\s*(?:of\\s+)?)?(?<name>[^,;()/]*(?:,\\d[^,;()/]*)?(?:, \\p{L}+ salt)?)\\s*(?:\\([^)]*\\))?\\s*(?:per|/)");
     private static final Pattern BEHIND = Pattern.compile(
@@ -51,33 +60,73 @@ final class ActivePart implements Part {
         }
     }
 
+    /** Names and shares under "active ingredient", in the column that these words begin. */
     private static void ingredients(List<LabelText.Line> lines, Readings readings) {
         Passage.Builder name = new Passage.Builder();
-        boolean open = false;
+        Cell column = null;
+        int page = 0;
         for (LabelText.Line line : lines) {
-            Passage row = Passage.of(line.row());
-            String text = row.text();
-            Matcher lead = LEAD.matcher(text);
-            if (lead.find()) {
-                open = true;
+            List<Cell> cells = line.row().cells();
+            Cell lead = cells.stream()
+                    .filter(cell -> LEAD.matcher(cell.text()).find())
+                    .findFirst()
+                    .orElse(null);
+            if (lead != null) {
+                column = lead;
                 name = new Passage.Builder();
-                row = row.from(lead.end());
-                text = row.text();
+            } else if (column != null && line.row().page() != page) {
+                column = null;
             }
-            if (!open || text.isEmpty()) {
+            page = line.row().page();
+            if (column == null) {
                 continue;
             }
-            if (LAST.matcher(text).matches()) {
-                open = false;
+            Passage part = share(line.row(), column, lead != null);
+            if (part.isEmpty()) {
                 continue;
             }
-            name.line(row).endLine();
-            Matcher share = SHARE.matcher(text);
-            if (share.find()) {
+            if (LAST.matcher(part.text()).matches()) {
+                column = null;
+                continue;
+            }
+            name.line(part).endLine();
+            if (SHARE.matcher(part.text()).find()) {
                 active(name.build(), readings);
                 name = new Passage.Builder();
             }
         }
+    }
+
+    /** What a row has in the column: the cell at its edge and those up to the share; empty for nothing. */
+    private static Passage share(Row row, Cell column, boolean first) {
+        Passage.Builder part = new Passage.Builder();
+        boolean any = row.cells().stream().anyMatch(cell -> SHARE.matcher(cell.text()).find());
+        for (Cell cell : row.cells()) {
+            if (cell.left() < column.left() - ASIDE) {
+                continue;
+            }
+            Passage passage = Passage.of(row.page(), cell);
+            Matcher lead = LEAD.matcher(passage.text());
+            boolean leads = first && lead.find();
+            if (leads) {
+                passage = passage.from(lead.end());
+            }
+            boolean atEdge = leads || cell.left() < column.left() + INDENT;
+            boolean share = SHARE.matcher(passage.text()).find();
+            if (!(atEdge || (any && (share || !part.isEmpty() || first)))) {
+                break;
+            }
+            if (!passage.isEmpty()) {
+                part.line(passage);
+            }
+            if (share) {
+                break;
+            }
+            if (!any && !part.isEmpty()) {
+                break;
+            }
+        }
+        return part.build();
     }
 
     private static void active(Passage passage, Readings readings) {
@@ -87,10 +136,16 @@ final class ActivePart implements Part {
             return;
         }
         String plain = NOTES.matcher(text.substring(0, share.start())).replaceAll(" ");
-        String name = plain.replaceAll("[\\s\\t]+", " ")
+        String name = plain.replaceAll("\\[[^\\[]*\\]|\\[[^\\[\\]]*\\)[^\\]]*$", " ")
+                .replaceAll("(?:\\s\\.)+(?=\\s|$)", " ")
+                .replaceAll("[\\s\\t]+", " ")
                 .replaceAll("[\\s:.,…-]+$", "")
                 .strip();
         if (name.length() < 3 || NO_NAME.matcher(name).matches()) {
+            return;
+        }
+        if (NOT_ALONE.matcher(name).find() || name.length() > LONGEST_NAME) {
+            readings.unclear(LabelKind.ACTIVE, "other matter seems to stand before the share", passage.quote());
             return;
         }
         double percent = Double.parseDouble(share.group(1));
@@ -104,11 +159,55 @@ final class ActivePart implements Part {
 
     private static void strength(Sentence sentence, Readings readings) {
         String text = sentence.text();
+        if (listed(sentence, readings)) {
+            return;
+        }
         for (String part :
                 text.split("(?i)(?:,\\s*)?(?:\\bequivalent to\\b|\\bequal to\\b|\\bor\\b|\\band\\b(?=\\s+\\d))", -1)) {
             pounds(part, text.indexOf(part), sentence, readings);
         }
     }
+
+    /** "Contains 0.3 lb of one, 0.1 lb of two and 0.1 lb of three per gallon": pounds of each, in a gallon or a smaller measure. */
+    private static boolean listed(Sentence sentence, Readings readings) {
+        String text = sentence.text();
+        Matcher per = PER_MEASURE.matcher(text);
+        if (!per.find() || EQUIVALENT.matcher(text).find()) {
+            return false;
+        }
+        Matcher each = EACH.matcher(text.substring(0, per.start("per")));
+        record Found(double value, String name, int from, int to) {}
+        List<Found> found = new ArrayList<>();
+        while (each.find()) {
+            String name = each.group("name").replaceAll("\\s+", " ").replaceAll("^the\\s|[*\\s]+$", "");
+            found.add(new Found(Double.parseDouble(each.group("n")), name, each.start(), each.end()));
+        }
+        String unit = per.group("unit").toLowerCase(Locale.ROOT);
+        String measure = unit.startsWith("g") ? "lb/gal" : unit.startsWith("q") ? "lb/qt" : "lb/pt";
+        if (found.size() < 2 && measure.equals("lb/gal")) {
+            return false;
+        }
+        for (Found one : found) {
+            if (one.name.length() < 3) {
+                return false;
+            }
+        }
+        for (Found one : found) {
+            Amount amount =
+                    new Amount(Amount.Qualifier.EXACTLY, one.value, one.value, measure, Amount.Conditions.NONE);
+            readings.state(
+                    LabelKind.STRENGTH,
+                    new LabelContent.Strength(one.name, amount, Of.ACTIVE),
+                    sentence.passage().quote(one.from, one.to));
+        }
+        return !found.isEmpty();
+    }
+
+    private static final Pattern PER_MEASURE = Pattern.compile(
+            "(?i)\\bcontains?\\b.*(?<per>\\s(?:per|/|in (?:a|each))\\s?(?:U\\.?S\\.?\\s)?(?<unit>gal(?:lon)?|pint|pt|quart|qt)\\b)", Pattern.DOTALL);
+    private static final Pattern EQUIVALENT = Pattern.compile("(?i)\\bequivalent|\\ba\\.?e\\b|\\bequal to\\b|\\bexpressed\\b|\\ba\\.?i\\b|\\bactive\\b");
+    private static final Pattern EACH = Pattern.compile(
+            "(?i)(?<n>\\d{1,2}(?:\\.\\d{1,4})?|\\.\\d{1,4})\\s?(?:lbs?\\.?|pounds?)\\s+(?:of\\s+)?(?<name>\\p{L}[^,;]{2,70}?)(?=\\s*[,;]|\\s+and\\s+(?:\\d|\\.\\d)|$)");
 
     private static void pounds(String part, int at, Sentence sentence, Readings readings) {
         Optional<MeasureText> found = MeasureText.first(part, Measure.STRENGTH);

@@ -46,7 +46,8 @@ final class DriftPart implements Part {
             Near.words("\\b(?:exceeds?|exceeding|greater than|more than|above|over|higher than|faster than)\\b");
     private static final Pattern LESS = Near.words("\\b(?:less than|below|under|lower than|slower than)\\b");
     private static final Pattern HEIGHT =
-            Near.words("\\bboom\\b(?! length| width)|\\brelease (?:spray|height)|\\bheight\\b");
+            Near.words(
+            "\\bboom\\b(?! length| width)|\\brelease (?:spray|height)|\\bheight\\b(?=.{0,90}\\b(?:above|over)\\b)|\\b(?:application|nozzle|spray|flight|release|boom) height\\b");
     private static final Pattern ABOVE = Near.words("\\babove\\b|\\bcanopy\\b|\\btarget\\b|\\bheight\\b");
     private static final Pattern CROP_HEIGHT =
             Near.words("(?:corn|soybeans?|wheat|weeds?|crop) (?:is|are|height|reach)");
@@ -141,6 +142,16 @@ final class DriftPart implements Part {
         return last;
     }
 
+    /** "Do not apply by aircraft at a height less than 100 feet". */
+    private static boolean least(Sentence sentence, MeasureText height) {
+        String before = sentence.text().substring(Math.max(0, height.from() - 30), height.from() + 12);
+        boolean less = LESS.matcher(before).find()
+                || height.amount().qualifier() == Qualifier.LESS_THAN
+                || height.amount().qualifier() == Qualifier.AT_LEAST;
+        boolean not = Near.has(sentence, Near.DO_NOT);
+        return height.amount().qualifier() == Qualifier.AT_LEAST ? !not : less && not;
+    }
+
     private static void height(Sentence sentence, Readings readings) {
         List<MeasureText> heights = MeasureText.all(sentence.text(), Measure.LENGTH);
         List<Way> ways = WayWords.each(sentence.text(), heights);
@@ -155,9 +166,19 @@ final class DriftPart implements Part {
                 readings.unclear(LabelKind.BOOM, height.doubt(), sentence.quote());
                 continue;
             }
+            boolean least = least(sentence, height);
+            if (least && ways.get(i) != Way.AIR) {
+                readings.unclear(
+                        LabelKind.BOOM,
+                        "it isn't clear on which side of " + height.amount().words() + " spraying is allowed",
+                        sentence.quote());
+                continue;
+            }
             readings.state(
                     LabelKind.BOOM,
-                    new LabelContent.Measured(MeasureText.as(Qualifier.AT_MOST, height.amount()), ways.get(i)),
+                    new LabelContent.Measured(
+                            MeasureText.as(least ? Qualifier.AT_LEAST : Qualifier.AT_MOST, height.amount()),
+                            ways.get(i)),
                     sentence.quote());
         }
     }

@@ -1,16 +1,16 @@
 package plumbrow.documents.label.part;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import plumbrow.documents.label.LabelContent;
 import plumbrow.documents.label.LabelKind;
 import plumbrow.documents.label.text.LabelText;
 import plumbrow.documents.label.text.Topic;
-import plumbrow.documents.label.text.Topics;
+import plumbrow.documents.paper.Cell;
 import plumbrow.documents.paper.Passage;
 import plumbrow.documents.paper.Row;
 import plumbrow.documents.sheet.grammar.DateText;
@@ -19,13 +19,14 @@ import plumbrow.documents.sheet.grammar.DateText;
 final class FrontPart implements Part {
     private static final Pattern REGISTRATION = Pattern.compile(
             "(?i)\\bEPA\\s+Reg(?:istration|\\.)?\\s*(?:No|Number|#)?\\s*[.:#]*\\s*(\\d{1,6}\\s?[-–]\\s?\\d{1,5}(?:\\s?[-–]\\s?\\d{1,6})?)(?![\\d-])");
-    private static final Pattern ESTABLISHMENT = Pattern.compile(
-            "(?i)\\bEPA\\s+Est(?:ablishment|\\.)?\\s*(?:No|Nos|Number|#)?\\s*[.:#]*\\s*(\\d{1,6}-[A-Z]{2,3}-\\d{1,3})\\b");
+    private static final Pattern ESTABLISHMENT =
+            Pattern.compile("(?i)\\bEPA\\s+Est(?:ablishments?|\\.)?\\s*(?:Nos|No|Numbers?|#)?\\s*[.:#]*\\s*(?=\\d)");
+    private static final Pattern ONE_ESTABLISHMENT = Pattern.compile(
+            "(?i)[\\s,;&()]*(?:and\\s+)?(?:[A-Z]{1,3}\\s?[,;)]?\\s+)?(?<number>\\d{1,6}-[A-Z]{2,3}-\\s?\\d{1,3})\\b");
     private static final Pattern DATED = Pattern.compile(
             "(?i)\\b(?:label (?:date|revised|version)|revised|revision(?: date)?|accepted|approved|date of (?:this )?label|effective)\\b[^.]{0,40}");
-    private static final Pattern NO_NAME = Pattern.compile(
-            "(?i).*\\b(?:restricted|danger|warning|caution|keep out|herbicide|insecticide|fungicide|miticide|group|net contents|epa|label|directions|active|first aid|booklet|for use|page)\\b.*");
-    private static final double LARGE = 1.3;
+    private static final int LINES_OF_LIST = 3;
+    private static final double UNDER = 12;
 
     @Override
     public void read(LabelText label, Readings readings) {
@@ -42,16 +43,46 @@ final class FrontPart implements Part {
                         registration.group(1).replaceAll("\\s", "").replace('–', '-'),
                         passage.quote(registration.start(), registration.end()));
             }
-            Matcher establishment = ESTABLISHMENT.matcher(passage.text());
-            while (establishment.find()) {
-                readings.text(
-                        LabelKind.ESTABLISHMENT,
-                        establishment.group(1).toUpperCase(Locale.ROOT),
-                        passage.quote(establishment.start(), establishment.end()));
-            }
             date(passage, readings);
         }
-        name(label, readings);
+        establishments(rows, readings);
+        new NamePart().read(label, readings);
+    }
+
+    /** A number, or a list of them over several lines, with the letters that mark them in a lot number. */
+    private static void establishments(List<Row> rows, Readings readings) {
+        for (int i = 0; i < rows.size(); i++) {
+            for (Cell cell : rows.get(i).cells()) {
+                Passage first = Passage.of(rows.get(i).page(), cell);
+                Matcher lead = ESTABLISHMENT.matcher(first.text());
+                while (lead.find()) {
+                    Passage.Builder all = new Passage.Builder();
+                    all.line(first.from(lead.end())).endLine();
+                    for (int next = i + 1; next < Math.min(rows.size(), i + 1 + LINES_OF_LIST); next++) {
+                        under(rows.get(next), cell).ifPresent(under -> all.line(under).endLine());
+                    }
+                    list(all.build(), readings);
+                }
+            }
+        }
+    }
+
+    private static Optional<Passage> under(Row row, Cell cell) {
+        return row.cells().stream()
+                .filter(each -> Math.abs(each.left() - cell.left()) < UNDER || each.left() < cell.right() && each.right() > cell.left())
+                .findFirst()
+                .map(each -> Passage.of(row.page(), each));
+    }
+
+    private static void list(Passage passage, Readings readings) {
+        Matcher one = ONE_ESTABLISHMENT.matcher(passage.text());
+        while (one.lookingAt()) {
+            readings.text(
+                    LabelKind.ESTABLISHMENT,
+                    one.group("number").replaceAll("\\s", "").toUpperCase(Locale.ROOT),
+                    passage.quote(one.start("number"), one.end("number")));
+            one.region(one.end(), passage.text().length());
+        }
     }
 
     /** Labels of this kind are American: the month stands first. */
@@ -72,32 +103,5 @@ final class FrontPart implements Part {
                     new LabelContent.Day(date.date()),
                     passage.quote(dated.start(), dated.start() + date.to()));
         }
-    }
-
-    /** The line in the largest type on the first page, above the ingredients. */
-    private static void name(LabelText label, Readings readings) {
-        List<Row> front = label.lines().stream()
-                .takeWhile(line -> line.topic() == Topic.FRONT)
-                .map(LabelText.Line::row)
-                .filter(row -> row.page() == 1)
-                .toList();
-        List<Double> heights = label.lines().stream()
-                .map(line -> line.row().bottom() - line.row().top())
-                .sorted()
-                .toList();
-        if (heights.isEmpty()) {
-            return;
-        }
-        double usual = heights.get(heights.size() / 2);
-        front.stream()
-                .filter(row -> row.bottom() - row.top() >= LARGE * usual
-                        && Topics.of(row.text()).isEmpty()
-                        && !NO_NAME.matcher(row.text()).matches()
-                        && row.text().matches(".*\\p{L}{3}.*"))
-                .max(Comparator.comparingDouble(row -> row.bottom() - row.top()))
-                .ifPresent(row -> readings.text(
-                        LabelKind.PRODUCT_NAME,
-                        row.text().replaceAll("[®™]", "").strip(),
-                        Passage.of(row).quote()));
     }
 }

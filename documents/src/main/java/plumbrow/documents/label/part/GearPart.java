@@ -26,6 +26,9 @@ final class GearPart implements Part {
             Pattern.DOTALL);
     private static final Pattern ITEM = Pattern.compile(
             "(?i)^(?:and\\s+|a\\s+)?" + GEAR + ".*|^(?:when|for)\\b.{0,80}\\b(?:wear|use)\\b.*", Pattern.DOTALL);
+    /** Said to whoever uses the product. */
+    private static final Pattern WEAR = Pattern.compile("(?i)^wear\\s+(?<rest>" + GEAR + ".*)$", Pattern.DOTALL);
+
     private static final Pattern BETWEEN = Pattern.compile(
             "(?i)[,;]\\s*(?:and\\s+|plus\\s+)?(?=" + GEAR
                     + ")|\\s[•·▪■●]\\s|\\band\\s+(?=(?:chemical|waterproof|shoes|protective|a niosh|a respirator|socks plus|goggles))");
@@ -69,6 +72,10 @@ final class GearPart implements Part {
             return task(must.group("who"), sentence)
                     .map(task -> new Found(task, sentence.passage().from(must.start("rest"))));
         }
+        Matcher wear = WEAR.matcher(text);
+        if (wear.matches() && sentence.topic() != Topic.DIRECTIONS) {
+            return Optional.of(new Found(Task.HANDLERS, sentence.passage().from(wear.start("rest"))));
+        }
         return Optional.empty();
     }
 
@@ -81,7 +88,8 @@ final class GearPart implements Part {
             return Optional.of(text.contains("mix") ? Task.MIXERS : Task.CLEANERS);
         }
         if (text.contains("mixer") || text.contains("loader")) {
-            return Optional.of(text.contains("other handlers") ? Task.HANDLERS : Task.MIXERS);
+            boolean all = text.contains("handlers") || text.contains("applicator");
+            return Optional.of(all ? Task.HANDLERS : Task.MIXERS);
         }
         if (text.contains("handler")) {
             return Optional.of(Task.HANDLERS);

@@ -26,7 +26,12 @@ public final class LabelParts {
             new MixPart(),
             new StagePart(),
             new HeightPart(),
-            new NoticePart());
+            new NoticePart(),
+            new FormulationPart(),
+            new MakerPart(),
+            new PhonePart(),
+            new WherePart(),
+            new StoragePart());
 
     private LabelParts() {}
 

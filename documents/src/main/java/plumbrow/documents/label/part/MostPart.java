@@ -39,8 +39,10 @@ final class MostPart implements Part {
 
     private static void most(Sentence sentence, Readings readings) {
         String text = sentence.text();
-        List<RateText> rates =
-                RateText.all(text).stream().filter(rate -> !Stuff.isOther(rate)).toList();
+        List<RateText> rates = RateText.all(text).stream()
+                .map(rate -> rate.ofProduct(readings.productName()))
+                .filter(rate -> !Stuff.isOther(rate))
+                .toList();
         for (int i = 0; i < rates.size(); i++) {
             int next = i + 1 < rates.size() ? rates.get(i + 1).from() : text.length();
             String behind = per(
@@ -76,7 +78,7 @@ final class MostPart implements Part {
         readings.state(
                 kind,
                 new LabelContent.Most(
-                        Near.crop(sentence),
+                        Sites.of(sentence, rate),
                         MeasureText.as(Qualifier.AT_MOST, rate.amount()),
                         rate.of(),
                         rate.of() == Of.PRODUCT ? "" : rate.stuff(),

@@ -24,6 +24,7 @@ final class RatePart implements Part {
                     + "|up to \\d{1,2} inch(?:es)?(?: tall)?|tiller(?:ing)? to joint(?:ing)?|at threshold|when [^,.;]{3,50} (?:threshold|appear))\\b");
     private static final Pattern METHOD = Pattern.compile(
             "(?i)\\b(?:T-band|in-?furrow|broadcast|banded|band|post-?directed|directed spray|chemigation|aerial(?:ly)?|foliar(?: spray)?|seed treatment|spot (?:spray|treatment)|side-?dress|soil[- ]incorporated)\\b");
+    private static final Pattern AGAIN = Near.words("\\(\\s?(?:equivalent|equal) to\\b");
     private static final Pattern NO_RATE =
             Near.words("\\bif (?:the )?(?:stand|crop)|\\bequivalent\\b|\\bcontains\\b|per 100 gal|\\bTotal\\b");
 
@@ -43,8 +44,12 @@ final class RatePart implements Part {
     }
 
     private static void sentence(Sentence sentence, Readings readings) {
-        boolean odd = Near.has(sentence, NO_RATE);
-        List<RateText> own = RateText.all(sentence.text()).stream()
+        List<RateText> all = RateText.all(sentence.text()).stream()
+                .map(rate -> rate.ofProduct(readings.productName()))
+                .toList();
+        boolean areas = all.size() > 1 && all.stream().map(rate -> area(rate)).distinct().count() == all.size();
+        boolean odd = Near.has(sentence, NO_RATE) && !(areas && Near.has(sentence, AGAIN));
+        List<RateText> own = all.stream()
                 .filter(rate -> !Stuff.isOther(rate) && rate.of() == Of.PRODUCT && !odd)
                 .toList();
         for (RateText rate : own) {
@@ -52,20 +57,25 @@ final class RatePart implements Part {
                 readings.unclear(LabelKind.USE_RATE, rate.doubt(), sentence.quote());
                 continue;
             }
-            if (own.size() > 1) {
+            if (own.size() > 1 && !areas) {
                 readings.unclear(LabelKind.USE_RATE, "more than one rate stands in the sentence", sentence.quote());
                 return;
             }
             readings.state(
                     LabelKind.USE_RATE,
                     new LabelContent.Use(
-                            Near.crop(sentence),
+                            Sites.of(sentence, rate),
                             soil(sentence.text()),
                             rate.amount(),
                             all(TIMING, sentence),
                             all(METHOD, sentence)),
                     sentence.quote());
         }
+    }
+
+    private static String area(RateText rate) {
+        String unit = rate.amount().unit();
+        return unit.substring(unit.indexOf('/') + 1);
     }
 
     private static Soil soil(String text) {

@@ -28,6 +28,12 @@ final class Readings {
         all.add(new LabelReading.Unclear(kind, why, quote));
     }
 
+    /** What the product is called, where that was read; else empty. */
+    String productName() {
+        List<LabelReading.Stated> names = stated(LabelKind.PRODUCT_NAME);
+        return names.size() == 1 ? names.get(0).words() : "";
+    }
+
     boolean has(LabelKind kind) {
         return all.stream().anyMatch(reading -> reading.kind() == kind);
     }

@@ -26,6 +26,13 @@ final class SprayPart implements Part {
     private static final Pattern RAIN = Near.words("\\brain(?:fast|fall)?\\b");
     private static final Pattern AHEAD = Near.words("\\b(?:expected|forecast(?:ed)?|predicted|likely|imminent)\\b");
 
+    private static final Pattern AVOID = Near.words("\\bavoid\\b");
+    private static final Pattern NO_RAIN_AHEAD =
+            Near.words("\\brain(?:fall)? is not (?:predicted|expected|forecast)|\\bno rain(?:fall)? is (?:predicted|expected|forecast)");
+    /** What rain does to a spray that has not dried: it must be said, or the hours are about something else, as runoff. */
+    private static final Pattern WASHES = Near.words(
+            "\\brainfast|\\bwash|\\bre-?treat|\\brepeat|\\badditional application|\\bre-?appl|\\breduc|\\beffective|\\bcontrol\\b|\\bperformance\\b");
+
     @Override
     public void read(LabelText label, Readings readings) {
         for (Sentence sentence : label.sentences()) {
@@ -98,7 +105,11 @@ final class SprayPart implements Part {
                 .filter(time -> time.amount().unit().equals("h"))
                 .findFirst()
                 .ifPresent(time -> {
-                    boolean ahead = Near.has(sentence, AHEAD) && Near.has(sentence, Near.DO_NOT);
+                    boolean ahead = (Near.has(sentence, AHEAD) && (Near.has(sentence, Near.DO_NOT) || Near.has(sentence, AVOID)))
+                            || Near.has(sentence, NO_RAIN_AHEAD);
+                    if (!ahead && !Near.has(sentence, WASHES)) {
+                        return;
+                    }
                     LabelKind kind = ahead ? LabelKind.RAIN_AHEAD : LabelKind.RAINFAST;
                     if (!time.doubt().isEmpty() || time.amount().qualifier() == Qualifier.RANGE) {
                         readings.unclear(

@@ -25,7 +25,7 @@ public enum Column {
     RATE(true, "\\brate|product per|amount|use rate|dosage"),
     TIMING(false, "timing|when to|stage|time of|application time"),
     METHOD(false, "method|type of app|placement"),
-    CROP(false, "crops?\\b|use sites?|\\bsites?\\b|commodity"),
+    CROP(false, "crops?\\b|use sites?|\\bsites?\\b|commodity|\\bhabitats?\\b|areas? (?:to be )?treated"),
     OTHER(false, "(?!)");
 
     private final boolean value;

@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import plumbrow.documents.paper.Cell;
 import plumbrow.documents.paper.Passage;
 import plumbrow.documents.paper.Row;
+import plumbrow.documents.paper.Word;
 import plumbrow.documents.sheet.section.HeaderTable;
 
 /** Finds tables whose heads say what they hold, and where they end. */
@@ -17,9 +18,13 @@ final class Grids {
     private static final double PARTED = 1.4;
     private static final double WIDE = 1.2;
     private static final int LONGEST_HEAD = 45;
+    private static final int FEWEST_LINES = 6;
+    private static final int WORDY = 3;
     private static final Pattern VALUE = Pattern.compile(
             "(?i)^\\W{0,3}(?:up to |at least |not? |less than )?(?:\\d|\\.\\d|[½¼¾⅓⅔⅛⅜⅝⅞]|(?:one|two|three|four)\\b|none\\b|any ?time|immediately|do not\\b|not\\b|n/?a\\b|[-–—]+$|see\\b).*");
     private static final Pattern GOES_ON = Pattern.compile("(?i).*(?:\\bto|\\bor|[-–,])$");
+    private static final Pattern UNFINISHED = Pattern.compile("(?i).*(?:,|\\b(?:and|or|of|such as|as))");
+    private static final Pattern BEGINS = Pattern.compile("\\p{Lu}.*", Pattern.DOTALL);
     private static final Pattern SENTENCE = Pattern.compile(".*[.;]");
 
     private Grids() {}
@@ -49,6 +54,33 @@ final class Grids {
         }
         HeaderTable table = tables.get(0);
         return Optional.of(new Found(table, types(table.heads()), end));
+    }
+
+    /**
+     * Whether the cells of a table are running text, as where directions stand in columns: every column then reads on its own.
+     * Its lines come column by column.
+     */
+    static Optional<List<List<Row>>> prose(Found found, List<Row> rows, int start) {
+        List<Cell> columns = rows.get(start).cells();
+        List<List<Row>> sides = new ArrayList<>();
+        columns.forEach(column -> sides.add(new ArrayList<>()));
+        for (Row row : rows.subList(start, found.end())) {
+            for (Cell cell : row.cells()) {
+                sides.get(column(columns, cell)).add(new Row(row.page(), List.of(cell)));
+            }
+        }
+        for (int i = 0; i < columns.size() && i < found.columns().size(); i++) {
+            boolean rate = found.columns().get(i) == Column.RATE;
+            List<Row> side = sides.get(i);
+            long words = side.stream().mapToLong(row -> row.first().words().size()).sum();
+            long values = side.stream()
+                    .filter(row -> VALUE.matcher(row.text()).matches())
+                    .count();
+            if (rate && side.size() >= FEWEST_LINES && words >= WORDY * side.size() && 3 * values < side.size()) {
+                return Optional.of(sides);
+            }
+        }
+        return Optional.empty();
     }
 
     private static boolean looksLikeHeads(Row row) {
@@ -89,6 +121,7 @@ final class Grids {
         for (Cell cell : row.cells()) {
             int column = column(columns, cell);
             if (typed.get(column).isValue()
+                    && !cell.text().startsWith("(")
                     && VALUE.matcher(cell.text()).matches()
                     && !goesOn(part, at, column, columns)) {
                 return true;
@@ -108,6 +141,32 @@ final class Grids {
         return row.page() == above.page() && row.top() - above.top() > PARTED * (above.bottom() - above.top());
     }
 
+    /** A number where a column begins, too near to the words before it to stand in a cell of its own. */
+    private static boolean startsValue(Word word, List<Cell> columns) {
+        return Character.isDigit(word.text().charAt(0))
+                && columns.stream().skip(1).anyMatch(column -> Math.abs(column.left() - word.box().left()) < 4);
+    }
+
+    /** Whether a value stands close under a line that ends with a colon, as under "Water bodies:". */
+    private static boolean goesOnBelow(List<Row> rows, int at, List<Cell> columns) {
+        Row row = rows.get(at);
+        for (int next = at + 1; next < Math.min(rows.size(), at + 3); next++) {
+            Row below = rows.get(next);
+            Row above = rows.get(next - 1);
+            if (below.page() != row.page() || below.top() < above.top() || apart(above, below)) {
+                return false;
+            }
+            boolean value = below.cells().size() > 1
+                    && below.cells().stream()
+                            .skip(1)
+                            .anyMatch(cell -> VALUE.matcher(cell.text()).matches());
+            if (value && column(columns, below.first()) == 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private static int end(List<Row> rows, int start, List<Cell> columns) {
         double from = columns.get(0).left();
         double step = columns.get(1).left() - from;
@@ -119,11 +178,17 @@ final class Grids {
                     && (row.top() - above.top() > APART * (above.bottom() - above.top()) || row.top() < above.top());
             boolean across = row.cells().size() == 1
                     && row.first().left() < from + step / 2
-                    && row.first().box().width() > WIDE * step;
+                    && row.first().box().width() > WIDE * step
+                    && row.first().words().stream().noneMatch(word -> startsValue(word, columns));
             boolean outside = row.cells().stream().anyMatch(cell -> cell.left() < from - step / 2);
-            boolean trails = row.cells().size() == 1
-                    && Math.abs(row.first().left() - from) < step / 4
-                    && (row.text().endsWith(":") || row.text().endsWith(".") || apart(above, row));
+            boolean atLeft = row.cells().size() == 1 && Math.abs(row.first().left() - from) < step / 4;
+            boolean leadsIn = row.text().endsWith(":") && goesOnBelow(rows, end, columns);
+            boolean goesOn = UNFINISHED.matcher(above.first().text()).matches()
+                    || (row.text().endsWith(".") && !BEGINS.matcher(row.text()).matches());
+            boolean trails = atLeft
+                    && ((row.text().endsWith(":") && !leadsIn)
+                            || (row.text().endsWith(".") && !goesOn)
+                            || (apart(above, row) && !leadsIn));
             boolean heading =
                     row.cells().size() == 1 && (Topics.of(row.text()).isPresent() || Prose.isShout(row.text()));
             if (far || trails || across || outside || heading) {
@@ -151,11 +216,28 @@ final class Grids {
         return best;
     }
 
+    /** "Water bodies:" in the first column and nothing beside it. */
+    private static boolean leadsIn(List<Passage> record) {
+        return record.get(0).text().endsWith(":") && record.stream().skip(1).allMatch(Passage::isEmpty);
+    }
+
     /** A table's cells, with what stands for the rows below written into each. */
     static List<List<Passage>> records(Found found) {
         List<List<Passage>> filled = new ArrayList<>();
+        List<Passage> lead = List.of();
         for (List<Passage> record : found.table().records()) {
+            if (leadsIn(record)) {
+                lead = record;
+                continue;
+            }
             List<Passage> cells = new ArrayList<>(record);
+            if (!lead.isEmpty()) {
+                Passage.Builder both = new Passage.Builder();
+                both.line(lead.get(0)).endLine();
+                both.line(cells.get(0));
+                cells.set(0, both.build());
+                lead = List.of();
+            }
             for (int i = 0; i < cells.size(); i++) {
                 boolean stands =
                         found.columns().get(i) == Column.CROP || found.columns().get(i) == Column.TEXTURE;

@@ -14,6 +14,9 @@ public final class LabelText {
     private static final Pattern ENDED = Pattern.compile(".*[.:!?)]|.*\\d");
     private static final Pattern LEADS_IN = Pattern.compile(".{3,160}:\\s*");
     private static final int LONGEST_CAPTION = 140;
+    private static final int LONGEST_SECOND = 30;
+    private static final Pattern INDEX = Pattern.compile("(?i)\\W*(?:index|(?:table of )?contents)\\s?:?");
+    private static final Pattern INDEX_LINE = Pattern.compile("\\s*\\d{1,2}(?:\\.\\d{1,2}){0,2}\\.?\\s+\\p{L}.{2,90}");
 
     /** A line and what it stands under. */
     public record Line(Row row, Topic topic) {}
@@ -31,7 +34,9 @@ public final class LabelText {
     private LabelText(Paper paper) {
         heads = paper.heads();
         lineByLine = paper.kind() == Paper.Kind.HTML;
-        List<Row> rows = paper.rows();
+        List<Row> rows = paper.rows().stream()
+                .flatMap(row -> Foreign.without(row).stream())
+                .toList();
         int at = 0;
         while (at < rows.size()) {
             at = take(rows, at);
@@ -63,6 +68,19 @@ public final class LabelText {
     private int take(List<Row> rows, int at) {
         Row row = rows.get(at);
         String text = row.text();
+        if (INDEX.matcher(text).matches()) {
+            return skipIndex(rows, at);
+        }
+        Optional<Topic> halved = overTwoLines(rows, at);
+        if (halved.isPresent()) {
+            close();
+            topic = halved.get();
+            crop = "";
+            under = text + " " + rows.get(at + 1).text();
+            lines.add(new Line(row, topic));
+            lines.add(new Line(rows.get(at + 1), topic));
+            return at + 2;
+        }
         Optional<Topic> known = Topics.of(text);
         if (known.isPresent()) {
             close();
@@ -77,6 +95,15 @@ public final class LabelText {
             String caption = run.isEmpty() ? under : run.get(run.size() - 1).text();
             close();
             Grids.Found found = table.get();
+            Optional<List<List<Row>>> prose = Grids.prose(found, rows, at);
+            if (prose.isPresent()) {
+                rows.subList(at, found.end()).forEach(each -> lines.add(new Line(each, topic)));
+                for (List<Row> side : prose.get()) {
+                    run.addAll(side);
+                    close();
+                }
+                return found.end();
+            }
             grids.add(new Grid(
                     found.table().heads(),
                     found.columns(),
@@ -106,6 +133,39 @@ public final class LabelText {
             run.add(row);
         }
         return at + 1;
+    }
+
+    /** The headings of a table of contents are none. */
+    private int skipIndex(List<Row> rows, int at) {
+        int end = at + 1;
+        while (end < rows.size()
+                && rows.get(end).page() == rows.get(at).page()
+                && INDEX_LINE.matcher(rows.get(end).text()).matches()) {
+            end++;
+        }
+        rows.subList(at, end).forEach(row -> lines.add(new Line(row, topic)));
+        return end;
+    }
+
+    /** A heading of a narrow column: "STORAGE AND" over "DISPOSAL". */
+    private static Optional<Topic> overTwoLines(List<Row> rows, int at) {
+        if (at + 1 >= rows.size()) {
+            return Optional.empty();
+        }
+        Row row = rows.get(at);
+        Row next = rows.get(at + 1);
+        boolean plain = row.cells().size() == 1
+                && next.cells().size() == 1
+                && row.page() == next.page()
+                && next.top() > row.top()
+                && next.top() - row.top() < 2 * (row.bottom() - row.top())
+                && next.text().length() <= LONGEST_SECOND
+                && row.text().equals(row.text().toUpperCase(java.util.Locale.ROOT)) == next.text()
+                        .equals(next.text().toUpperCase(java.util.Locale.ROOT));
+        if (!plain || Topics.of(row.text()).isPresent() || Topics.of(next.text()).isPresent()) {
+            return Optional.empty();
+        }
+        return Topics.of(row.text() + " " + next.text());
     }
 
     /** Whether a line can be a heading: the one before it had come to its end. */

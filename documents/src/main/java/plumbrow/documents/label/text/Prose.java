@@ -26,7 +26,11 @@ final class Prose {
     private static final Pattern PAIR = Pattern.compile("^\\p{Lu}[^:.;]{2,50}:(?:\\s.*)?", Pattern.DOTALL);
     private static final Pattern UNFINISHED = Pattern.compile(
             "(?i).*(?:,|\\b(?:and|or|as|of|the|to|than|with|by|for|in|on|at|a|an|per|plus|from|between|within|least|minimum|maximum|following|more|not|is|are)|[-–/(])$");
-    private static final Pattern END = Pattern.compile("[.!?][)\"”]?\\s+(?=[\\p{Lu}\\d•(“\"])|\\s[•▪■●‣]\\s");
+    /** The end of a column or page whose last line has come to its end, or is an address or number. */
+    private static final Pattern FINISHED = Pattern.compile(".*(?:[.!?:)]|\\d{3})");
+
+    private static final Pattern CAPITAL = Pattern.compile("\\p{Lu}.*", Pattern.DOTALL);
+    private static final Pattern END = Pattern.compile("[.!?][)\"”]?\\s+(?=[\\p{Lu}\\d•(“\"])|\\s[•▪■●‣]\\s|(?<=\\p{Ll}{4})\\.(?=\\p{Lu}\\p{Ll}{3})");
     private static final Pattern SHORTENED = Pattern.compile(
             "(?i)(?:\\b(?:no|reg|est|fl|approx|vs|dr|mr|inc|e\\.g|i\\.e|u\\.s|st|min|max|fig|nos|spp|cv)|\\b\\p{L}\\.\\p{L})$");
     private static final Pattern SHOUT = Pattern.compile("[\\p{Lu}\\d][\\p{Lu}\\d\\s/&,()'’®–—-]{2,70}:?");
@@ -75,6 +79,12 @@ final class Prose {
             return false;
         }
         if (STARTS.matcher(text).matches() || PAIR.matcher(text).matches()) {
+            return true;
+        }
+        boolean elsewhere = row.page() != above.page() || row.top() < above.top();
+        if (elsewhere
+                && FINISHED.matcher(above.text()).matches()
+                && CAPITAL.matcher(text).matches()) {
             return true;
         }
         double height = above.bottom() - above.top();

@@ -40,12 +40,12 @@ public final class Topics {
         heading(
                 Topic.DIRECTIONS,
                 "directions for use|(?:general|product) (?:use )?(?:directions|instructions|information|restrictions|restrictions and limitations)"
-                        + "|general use restrictions(?: and limitations)?|product use restrictions|use restrictions for all crops|use rates|application rates|rates? tables?|product information");
+                        + "|general use restrictions(?: and limitations)?|product use restrictions|use restrictions for all crops|use rates|application rates|rates? tables?|product information|use (?:restrictions|precautions|directions|instructions)|how to use|(?:where|when) to use|before you use");
         heading(Topic.AGRICULTURAL_USE, "agricultural use requirements");
         heading(Topic.OTHER_USE, "non-?agricultural use requirements");
         heading(
                 Topic.STORAGE,
-                "storage (?:and|&) disposal|pesticide storage|storage|container (?:handling|disposal)|pesticide disposal");
+                "(?:pesticide |container )?(?:storage|disposal)(?:,? (?:and|&) (?:pesticide |container )?(?:storage|disposal|handling))*|pesticide (?:and|&) container handling|container handling(?: (?:and|&) disposal)?|storage, handling,? (?:and|&) disposal");
         heading(
                 Topic.ROTATION,
                 "rotational? crops?(?: restrictions| guidelines| intervals| instructions)?|rotation(?:al)?(?: crop)?(?: restrictions| guidelines)|crop rotation(?: restrictions| guidelines| intervals)?"
@@ -64,7 +64,7 @@ public final class Topics {
                 "(?:ground|aerial|air|broadcast|band|chemigation|sprinkler)(?: \\w+)? applications?|application (?:methods?|instructions|information|directions|equipment|restrictions|procedures)|methods of application|chemigation|spray(?:er)? (?:volume|equipment)|carrier volume");
         heading(
                 Topic.WARRANTY,
-                "(?:limitation of |limited |conditions of sale and )?warranty(?: and liability)?(?: disclaimer| statement)?|conditions of (?:sale|use)(?: and .*)?|disclaimer|limitation of (?:liability|warranty).*");
+                "(?:limitation of |limited |conditions of sale and )?warranty(?: and (?:liability|disclaimer|limitation of (?:damages|liability)))?(?: disclaimer| statement)?|notice(?: to (?:user|buyer|purchaser)s?)?(?: ?[:-].*)?|conditions of (?:sale|use)(?: and .*)?|disclaimer|limitation of (?:liability|warranty).*");
     }
 
     private Topics() {}

@@ -185,7 +185,10 @@ public final class HeaderTable {
     private static boolean follows(Row last, Row row, List<Cell> columns) {
         boolean close = last.page() == row.page() && row.top() - last.top() < FAR * .8 * (last.bottom() - last.top());
         boolean under = row.cells().stream()
-                .allMatch(cell -> columns.stream().anyMatch(column -> Math.abs(column.left() - cell.left()) < 8));
+                .allMatch(cell -> columns.stream()
+                        .anyMatch(column -> Math.abs(column.left() - cell.left()) < 8
+                                || Math.abs(column.right() - cell.right()) < 8
+                                || Math.abs(column.left() + column.right() - cell.left() - cell.right()) < 16));
         double width =
                 columns.size() > 1 ? columns.get(1).left() - columns.get(0).left() : Double.MAX_VALUE;
         return close
@@ -213,7 +216,9 @@ public final class HeaderTable {
         for (Word word : cell.words()) {
             boolean begins = columns.stream()
                     .skip(1)
-                    .anyMatch(column -> Math.abs(column.left() - word.box().left()) < 1);
+                    .anyMatch(column -> Math.abs(column.left() - word.box().left()) < 1
+                            || (Math.abs(column.left() - word.box().left()) < 4
+                                    && Character.isDigit(word.text().charAt(0))));
             if (begins && !words.isEmpty()) {
                 parts.add(new Cell(words));
                 words = new ArrayList<>();

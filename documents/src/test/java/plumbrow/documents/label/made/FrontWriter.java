@@ -15,10 +15,11 @@ final class FrontWriter {
     static void write(Draft draft, Pesticide product) {
         if (draft.chance(3)) {
             draft.paragraph("RESTRICTED USE PESTICIDE");
-            draft.paragraph(
-                    draft.pick(
-                            "Due to ground and surface water concerns. For retail sale to and use only by certified applicators or persons under their direct supervision.",
-                            "Due to toxicity to fish and aquatic organisms. For retail sale to and use only by certified applicators."));
+            String why = draft.pick(
+                    "Due to ground and surface water concerns. For retail sale to and use only by certified applicators or persons under their direct supervision.",
+                    "Due to toxicity to fish and aquatic organisms. For retail sale to and use only by certified applicators.");
+            draft.paragraph(why);
+            draft.text(LabelKind.WHERE, why.substring(why.indexOf("For retail")).replaceAll("\\.$", ""));
             draft.text(LabelKind.RESTRICTED_USE, "Restricted use pesticide");
         }
         group(draft, product);
@@ -26,6 +27,7 @@ final class FrontWriter {
         boolean sized = draft.layout.press() != Layout.Press.TEXT && draft.layout.press() != Layout.Press.WEB_PAGE;
         if (sized) {
             draft.text(LabelKind.PRODUCT_NAME, product.name());
+            formulation(draft, product);
         }
         draft.paragraph("For control of listed pests in listed crops.");
         ingredients(draft, product);
@@ -43,6 +45,17 @@ final class FrontWriter {
         draft.text(LabelKind.SIGNAL_WORD, signal);
         draft.paragraph(
                 "Si usted no entiende la etiqueta, busque a alguien para que se la explique a usted en detalle.");
+    }
+
+    /** By the code at the end of the name. */
+    private static void formulation(Draft draft, Pesticide product) {
+        if (product.name().endsWith(" EC")) {
+            draft.text(LabelKind.FORMULATION, "emulsifiable concentrate");
+        } else if (product.name().endsWith(" SC")) {
+            draft.text(LabelKind.FORMULATION, "suspension concentrate");
+        } else if (product.name().endsWith(" SL")) {
+            draft.text(LabelKind.FORMULATION, "soluble concentrate");
+        }
     }
 
     private static void group(Draft draft, Pesticide product) {

@@ -104,6 +104,7 @@ final class PeopleWriter {
         }
         draft.paragraph(
                 "HOT LINE NUMBER: For emergencies call 1-800-555-0147. Have the product container or label with you.");
+        draft.text(LabelKind.TELEPHONE, "1-800-555-0147");
     }
 
     private static void add(Draft draft, List<List<String>> rows, Route route, String lead, String text) {
