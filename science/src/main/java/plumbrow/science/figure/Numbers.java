@@ -14,7 +14,7 @@ public final class Numbers {
     private static final int MOST_TERMS = 12;
     /** Applications, sites of action, seasons in a row, classes. */
     private static final Pattern COUNTED =
-            Pattern.compile("(?<thing>[a-z]{2,}(?:ss(?=es)|[a-rt-z](?=s)))(?:es|s)(?<more>(?: (?:of|in) .*)?)");
+            Pattern.compile("(?:(?<hissing>[a-z]+ss)es|(?<thing>[a-z]{2,}[a-rt-z])s)(?<more>(?: (?:of|in) .*)?)");
 
     private Numbers() {}
 
@@ -62,7 +62,11 @@ public final class Numbers {
     /** The singular of a unit that is a counted thing; abbreviations and units with a sign stay. */
     private static String one(String unit) {
         Matcher counted = COUNTED.matcher(unit);
-        return counted.matches() ? counted.group("thing") + counted.group("more") : unit;
+        if (!counted.matches()) {
+            return unit;
+        }
+        String thing = counted.group("hissing");
+        return (thing == null ? counted.group("thing") : thing) + counted.group("more");
     }
 
     /** A fixed number of decimals: for tables. */
