@@ -22,7 +22,7 @@ final class ComingDays {
 
     private static final int BORROWED_DAYS = 20;
     private static final String NO_DAYS =
-            "type twelve months of the nearest station into the sheet climate, or its days into weather_days.";
+            "type twelve months of the nearest station into the sheet climate, or its days into the sheet of weather days.";
 
     private ComingDays() {}
 

@@ -70,7 +70,7 @@ public final class PestWords {
     public static String unasked(PestPage page) {
         String look = page.kind() == PestKind.WEED
                 ? "send seed of survivors in, or spray a strip twice, and write it into the sheet resistance."
-                : "dig, trap or count where a trait stands, and write it into the sheet trait_doubts.";
+                : "dig, trap or count where a trait stands, and write it into the sheet of trait doubts.";
         return page.unasked().isEmpty()
                 ? "nobody has written what fails against it anywhere in this book; " + look
                 : "what fails nobody has written on " + String.join(", ", page.unasked()) + "; " + look;

@@ -152,7 +152,7 @@ record FieldClimate(List<SeasonDays> seasons, Days days, String source, List<Str
                 ? List.of()
                 : List.of("How years differ in " + state
                         + " is not kept: the mean of seven Corn Belt states is taken. Past years in"
-                        + " weather_days would tell.");
+                        + " the sheet of weather days would tell.");
         return new FieldClimate(
                 seasons, usual, seasons.size() + " seasons made from " + from + " and the spread between years", says);
     }

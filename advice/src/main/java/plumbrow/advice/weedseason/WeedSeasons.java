@@ -53,7 +53,7 @@ public final class WeedSeasons {
             }
         }
         if (climate.isEmpty()) {
-            missing.add("its climate, twelve months (sheet climate), or its days (sheet weather_days)");
+            missing.add("its climate, twelve months (sheet climate), or its days (sheet of weather days)");
         }
         List<Program> programs = season.programs(field.name());
         for (Program program : programs) {

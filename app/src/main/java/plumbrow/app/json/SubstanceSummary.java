@@ -50,15 +50,15 @@ public record SubstanceSummary(
         public String toWorkWith() {
             Kept first = values.get(0);
             StringBuilder words = new StringBuilder("to work with: ")
-                    .append(first.value())
+                    .append(Numbers.printed(first.value()))
                     .append(' ')
                     .append(first.unit());
             if (category != null) {
                 words.append(" (").append(category).append(')');
             }
             if (values.size() > 1 && low != null && high != null) {
-                String from = Numbers.plain(low);
-                String to = Numbers.plain(high);
+                String from = Numbers.read(low);
+                String to = Numbers.read(high);
                 words.append("; ")
                         .append(values.size())
                         .append(from.equals(to) ? " values agree" : " values from " + from + " to " + to + ' ' + unit);

@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 /** Numbers as the desk writes them: thousands separated, a true minus sign, no more digits than asked. */
 public final class Numbers {
     private static final int MOST_TERMS = 12;
+    private static final Pattern POWER = Pattern.compile("(?<digits>\\d+(?:\\.\\d+)?)[eE](?<exponent>[+-]?\\d{1,3})");
     /** Applications, sites of action, seasons in a row, classes. */
     private static final Pattern COUNTED =
             Pattern.compile("(?:(?<hissing>[a-z]+ss)es|(?<thing>[a-z]{2,}[a-rt-z])s)(?<more>(?: (?:of|in) .*)?)");
@@ -51,6 +52,27 @@ public final class Numbers {
             return fixed(value, 0);
         }
         return plain(new BigDecimal(value).round(new MathContext(4, RoundingMode.HALF_EVEN)).doubleValue());
+    }
+
+    /**
+     * A number as a source prints it, "1.31e-2", without the exponent: as a decimal where few noughts follow the point, else
+     * as a power of ten. Anything else stays as it is.
+     */
+    public static String printed(String value) {
+        Matcher power = POWER.matcher(value);
+        if (!power.matches()) {
+            return value;
+        }
+        int exponent = Integer.parseInt(power.group("exponent"));
+        return exponent >= -4 && exponent < 6
+                ? new BigDecimal(value).toPlainString()
+                : power.group("digits") + " × 10" + raised(exponent);
+    }
+
+    private static String raised(int exponent) {
+        StringBuilder text = new StringBuilder(exponent < 0 ? "⁻" : "");
+        String.valueOf(Math.abs(exponent)).chars().forEach(digit -> text.append("⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(digit - '0')));
+        return text.toString();
     }
 
     /** The same with its unit, one of them in the singular: "1 application", "2 applications", "0.24 lb ai/ac". */

@@ -29,6 +29,13 @@ class NumbersTest {
         assertThat(Numbers.read(value)).isEqualTo(read);
     }
 
+    @DisplayName("What a source printed with an exponent is written out, or as a power of ten")
+    @ParameterizedTest(name = "{0} reads {1}")
+    @CsvSource({"1.31e-2, 0.0131", "7.5e-8, 7.5 × 10⁻⁸", "3e-12, 3 × 10⁻¹²", "1.2E+03, 1200", "II, II", "0.5, 0.5"})
+    void printedNumbers(String value, String read) {
+        assertThat(Numbers.printed(value)).isEqualTo(read);
+    }
+
     @DisplayName("One counted thing stands in the singular; measures keep their sign")
     @ParameterizedTest(name = "{0} of {1}: {2}")
     @CsvSource({

@@ -87,7 +87,7 @@ public final class DataWords {
 
     private static void kept(Paper paper, Kept value) {
         List<String> parts = new ArrayList<>();
-        parts.add((value.value() + " " + value.unit()).strip());
+        parts.add((Numbers.printed(value.value()) + " " + value.unit()).strip());
         if (!value.conditions().isEmpty()) {
             parts.add(value.conditions());
         }

@@ -1,0 +1,106 @@
+package plumbrow.app.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.URI;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import plumbrow.app.demo.DemoBook;
+
+/** Every kind of page of the demo, as a person reads it: no exponents, no digits that say nothing, no plural of one, no code names. */
+class ReadablePagesTest {
+    /** Pages of one kind that are read; the next hundred fields look alike. */
+    private static final int OF_A_KIND = 3;
+
+    /** Where numbers are kept as their source printed them, or a working shows all its digits. */
+    private static final String AS_PRINTED =
+            "script, style, code, pre, .working, ol.steps, .steps, .as-printed, input, textarea, [hidden]";
+
+    private static final Pattern EXPONENT = Pattern.compile("(?<![\\w./-])[\\d.]*\\d[eE][-+−]?\\d+(?![\\w/])");
+    private static final Pattern DECIMALS = Pattern.compile("(?<![\\w.,/$:−-])\\d[\\d,]*\\.\\d+(?![\\w.()/-])(?! g/mol)");
+    private static final Pattern PLURAL_OF_ONE = Pattern.compile(
+            "(?<![\\w.,/$–−-])1 (?:acres|applications|bags|boxes|days|farms|fields|findings|hours|lines|loads|loss|papers|passes|people"
+                    + "|pounds|products|programs|rows|seasons|sites|stages|things|times|trips|units|weeds|weeks|years)\\b");
+    private static final Pattern CODE_NAME = Pattern.compile("(?<![\\w/.=?&-])[a-z]+(?:_[a-z0-9]+)+(?![\\w/=])");
+
+    @Test
+    @DisplayName("No page of the demo has an exponent, more than four digits outside a working, a plural of one or a code name")
+    void pagesReadAsAPersonWrites() {
+        Set<String> wrong = new TreeSet<>();
+        try (OpenDesk desk = OpenDesk.over(DemoBook.season()).weighed()) {
+            Visitor visitor = new Visitor(desk);
+            Deque<String> todo = new ArrayDeque<>(List.of("/"));
+            Set<String> seen = new LinkedHashSet<>(todo);
+            Map<String, Integer> kinds = new HashMap<>();
+            while (!todo.isEmpty()) {
+                String address = todo.poll();
+                if (kinds.merge(kind(address), 1, Integer::sum) > OF_A_KIND) {
+                    continue;
+                }
+                Visitor.Page page = visitor.get(address);
+                if (page.status() != 200 || !page.header("Content-Type").startsWith("text/html")) {
+                    continue;
+                }
+                Document read = Jsoup.parse(page.body());
+                for (Element link : read.select("a[href^=/]")) {
+                    String to = link.attr("href").replaceAll("#.*", "");
+                    if (seen.add(to)) {
+                        todo.add(to);
+                    }
+                }
+                read.select(AS_PRINTED).remove();
+                faults(read).forEach(fault -> wrong.add(kind(address) + ": " + fault));
+            }
+            assertThat(kinds).as("kinds of page").hasSizeGreaterThan(20);
+        }
+        assertThat(wrong).isEmpty();
+    }
+
+    /** The page without the names in its address: "/fields/…/check". */
+    private static String kind(String address) {
+        String[] parts = URI.create(address).getRawPath().split("/");
+        StringBuilder kind = new StringBuilder();
+        for (int i = 1; i < parts.length; i++) {
+            kind.append('/').append(i % 2 == 0 ? "…" : parts[i]);
+        }
+        return kind.isEmpty() ? "/" : kind.toString();
+    }
+
+    private static Set<String> faults(Document page) {
+        Set<String> faults = new LinkedHashSet<>();
+        page.body().traverse((node, depth) -> {
+            if (node instanceof org.jsoup.nodes.TextNode text) {
+                for (Pattern pattern : List.of(EXPONENT, DECIMALS, PLURAL_OF_ONE, CODE_NAME)) {
+                    Matcher found = pattern.matcher(text.text());
+                    while (found.find()) {
+                        if (pattern != DECIMALS || digits(found.group()) > 4) {
+                            faults.add(around(text.text(), found));
+                        }
+                    }
+                }
+            }
+        });
+        return faults;
+    }
+
+    private static long digits(String number) {
+        return number.replaceAll("[.,]", "").replaceAll("^0+", "").length();
+    }
+
+    private static String around(String text, Matcher found) {
+        return text.substring(Math.max(0, found.start() - 30), Math.min(text.length(), found.end() + 20)).strip();
+    }
+}
