@@ -138,16 +138,7 @@ public final class ProgramChanges {
     private Pass changed(Pass pass, PassChange change) {
         LocalDate date = change.date() == null ? pass.date() : inSeason(pass, change.date());
         Amount rate = change.rate() == null ? pass.rate() : allowed(pass, change.rate());
-        return new Pass(
-                pass.number(),
-                pass.kind(),
-                date,
-                pass.product(),
-                rate,
-                pass.sharePct(),
-                pass.chargeUsdPerAcre(),
-                pass.injuryPct(),
-                pass.delayDays());
+        return pass.on(date, rate);
     }
 
     private LocalDate inSeason(Pass pass, LocalDate date) {

@@ -19,6 +19,7 @@ import plumbrow.advice.program.Done;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;
 import plumbrow.advice.program.Program;
+import plumbrow.advice.program.ScoutingTrigger;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.ProductKind;
@@ -116,9 +117,16 @@ public final class DoneWork {
                 line.product(),
                 line.rate(),
                 line.sharePct(),
-                like.map(Pass::chargeUsdPerAcre).orElse(own == null ? 0 : own.chargeUsdPerAcre()),
+                like.map(DoneWork::trip).orElse(own == null ? 0 : trip(own)),
                 hurts.map(Pass::injuryPct).orElse(NO_INJURY),
                 hurts.map(Pass::delayDays).orElse(0.0));
+    }
+
+    /** What a trip cost, with the scouting that went before it where it has a price of its own [$/ac covered]. */
+    private static double trip(Pass pass) {
+        ScoutingTrigger trigger = pass.trigger();
+        Double scouting = trigger == null ? null : trigger.scoutingUsdPerAcre();
+        return pass.chargeUsdPerAcre() + (scouting == null ? 0 : scouting * 100 / pass.sharePct());
     }
 
     /** The pass that a line fulfils in the first program in which it fulfils one: its trip is what the line cost in all. */

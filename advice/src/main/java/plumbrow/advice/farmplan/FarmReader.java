@@ -269,7 +269,7 @@ final class FarmReader {
                 }
                 options.add(new Option(
                         program.name(),
-                        weighed.costUsdPerAcre() * field.acres(),
+                        weighed.mostUsdPerAcre() * field.acres(),
                         scenarios,
                         uses(field, program),
                         taken(field, program)));
@@ -297,7 +297,7 @@ final class FarmReader {
         try {
             double cost = new ProgramDraws(own.of(field), field, source, limit.yieldTie())
                             .weigh(program)
-                            .costUsdPerAcre()
+                            .mostUsdPerAcre()
                     * field.acres();
             Option option = new Option(
                     program.name(), cost, new double[source.draws()], uses(field, program), taken(field, program));

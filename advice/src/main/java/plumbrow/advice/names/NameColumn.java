@@ -6,6 +6,7 @@ import static plumbrow.advice.names.Refers.COUNTY;
 import static plumbrow.advice.names.Refers.CROP;
 import static plumbrow.advice.names.Refers.FARM;
 import static plumbrow.advice.names.Refers.FIELD;
+import static plumbrow.advice.names.Refers.FIELD_INSECT;
 import static plumbrow.advice.names.Refers.FORMER_PERSON;
 import static plumbrow.advice.names.Refers.GEAR;
 import static plumbrow.advice.names.Refers.INSECT;
@@ -119,7 +120,7 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
         Table<InsectPressure> insects =
                 new Table<>(all, "insects", from -> from.pests().insects(), InsectPressure::field, one -> "");
         insects.of("field", FIELD, InsectPressure::field)
-                .of("insect", NAMES_INSECT, InsectPressure::insect)
+                .of("insect", NAMES_INSECT, InsectPressure::insect, "field", InsectPressure::field)
                 .free("source");
         Table<TraitDoubt> doubts =
                 new Table<>(all, "trait_doubts", from -> from.pests().traitDoubts(), TraitDoubt::field, one -> "");
@@ -142,7 +143,9 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
         Table<Trip> passes = new Table<>(all, "passes", NameColumn::trips, Trip::field, Trip::product);
         passes.of("field", FIELD, Trip::field)
                 .of("program", PROGRAM, Trip::program, "field", Trip::field)
-                .of("product", PRODUCT, Trip::product);
+                .of("product", PRODUCT, Trip::product)
+                .of("scout_insect", FIELD_INSECT, Trip::scouted, "field", Trip::field)
+                .free("scout_unit");
         Table<AssumptionLine> assumptions =
                 new Table<>(all, "assumptions", Season::assumptions, one -> text(one.field()), one -> "");
         assumptions.of("field", FIELD, one -> text(one.field())).free("source");
@@ -308,12 +311,16 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
         stands.of("field", FIELD, StandCount::field).free("source");
     }
 
-    private record Trip(String field, String program, String product) {}
+    private record Trip(String field, String program, String product, String scouted) {}
 
     private static List<Trip> trips(Season season) {
         return season.programs().stream()
                 .flatMap(program -> program.passes().stream()
-                        .map((Pass pass) -> new Trip(program.field(), program.name(), text(pass.product()))))
+                        .map((Pass pass) -> new Trip(
+                                program.field(),
+                                program.name(),
+                                text(pass.product()),
+                                pass.trigger() == null ? "" : pass.trigger().insect())))
                 .toList();
     }
 

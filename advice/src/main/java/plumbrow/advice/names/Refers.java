@@ -26,6 +26,8 @@ public enum Refers {
     /** An insect of a field, or a known one that no field has. */
     INSECT,
     WEED,
+    /** An insect that presses on the field of its row. */
+    FIELD_INSECT,
     /** An insect or weed of a field, or a known one that no field has. */
     PEST,
     /** An active ingredient; the reference data need not know it, but it is no slip for one that they know. */

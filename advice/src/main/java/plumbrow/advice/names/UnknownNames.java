@@ -107,6 +107,13 @@ public final class UnknownNames {
                         "insect",
                         named.within(),
                         "an insect at which the sheet traits aims " + named.within());
+            case FIELD_INSECT ->
+                within(
+                        name,
+                        "insects",
+                        "insect",
+                        named.within(),
+                        "an insect of " + named.within() + " on the sheet insects");
             case FORMER_PERSON -> alike(name, all("people", "person"), "as the sheet people spells it");
             case NAMES_INSECT -> slip(name, Vocabulary.INSECTS);
             case NAMES_WEED -> slip(name, Vocabulary.WEEDS);

@@ -67,7 +67,7 @@ final class Pairings {
         for (Program program : season.programs()) {
             if (alike.contains(program.field())) {
                 for (Pass pass : program.passes()) {
-                    if (searched(season, pass)) {
+                    if (searched(season, pass) && pass.trigger() == null) {
                         add(program, pass, uses);
                     }
                 }

@@ -56,7 +56,7 @@ final class Windows {
 
     private void read(Program program) {
         Map<Day, List<Pass>> days = program.passes().stream()
-                .filter(pass -> Pairings.searched(season, pass))
+                .filter(pass -> Pairings.searched(season, pass) && pass.trigger() == null)
                 .collect(Collectors.groupingBy(
                         pass -> new Day(pass.kind(), pass.date()), LinkedHashMap::new, Collectors.toList()));
         days.forEach((day, passes) -> {

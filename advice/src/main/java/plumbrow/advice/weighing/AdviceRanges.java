@@ -68,7 +68,8 @@ final class AdviceRanges {
                 programs.stream().map(model.programs()::get).toList(),
                 programs.stream().map(c -> margins[c]).toArray(double[][]::new));
         for (int place = 0; place < drawn.length; place++) {
-            if (!Chances.settled(model.variables().get(place).distribution())) {
+            Variable variable = model.variables().get(place);
+            if (!Chances.settled(variable.distribution()) && !TriggerReader.luck(variable)) {
                 looked.put(place, look(place));
             }
         }

@@ -21,16 +21,18 @@ record Choice(List<Integer> advisable, int advised, int rival, boolean tied, Lis
     /**
      * The highest mean margin; among those the draws can't tell apart from it, the one that costs least. One that earns less
      * than the baseline on average is not advised, even where the baseline itself may not be used.
+     *
+     * @param meanCosts of the programs [$/ac]
      */
     static Choice among(
-            List<ProgramModel> programs,
+            double[] meanCosts,
             List<Standing> standings,
             double[][] margins,
             double[] meanMargins,
             int baseline,
             EqualRule rule) {
         List<Integer> advisable = new ArrayList<>();
-        for (int c = 0; c < programs.size(); c++) {
+        for (int c = 0; c < meanCosts.length; c++) {
             if (standings.get(c).advisable()) {
                 advisable.add(c);
             }
@@ -45,7 +47,7 @@ record Choice(List<Integer> advisable, int advised, int rival, boolean tied, Lis
         int best = paying.get(0);
         int advised = paying.stream()
                 .filter(c -> c == best || alike(margins[best], margins[c], meanMargins[best] - meanMargins[c]))
-                .min(Comparator.comparingDouble(c -> programs.get(c).costUsdPerAcre()))
+                .min(Comparator.comparingDouble(c -> meanCosts[c]))
                 .orElse(best);
         int rival = advisable.stream().filter(c -> c != advised).findFirst().orElse(-1);
         List<Integer> equals = new ArrayList<>(List.of(advised));

@@ -30,14 +30,18 @@ final class ControlAtRate {
 
     private ControlAtRate() {}
 
-    /** @param spread how control entered as one number differs from trial to trial */
+    /**
+     * @param spread how control entered as one number differs from trial to trial
+     * @param trigger which of the program's triggers the pass waits for; −1 for none
+     */
     static Cut cut(
             Pass pass,
             List<Control> known,
             Function<Distribution, SiteSpread.Drawn> spread,
             String field,
             Variables variables,
-            List<String> cautions) {
+            List<String> cautions,
+            int trigger) {
         Amount rate = Objects.requireNonNull(pass.rate());
         List<Control> rows = known.stream()
                 .filter(row -> row.rate().comparableWith(rate))
@@ -81,7 +85,7 @@ final class ControlAtRate {
                     "on the straight line from " + low.rate().text() + " to "
                             + high.rate().text());
         }
-        return new Cut(pass.product() + " at " + rate.text() + "/ac", terms);
+        return new Cut(pass.product() + " at " + rate.text() + "/ac", terms, trigger);
     }
 
     /** Draws go by product and pest, not by rate: where it works well at one rate it does at another. */

@@ -30,6 +30,7 @@ final class FieldWeighing {
     private final double[][] yields;
     private final double[][] margins;
     private final double[] meanMargins;
+    private final double[] meanCosts;
     private final double[][] sortedMargins;
     private final SeasonLoads loads;
     private final List<List<Finding>> findings = new ArrayList<>();
@@ -47,6 +48,9 @@ final class FieldWeighing {
         this.yields = new double[programs][source.draws()];
         this.margins = new double[programs][source.draws()];
         this.meanMargins = new double[programs];
+        this.meanCosts = model.programs().stream()
+                .mapToDouble(program -> program.meanCostUsdPerAcre(columns))
+                .toArray();
         this.sortedMargins = new double[programs][];
         this.loads = SeasonLoads.of(model.programs(), columns, source.draws());
         new Kernel(model, loads).run(model.programs(), columns, yields, margins);
@@ -109,7 +113,7 @@ final class FieldWeighing {
 
     FieldAdvice advice() {
         int baseline = baseline();
-        Choice choice = Choice.among(model.programs(), standings, margins, meanMargins, baseline, options.equal());
+        Choice choice = Choice.among(meanCosts, standings, margins, meanMargins, baseline, options.equal());
         List<Integer> byMargin = byMargin();
         Knowledge knowledge = new Knowledge(rows(choice.advisable()));
         double everything = knowledge.ofEverything();
@@ -183,8 +187,8 @@ final class FieldWeighing {
                 program.program().note(),
                 standings.get(c),
                 findings.get(c),
-                program.costUsdPerAcre(),
-                program.costs(),
+                meanCosts[c],
+                program.costLines(columns),
                 SortedDraws.mean(yields[c]),
                 meanMargins[c],
                 standardError(margins[c], meanMargins[c]),
@@ -196,7 +200,23 @@ final class FieldWeighing {
                 SortedDraws.worstShareMean(sorted, 0.1),
                 points,
                 LikelyWorking.of(model, program, means),
-                weeds(program));
+                weeds(program),
+                scouted(program));
+    }
+
+    private List<ScoutedPass> scouted(ProgramModel program) {
+        List<ScoutedPass> scouted = new ArrayList<>();
+        for (int t = 0; t < program.triggers().size(); t++) {
+            ProgramModel.Trigger trigger = program.triggers().get(t);
+            scouted.add(ScoutedPass.of(
+                    trigger.scouting(),
+                    trigger.pass(),
+                    trigger.product(),
+                    trigger.insect().measure(),
+                    trigger.chance(columns),
+                    BestThreshold.of(model, loads, program, t, columns)));
+        }
+        return scouted;
     }
 
     private String weeds(ProgramModel program) {
@@ -275,6 +295,9 @@ final class FieldWeighing {
         List<UncertainInput> inputs = new ArrayList<>();
         for (int place = 0; place < columns.length; place++) {
             Variable variable = model.variables().get(place);
+            if (TriggerReader.luck(variable)) {
+                continue;
+            }
             double[] sorted = drawn[place].sorted();
             inputs.add(new UncertainInput(
                     variable.id(),

@@ -24,7 +24,8 @@ final class Information {
     static double[] worths(FieldModel model, double[][] columns, Knowledge knowledge, Optional<AdviceRanges> ranges) {
         double[] worths = new double[columns.length];
         for (int place = 0; place < worths.length; place++) {
-            if (!Chances.settled(model.variables().get(place).distribution()) && ranges.isPresent()) {
+            Variable variable = model.variables().get(place);
+            if (!Chances.settled(variable.distribution()) && !TriggerReader.luck(variable) && ranges.isPresent()) {
                 worths[place] = Math.min(
                         knowledge.ofEverything(),
                         tied(model, place)
@@ -46,7 +47,7 @@ final class Information {
         List<InformationValue> all = new ArrayList<>();
         for (int place = 0; place < columns.length; place++) {
             Variable input = model.variables().get(place);
-            if (Chances.settled(input.distribution())) {
+            if (Chances.settled(input.distribution()) || TriggerReader.luck(input)) {
                 continue;
             }
             double[] draws = columns[place];

@@ -8,6 +8,7 @@ import plumbrow.advice.weighing.ProgramModel.Insect;
 import plumbrow.advice.weighing.ProgramModel.Lot;
 import plumbrow.advice.weighing.ProgramModel.Mode;
 import plumbrow.advice.weighing.ProgramModel.Term;
+import plumbrow.advice.weighing.ProgramModel.Trigger;
 import plumbrow.advice.weighing.ProgramModel.Weed;
 import plumbrow.science.weeds.HyperbolicLoss;
 
@@ -27,6 +28,8 @@ import plumbrow.science.weeds.HyperbolicLoss;
  *   weed loss    hyperbola of Σ I·D·left, with the largest A of the weeds that stand; where the season of weeds is followed,
  *                of Σ I·D·(load of one plant by the season, as a factor on I)
  *   delay loss   per day × days, at most 1
+ *
+ * <p>What a pass that waits for scouting controls, injures, delays and costs is times 1 or 0, whether it is made in the draw.
  *
  * <p>Plain arrays, nothing made per draw. All programs are worked over one block of draws before the next, so that the
  * block stays in the cache. Arrays of the kernel's own are as long as the draws and counted by the same index: only then
@@ -48,6 +51,7 @@ final class Kernel {
     private double[][] untreated = {};
     private double[][] treated = {};
     private double[][] hits = {};
+    private double[][] made = {};
     private double[][] kept = {};
     private List<LotStand> stands = List.of();
 
@@ -118,6 +122,7 @@ final class Kernel {
             untreated = new double[insects][draws];
             treated = new double[insects][draws];
             hits = new double[insects][];
+            made = new double[0][];
         }
     }
 
@@ -138,6 +143,13 @@ final class Kernel {
                 margin[i] -= perBushel[i] * drying * sum[i];
             }
         }
+        for (int t = 0; t < program.triggers().size(); t++) {
+            double once = program.triggers().get(t).costUsdPerAcre();
+            double[] there = made[t];
+            for (int i = from; i < to; i++) {
+                margin[i] -= once * there[i];
+            }
+        }
         double[] later = program.laterUsdPerAcre();
         for (int i = from; i < to && later.length > 0; i++) {
             margin[i] -= later[i];
@@ -146,27 +158,57 @@ final class Kernel {
 
     private void block(ProgramModel program, double[][] columns, int from, int to, double[] sum) {
         System.arraycopy(columns[model.yield()], from, common, from, to - from);
+        triggers(program.triggers(), columns, from, to);
         weeds(program, columns, from, to, sum);
         for (Injury injury : program.injuries()) {
             double[] loss = columns[injury.loss()];
             double share = injury.share() / 100;
+            if (injury.trigger() >= 0) {
+                double[] there = made[injury.trigger()];
+                for (int i = from; i < to; i++) {
+                    common[i] *= 1 - share * loss[i] * there[i];
+                }
+                continue;
+            }
             for (int i = from; i < to; i++) {
                 common[i] *= 1 - share * loss[i];
             }
         }
-        if (program.delayDays() > 0) {
-            double[] perDay = columns[model.delayLoss()];
-            double days = program.delayDays() / 100;
-            for (int i = from; i < to; i++) {
-                common[i] *= 1 - Math.min(1, perDay[i] * days);
-            }
-        }
+        delay(program, columns[model.delayLoss()], from, to);
         for (int j = 0; j < program.insects().size(); j++) {
             hits[j] = hit(j, program.insects().get(j).cuts(), columns, from, to);
         }
         Arrays.fill(sum, from, to, 0);
         for (Lot lot : program.lots()) {
             lot(lot, program.insects(), columns, from, to, sum);
+        }
+    }
+
+    /** Which of the passes that wait for scouting are made. */
+    private void triggers(List<Trigger> triggers, double[][] columns, int from, int to) {
+        if (made.length < triggers.size()) {
+            made = new double[triggers.size()][common.length];
+        }
+        for (int t = 0; t < triggers.size(); t++) {
+            triggers.get(t).made(columns, from, to, made[t]);
+        }
+    }
+
+    private void delay(ProgramModel program, double[] perDay, int from, int to) {
+        List<Trigger> triggers = program.triggers();
+        double days = program.delayDays() / 100;
+        if (triggers.stream().allMatch(trigger -> trigger.delayDays() == 0)) {
+            for (int i = from; i < to && days > 0; i++) {
+                common[i] *= 1 - Math.min(1, perDay[i] * days);
+            }
+            return;
+        }
+        for (int i = from; i < to; i++) {
+            double all = days;
+            for (int t = 0; t < triggers.size(); t++) {
+                all += triggers.get(t).delayDays() / 100 * made[t][i];
+            }
+            common[i] *= 1 - Math.min(1, perDay[i] * all);
         }
     }
 
@@ -199,7 +241,9 @@ final class Kernel {
     private void cut(List<Cut> cuts, double[][] columns, int from, int to, double[] left) {
         for (Cut cut : cuts) {
             List<Term> terms = cut.terms();
-            if (terms.size() == 1) {
+            if (cut.trigger() >= 0) {
+                waiting(terms, made[cut.trigger()], columns, from, to, left);
+            } else if (terms.size() == 1) {
                 cut(terms.get(0), columns, from, to, left);
             } else {
                 blend(terms, columns, from, to, left);
@@ -212,6 +256,17 @@ final class Kernel {
         double weight = term.weight();
         for (int i = from; i < to; i++) {
             left[i] *= Math.max(0, 1 - weight * control[i]);
+        }
+    }
+
+    private static void waiting(
+            List<Term> terms, double[] made, double[][] columns, int from, int to, double[] left) {
+        for (int i = from; i < to; i++) {
+            double taken = 0;
+            for (Term term : terms) {
+                taken += term.weight() * columns[term.control()][i];
+            }
+            left[i] *= Math.max(0, 1 - made[i] * taken);
         }
     }
 

@@ -4,6 +4,7 @@ import static plumbrow.science.figure.Numbers.inBrackets;
 import static plumbrow.science.figure.Numbers.plain;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import plumbrow.advice.weedseason.ProgramSeason;
 import plumbrow.advice.weighing.ProgramModel.Cut;
@@ -11,6 +12,7 @@ import plumbrow.advice.weighing.ProgramModel.Insect;
 import plumbrow.advice.weighing.ProgramModel.Lot;
 import plumbrow.advice.weighing.ProgramModel.Mode;
 import plumbrow.advice.weighing.ProgramModel.Term;
+import plumbrow.advice.weighing.ProgramModel.Trigger;
 import plumbrow.advice.weighing.ProgramModel.Weed;
 import plumbrow.science.chance.SortedDraws;
 import plumbrow.science.figure.Step;
@@ -27,12 +29,14 @@ final class LikelyWorking {
     private final FieldModel model;
     private final ProgramModel program;
     private final double[] at;
+    private final double[][] columns;
     private final Working working = new Working();
 
     private LikelyWorking(FieldModel model, ProgramModel program, double[] at) {
         this.model = model;
         this.program = program;
         this.at = at;
+        this.columns = Arrays.stream(at).mapToObj(value -> new double[] {value}).toArray(double[][]::new);
     }
 
     /** @param at each input's value, by its place */
@@ -41,6 +45,9 @@ final class LikelyWorking {
     }
 
     private List<Step> steps() {
+        for (Trigger trigger : program.triggers()) {
+            counted(trigger);
+        }
         double attainable = working.step("attainable yield", "mean of the assumptions", at[model.yield()], "bu/ac");
         double kept = keptByField();
         double yield = 0;
@@ -54,12 +61,41 @@ final class LikelyWorking {
         return working.steps();
     }
 
+    private boolean isMade(int trigger) {
+        return trigger < 0 || isMade(program.triggers().get(trigger));
+    }
+
+    private boolean isMade(Trigger trigger) {
+        return trigger.count(columns, 0) >= trigger.from();
+    }
+
+    /** What is counted at the mean of every input, and so whether the pass is made: draw by draw it is now the one, now the other. */
+    private void counted(Trigger trigger) {
+        String unit = trigger.scouting().unit() == null
+                ? trigger.insect().measure().unit()
+                : trigger.scouting().unit();
+        working.step(
+                "count of " + trigger.insect().name() + " before " + trigger.product(),
+                plain(at[trigger.insect().pressure()]) + " " + trigger.insect().measure().unit()
+                        + (trigger.before().isEmpty() ? "" : " × what passes before it leave")
+                        + (trigger.scouting().countPerPressure() == 1
+                                ? ""
+                                : " × " + plain(trigger.scouting().countPerPressure()))
+                        + (isMade(trigger) ? ": made" : ": not made") + ", since it waits for "
+                        + plain(trigger.from()),
+                trigger.count(columns, 0),
+                unit);
+    }
+
     private double keptByField() {
         double kept = 1;
         if (!program.weeds().isEmpty()) {
             kept *= 1 - weeds() / 100;
         }
         for (ProgramModel.Injury injury : program.injuries()) {
+            if (!isMade(injury.trigger())) {
+                continue;
+            }
             double loss = working.step(
                     "crop injury by " + injury.label(),
                     plain(at[injury.loss()]) + " % on " + plain(injury.share() * 100) + " % of the acres",
@@ -67,11 +103,16 @@ final class LikelyWorking {
                     "% of yield");
             kept *= 1 - loss / 100;
         }
-        if (program.delayDays() > 0) {
+        double days = program.delayDays()
+                + program.triggers().stream()
+                        .filter(this::isMade)
+                        .mapToDouble(Trigger::delayDays)
+                        .sum();
+        if (days > 0) {
             double loss = working.step(
                     "delay",
-                    plain(program.delayDays()) + " days × " + plain(at[model.delayLoss()]) + " % per day",
-                    Math.min(100, program.delayDays() * at[model.delayLoss()]),
+                    plain(days) + " days × " + plain(at[model.delayLoss()]) + " % per day",
+                    Math.min(100, days * at[model.delayLoss()]),
                     "% of yield");
             kept *= 1 - loss / 100;
         }
@@ -109,6 +150,9 @@ final class LikelyWorking {
         double left = 1;
         List<String> factors = new ArrayList<>();
         for (Cut cut : cuts) {
+            if (!isMade(cut.trigger())) {
+                continue;
+            }
             double through = 1;
             for (Term term : cut.terms()) {
                 through -= term.weight() * at[term.control()];
@@ -285,7 +329,15 @@ final class LikelyWorking {
         if (model.drying() >= 0) {
             handling += perBushel("drying", at[model.drying()], model.farm().dryingShare(), yield);
         }
-        for (CostLine line : program.costs()) {
+        List<CostLine> lines = new ArrayList<>(program.costs());
+        double paid = program.costUsdPerAcre();
+        for (Trigger trigger : program.triggers()) {
+            if (isMade(trigger)) {
+                lines.addAll(trigger.costs());
+                paid += trigger.costUsdPerAcre();
+            }
+        }
+        for (CostLine line : lines) {
             double mine = line.operatorShare(model.farm());
             working.step(
                     line.label(),
@@ -295,11 +347,11 @@ final class LikelyWorking {
                     line.usdPerAcre(),
                     "$/ac");
         }
-        boolean own = program.costs().stream().allMatch(line -> line.operatorShare(model.farm()) == 1);
+        boolean own = lines.stream().allMatch(line -> line.operatorShare(model.farm()) == 1);
         double cost = working.step(
                 "cost of the program",
                 own ? "the lines above together" : "the lines above together, each at the operator's share",
-                program.costUsdPerAcre(),
+                paid,
                 "$/ac");
         double later = later();
         working.step(

@@ -20,19 +20,24 @@ final class ProgramCosts {
 
     static List<CostLine> of(Season season, Program program, List<Pass> passes) {
         List<CostLine> lines = new ArrayList<>();
-        for (Pass pass : passes) {
-            if (pass.product() != null) {
-                lines.add(product(season, program, pass, pass.product()));
-            }
-            if (pass.chargeUsdPerAcre() > 0) {
-                lines.add(new CostLine(
-                        CostKind.TRIP,
-                        "Pass: " + pass.kind().word() + (pass.product() == null ? "" : ", " + pass.product()),
-                        "$" + plain(pass.chargeUsdPerAcre()) + "/ac" + share(pass),
-                        pass.chargeUsdPerAcre() * pass.sharePct() / 100));
-            }
-        }
+        passes.forEach(pass -> lines.addAll(of(season, program, pass)));
         replantPayment(season, program).ifPresent(lines::add);
+        return lines;
+    }
+
+    /** What one pass costs where it is made. */
+    static List<CostLine> of(Season season, Program program, Pass pass) {
+        List<CostLine> lines = new ArrayList<>();
+        if (pass.product() != null) {
+            lines.add(product(season, program, pass, pass.product()));
+        }
+        if (pass.chargeUsdPerAcre() > 0) {
+            lines.add(new CostLine(
+                    CostKind.TRIP,
+                    "Pass: " + pass.kind().word() + (pass.product() == null ? "" : ", " + pass.product()),
+                    "$" + plain(pass.chargeUsdPerAcre()) + "/ac" + share(pass),
+                    pass.chargeUsdPerAcre() * pass.sharePct() / 100));
+        }
         return lines;
     }
 

@@ -45,14 +45,20 @@ public final class ProgramDraws {
     /**
      * One program on its draws. Arrays are read only.
      *
-     * @param costUsdPerAcre the operator's cost [$/ac]
+     * @param costUsdPerAcre the operator's cost [$/ac], on average where passes wait for scouting
+     * @param mostUsdPerAcre the same where all such passes are made [$/ac]
      * @param costs its lines, before the operator's share [$/ac]
      * @param yields [bu/ac]
      * @param margins the operator's margin [$/ac]
      */
     @SuppressWarnings("ArrayRecordComponent") // One column of draws, handed on and never written to.
     public record Weighed(
-            double costUsdPerAcre, List<CostLine> costs, double[] yields, double[] margins, List<String> cautions) {
+            double costUsdPerAcre,
+            double mostUsdPerAcre,
+            List<CostLine> costs,
+            double[] yields,
+            double[] margins,
+            List<String> cautions) {
         public double meanYieldBuPerAcre() {
             return SortedDraws.mean(yields);
         }
@@ -85,7 +91,13 @@ public final class ProgramDraws {
         double[][] columns = columns(model);
         SeasonLoads loads = SeasonLoads.of(List.of(only), columns, source.draws());
         new Kernel(model, loads).run(only, columns, yields, margins);
-        return new Weighed(only.costUsdPerAcre(), only.costs(), yields, margins, model.cautions());
+        return new Weighed(
+                only.meanCostUsdPerAcre(columns),
+                only.mostCostUsdPerAcre(),
+                only.costLines(columns),
+                yields,
+                margins,
+                model.cautions());
     }
 
     private double[][] columns(FieldModel model) {

@@ -49,6 +49,7 @@ final class ProgramModels {
     private final Farm farm;
     private final StandReader stands;
     private final DoneWork done;
+    private final TriggerReader triggers;
 
     ProgramModels(
             Season season,
@@ -68,6 +69,7 @@ final class ProgramModels {
         this.followed = followed;
         this.farm = farm;
         this.stands = new StandReader(season, field, variables, cautions);
+        this.triggers = new TriggerReader(season, field, farm, variables, pressures, cautions);
     }
 
     ProgramModel of(Program planned) {
@@ -75,7 +77,11 @@ final class ProgramModels {
         List<Pass> passes = program.passes().stream()
                 .sorted(Comparator.comparingInt(Pass::number))
                 .toList();
-        List<CostLine> costs = ProgramCosts.of(season, program, passes);
+        List<Pass> waiting =
+                passes.stream().filter(pass -> pass.trigger() != null).toList();
+        List<CostLine> costs = ProgramCosts.of(
+                season, program, passes.stream().filter(pass -> pass.trigger() == null).toList());
+        costs.addAll(triggers.scouting(waiting));
         return new ProgramModel(
                 planned,
                 costs.stream()
@@ -83,13 +89,28 @@ final class ProgramModels {
                         .sum(),
                 costs,
                 lots(program),
-                pressures.stream().map(insect -> against(insect, passes)).toList(),
-                weeds(passes),
-                injuries(program, passes),
+                pressures.stream().map(insect -> against(insect, passes, waiting)).toList(),
+                weeds(passes, waiting),
+                injuries(program, passes, waiting),
                 passes.stream()
+                        .filter(pass -> pass.trigger() == null)
                         .mapToDouble(pass -> pass.delayDays() * pass.sharePct() / 100)
                         .sum(),
+                waiting.stream()
+                        .map(pass -> triggers.of(program, pass, insect -> before(insect, pass, passes)))
+                        .toList(),
                 follow(program));
+    }
+
+    /** What passes that are made in any case have taken of an insect when another pass is due. */
+    private List<Cut> before(Insect insect, Pass due, List<Pass> passes) {
+        return against(
+                        insect,
+                        passes.stream()
+                                .filter(pass -> pass.number() < due.number() && pass.trigger() == null)
+                                .toList(),
+                        List.of())
+                .cuts();
     }
 
     /** The season of weeds under a program; what it does not know stands among the cautions. */
@@ -218,7 +239,7 @@ final class ProgramModels {
         return new Mode(trait.group(), -1, control, 0);
     }
 
-    private Insect against(Insect insect, List<Pass> passes) {
+    private Insect against(Insect insect, List<Pass> passes, List<Pass> waiting) {
         return new Insect(
                 insect.name(),
                 insect.measure(),
@@ -229,12 +250,13 @@ final class ProgramModels {
                 cuts(
                         insect.name(),
                         passes,
+                        waiting,
                         pass -> insect.measure() == InsectPressure.Measure.NODE_INJURY
                                 ? SiteSpread::soilInsecticide
                                 : SiteSpread::leaf));
     }
 
-    private List<Weed> weeds(List<Pass> passes) {
+    private List<Weed> weeds(List<Pass> passes, List<Pass> waiting) {
         List<Weed> weeds = new ArrayList<>();
         for (WeedPressure weed : season.pests().weeds()) {
             if (weed.field().equals(field.name())) {
@@ -261,7 +283,9 @@ final class ProgramModels {
                         density,
                         loss,
                         weed.mostLossPct(),
-                        followed == null ? cuts(weed.weed(), passes, pass -> beforeWeeds(pass, passes)) : List.of()));
+                        followed == null
+                                ? cuts(weed.weed(), passes, waiting, pass -> beforeWeeds(pass, passes))
+                                : List.of()));
             }
         }
         return weeds;
@@ -282,20 +306,30 @@ final class ProgramModels {
     }
 
     private List<Cut> cuts(
-            String pest, List<Pass> passes, Function<Pass, Function<Distribution, SiteSpread.Drawn>> spread) {
+            String pest,
+            List<Pass> passes,
+            List<Pass> waiting,
+            Function<Pass, Function<Distribution, SiteSpread.Drawn>> spread) {
         List<Cut> cuts = new ArrayList<>();
         for (Pass pass : passes) {
             if (pass.product() != null && pass.rate() != null) {
                 List<Control> known = season.shelf().controls(pass.product(), pest);
                 if (!known.isEmpty()) {
-                    cuts.add(ControlAtRate.cut(pass, known, spread.apply(pass), field.name(), variables, cautions));
+                    cuts.add(ControlAtRate.cut(
+                            pass,
+                            known,
+                            spread.apply(pass),
+                            field.name(),
+                            variables,
+                            cautions,
+                            waiting.indexOf(pass)));
                 }
             }
         }
         return cuts;
     }
 
-    private List<Injury> injuries(Program program, List<Pass> passes) {
+    private List<Injury> injuries(Program program, List<Pass> passes, List<Pass> waiting) {
         List<Injury> injuries = new ArrayList<>();
         for (Pass pass : passes) {
             if (!pass.injuryPct().equals(new Distribution.Fixed(0))) {
@@ -309,7 +343,7 @@ final class ProgramModels {
                         "passes sheet",
                         id + " on " + field.name(),
                         DoubtKind.YEAR);
-                injuries.add(new Injury(what, loss, pass.sharePct() / 100));
+                injuries.add(new Injury(what, loss, pass.sharePct() / 100, waiting.indexOf(pass)));
             }
         }
         return injuries;

@@ -45,7 +45,7 @@ public final class ProgramTrials {
         new Kernel(model, loads).run(asked, columns, yields, margins);
         return new ProgramTrial(
                 asked.program(),
-                asked.costUsdPerAcre(),
+                asked.meanCostUsdPerAcre(columns),
                 yields,
                 margins,
                 asked.season(),

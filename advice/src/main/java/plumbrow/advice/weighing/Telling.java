@@ -50,18 +50,28 @@ final class Telling {
         }
         WeighedProgram advised = program(choice.advised());
         if (choice.equals().size() > 1) {
-            return aboutEqual().orElseThrow().says();
+            return aboutEqual().orElseThrow().says() + leadingWaits(advised);
         }
         if (!advised.baseline()) {
-            return "Take " + advised.name() + ". Against " + baseline().name() + " it " + gain(advised) + ".";
+            return "Take " + advised.name() + waits(advised) + ". Against " + baseline().name() + " it " + gain(advised) + ".";
         }
         if (choice.rival() < 0) {
-            return "Stay with " + advised.name() + ": no other program on this field may be advised.";
+            return "Stay with " + advised.name() + waits(advised)
+                    + (advised.scouted().isEmpty() ? ": no" : ". No") + " other program on this field may be advised.";
         }
         WeighedProgram rival = program(choice.rival());
-        return "Stay with " + advised.name() + ". The next best, " + rival.name() + ", earns "
+        return "Stay with " + advised.name() + waits(advised) + ". The next best, " + rival.name() + ", earns "
                 + more(rival.meanGainUsdPerAcre()) + " on average" + odds(", more", rival.chanceBeatsBaseline()) + "."
                 + (entered ? "" : " " + NO_DOUBT);
+    }
+
+    /** What of it is decided later: ": scout for soybean aphid, …"; empty where nothing is. */
+    private static String waits(WeighedProgram program) {
+        return program.scouted().isEmpty() ? "" : ": " + program.waits();
+    }
+
+    private static String leadingWaits(WeighedProgram leading) {
+        return leading.scouted().isEmpty() ? "" : " Where " + leading.name() + " is taken: " + leading.waits() + ".";
     }
 
     /** "earns $48/ac more on average, more in 84 of 100 simulated seasons (10 of 100 below …)". */

@@ -1,6 +1,7 @@
 package plumbrow.advice.weighing;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Standing;
 import plumbrow.science.figure.Step;
@@ -9,7 +10,7 @@ import plumbrow.science.figure.Step;
  * A program with its odds. All money is the operator's, per acre of the field.
  *
  * @param standing the worst of its findings
- * @param costUsdPerAcre operator's input cost [$/ac]
+ * @param costUsdPerAcre operator's input cost [$/ac]; on average over the draws where passes wait for scouting
  * @param costs what it is made of, before the operator's share
  * @param meanYieldBuPerAcre mean yield [bu/ac]
  * @param meanMarginUsdPerAcre mean margin over these inputs [$/ac]
@@ -23,6 +24,7 @@ import plumbrow.science.figure.Step;
  * @param marginPoints margin at 0, 2, 4 … 100 % of the draws [$/ac], for its strip
  * @param working likely-value arithmetic, line by line
  * @param weeds what its weeds do, in one sentence, every input at its mean; empty where the season of weeds is not followed
+ * @param scouted its passes that wait for scouting
  */
 public record WeighedProgram(
         String name,
@@ -43,11 +45,18 @@ public record WeighedProgram(
         double shortfallUsdPerAcre,
         List<Double> marginPoints,
         List<Step> working,
-        String weeds) {
+        String weeds,
+        List<ScoutedPass> scouted) {
     public WeighedProgram {
         findings = List.copyOf(findings);
         costs = List.copyOf(costs);
         marginPoints = List.copyOf(marginPoints);
         working = List.copyOf(working);
+        scouted = List.copyOf(scouted);
+    }
+
+    /** What its passes wait for, as a clause; empty where none waits. */
+    public String waits() {
+        return scouted.stream().map(ScoutedPass::says).collect(Collectors.joining("; "));
     }
 }

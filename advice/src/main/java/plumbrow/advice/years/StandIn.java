@@ -78,7 +78,7 @@ final class StandIn {
                                         one.pressure(),
                                         one.lossPerUnitPct(),
                                         one.neighbourShare(),
-                                        null,
+                                        one.sample(),
                                         one.scouted(),
                                         one.source() + "; as on " + other)))
                 .toList();
