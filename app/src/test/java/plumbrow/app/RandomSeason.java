@@ -25,6 +25,7 @@ import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;
 import plumbrow.advice.program.Program;
 import plumbrow.advice.program.RefugePlan;
+import plumbrow.advice.program.ScoutingTrigger;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.ActiveContent;
@@ -287,7 +288,14 @@ public final class RandomSeason {
                 chance.number(),
                 chance.number(),
                 chance.distribution(),
-                chance.number());
+                chance.number(),
+                chance.maybe(() -> new ScoutingTrigger(
+                        chance.text(),
+                        chance.number(),
+                        chance.maybe(chance::text),
+                        chance.number(),
+                        chance.number(),
+                        chance.maybe(chance::number))));
     }
 
     private List<AssumptionLine> assumptions() {

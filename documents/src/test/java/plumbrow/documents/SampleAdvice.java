@@ -249,7 +249,8 @@ public final class SampleAdvice {
                                 "bu/ac"),
                         new Step("grain", "187.4 bu/ac × 4.2 $/bu", 787.08, "$/ac"),
                         new Step("margin over these inputs", "787.08 − " + cost, mean, "$/ac")),
-                "");
+                "",
+                List.of());
     }
 
     private static InformationValue knowing(String input, String label, double worth, double half) {

@@ -158,7 +158,8 @@ final class CalendarDays {
                 pass.product(),
                 pass.rate(),
                 ProgramChanges.lowest(season, field, pass).orElse(null),
-                ProgramChanges.highest(season, field, pass).orElse(null));
+                ProgramChanges.highest(season, field, pass).orElse(null),
+                pass.trigger() == null ? "" : pass.trigger().words());
     }
 
     private Optional<LocalDate> made(Pass pass, ProgramSeason followed, SeasonTrace trace) {

@@ -59,6 +59,7 @@ public record SeasonCalendar(
      * @param date planned day; null where not planned
      * @param made the day on which the mean assumptions make it; null where it does nothing to weeds
      * @param lowest the label's lowest rate, {@code highest} its highest, in the unit of the rate; null where not on file
+     * @param waits what it waits for; empty where it is made in any case
      */
     public record Mark(
             int pass,
@@ -68,14 +69,16 @@ public record SeasonCalendar(
             @Nullable String product,
             @Nullable Amount rate,
             @Nullable Amount lowest,
-            @Nullable Amount highest) {
+            @Nullable Amount highest,
+            String waits) {
         /** "3 · Spray Ironweir 4L, 1.5 qt/ac". */
         public String words() {
             String what = kind.word();
             String name = product;
             Amount much = rate;
             return pass + " · " + Character.toUpperCase(what.charAt(0)) + what.substring(1)
-                    + (name == null ? "" : " " + name) + (much == null ? "" : ", " + much.text() + "/ac");
+                    + (name == null ? "" : " " + name) + (much == null ? "" : ", " + much.text() + "/ac")
+                    + (waits.isEmpty() ? "" : ", " + waits);
         }
     }
 

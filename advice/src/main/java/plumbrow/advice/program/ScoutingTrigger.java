@@ -1,6 +1,7 @@
 package plumbrow.advice.program;
 
 import org.jspecify.annotations.Nullable;
+import plumbrow.science.figure.Numbers;
 
 /**
  * What a pass waits for: it is made only where scouting counts so many of an insect or more. Scouting is paid for in any case.
@@ -26,4 +27,9 @@ public record ScoutingTrigger(
         this(insect, threshold, null, 1, 1, scoutingUsdPerAcre);
     }
 
+    /** "only where scouting counts 250 aphids/plant or more of soybean aphid". */
+    public String words() {
+        return "only where scouting counts " + Numbers.plain(threshold) + (unit == null ? "" : " " + unit) + " or more of "
+                + insect;
+    }
 }

@@ -1,5 +1,6 @@
 package plumbrow.advice.weighing;
 
+import org.jspecify.annotations.Nullable;
 import plumbrow.advice.pests.InsectPressure.Measure;
 import plumbrow.advice.program.ScoutingTrigger;
 
@@ -13,7 +14,7 @@ import plumbrow.advice.program.ScoutingTrigger;
  * @param unit what is counted
  * @param chanceMade share of draws in which it is made [0 to 1]
  * @param bestThreshold the threshold with the highest mean margin on these draws, in {@code unit}; 0 where making it in any case
- *     earns most, infinite where never making it does
+ *     earns most, null where never making it does
  * @param bestUsdPerAcre mean margin at that threshold above that at the entered one [$/ac], 0 or more
  * @param alwaysUsdPerAcre mean margin of making it in any case above that of the entered threshold, scouting paid in both [$/ac]
  * @param neverUsdPerAcre the same of never making it [$/ac]
@@ -27,7 +28,7 @@ public record ScoutedPass(
         double threshold,
         String unit,
         double chanceMade,
-        double bestThreshold,
+        @Nullable Double bestThreshold,
         double bestUsdPerAcre,
         double alwaysUsdPerAcre,
         double neverUsdPerAcre,
@@ -49,7 +50,7 @@ public record ScoutedPass(
                 scouting.threshold(),
                 unit,
                 chanceMade,
-                best.threshold(),
+                Double.isInfinite(best.threshold()) ? null : best.threshold(),
                 best.usdPerAcre(),
                 best.alwaysUsdPerAcre(),
                 best.neverUsdPerAcre(),

@@ -55,6 +55,13 @@ public record WeighedProgram(
         scouted = List.copyOf(scouted);
     }
 
+    /** What is decided later, in sentences: what to scout for, how often it comes to the pass, and what another threshold would bring. */
+    public List<String> scouting() {
+        return scouted.stream()
+                .map(pass -> ProgramCosts.capital(pass.says()) + ". " + pass.saysBest())
+                .toList();
+    }
+
     /** What its passes wait for, as a clause; empty where none waits. */
     public String waits() {
         return scouted.stream().map(ScoutedPass::says).collect(Collectors.joining("; "));

@@ -1,5 +1,6 @@
 package plumbrow.app.book;
 
+import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -10,6 +11,7 @@ import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;
 import plumbrow.advice.program.Program;
 import plumbrow.advice.program.RefugePlan;
+import plumbrow.advice.program.ScoutingTrigger;
 import plumbrow.advice.season.Season;
 
 /** The candidate answers with their passes, and the assumptions on which they are weighed. */
@@ -35,12 +37,15 @@ final class ProgramRows {
 
     static final RowKind<Trip> PASS = new RowKind<>(
             "pass",
-            "field program number kind date product rate rate_unit share_pct charge_usd_ac injury_pct delay_days",
+            "field program number kind date product rate rate_unit share_pct charge_usd_ac injury_pct delay_days"
+                    + " trigger_insect trigger_threshold trigger_unit trigger_count_per_pressure trigger_within_times"
+                    + " trigger_scouting_usd_ac",
             season -> season.programs().stream()
                     .flatMap(program -> program.passes().stream()
                             .map(pass -> new Trip(new Place(program.field(), program.name()), pass)))
                     .toList(),
-            (trip, cells) -> cells.text(trip.place().field())
+            (trip, cells) -> trigger(
+                    cells.text(trip.place().field())
                     .text(trip.place().program())
                     .whole(trip.pass().number())
                     .word(trip.pass().kind())
@@ -51,6 +56,7 @@ final class ProgramRows {
                     .real(trip.pass().chargeUsdPerAcre())
                     .distribution(trip.pass().injuryPct())
                     .real(trip.pass().delayDays()),
+                    trip.pass().trigger()),
             row -> new Trip(
                     new Place(row.text(), row.text()),
                     new Pass(
@@ -62,7 +68,8 @@ final class ProgramRows {
                             row.real(),
                             row.real(),
                             row.distribution(),
-                            row.real())));
+                            row.real(),
+                            trigger(row))));
 
     static final RowKind<AssumptionLine> OUTLOOK = new RowKind<>(
             "assumptions",
@@ -87,6 +94,37 @@ final class ProgramRows {
     record Trip(Place place, Pass pass) {}
 
     private ProgramRows() {}
+
+    private static void trigger(Cells cells, @Nullable ScoutingTrigger trigger) {
+        if (trigger == null) {
+            cells.text(null).real(null).text(null).real(null).real(null).real(null);
+        } else {
+            cells.text(trigger.insect())
+                    .real(trigger.threshold())
+                    .text(trigger.unit())
+                    .real(trigger.countPerPressure())
+                    .real(trigger.withinTimes())
+                    .real(trigger.scoutingUsdPerAcre());
+        }
+    }
+
+    private static @Nullable ScoutingTrigger trigger(Row row) throws SQLException {
+        String insect = row.maybeText();
+        Double threshold = row.maybeReal();
+        String unit = row.maybeText();
+        Double countPerPressure = row.maybeReal();
+        Double withinTimes = row.maybeReal();
+        Double scouting = row.maybeReal();
+        return insect == null || threshold == null
+                ? null
+                : new ScoutingTrigger(
+                        insect,
+                        threshold,
+                        unit,
+                        countPerPressure == null ? 1 : countPerPressure,
+                        withinTimes == null ? 1 : withinTimes,
+                        scouting);
+    }
 
     /** The programs with their passes. */
     static List<Program> withPasses(List<Program> programs, List<Trip> trips) {

@@ -105,6 +105,9 @@ record FieldPages(FieldAdvice field, ProgramPalette palette, String id, Optional
         if (!program.note().isBlank()) {
             html.markup("<br/>").element("span", "quiet", program.note());
         }
+        if (!program.scouted().isEmpty()) {
+            html.markup("<br/>").element("span", "quiet", program.waits());
+        }
         html.close("td").open("td");
         html.standing(program.standing());
         if (program.name().equals(field.advised())) {

@@ -78,7 +78,8 @@ final class ProgramSheets {
                         Column.dollars("gain, 10 of 100 above [$/ac]"),
                         Column.number("chance it beats the baseline [0 to 1]", "0.00"),
                         Column.number("chance it is best of all [0 to 1]", "0.00"),
-                        Column.words("note", 40)));
+                        Column.words("note", 40),
+                        Column.words("decided after scouting", 60)));
         for (FieldAdvice field : advice.fields()) {
             for (WeighedProgram program : field.programs()) {
                 grid.row(
@@ -100,7 +101,8 @@ final class ProgramSheets {
                         program.gain().high(),
                         program.chanceBeatsBaseline(),
                         program.chanceBest(),
-                        program.note());
+                        program.note(),
+                        String.join(" ", program.scouting()));
             }
         }
     }

@@ -20,6 +20,7 @@ import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;
 import plumbrow.advice.program.Program;
 import plumbrow.advice.program.RefugePlan;
+import plumbrow.advice.program.ScoutingTrigger;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -332,7 +333,8 @@ final class Fixture {
                 50,
                 0,
                 new Distribution.Pert(0, 1, 3),
-                0);
+                0,
+                new ScoutingTrigger("western corn rootworm", 0.8, "nodes on ten roots", 1.25, 2, 1.5));
         Pass till = new Pass(3, PassKind.TILLAGE, null, null, null, 100, 18, NO_GAIN, 1.5);
         return List.of(
                 new Program("East 80", "Trait alone", true, new RefugePlan(0.0, 6), "as last year", List.of(plant)),

@@ -29,6 +29,7 @@ import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;
 import plumbrow.advice.program.Program;
 import plumbrow.advice.program.RefugePlan;
+import plumbrow.advice.program.ScoutingTrigger;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -370,7 +371,9 @@ final class RandomSeason {
                         hundred());
             case 1 ->
                 new Pass(
-                        number, PassKind.SPRAY, date, "spray " + random.nextInt(3), volume(1), 100, share(), injury, 0);
+                                number, PassKind.SPRAY, date, "spray " + random.nextInt(3), volume(1), 100, share(), injury, 0)
+                        .waitingFor(maybe(() -> new ScoutingTrigger(
+                                "worm", part(), maybe(this::text), part(), 1 + share(), maybe(this::hundred))));
             default ->
                 new Pass(
                         number,

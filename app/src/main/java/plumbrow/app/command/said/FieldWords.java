@@ -30,6 +30,9 @@ final class FieldWords {
                 .map(WeighedProgram::weeds)
                 .filter(weeds -> !weeds.isEmpty())
                 .forEach(weeds -> paper.prose("  ", weeds));
+        for (WeighedProgram program : advice.programs()) {
+            program.scouting().forEach(says -> paper.prose("  ", program.name() + ": " + says));
+        }
         FindingWords.across(paper, advice);
         ranges(paper, advice.ranges());
         matters(paper, advice);

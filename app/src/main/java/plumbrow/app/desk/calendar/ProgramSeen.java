@@ -71,6 +71,7 @@ record ProgramSeen(List<String> passes, String rest) {
     private static String words(Pass pass) {
         return (pass.date() == null ? "on no day yet" : "on " + pass.date())
                 + (pass.product() == null ? "" : ", " + pass.product())
-                + (pass.rate() == null ? "" : ", " + pass.rate().text() + "/ac");
+                + (pass.rate() == null ? "" : ", " + pass.rate().text() + "/ac")
+                + (pass.trigger() == null ? "" : ", " + pass.trigger().words());
     }
 }

@@ -2,9 +2,11 @@ package plumbrow.documents.workbook.sheet;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.ScoutingTrigger;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.documents.workbook.form.Column;
@@ -66,6 +68,42 @@ public final class PassSheet {
             .in("days")
             .otherwise(0.0);
 
+    /** What it waits for, where it waits for scouting. */
+    public static final Column<String> SCOUT_INSECT = Column.of(
+                    "scout_insect",
+                    TextKind.NAME,
+                    "insect that is scouted for before this pass, as in the insects sheet of the field; the pass is then made"
+                            + " only from scout_threshold on",
+                    "soybean aphid")
+            .blankMeans("made whatever is found");
+    static final Column<Double> SCOUT_THRESHOLD = Column.of(
+            "scout_threshold",
+            NumberKind.above(0).upTo(1_000_000),
+            "count from which on the pass is made, from a published threshold or your own",
+            "250");
+    public static final Column<String> SCOUT_UNIT = Column.of(
+                    "scout_unit", TextKind.NAME, "what is counted, where it is not the pressure itself", "aphids/plant")
+            .blankMeans("the measure of the pressure");
+    static final Column<Double> SCOUT_PER_PRESSURE = Column.of(
+                    "scout_per_pressure",
+                    NumberKind.above(0).upTo(1_000_000),
+                    "how many are counted on the day of scouting for each unit of untreated pressure that comes of them",
+                    "32")
+            .otherwise(1.0);
+    static final Column<Double> SCOUT_TIMES = Column.of(
+                    "scout_within_times",
+                    NumberKind.between(1, 1000),
+                    "what comes of a count lies within so many times more or less in 8 of 10 cases",
+                    "2")
+            .otherwise(1.0);
+    static final Column<Double> SCOUT_COST = Column.of(
+                    "scout_usd_ac",
+                    NumberKind.between(0, 10_000),
+                    "what scouting costs for each acre of the field, whatever it finds",
+                    "1.50")
+            .in("$/ac")
+            .blankMeans("what the insect's sample costs, spread over the field");
+
     public static final Sheet<Line> SHEET = Sheet.<Line>named(
                     "passes", "One row for each trip over the field, in the order they are made.", PassSheet::lines)
             .column(FIELD, Line::field)
@@ -88,9 +126,19 @@ public final class PassSheet {
             .column(CHARGE, line -> line.pass().chargeUsdPerAcre())
             .distribution(INJURY, line -> line.pass().injuryPct())
             .column(DELAY, line -> line.pass().delayDays())
+            .column(SCOUT_INSECT, line -> trigger(line, ScoutingTrigger::insect))
+            .column(SCOUT_THRESHOLD, line -> trigger(line, ScoutingTrigger::threshold))
+            .column(SCOUT_UNIT, line -> trigger(line, ScoutingTrigger::unit))
+            .column(SCOUT_PER_PRESSURE, line -> trigger(line, ScoutingTrigger::countPerPressure))
+            .column(SCOUT_TIMES, line -> trigger(line, ScoutingTrigger::withinTimes))
+            .column(SCOUT_COST, line -> trigger(line, ScoutingTrigger::scoutingUsdPerAcre))
             .once(FIELD, PROGRAM, PASS)
             .check(PassSheet::checkProduct)
+            .check(PassSheet::checkScouting)
             .build(row -> new Line(row.get(FIELD), row.get(PROGRAM), pass(row)));
+
+    private static final List<Column<?>> SCOUTED_WITH =
+            List.of(SCOUT_THRESHOLD, SCOUT_UNIT, SCOUT_PER_PRESSURE, SCOUT_TIMES, SCOUT_COST);
 
     private PassSheet() {}
 
@@ -119,6 +167,44 @@ public final class PassSheet {
         }
     }
 
+    private static <T> @Nullable T trigger(Line line, Function<ScoutingTrigger, @Nullable T> value) {
+        ScoutingTrigger trigger = line.pass().trigger();
+        return trigger == null ? null : value.apply(trigger);
+    }
+
+    private static void checkScouting(Row row, Objections objections) {
+        PassKind kind = row.find(KIND);
+        if (row.blank(SCOUT_INSECT)) {
+            for (Column<?> column : SCOUTED_WITH) {
+                if (!row.blank(column)) {
+                    objections.at(row, column, "nothing, since no scout_insect is named");
+                }
+            }
+            return;
+        }
+        if (row.blank(SCOUT_THRESHOLD)) {
+            objections.at(row, SCOUT_THRESHOLD, SCOUT_THRESHOLD.kind().words() + ", since the pass waits for scouting");
+        }
+        if (kind != null && kind != PassKind.SPRAY && kind != PassKind.GRANULE) {
+            objections.at(
+                    row,
+                    SCOUT_INSECT,
+                    "nothing, since a " + kind.word() + " pass does not wait for scouting: put it at the spray or granule");
+        }
+    }
+
+    private static @Nullable ScoutingTrigger trigger(Row row) {
+        return row.blank(SCOUT_INSECT)
+                ? null
+                : new ScoutingTrigger(
+                        row.get(SCOUT_INSECT),
+                        row.get(SCOUT_THRESHOLD),
+                        row.find(SCOUT_UNIT),
+                        row.get(SCOUT_PER_PRESSURE),
+                        row.get(SCOUT_TIMES),
+                        row.find(SCOUT_COST));
+    }
+
     private static Pass pass(Row row) {
         return new Pass(
                 row.get(PASS),
@@ -129,7 +215,8 @@ public final class PassSheet {
                 row.get(SHARE),
                 row.get(CHARGE),
                 INJURY.read(row),
-                row.get(DELAY));
+                row.get(DELAY),
+                trigger(row));
     }
 
     private static @Nullable Amount rate(Row row) {
