@@ -27,9 +27,8 @@ public record ScoutingTrigger(
         this(insect, threshold, null, 1, 1, scoutingUsdPerAcre);
     }
 
-    /** "only where scouting counts 250 aphids/plant or more of soybean aphid". */
+    /** "only from 250 aphids/plant on", "only from 4 of true armyworm on". */
     public String words() {
-        return "only where scouting counts " + Numbers.plain(threshold) + (unit == null ? "" : " " + unit) + " or more of "
-                + insect;
+        return "only from " + Numbers.plain(threshold) + (unit == null ? " of " + insect : " " + unit) + " on";
     }
 }
