@@ -62,8 +62,9 @@ public record RateText(Amount amount, Of of, String stuff, int from, int to, Str
         Matcher both = POUNDS_OUNCES.matcher(text);
         return both.replaceAll(match -> {
             double ounces = 16 * Double.parseDouble(match.group(1)) + Double.parseDouble(match.group(2));
-            String words = (ounces == Math.rint(ounces) ? String.valueOf((long) ounces) : String.valueOf(ounces)) + " oz";
-            return words + " ".repeat(Math.max(0, match.group().length() - words.length()));
+            String number = ounces == Math.rint(ounces) ? String.valueOf((long) ounces) : String.valueOf(ounces);
+            int zeros = match.group().length() - number.length() - " oz".length(); // keeps every letter in its place
+            return "0".repeat(Math.max(0, zeros)) + number + " oz";
         });
     }
 
@@ -83,8 +84,11 @@ public record RateText(Amount amount, Of of, String stuff, int from, int to, Str
             String plain = inside && again.start() < between.length() ? between.substring(0, again.start()) : between;
             Matcher behind = BEHIND.matcher(text.substring(rate.end()));
             String stuff = plain.isBlank() && behind.find() ? behind.group(1) : plain;
-            found.add(read(rate, stuff, rate.start(), rate.end()));
-            if (inside && SIZE.matcher(again.group("of") + " ").lookingAt()) {
+            RateText one = read(rate, stuff, rate.start(), rate.end());
+            found.add(HALF_RANGE.matcher(text.substring(0, rate.start())).find() ? one.doubtful() : one);
+            if (inside
+                    && SIZE.matcher(again.group("of") + " ").lookingAt()
+                    && !OWN_AREA.matcher(again.group("of")).find()) {
                 int at = rate.start("of");
                 found.add(read(again, again.group("of"), at + again.start("n1"), at + again.end()));
                 from = Math.max(from, at + again.end());
@@ -93,10 +97,21 @@ public record RateText(Amount amount, Of of, String stuff, int from, int to, Str
         return found;
     }
 
+    /** A range whose lower end is written in a way that isn't read: its upper end alone would be a wrong rate. */
+    private static final Pattern HALF_RANGE = Pattern.compile(
+            "(?:\\d|[½¼¾⅓⅔⅛⅜⅝⅞])\\s*(?:\\p{L}{1,8}\\.?\\s*){0,2}(?:\\([^)]{0,30}\\)\\s*)?(?:\\bto|\\bthrough|[-–—])\\s*$");
+
+    private RateText doubtful() {
+        return new RateText(amount, of, stuff, from, to, "a range stands there whose lower end can't be read");
+    }
+
     private static String area(Matcher found) {
         String feet = found.group("hundreds");
         return feet != null ? "/" + feet.replace(",", "") + " sq ft" : found.group("yard") != null ? "/sq yd" : "/ac";
     }
+
+    /** A rate of its own in the brackets, which is found as one. */
+    private static final Pattern OWN_AREA = Pattern.compile("(?:per\\s|/)\\s?(?:acre|ac\\b|A\\b)");
 
     private static final Pattern SIZE = Pattern.compile("(?i)[^)]*(?:a\\.?i|a\\.?e|active|acid|product|per|/|of\\b).*");
 

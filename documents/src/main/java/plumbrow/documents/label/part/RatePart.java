@@ -33,7 +33,9 @@ final class RatePart implements Part {
         for (Sentence sentence : label.sentences()) {
             boolean about = sentence.topic() == Topic.CROP
                     || sentence.topic() == Topic.DIRECTIONS
-                    || sentence.topic() == Topic.APPLICATION;
+                    || sentence.topic() == Topic.APPLICATION
+                    || sentence.topic() == Topic.OTHER_USE
+                    || sentence.topic() == Topic.AGRICULTURAL_USE;
             if (about
                     && Near.has(sentence, APPLY)
                     && !Near.has(sentence, MostPart.LIMIT)

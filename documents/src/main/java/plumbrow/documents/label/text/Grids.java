@@ -22,7 +22,10 @@ final class Grids {
     private static final int WORDY = 3;
     private static final Pattern VALUE = Pattern.compile(
             "(?i)^\\W{0,3}(?:up to |at least |not? |less than )?(?:\\d|\\.\\d|[½¼¾⅓⅔⅛⅜⅝⅞]|(?:one|two|three|four)\\b|none\\b|any ?time|immediately|do not\\b|not\\b|n/?a\\b|[-–—]+$|see\\b).*");
-    private static final Pattern GOES_ON = Pattern.compile("(?i).*(?:\\bto|\\bor|[-–,])$");
+    private static final Pattern GOES_ON = Pattern.compile("(?i).*(?:\\bto|\\bor|[-–,/])$");
+    /** "(such as the following examples):" under the heads. */
+    private static final Pattern NOTE = Pattern.compile("\\([^)]{3,60}\\)\\s?:?");
+
     private static final Pattern UNFINISHED = Pattern.compile("(?i).*(?:,|\\b(?:and|or|of|such as|as))");
     private static final Pattern BEGINS = Pattern.compile("\\p{Lu}.*", Pattern.DOTALL);
     private static final Pattern SENTENCE = Pattern.compile(".*[.;]");
@@ -157,9 +160,10 @@ final class Grids {
                 return false;
             }
             boolean value = below.cells().size() > 1
-                    && below.cells().stream()
+                    ? below.cells().stream()
                             .skip(1)
-                            .anyMatch(cell -> VALUE.matcher(cell.text()).matches());
+                            .anyMatch(cell -> VALUE.matcher(cell.text()).matches())
+                    : below.first().words().stream().anyMatch(word -> startsValue(word, columns));
             if (value && column(columns, below.first()) == 0) {
                 return true;
             }
@@ -191,7 +195,8 @@ final class Grids {
                             || (apart(above, row) && !leadsIn));
             boolean heading =
                     row.cells().size() == 1 && (Topics.of(row.text()).isPresent() || Prose.isShout(row.text()));
-            if (far || trails || across || outside || heading) {
+            boolean note = end - start <= 2 && NOTE.matcher(row.text()).matches();
+            if (!note && (far || trails || across || outside || heading)) {
                 break;
             }
             end++;

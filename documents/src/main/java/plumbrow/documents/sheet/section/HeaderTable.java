@@ -18,6 +18,9 @@ import plumbrow.documents.paper.Word;
 public final class HeaderTable {
     private static final double FAR = 2.2;
     private static final double NEARER = .8;
+    /** The unit of a number that stands in the line above. */
+    private static final Pattern UNIT =
+            Pattern.compile("(?i)(?:lbs?|fl\\.?|oz|gals?|gallons?|pints?|pts?|quarts?|qts?|pounds?|ounces?)\\.?\\s?(?:oz\\.?\\s?)?(?:/|per)\\s?.{1,20}|1,?000\\s?sq.{1,12}");
     private static final Pattern LONG_NUMBER = Pattern.compile("\\d{3,}|\\d[.,]\\d");
 
     private final List<String> heads;
@@ -169,7 +172,9 @@ public final class HeaderTable {
     /** A row with something in every column, and not the rest of one in brackets. */
     private static boolean full(Row row, List<Cell> columns) {
         return row.cells().size() == columns.size()
-                && row.cells().stream().noneMatch(cell -> cell.text().startsWith("("));
+                && row.cells().stream()
+                        .noneMatch(cell -> cell.text().startsWith("(")
+                                || UNIT.matcher(cell.text()).matches());
     }
 
     private static Row last(List<List<Row>> groups) {
