@@ -59,7 +59,9 @@ public record RateText(Amount amount, Of of, String stuff, int from, int to, Str
 
     /** "2 lb 5 oz" is one weight: in ounces, where pounds and ounces stand together. */
     private static String plainWeights(String text) {
-        Matcher both = POUNDS_OUNCES.matcher(text);
+        Matcher metric = METRIC.matcher(text);
+        String own = metric.replaceAll(match -> " ".repeat(match.group().length()));
+        Matcher both = POUNDS_OUNCES.matcher(own);
         return both.replaceAll(match -> {
             double ounces = 16 * Double.parseDouble(match.group(1)) + Double.parseDouble(match.group(2));
             String number = ounces == Math.rint(ounces) ? String.valueOf((long) ounces) : String.valueOf(ounces);
@@ -67,6 +69,10 @@ public record RateText(Amount amount, Of of, String stuff, int from, int to, Str
             return "0".repeat(Math.max(0, zeros)) + number + " oz";
         });
     }
+
+    /** The same again for other countries: "(50 - 400 g/acre; 125 - 1000 g/ha)". */
+    public static final Pattern METRIC = Pattern.compile(
+            "(?i)\\((?:\\s?[\\d.,]+(?:\\s?(?:-|–|to)\\s?[\\d.,]+)?\\s?(?:k?g|m?l|lit(?:er|re)s?|grams?)\\s?(?:/|per)\\s?(?:acre|ac|A|ha|hectare)\\.?\\s?[;,]?){1,3}\\)");
 
     private static final Pattern POUNDS_OUNCES =
             Pattern.compile("(?<![\\w.,/])(\\d{1,3})\\s?lbs?\\.?\\s(\\d{1,2}(?:\\.\\d)?)\\s?oz\\b");

@@ -32,10 +32,6 @@ final class TablePart implements Part {
         }
     }
 
-    /** The same again for other countries: "(50 - 200 g/acre) (125 - 500 g/ha)". */
-    private static final java.util.regex.Pattern METRIC = java.util.regex.Pattern.compile(
-            "(?i)\\s*\\(\\s?[\\d.,]+(?:\\s?(?:-|–|to)\\s?[\\d.,]+)?\\s?(?:k?g|m?l|lit(?:er|re)s?|grams?)\\s?(?:/|per)\\s?(?:acre|ac|ha|hectare)\\.?\\s?\\)");
-
     /** One record of a table. */
     private record TableRow(Grid grid, List<Passage> record) {
 
@@ -95,7 +91,7 @@ final class TablePart implements Part {
         private Optional<RateText> amount(int at) {
             String head = grid.heads().get(at);
             boolean unit = RateText.bare("1", head).isPresent();
-            String cell = METRIC.matcher(record.get(at).text().replaceAll("\\s+", " ")).replaceAll("");
+            String cell = RateText.METRIC.matcher(record.get(at).text().replaceAll("\\s+", " ")).replaceAll("");
             return RateText.bare(cell.strip(), unit ? head : grid.caption());
         }
 
