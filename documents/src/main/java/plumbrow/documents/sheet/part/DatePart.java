@@ -30,7 +30,7 @@ final class DatePart implements Part {
                             "(?i)\\b(?:date of (?:last |latest |this )?revision|(?:last |latest )?revision date|(?:last |date )?revised(?: on| date)?|date revised|last updated?|revision)\\b"),
                     ValueKind.ISSUE_DATE,
                     Pattern.compile(
-                            "(?i)\\b(?:date of (?:issue|preparation|first issue|print(?:ing)?)|issu(?:e|ed|ing)(?: date| on)?|date (?:issued|prepared)|(?:preparation|effective|version|print(?:ing)?|creation) date|prepared(?: on)?|(?:msds|sds) date)\\b"),
+                            "(?i)\\b(?:date of (?:issue|preparation|first issue)|issu(?:e|ed|ing)(?: date| on)?|date (?:issued|prepared)|(?:preparation|effective|version|creation) date|prepared(?: on)?|(?:msds|sds) date)\\b"),
                     ValueKind.SUPERSEDED_DATE,
                     Pattern.compile(
                             "(?i)\\b(?:(?:supersedes|replaces)(?: (?:the )?(?:sds|msds|date|version|sheet|issue|revision))*(?: (?:of|dated|from))?|(?:date of )?previous (?:revision|version|issue)(?: date)?)\\b")));

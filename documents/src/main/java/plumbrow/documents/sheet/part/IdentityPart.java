@@ -22,6 +22,18 @@ final class IdentityPart implements Part {
             Pattern.compile("\\s*(\\d{1,6}[-–]\\d{1,5}(?:[-–]\\d{1,6})?)(?![\\d–-]).*");
     private static final Pattern PHONE = Pattern.compile("(?<![\\d-])\\+?\\(?\\d[\\d()./\\s–-]{5,20}\\d(?![\\d-])");
     private static final Pattern OTHER_LINE = Pattern.compile("(?i)\\b(?:fax|telefax)\\b\\W*$");
+    /** Services that answer when something has happened, and the word itself. */
+    private static final Pattern EMERGENCY =
+            Pattern.compile("(?i)(?<!non-)(?<!non )(?:emergenc|chemtrec|infotrac|chem-?tel\\b|poison (?:control|cent))");
+
+    private static final Pattern NOT_EMERGENCY = Pattern.compile(
+            "(?i)\\b(?:non-?\\s?emergency|routine|customer|product|information|office|general|sales|technical|fax|telefax|web|business|regulatory|questions|requests)\\b");
+    /** "Outside the United States call collect", below the number for those inside. */
+    private static final Pattern ELSEWHERE =
+            Pattern.compile("(?i)^\\W*(?:\\(?outside|international|usa?:|mexico|canada)");
+
+    private static final Pattern UNCLOSED = Pattern.compile("\\s*\\([^)]*$");
+    private static final Pattern POSTAL_CODE = Pattern.compile("\\d{5}[-–]\\d{4}");
     private static final int FEWEST_DIGITS = 7;
     private static final int MOST_DIGITS = 15;
 
@@ -31,15 +43,55 @@ final class IdentityPart implements Part {
         registration(sheet, readings);
         phones(sheet.items(SheetSection.IDENTIFICATION), readings);
         phones(sheet.frontItems(), readings);
+        List<Row> rows = new java.util.ArrayList<>(sheet.front());
+        rows.addAll(sheet.rows(SheetSection.IDENTIFICATION));
+        inRows(rows, readings);
+    }
+
+    /** Numbers behind the word or the name of a service on their own line, whatever stands before the line. */
+    private static void inRows(List<Row> rows, Readings readings) {
+        boolean before = false;
+        for (Row row : rows) {
+            Passage passage = Passage.of(row);
+            Matcher found = PHONE.matcher(passage.text());
+            int from = 0;
+            boolean any = false;
+            boolean elsewhere = before && ELSEWHERE.matcher(passage.text()).find();
+            while (found.find()) {
+                String words = passage.text().substring(from, found.start());
+                boolean named = EMERGENCY.matcher(words).find()
+                        && !NOT_EMERGENCY.matcher(words.substring(Math.max(words.lastIndexOf('\t'), 0))).find();
+                if (named || elsewhere || (any && from > 0)) {
+                    keepPhone(Prose.of(words), passage, found, readings);
+                    any = true;
+                }
+                from = found.end();
+            }
+            before = any;
+        }
     }
 
     private static void name(SheetText sheet, Readings readings) {
-        for (Item item : sheet.items(Label.PRODUCT_NAME, SheetSection.IDENTIFICATION)) {
-            Passage name = item.table() ? item.value() : item.value().firstLine();
-            if (NoDataWords.end(name.text()) < 0 && !Prose.of(name).isEmpty()) {
-                readings.state(ValueKind.PRODUCT_NAME, new Content.Text(Prose.of(name)), name.quote());
+        List<Item> items = sheet.items(Label.PRODUCT_NAME, SheetSection.IDENTIFICATION);
+        boolean named = items.stream().anyMatch(IdentityPart::saysName);
+        for (Item item : items) {
+            if (named && !saysName(item)) {
+                continue;
+            }
+            Passage value = item.value();
+            int column = value.text().indexOf('\t');
+            boolean other = column >= 0 && value.text().substring(column).contains(":");
+            Passage name = other ? value.part(0, column) : item.table() || column >= 0 ? value : value.firstLine();
+            String words = UNCLOSED.matcher(Prose.of(name)).replaceFirst("").replaceAll("^[\\s:]+", "");
+            if (NoDataWords.end(words) < 0 && !words.isEmpty()) {
+                readings.state(ValueKind.PRODUCT_NAME, new Content.Text(words), name.quote());
             }
         }
+    }
+
+    /** A trade name or a trademark beside it is another name of the same product. */
+    private static boolean saysName(Item item) {
+        return !item.head().text().toLowerCase(java.util.Locale.ROOT).contains("trade") && !item.value().isEmpty();
     }
 
     private static void registration(SheetText sheet, Readings readings) {
@@ -68,7 +120,8 @@ final class IdentityPart implements Part {
         for (Item item : items) {
             if (item.is(Label.EMERGENCY_PHONE)) {
                 purpose = Prose.of(item.head()).replaceAll("\\s*[:=]$", "");
-            } else if (item.label().isPresent()) {
+            } else if (item.label().isPresent()
+                    || NOT_EMERGENCY.matcher(item.head().text()).find()) {
                 purpose = "";
             }
             if (!purpose.isEmpty()) {
@@ -81,16 +134,25 @@ final class IdentityPart implements Part {
     private static void phones(String purpose, Passage value, Readings readings) {
         Matcher found = PHONE.matcher(value.text());
         while (found.find()) {
-            String number = found.group().replaceAll("\\s+", " ");
-            long digits = number.chars().filter(Character::isDigit).count();
             boolean fax =
                     OTHER_LINE.matcher(value.text().substring(0, found.start())).find();
-            if (digits >= FEWEST_DIGITS && digits <= MOST_DIGITS && !fax) {
-                readings.state(
-                        ValueKind.EMERGENCY_PHONE,
-                        new Content.Phone(purpose, number),
-                        value.quote(found.start(), found.end()));
+            if (!fax) {
+                keepPhone(purpose, value, found, readings);
             }
+        }
+    }
+
+    private static void keepPhone(String purpose, Passage value, Matcher found, Readings readings) {
+        String printed = found.group().replaceAll("\\s+", " ");
+        String number = printed.indexOf('(') >= 0 && printed.indexOf(')') < 0 ? printed.replace("(", "") : printed;
+        long digits = number.chars().filter(Character::isDigit).count();
+        if (digits >= FEWEST_DIGITS
+                && digits <= MOST_DIGITS
+                && !POSTAL_CODE.matcher(number).matches()) {
+            readings.state(
+                    ValueKind.EMERGENCY_PHONE,
+                    new Content.Phone(purpose.replaceAll("^\\W+|[\\s:=(]+$", ""), number),
+                    value.quote(found.start(), found.end()));
         }
     }
 }

@@ -26,13 +26,24 @@ import plumbrow.science.safety.CasCheck;
 final class IngredientPart implements Part {
     static final Pattern CAS = Pattern.compile("(?<![\\d-])(\\d{2,7})[-–‐‑](\\d{2})[-–‐‑](\\d)(?![\\d-])");
     private static final Pattern OLD_CAS = Pattern.compile("\\s*(\\d{2,7})(\\d{2})(\\d)\\s*");
-    private static final Pattern HEADER = Pattern.compile(
-            "(?is)(?=.*\\bCAS\\b)(?=.*(?:%|percent|conc|weight|content|\\bwt\\b|amount|name|ingredient|component|substance)).*");
+    /** A sheet of old gives the limits of each ingredient below it. */
+    private static final Pattern LIMIT_ROW =
+            Pattern.compile("(?i)^\\W*(?:ACGIH|OSHA|NIOSH|PEL|TLV|STEL|exposure limits?)\\b.*");
+
+    /** What stands below a table and is none of it. */
+    private static final Pattern FOOTNOTE = Pattern.compile(
+            "(?i)^[*†‡]\\s*[\\p{L}=].*|^(?:see|note|any|there|full text|the|for|occupational|this|a specific|all|specific|balance of)\\b.{12,}|.{60,}\\.|.*\\b(?:is|are|was|were|means?)\\b.*[.”\"]");
+
+    private static final Pattern UNNUMBERED =
+            Pattern.compile("(?i)\\s*(?:proprietary.*|trade secret.*|confidential.*|n/?a|not available|none|mixture|-+)\\s*");
+    private static final Pattern PERCENT_BEFORE = Pattern.compile("(?i)\\bpercent(?:age)?\\s*:\\s*");
     private static final Pattern NAME_HEAD =
             Pattern.compile("(?i).*(?:name|ingredient|component|substance|chemical|material|identity).*");
-    private static final Pattern CAS_HEAD = Pattern.compile("(?i).*\\bCAS\\b.*");
+    private static final Pattern CAS_HEAD = Pattern.compile("(?i).*\\b(?:CAS|identifier|registry)\\b.*");
+    private static final Pattern CAS_ALONE = Pattern.compile("(?i)\\W*CAS\\W*(?:no|number|nr|reg).*|\\W*CAS\\W*|.*identifier.*");
     private static final Pattern SHARE_HEAD =
             Pattern.compile("(?i).*(?:%|percent|conc|weight|content|\\bwt\\b|amount).*");
+    private static final int LONGEST_HEAD = 60;
     private static final Pattern CAS_WORDS =
             Pattern.compile("(?i)\\(?\\s*\\bCAS(?:[- ]?(?:no|number|nr|#|rn))?\\b\\.?\\s*[:#]?\\s*\\)?");
     private static final Pattern SHARE_CELL =
@@ -40,9 +51,12 @@ final class IngredientPart implements Part {
 
     @Override
     public void read(SheetText sheet, Readings readings) {
-        List<Row> rows = sheet.rows(SheetSection.COMPOSITION);
+        List<Row> rows = sheet.rows(SheetSection.COMPOSITION).stream()
+                .filter(row -> !LIMIT_ROW.matcher(row.text()).matches() && !footnote(row))
+                .toList();
         Set<Row> used = new HashSet<>();
-        for (HeaderTable table : HeaderTable.in(rows, IngredientPart::isHeader, IngredientPart::isAnchor)) {
+        for (HeaderTable table : HeaderTable.in(
+                rows, IngredientPart::isHeader, IngredientPart::isAnchor, row -> CAS.matcher(row.text()).find())) {
             used.addAll(table.rows());
             table(table, sheet, readings);
         }
@@ -53,22 +67,37 @@ final class IngredientPart implements Part {
     }
 
     private static boolean isHeader(Row row) {
-        return row.cells().size() > 1
-                && HEADER.matcher(row.text()).matches()
-                && !CAS.matcher(row.text()).find();
+        if (row.cells().size() < 2 || CAS.matcher(row.text()).find()) {
+            return false;
+        }
+        boolean numbers = has(row, CAS_HEAD);
+        boolean names = has(row, NAME_HEAD);
+        boolean shares = has(row, SHARE_HEAD);
+        return (numbers && (names || shares)) || (names && shares && row.cells().size() > 2);
+    }
+
+    private static boolean has(Row row, Pattern head) {
+        return row.cells().stream()
+                .anyMatch(cell -> cell.text().length() < LONGEST_HEAD
+                        && head.matcher(cell.text()).matches());
+    }
+
+    private static boolean footnote(Row row) {
+        return row.cells().size() == 1 && FOOTNOTE.matcher(row.text()).matches() && !CAS.matcher(row.text()).find();
     }
 
     private static boolean isAnchor(Row row) {
         return CAS.matcher(row.text()).find()
                 || (row.cells().size() > 1
                         && row.cells().stream()
-                                .skip(1)
+                                .skip(row.cells().stream().anyMatch(cell -> UNNUMBERED.matcher(cell.text()).matches()) ? 0 : 1)
                                 .map(Cell::text)
                                 .anyMatch(text -> SHARE_CELL.matcher(text).matches()));
     }
 
     private static void table(HeaderTable table, SheetText sheet, Readings readings) {
-        int cas = column(table.heads(), CAS_HEAD, -1);
+        int alone = column(table.heads(), CAS_ALONE, -1);
+        int cas = alone >= 0 ? alone : column(table.heads(), CAS_HEAD, -1);
         int share = column(table.heads(), SHARE_HEAD, cas);
         int name = column(table.heads(), NAME_HEAD, cas);
         for (List<Passage> record : table.records()) {
@@ -130,6 +159,13 @@ final class IngredientPart implements Part {
                     CAS.matcher(text).replaceAll(found -> "#".repeat(found.end() - found.start())),
                     Family.PERCENT,
                     sheet.style());
+            Matcher words = PERCENT_BEFORE.matcher(text);
+            if (share == null && words.find()) {
+                AmountText bare = AmountText.first(text.substring(words.end()), Family.BARE, sheet.style());
+                share = bare == null
+                        ? null
+                        : new AmountText(bare.amount(), words.start(), words.end() + bare.to(), bare.doubt());
+            }
             if (!cas.find() && share == null) {
                 continue;
             }

@@ -13,6 +13,7 @@ public final class SheetReading {
     /** Ingredients stand before what is said of them. */
     private static final List<Part> PARTS = List.of(
             new IdentityPart(),
+            new MakerPart(),
             new DatePart(),
             new HazardPart(),
             new IngredientPart(),

@@ -3,6 +3,7 @@ package plumbrow.documents.sheet.part;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 import plumbrow.documents.paper.Paper;
@@ -19,7 +20,7 @@ import plumbrow.documents.sheet.section.Sections;
 /** A sheet as its part readers see it: sections, labels with values, and how it writes numbers and dates. */
 final class SheetText {
     private static final Pattern AMERICAN =
-            Pattern.compile("(?i)\\bEPA reg|\\bOSHA\\b|29 CFR|\\bSARA\\b|\\bTSCA\\b|\\bU\\.?S\\.?A\\.?\\b");
+            Pattern.compile("(?i)\\bEPA reg|\\bOSHA\\b|29 CFR|\\bSARA\\b|\\bTSCA\\b|\\bU\\.?S\\.?A\\.?\\b|GHS-US|HazCom|Federal Register|\\bCERCLA\\b");
     private static final Pattern EUROPEAN =
             Pattern.compile("1272/2008|1907/2006|2020/878|2015/830|\\bREACH\\b|\\bCLP\\b");
 
@@ -41,11 +42,20 @@ final class SheetText {
                 .forEach(section ->
                         section.rows().forEach(row -> all.append(row.text()).append('\n')));
         style = NumberStyle.of(all.toString());
-        boolean american = AMERICAN.matcher(all).find();
-        boolean european = EUROPEAN.matcher(all).find();
+        long american = signs(AMERICAN, all);
+        long european = signs(EUROPEAN, all);
         dates = american == european
                 ? DateText.Order.UNSAID
-                : american ? DateText.Order.MONTH_FIRST : DateText.Order.DAY_FIRST;
+                : american > european ? DateText.Order.MONTH_FIRST : DateText.Order.DAY_FIRST;
+    }
+
+    /** How many differing signs of a region a text bears: one word alone may be quoted from elsewhere. */
+    private static long signs(Pattern pattern, CharSequence text) {
+        return pattern.matcher(text)
+                .results()
+                .map(found -> found.group().toUpperCase(Locale.ROOT))
+                .distinct()
+                .count();
     }
 
     NumberStyle style() {

@@ -3,36 +3,49 @@ package plumbrow.documents.sheet.part;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import plumbrow.documents.sheet.Content;
 import plumbrow.documents.sheet.ValueKind;
 
-/** Whose value it is: one of the sheet's ingredients, or the product's own. */
+/** Whose value it is: one of the sheet's ingredients, another substance by the name in the table, or the product's own. */
 final class Substances {
     private static final Pattern PRODUCT =
             Pattern.compile("(?i)\\b(?:product|formulation|formulated|mixture|similar formulation|preparation)\\b");
+    private static final Pattern CAS_BEHIND =
+            Pattern.compile("(?i)[\\s(\\[–-]*(?:CAS[^\\d]{0,8})?0*\\d{2,7}-\\d{2}-\\d[)\\]\\s]*");
     private static final int SHORTEST = 4;
+    private static final int SHORTEST_PART = 6;
 
     private final List<String> names = new ArrayList<>();
+    private final List<String> keys = new ArrayList<>();
+    private final List<String> products = new ArrayList<>();
     private final Pattern pattern;
 
     Substances(Readings readings) {
         readings.stated(ValueKind.INGREDIENT).forEach(stated -> {
             String name = ((Content.Ingredient) stated.content()).name();
             if (name.length() >= SHORTEST
-                    && !name.toLowerCase(java.util.Locale.ROOT).matches(".*\\b(?:other|inert|water|total).*")) {
+                    && !name.toLowerCase(Locale.ROOT).matches(".*\\b(?:other|inert|water|total).*")) {
                 names.add(name);
             }
         });
+        readings.stated(ValueKind.PRODUCT_NAME)
+                .forEach(stated -> products.add(key(((Content.Text) stated.content()).words())));
         names.sort(Comparator.comparingInt(String::length).reversed());
+        names.forEach(name -> keys.add(key(name)));
         pattern = names.isEmpty()
                 ? Pattern.compile("(?!)")
                 : Pattern.compile(names.stream()
-                        .map(name ->
-                                Pattern.quote(name).replace(" ", "\\E\\s+\\Q").replace("-", "-\\E\\s?\\Q"))
+                        .map(Substances::loose)
                         .collect(Collectors.joining("|", "(?i)(?<![\\p{L}])(?:", ")(?![\\p{L}])")));
+    }
+
+    /** A name with any blanks between its words, and after its hyphens as where a line was broken. */
+    private static String loose(String name) {
+        return Pattern.quote(name).replace(" ", "\\E\\s+\\Q").replace("-", "-\\E\\s?\\Q");
     }
 
     /** The ingredient named last in a text, "" for the product named last, or what was before. */
@@ -53,11 +66,70 @@ final class Substances {
         return found;
     }
 
+    /** The substance that a cell of a table names: an ingredient, another one as printed, or "" for the product itself. */
+    String ofCell(String printed) {
+        String text = Prose.of(printed).replaceAll("^[\\s:•*]+|[\\s:*]+$", "");
+        String key = key(text);
+        if (key.isEmpty() || products.contains(key)) {
+            return "";
+        }
+        for (int i = 0; i < keys.size(); i++) {
+            if (keys.get(i).equals(key)) {
+                return names.get(i);
+            }
+        }
+        String known = in(text, "\0");
+        if (!known.equals("\0")) {
+            return known;
+        }
+        List<String> begun = new ArrayList<>();
+        for (int i = 0; i < keys.size(); i++) {
+            if (key.length() >= SHORTEST_PART && (keys.get(i).startsWith(key) || key.startsWith(keys.get(i)))) {
+                begun.add(names.get(i));
+            }
+        }
+        if (begun.size() == 1) {
+            return begun.get(0);
+        }
+        return CAS_BEHIND.matcher(text).replaceAll(" ").strip().replaceAll("[\\s–−-]+$", "");
+    }
+
+    /** Whether the cell's words are those of an ingredient, from its first on. */
+    boolean begins(String printed) {
+        String key = key(printed);
+        return key.length() >= SHORTEST && keys.stream().anyMatch(each -> each.startsWith(key) || key.startsWith(each));
+    }
+
+    /** Whether a name goes on with the words of the next line: together they are an ingredient's, or the words say so. */
+    boolean goesOn(String name, String next) {
+        String both = key(name + next);
+        if (keys.stream().anyMatch(each -> each.startsWith(both))) {
+            return true;
+        }
+        if (keys.contains(key(name)) && !next.startsWith("(")) {
+            return false;
+        }
+        return next.matches("[\\p{Ll}(].*")
+                || name.matches(".*[-,(/]")
+                || name.lastIndexOf('(') > name.lastIndexOf(')')
+                || CAS_BEHIND.matcher(next).matches();
+    }
+
     private String named(String printed) {
-        String plain = printed.replaceAll("\\s+", " ").replaceAll("-\\s", "-");
-        return names.stream()
-                .filter(name -> name.equalsIgnoreCase(plain))
-                .findFirst()
-                .orElse(plain);
+        String key = key(printed);
+        for (int i = 0; i < keys.size(); i++) {
+            if (keys.get(i).equals(key)) {
+                return names.get(i);
+            }
+        }
+        return printed.replaceAll("\\s+", " ");
+    }
+
+    private static String key(String name) {
+        return CAS_BEHIND
+                .matcher(name)
+                .replaceAll(" ")
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\d]+", "");
     }
 }

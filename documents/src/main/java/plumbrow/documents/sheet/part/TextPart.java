@@ -25,7 +25,9 @@ final class TextPart implements Part {
             Label.EYE_PROTECTION, BodyPart.EYES,
             Label.HAND_PROTECTION, BodyPart.HANDS,
             Label.SKIN_PROTECTION, BodyPart.SKIN,
-            Label.BREATHING_PROTECTION, BodyPart.BREATHING));
+            Label.BREATHING_PROTECTION, BodyPart.BREATHING,
+            Label.IN_EYES, BodyPart.EYES,
+            Label.ON_SKIN, BodyPart.SKIN));
 
     /** A kind of text, where it stands and under which label. */
     private record Place(ValueKind kind, SheetSection section, Label label, boolean orWhole) {}
@@ -40,14 +42,23 @@ final class TextPart implements Part {
             new Place(ValueKind.INCOMPATIBLES, SheetSection.STABILITY, Label.INCOMPATIBLE, false),
             new Place(ValueKind.DISPOSAL, SheetSection.DISPOSAL, Label.DISPOSAL, true));
 
+    /** What stands under the routes from here on is what the harm looks like, not what helps. */
+    private static final Pattern SYMPTOMS = Pattern.compile(
+            "(?i)(?:\\d\\.\\d\\.?\\s*)?(?:most important symptoms|(?:potential )?(?:acute |chronic )*health effects|over-?exposure signs|symptoms)\\b");
+
     private static final Pattern LEAD = Pattern.compile("^[\\s:–-]+");
 
     @Override
     public void read(SheetText sheet, Readings readings) {
         PLACES.forEach(place -> place(place, sheet, readings));
+        boolean aided = false;
         for (Item item : sheet.items(SheetSection.FIRST_AID)) {
+            if (aided && (item.is(Label.SYMPTOMS) || SYMPTOMS.matcher(item.all().text()).lookingAt())) {
+                break;
+            }
             Route route = item.label().map(FIRST_AID::get).orElse(null);
             if (route != null && says(item)) {
+                aided = true;
                 readings.state(
                         ValueKind.FIRST_AID,
                         new Content.FirstAid(route, prose(item.value())),

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import plumbrow.documents.paper.Box;
@@ -55,7 +57,8 @@ final class Centred {
                 labels.add(new Line(i, row.page(), row.first()));
             }
         }
-        return rebuilt(rows, blocks(labels), blocks(lines));
+        Set<Integer> labelled = labels.stream().map(Line::row).collect(Collectors.toSet());
+        return rebuilt(rows, blocks(labels), blocks(lines), labelled);
     }
 
     /** Where most second cells begin, or lines that stand well in from the left. */
@@ -93,11 +96,14 @@ final class Centred {
         return blocks;
     }
 
-    private static List<Row> rebuilt(List<Row> rows, List<List<Line>> labels, List<List<Line>> values) {
+    private static List<Row> rebuilt(
+            List<Row> rows, List<List<Line>> labels, List<List<Line>> values, Set<Integer> labelled) {
         List<@Nullable Row> straight = new ArrayList<>(rows);
         for (List<Line> label : labels) {
             for (List<Line> value : values) {
-                if (belong(label, value) && label.get(0).row != value.get(0).row) {
+                if (belong(label, value)
+                        && label.get(0).row != value.get(0).row
+                        && !othersWithin(label, value, labelled)) {
                     pair(straight, label, value);
                 }
             }
@@ -115,6 +121,13 @@ final class Centred {
         return label.get(0).page == value.get(0).page
                 && label.size() <= MOST_LABEL_LINES
                 && Math.abs(middle(label) - middle(value)) <= SAME_MIDDLE;
+    }
+
+    /** Whether lines of the value's block have labels of their own: then the block is many values, closely set. */
+    private static boolean othersWithin(List<Line> label, List<Line> value, Set<Integer> labelled) {
+        return value.stream()
+                .anyMatch(line -> labelled.contains(line.row)
+                        && label.stream().noneMatch(own -> own.row == line.row));
     }
 
     private static double middle(List<Line> block) {

@@ -17,6 +17,7 @@ import plumbrow.documents.paper.Word;
  */
 public final class HeaderTable {
     private static final double FAR = 2.2;
+    private static final double CLOSE = 1.6;
     private static final double NEARER = .8;
     /** The unit of a number that stands in the line above. */
     private static final Pattern UNIT =
@@ -56,6 +57,16 @@ public final class HeaderTable {
      * @param anchor whether a row holds what each record must hold
      */
     public static List<HeaderTable> in(List<Row> rows, Predicate<Row> header, Predicate<Row> anchor) {
+        return in(rows, header, anchor, row -> false);
+    }
+
+    /**
+     * Tables of some rows.
+     *
+     * @param once whether a row holds what a record has once, so that it begins one even without a name
+     */
+    public static List<HeaderTable> in(
+            List<Row> rows, Predicate<Row> header, Predicate<Row> anchor, Predicate<Row> once) {
         List<HeaderTable> tables = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             if (header.test(rows.get(i))) {
@@ -63,7 +74,7 @@ public final class HeaderTable {
                 while (end < rows.size() && !header.test(rows.get(end))) {
                     end++;
                 }
-                HeaderTable table = read(rows.subList(i, end), anchor);
+                HeaderTable table = read(rows.subList(i, end), anchor, once);
                 if (!table.records.isEmpty()) {
                     tables.add(table);
                 }
@@ -73,7 +84,7 @@ public final class HeaderTable {
         return tables;
     }
 
-    private static HeaderTable read(List<Row> rows, Predicate<Row> anchor) {
+    private static HeaderTable read(List<Row> rows, Predicate<Row> anchor, Predicate<Row> once) {
         int first = 1;
         while (first < rows.size() && !anchor.test(rows.get(first)) && first < 5) {
             first++;
@@ -105,7 +116,7 @@ public final class HeaderTable {
                                 .flatMap(cell -> parted(cell, columns).stream())
                                 .toList()))
                 .toList();
-        List<List<Row>> groups = groups(parted, anchor, columns);
+        List<List<Row>> groups = groups(parted, anchor, once, columns);
         List<List<Passage>> records =
                 groups.stream().map(group -> record(group, columns)).toList();
         int used = body + groups.stream().mapToInt(List::size).sum();
@@ -128,13 +139,15 @@ public final class HeaderTable {
                 && row.first().text().length() > 12;
     }
 
-    private static List<List<Row>> groups(List<Row> rows, Predicate<Row> anchor, List<Cell> columns) {
+    private static List<List<Row>> groups(
+            List<Row> rows, Predicate<Row> anchor, Predicate<Row> once, List<Cell> columns) {
         List<List<Row>> groups = new ArrayList<>();
         List<Row> waiting = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             Row row = rows.get(i);
             boolean named = column(columns, row.first()) == 0;
-            if (named && (anchor.test(row) || full(row, columns) || opens(rows, i))) {
+            boolean bare = named && !anchor.test(row) && besideOnce(rows, i, once);
+            if (once.test(row) || (named && !bare && (anchor.test(row) || full(row, columns) || opens(rows, i)))) {
                 List<Row> group = new ArrayList<>();
                 Row last = groups.isEmpty() ? null : last(groups);
                 for (Row wait : waiting) {
@@ -160,6 +173,14 @@ public final class HeaderTable {
             groups.get(groups.size() - 1).add(wait);
         }
         return groups;
+    }
+
+    /** A name on a line of its own, close to the line that has its number. */
+    private static boolean besideOnce(List<Row> rows, int at, Predicate<Row> once) {
+        Row row = rows.get(at);
+        double close = CLOSE * (row.bottom() - row.top());
+        return (at > 0 && once.test(rows.get(at - 1)) && distance(rows.get(at - 1), row) < close)
+                || (at + 1 < rows.size() && once.test(rows.get(at + 1)) && distance(row, rows.get(at + 1)) < close);
     }
 
     /** The first line of a name that stands beside the middle of its values: nearer to what follows than to what was. */
@@ -215,7 +236,7 @@ public final class HeaderTable {
     }
 
     /** A cell so close to the next that no gap parts them is parted where a column begins. */
-    private static List<Cell> parted(Cell cell, List<Cell> columns) {
+    static List<Cell> parted(Cell cell, List<Cell> columns) {
         List<Cell> parts = new ArrayList<>();
         List<Word> words = new ArrayList<>();
         for (Word word : cell.words()) {
@@ -235,7 +256,7 @@ public final class HeaderTable {
     }
 
     /** The column whose left end, middle or right end a cell stands under. */
-    private static int column(List<Cell> columns, Cell cell) {
+    static int column(List<Cell> columns, Cell cell) {
         int best = 0;
         double nearest = Double.MAX_VALUE;
         for (int i = 0; i < columns.size(); i++) {

@@ -34,6 +34,12 @@ public final class Headings {
     /** Where the English half of "SECCIÓN 1 / SECTION 1" begins. */
     private static final Pattern SECOND = Pattern.compile("\\s[/|]\\s(?=(?i:section)\\b)");
 
+    /** Stars and rules that set a heading off: "* * * Section 4 - First Aid * * *". */
+    private static final Pattern FRAME = Pattern.compile("^(?:[*=_~-]{1,3} ?){2,}(?=\\p{L})|(?: ?[*=_~-]{1,3}){2,}$");
+
+    /** Words that are a heading only behind a section's number. */
+    private static final Pattern EVERYDAY = Pattern.compile("(?i)other|components?|ingredient");
+
     private static final int LONGEST = 220;
     private static final Pattern CONTINUED = Pattern.compile("(?i)\\bcont(?:inued|'d|\\.|d)");
 
@@ -53,7 +59,7 @@ public final class Headings {
                 SheetSection.COMPOSITION,
                 "composition(?: ?(?:/|,|and|&|-|–)? ?(?:information|data) (?:on|about)(?: the)? (?:hazardous )?(?:ingredients?|components?))?"
                         + "(?: ?/ ?ingredients?)?|(?:information on|hazardous) (?:ingredients|components)(?: ?/ ?identity information)?"
-                        + "|composition information|ingredients(?: information)?|chemical composition");
+                        + "|composition information|ingredients?(?: (?:information|data))?|chemical composition|(?:hazardous )?components?(?: (?:data|information))?");
         english(
                 SheetSection.FIRST_AID,
                 "(?:emergency (?:and|&) )?first[- ]?aid(?: (?:measures|procedures|information|treatment))?");
@@ -94,7 +100,7 @@ public final class Headings {
                 "regulatory(?: (?:information|status|data))?|regulations?|information on regulation");
         english(
                 SheetSection.OTHER,
-                "(?:other|additional|further|supplemental|miscellaneous)(?: (?:information|data))|preparation information|disclaimer and other information");
+                "(?:other|additional|further|supplemental|miscellaneous)(?: (?:information|data))(?:, including .{0,60})?|other|preparation information|disclaimer and other information");
 
         other(
                 SheetSection.IDENTIFICATION,
@@ -163,7 +169,7 @@ public final class Headings {
         if (line.length() > LONGEST) {
             return Optional.empty();
         }
-        String text = line.strip().replaceAll("[\\s\u00a0]+", " ");
+        String text = FRAME.matcher(line.strip().replaceAll("[\\s\u00a0]+", " ")).replaceAll("");
         Optional<Heading> whole = plain(text);
         Matcher second = SECOND.matcher(text);
         if ((whole.isEmpty() || !whole.get().english()) && second.find()) {
@@ -208,6 +214,9 @@ public final class Headings {
             return false;
         }
         String rest = words.substring(matcher.end());
+        if (!numbered && EVERYDAY.matcher(words).matches()) {
+            return false;
+        }
         return rest.isEmpty()
                 || (TAIL.matcher(rest).matches()
                         && (numbered

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.documents.paper.Cell;
 import plumbrow.documents.paper.Passage;
 import plumbrow.documents.paper.Row;
+import plumbrow.documents.paper.Word;
 
 /**
  * Reads rows as labels with their values: on one line, beside each other in a table, or below each other; with either side
@@ -21,8 +22,10 @@ public final class Items {
     private static final Pattern ANY_LABEL = Pattern.compile(
             "^(?:[•·▪■●‣*]\\s*)?(?:\\d{1,2}\\.\\d{1,2}\\.?\\s+)?[\\p{Lu}][^:\\t.;]{1,60}?\\s?:(?=\\s|$)");
 
+    private static final Pattern SUBSECTION = Pattern.compile("\\d{1,2}\\.\\d{1,2}(?:\\.\\d{1,2})?\\.?");
     private static final Pattern SUBHEADING = Pattern.compile("^\\d{1,2}\\.\\d{1,2}\\.?\\s+\\p{Lu}.{0,90}$");
     private static final Pattern NEXT_LABEL = Pattern.compile("[;.,]\\s+");
+    private static final Pattern SMALL_START = Pattern.compile("(?!pH\\b|n-)\\p{Ll}");
     private static final Pattern CONTINUES = Pattern.compile("^[\\p{Ll}(/].*");
 
     private final List<Item> items = new ArrayList<>();
@@ -57,7 +60,7 @@ public final class Items {
     }
 
     private void row(Row row) {
-        List<Cell> cells = row.cells();
+        List<Cell> cells = numberJoined(row.cells());
         for (int i = 0; i < cells.size(); i++) {
             boolean last = i == cells.size() - 1;
             cell(row, cells.get(i), i, last);
@@ -68,11 +71,26 @@ public final class Items {
         }
     }
 
+    /** The number of a subsection is no cell of its own: "4.2 | Most important symptoms". */
+    private static List<Cell> numberJoined(List<Cell> cells) {
+        if (cells.size() < 2 || !SUBSECTION.matcher(cells.get(0).text()).matches()) {
+            return cells;
+        }
+        List<Word> words = new ArrayList<>(cells.get(0).words());
+        words.addAll(cells.get(1).words());
+        List<Cell> joined = new ArrayList<>(List.of(new Cell(words)));
+        joined.addAll(cells.subList(2, cells.size()));
+        return joined;
+    }
+
     private void cell(Row row, Cell cell, int at, boolean last) {
         Passage passage = Passage.of(row.page(), cell);
         String text = passage.text();
         boolean first = at == 0;
         Optional<Labels.Hit> hit = Labels.at(text, first && !last);
+        if (hit.isPresent() && goesOn(row, cell, text, first)) {
+            hit = Optional.empty();
+        }
         if (hit.isPresent() && opens(hit.get(), text, at, last, row) && !wraps(hit.get(), cell, text)) {
             open(
                     Optional.of(hit.get().label()),
@@ -106,6 +124,21 @@ public final class Items {
         add(passage, cell, first);
     }
 
+    /**
+     * A line in small letters is more of the value above it, or of the label: "In case of skin / contact". A pH has a small letter
+     * and a label of its own.
+     */
+    private boolean goesOn(Row row, Cell cell, String text, boolean first) {
+        Draft before = draft;
+        if (!first || before == null || !before.isTable() || !SMALL_START.matcher(text).lookingAt()) {
+            return false;
+        }
+        boolean underLabel = Math.abs(cell.left() - before.left) <= SAME_LEFT;
+        boolean valueBeside = row.cells().size() > 1
+                && Math.abs(row.cells().get(1).left() - before.valueLeft) <= SAME_LEFT;
+        return underLabel ? valueBeside && before.label.isPresent() : true;
+    }
+
     /** "n-octanol/water" below "Partition coefficient:" is more of the same label. */
     private boolean wraps(Labels.Hit hit, Cell cell, String text) {
         return draft != null
@@ -121,7 +154,7 @@ public final class Items {
         if (at == 0) {
             return true;
         }
-        if (draft != null && draft.label.isPresent() && draft.label.get() == hit.label()) {
+        if (draft != null && draft.label.isPresent() && draft.label.get() == hit.label() && !hit.colon()) {
             return false;
         }
         boolean pairs = row.cells().size() % 2 == 0 && at % 2 == 0 && !last;
@@ -180,13 +213,18 @@ public final class Items {
             }
             Passage rest = passage.from(next.end());
             Optional<Labels.Hit> hit = Labels.at(rest.text(), false);
-            if (hit.isPresent() && hit.get().colon()) {
+            if (hit.isPresent() && hit.get().colon() && mayFollow(hit.get().label(), into)) {
                 put(into, passage.part(0, next.start() + 1), cell, goesOn);
                 open(Optional.of(hit.get().label()), rest, hit.get().end(), cell, false);
                 return;
             }
         }
         put(into, passage, cell, goesOn);
+    }
+
+    /** "NOTE: do not give anything by mouth" and "IF IN EYES: rinse" are part of the advice they stand in. */
+    private static boolean mayFollow(Label label, Draft into) {
+        return label != Label.OTHER_TEXT && (into.label.isEmpty() || into.label.get() != label);
     }
 
     private static void put(Draft into, Passage passage, Cell cell, boolean goesOn) {

@@ -12,9 +12,9 @@ import java.util.regex.Pattern;
 public enum Label {
     // section 1
     PRODUCT_NAME(
-            "(?:product|trade|commercial|material) ?names?|name of (?:the )?product|product identifier|product identity|product|trademark|identity (?:\\(as used on label and list\\))?"),
+            "(?:product|trade|commercial|material) ?names?|name of (?:the )?product|(?:ghs )?product identifier(?: used on the label)?|product identity|product|trademark|identity (?:\\(as used on label and list\\))?"),
     SYNONYMS(
-            "synonyms?|other (?:names?|means of identification)|product (?:code|number|type)s?|chemical (?:family|class|name of active ingredient)|common names?|chemical names?|formula(?:tion type)?|molecular (?:formula|weight)|type of formulation|pure substance/mixture|UFI"),
+            "synonyms?|other (?:names?|means of identification)|product (?:codes?(?:\\(s\\))?|numbers?(?:\\(s\\))?|types?|id|class|form|grades?|description|group)|item numbers?|part numbers?|sds (?:id|numbers?)|msds (?:#|id|numbers?|no\\.?)|additional names|chemical (?:family|class|name of active ingredient)|common names?|chemical names?|formula(?:tion type)?|molecular (?:formula|weight)|type of formulation|pure substance/mixture|UFI"),
     REGISTRATION(
             "(?:u\\.?s\\.? ?)?epa ?(?:reg(?:istration|\\.)?|registration) ?(?:no\\.?|number|#|nos\\.?)|epa reg\\.?|registration (?:no\\.?|number)|reg\\. ?no\\.?"),
     ESTABLISHMENT("epa est\\.? ?(?:no\\.?|number)?|establishment (?:no\\.?|number)"),
@@ -29,7 +29,7 @@ public enum Label {
     REVISION_DATE(
             "(?:date of (?:last |this |latest )?revision|(?:last |latest )?revision ?date|(?:last |date )?revised(?: on| date)?|revision(?: no\\.? ?\\d+)?|date revised|last (?:update|change)d?)"),
     ISSUE_DATE(
-            "(?:date of (?:issue|preparation|first issue)|issu(?:e|ed|ing) ?date|date (?:issued|prepared|of compilation)|(?:msds |sds |sheet )?(?:preparation|creation|effective|version|print(?:ing)?) date|prepared(?: on)?|issued(?: on)?|date of print(?:ing)?|(?:msds|sds) date)"),
+            "(?:date of (?:issue|preparation|first issue)|issu(?:e|ed|ing) ?date|date (?:issued|prepared|of compilation)|(?:msds |sds |sheet )?(?:preparation|creation|effective|version) date|prepared(?: on)?|issued(?: on)?|(?:msds|sds) date)"),
     SUPERSEDES(
             "(?:supersedes|replaces)(?: (?:the )?(?:sds|msds|date|version|sheet|issue|revision))*(?: (?:of|dated|from))?|date of previous (?:issue|version|revision)|previous (?:revision|version|issue)(?: date)?"),
     // section 2
@@ -46,18 +46,18 @@ public enum Label {
     CONCENTRATION("concentration|content|weight ?%|% ?(?:by weight|w/w|weight)?|percent(?:age)?(?: by weight)?|amount"),
     // section 4
     SWALLOWED(
-            "(?:if |after |in case of )?(?:swallow(?:ed|ing)|ingest(?:ed|ion))|(?:first aid )?oral|ingestion first aid|(?:first aid )?ingestion"),
+            Before.FIRST_AID + "(?:(?:if |after |in case of )?(?:swallow(?:ed|ing)|ingest(?:ed|ion))|oral|ingestion first aid)"),
     ON_SKIN(
-            "(?:if |after |in case of )?(?:on )?skin(?: or (?:on )?clothing)?(?: contact| exposure)?|(?:in case of )?contact with (?:the )?skin|dermal"),
+            Before.FIRST_AID + "(?:(?:if |after |in case of )?(?:on )?(?:the )?skin(?: or (?:on )?clothing)?(?: contact| exposure)?|(?:in case of )?contact with (?:the )?skin|dermal)"),
     IN_EYES(
-            "(?:if |after |in case of )?(?:in )?(?:the )?eyes?(?: contact| exposure)?|(?:in case of )?contact with (?:the )?eyes"),
-    INHALED("(?:if |after |in case of )?inhal(?:ed|ation|ing)|(?:if )?breathed(?: in)?"),
+            Before.FIRST_AID + "(?:(?:if |after |in case of )?(?:in )?(?:the )?eyes?(?: contact| exposure)?|(?:in case of )?contact with (?:the )?eyes)"),
+    INHALED(Before.FIRST_AID + "(?:(?:if |after |in case of )?inhal(?:ed|ation|ing)|(?:if )?breathed(?: in)?)"),
     SYMPTOMS(
-            "(?:most important )?symptoms?(?:(?: and|/) ?effects)?.{0,60}?|signs and symptoms.{0,40}?|most important symptoms.{0,60}?"),
+            "(?:most important )?symptoms?(?:(?: and|/) ?(?:effects|injuries))?.{0,60}?|signs and symptoms.{0,40}?|most important symptoms.{0,60}?|(?:potential )?(?:acute |chronic |adverse )*(?:human )?health effects.{0,30}?|over-?exposure (?:signs|symptoms).{0,20}?|(?:aggravated )?medical conditions?.{0,40}?"),
     PHYSICIAN(
             "notes? to (?:the )?(?:physician|doctor)s?|indication of (?:any )?immediate medical.{0,70}?|(?:medical )?treatment|antidote|advice to (?:physician|doctor)s?"),
     GENERAL_ADVICE(
-            "general(?: advice| information| notes| measures)?|description of (?:necessary )?(?:first[- ]aid|first aid) measures|self-protection of the first aider|protection of first-aiders"),
+            "(?:first[- ]?aid (?:measures )?)?general(?: advice| information| notes| measures)?|description of (?:necessary )?(?:first[- ]aid|first aid) measures|self-protection of the first aider|protection of first-aiders"),
     // section 5
     EXTINGUISHING(
             "(?:suitable )?(?:fire )?extinguishing (?:media|agents?)|suitable (?:extinguishing )?media|fire extinguishing media"),
@@ -84,14 +84,14 @@ public enum Label {
     ENGINEERING(
             "(?:appropriate )?engineering (?:controls?|measures)|ventilation|exposure controls|environmental exposure controls?|technical measures"),
     EYE_PROTECTION(
-            "eye ?(?:/ ?face)?(?: ?(?:and|or) ?face)? ?protection|eyes?/face|protective eyewear|eye wear|eyewear"),
-    HAND_PROTECTION("(?:hand protection|hands|(?:protective |chemical-resistant )?gloves|protection of hands)"),
+            Before.GEAR + "(?:eyes? ?(?:/ ?face)?(?: ?(?:and|or) ?face)? ?protection|eyes?/face|protective eyewear|eye wear|eyewear)"),
+    HAND_PROTECTION(Before.GEAR + "(?:(?:skin protection ?[-–] ?)?hand protection|hands?(?: ?/ ?body)?|(?:protective |chemical-resistant )?gloves|protection of hands)"),
     SKIN_PROTECTION(
-            "(?:skin|body|skin and body|skin/body|clothing)(?: and (?:body|skin))? ?protection|protective clothing|body protection|clothing|other (?:protective|skin) (?:equipment|protection)"),
+            Before.GEAR + "(?:(?:skin|body|skin and body|skin/body|clothing)(?: and (?:body|skin))? ?protection(?: ?[-–] ?(?:other|body))?|protective clothing(?: type)?|body protection|clothing|other (?:protective|skin) (?:equipment|protection)|protection)"),
     BREATHING_PROTECTION(
-            "respirat(?:ory|or) ?(?:protection|protective equipment)?|protection of (?:the )?respiratory.{0,20}?|breathing protection"),
+            Before.GEAR + "(?:respirat(?:ory|or) ?(?:protection|protective equipment)?|protection of (?:the )?respiratory.{0,20}?|breathing protection)"),
     PROTECTION(
-            "(?:individual protection measures.{0,60}?|personal protective equipment.{0,20}?|hygiene (?:measures|considerations)|(?:general )?(?:industrial )?hygiene.{0,20}?|work practices|thermal hazards)"),
+            "(?:individual protection measures.{0,60}?|personal protective equipment.{0,20}?|hygiene (?:measures|considerations)|(?:general )?(?:industrial )?hygien(?:e|ic).{0,20}?|(?:other )?work practices|thermal hazards|other precautions|respirator types?|ventilation protection|control of environmental exposure|general protective measures)"),
     // section 9
     VAPOUR_PRESSURE("vapou?r ?pressure|vap\\.? press(?:ure|\\.)"),
     BOILING_POINT(
@@ -139,7 +139,13 @@ public enum Label {
             "(?:(?:us|u\\.s\\.) )?(?:dot|imdg|iata|icao|adr|rid|tdg|imo)(?:(?: ?/ ?|-)(?:rid|icao|adn|imo|iata|imdg|adr|cao|pax))*(?: ?\\(.{0,30}?\\))?(?: (?:regulations?|classification|information|transport|shipping description|road|sea|air))?|(?:land|road|sea|air|ground|water|vessel|maritime) ?(?:transport|shipment|transportation)?(?: ?\\(.{0,30}?\\))?|49 cfr.{0,20}?"),
     // sections 11 and 12 carry their measures in running text; these only end other values
     OTHER_TEXT(
-            "remarks?|comments?|notes?|test method|method|guideline|further information|other adverse effects|results? of pbt.{0,30}?|persistence and degradability|bioaccumulati(?:on|ve potential)|mobility(?: in soil)?");
+            "print(?:ing|ed)? date|date of print(?:ing)?|remarks?|comments?|notes?|test method|method|guideline|further information|other adverse effects|results? of pbt.{0,30}?|persistence and degradability|bioaccumulati(?:on|ve potential)|mobility(?: in soil)?");
+
+    /** What may stand before the words of a label, in every one of its section. */
+    private static final class Before {
+        static final String FIRST_AID = "(?:first[- ]?aid(?: measures)?:? )?";
+        static final String GEAR = "(?:personal protective equipment ?[:–-] )?";
+    }
 
     @SuppressWarnings("ImmutableEnumChecker") // patterns never change
     private final Pattern words;

@@ -18,7 +18,7 @@ final class Labels {
     private static final String END =
             "(?<paren>\\s?\\([^)]{0,70}\\)|\\s?\\[[^\\]]{0,40}\\]|\\s?,?\\s(?:at|@)\\s\\d{1,3}\\s?°\\s?[CF])?"
                     + "(?<foreign>\\s?/\\s?[\\p{L}(][^:\\t\\d<>=]{1,60})?\\s*"
-                    + "(?:(?<colon>[:=]\\s*)|(?<shut>$)|(?=[<>~≥≤≈]|\\d|ca\\.|approx|-\\d|\\.\\d))";
+                    + "(?:(?<colon>[:=]\\s*)|(?<stop>\\.\\s+(?=\\p{L}))|(?<shut>$)|(?=[<>~≥≤≈]|\\d|ca\\.|approx|-\\d|\\.\\d))";
 
     private static final Pattern LOOSE_END = Pattern.compile("^[\\s,/:(\\-][^\\d\\t]{0,60}$");
 
@@ -80,7 +80,10 @@ final class Labels {
         }
         for (Known known : KNOWN) {
             Matcher whole = known.start.matcher(text).region(start, text.length());
-            if (whole.lookingAt()) {
+            if (whole.lookingAt()
+                    && (whole.group("stop") == null
+                            || (Character.isUpperCase(text.charAt(start))
+                                    && Character.isUpperCase(text.charAt(whole.end()))))) {
                 if (whole.end("words") - start > longest) {
                     longest = whole.end("words") - start;
                     best = new Hit(known.label, whole.end(), whole.group("colon") != null);
