@@ -72,8 +72,8 @@ record TruthRow(String kind, boolean required, List<List<String>> alternatives) 
     }
 
     private static boolean fits(String said, @Nullable Object field) {
-        if (said.contains(" ~ ")) {
-            return Arrays.stream(said.split(" ~ ", -1)).anyMatch(each -> fits(each, field));
+        if (said.contains(" ~")) {
+            return Arrays.stream(said.split(" ~ ?", -1)).anyMatch(each -> fits(each, field));
         }
         if (field == null) {
             return said.isEmpty() || said.equals("-");

@@ -27,7 +27,10 @@ public enum Organism {
     JAPANESE_QUAIL("Japanese quail", Group.BIRD, "japanese\\s+quail|coturnix\\s+\\w+"),
     HONEY_BEE("honey bee", Group.BEE, "honey\\s?bees?|apis\\s+mellifera|\\bbees?\\b"),
     EARTHWORM("earthworm", Group.SOIL, "earth\\s?worms?|eisenia\\s+\\w+"),
-    FISH("fish", Group.FISH, "\\bfish\\b"),
+    FISH(
+            "fish",
+            Group.FISH,
+            "\\bfish\\b|mosquito\\s?fish|gambusia\\s+\\w+|poecilia\\s+\\w+|guppy|golden\\s+orfe|leuciscus\\s+\\w+|silverside|menidia\\s+\\w+|medaka|oryzias\\s+\\w+"),
     BIRD("bird", Group.BIRD, "\\bbirds?\\b|\\bquail\\b|\\bduck\\b");
 
     /** Kinds of living things. */

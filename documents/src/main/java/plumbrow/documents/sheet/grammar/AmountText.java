@@ -20,10 +20,13 @@ import plumbrow.documents.sheet.Amount.Qualifier;
  * @param doubt why it can be read in two ways; empty where it can't
  */
 public record AmountText(Amount amount, int from, int to, String doubt) {
+    /** Signs may stand right behind a word, as in "LC50> 100". */
+    private static final String SIGN = "(?:>\\s?=|<\\s?=|=\\s?>|=\\s?<|[><≥≤⩾⩽‹›~≈=])";
+
     private static final String QUALIFIER =
-            "(?:>\\s?=|<\\s?=|=\\s?>|=\\s?<|[><≥≤⩾⩽~≈=]|ca\\.?|c\\.|approx(?:imately|\\.)?|about|circa|greater than or equal to|"
-                    + "less than or equal to|(?:not |no )?(?:greater|more|less|higher|lower|above|below|over)(?: than)?|"
-                    + "at least|up to|above|below|max\\.?|min\\.?)";
+            "(?:ca\\.?|c\\.|approx(?:imately|\\.)?|about|circa|estimated|est\\.|greater\\s+than\\s+or\\s+equal\\s+to|"
+                    + "less\\s+than\\s+or\\s+equal\\s+to|(?:not\\s+|no\\s+)?(?:greater|more|less|higher|lower|above|below|over)(?:\\s+than)?|"
+                    + "at\\s+least|up\\s+to|above|below|max\\.?|min\\.?)";
     private static final String RANGE = "\\s?(?:-|–|—|−|‑|to|bis|à|through|and|\\.\\.\\.?)\\s?";
     /** "8.7 x" before "10 Pa": what follows is no amount of its own. */
     private static final Pattern LOST_POWER = Pattern.compile("\\d\\s?[x×X*·∙]\\s?$");
@@ -46,9 +49,9 @@ public record AmountText(Amount amount, int from, int to, String doubt) {
                 ? "(?![\\d.,]*\\d)(?!\\s?(?:%|°|º|m?g\\b|[CF]\\b|h\\b|hrs?\\b|hours|ppm|mol|N\\b|M\\b))"
                 : "\\s?(?<unit>" + unit + ")(?![\\p{L}\\d])";
         String between = bare ? "" : "(?:\\s?" + unit + ")?";
-        return Pattern.compile("(?<![\\p{L}\\d.,])(?:(?<q1>(?i:" + QUALIFIER + "))\\s?)?(?<![\\p{L}\\d.,])(?<n1>"
+        return Pattern.compile("(?:(?<q1>" + SIGN + "|(?<![\\p{L}\\d.,])(?i:" + QUALIFIER + "))\\s*)?(?<![\\p{L}\\d.,])(?<n1>"
                 + number + ")(?<p1>"
-                + Numeral.POWER + ")?(?:" + between + RANGE + "(?:(?<q2>(?i:" + QUALIFIER + "))\\s?)?(?<n2>" + number
+                + Numeral.POWER + ")?(?:" + between + RANGE + "(?:(?<q2>" + SIGN + "|(?i:" + QUALIFIER + "))\\s*)?(?<n2>" + number
                 + ")(?<p2>" + Numeral.POWER + ")?)?" + end);
     }
 
@@ -117,10 +120,10 @@ public record AmountText(Amount amount, int from, int to, String doubt) {
             case "<=", "=<", "≤", "⩽", "lessthanorequalto", "upto", "max", "max." -> Qualifier.AT_MOST;
             case "=" -> Qualifier.EXACTLY;
             default -> {
-                if (word.matches(".*(?:>|greater|more|higher|above|over).*")) {
+                if (word.matches(".*(?:[>›]|greater|more|higher|above|over).*")) {
                     yield not ? Qualifier.AT_MOST : Qualifier.MORE_THAN;
                 }
-                if (word.matches(".*(?:<|less|lower|below).*")) {
+                if (word.matches(".*(?:[<‹]|less|lower|below).*")) {
                     yield not ? Qualifier.AT_LEAST : Qualifier.LESS_THAN;
                 }
                 yield Qualifier.ABOUT;

@@ -10,10 +10,11 @@ public final class Circumstance {
     private static final Pattern TEMPERATURE = Pattern.compile(
             "(?<![\\d.,])([-−]?\\d{1,3}(?:[.,]\\d)?)\\s?(?:°|º|˚|o(?=\\s?[CF]\\b)|deg\\.?(?:rees)?)?\\s?([CF])(?![\\p{L}])");
     private static final Pattern HOURS = Pattern.compile(
-            "(?i)(?<![\\d.,])(\\d{1,3}(?:[.,]\\d)?)\\s?[- ]?\\s?(hours?|hrs?|h|days?|d)(?![\\p{L}])\\.?");
+            "(?i)(?<![\\d.,])(\\d{1,3}(?:[.,]\\d)?)\\s?[- ]?\\s?(hours?|hrs?|h|days?|d|minutes?|min)(?![\\p{L}])\\.?");
     private static final Pattern METHOD = Pattern.compile(
             "(?i)\\b(tag(?:liabue)? closed[- ]cup|pensky[- ]martens(?: closed[- ]cup)?|setaflash(?: closed[- ]cup)?|cleveland open[- ]cup|closed[- ]cup|open[- ]cup|TCC|PMCC|SETA|COC|TOC|c\\.c\\.|o\\.c\\.)(?![\\p{L}])");
     private static final double HOURS_PER_DAY = 24;
+    private static final double MINUTES_PER_HOUR = 60;
 
     private Circumstance() {}
 
@@ -34,7 +35,8 @@ public final class Circumstance {
             return null;
         }
         double time = Double.parseDouble(found.group(1).replace(',', '.'));
-        return found.group(2).toLowerCase(Locale.ROOT).startsWith("d") ? time * HOURS_PER_DAY : time;
+        String unit = found.group(2).toLowerCase(Locale.ROOT);
+        return unit.startsWith("d") ? time * HOURS_PER_DAY : unit.startsWith("m") ? time / MINUTES_PER_HOUR : time;
     }
 
     /** How a flash point was taken; empty where not said. */

@@ -13,7 +13,7 @@ record Numeral(double value, boolean sure) {
     /** Digits with marks of thousands or decimals. */
     static final String DIGITS = "(?:\\d{1,3}(?:[ \\u00a0\\u2009\\u202f]\\d{3})+(?![\\d])(?:[.,]\\d{1,6})?"
             + "|\\d{1,3}(?:,\\d{3})+(?!\\d)(?:\\.\\d{1,6})?|\\d{1,3}(?:\\.\\d{3}){2,}(?!\\d)(?:,\\d{1,6})?"
-            + "|\\d{1,12}(?:[.,]\\d{1,12})?|[.,]\\d{1,12})";
+            + "|\\d{1,12}(?:[.,]\\d{1,12})?|[.,]\\d{1,12}|\\d{1,12}\\.(?=\\s\\p{L}))";
 
     /** Powers of ten: 2.9E-07, 2.9 x 10-7, 2.9 × 10⁻⁷, 2.9*10^-7, 2.9 x 10(-7), 2.9 X 10 -7. */
     static final String POWER = "(?:\\s?[eE]\\s?[-−–+]?\\s?\\d{1,2}(?!\\d)"

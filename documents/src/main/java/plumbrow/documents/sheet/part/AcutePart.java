@@ -1,11 +1,16 @@
 package plumbrow.documents.sheet.part;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import plumbrow.documents.paper.Cell;
 import plumbrow.documents.paper.Passage;
+import plumbrow.documents.paper.Quote;
 import plumbrow.documents.paper.Row;
 import plumbrow.documents.sheet.Amount;
 import plumbrow.documents.sheet.Amount.Conditions;
@@ -13,23 +18,40 @@ import plumbrow.documents.sheet.Content;
 import plumbrow.documents.sheet.Route;
 import plumbrow.documents.sheet.SheetSection;
 import plumbrow.documents.sheet.ValueKind;
+import plumbrow.documents.sheet.grammar.AmountText;
 import plumbrow.documents.sheet.grammar.Circumstance;
 import plumbrow.documents.sheet.grammar.Family;
 import plumbrow.documents.sheet.section.HeaderTable;
+import plumbrow.documents.sheet.section.RowTable;
 
-/** Half-lethal doses by mouth, skin and breath, with species, sex and exposure time. */
+/**
+ * Half-lethal doses by mouth, skin and breath, with species, sex and exposure time: from tables with a column for each route,
+ * from tables with a line for each test, from lists that step in, and from running text.
+ */
 final class AcutePart implements Part {
     private static final Pattern MEASURE = Pattern.compile(
-            "(?i)\\b(?:LD\\s?50|LC\\s?50|LDLo|ATE(?:mix)?)|LD₅₀|LC₅₀|\\b(?:NO(?:A)?EL|LO(?:A)?EL|NOAEC|BMD|ADI)\\b");
+            "(?i)\\b(?:L[DC]\\s?\\d{2,3}|LDLo|LCLo|ATE(?:mix)?)(?!\\d)|LD₅₀|LC₅₀|\\b(?:NO(?:A)?EL|LO(?:A)?EL|NOAEC|BMD|ADI|acute toxicity estimate)\\b");
     private static final Pattern ROUTE = Pattern.compile(
             "(?i)\\b(?:oral(?:ly)?|ingestion|swallow(?:ed|ing)|dermal(?:ly)?|skin|percutaneous|inhal\\w*|gavage)\\b");
-    private static final Pattern SPECIES =
-            Pattern.compile("(?i)\\b(?:rats?|mouse|mice|rabbits?|guinea pigs?|dogs?|hamsters?|cats?)\\b");
+    private static final Pattern SPECIES = Pattern.compile(
+            "(?i)\\b(?:rats?|mouse|mice|rabbits?|guinea[- ]pigs?|dogs?|hamsters?|cats?|monkeys?)\\b");
     private static final Pattern SEX = Pattern.compile(
             "(?i)\\b(?:males?\\s*(?:and|&|/|,|\\+)\\s*females?|females?\\s*(?:and|&|/)\\s*males?|females?|males?)\\b|♀|♂");
-    private static final Pattern HOURS = Pattern.compile("(?i)\\b\\d{1,2}(?:[.,]\\d)?\\s?-?\\s?(?:hours?|hrs?|h)\\b");
+    private static final Pattern HOURS =
+            Pattern.compile("(?i)(?<![\\d.,])\\d{1,3}(?:[.,]\\d{1,2})?\\s?-?\\s?(?:hours?|hrs?|h|minutes?|min)(?![\\p{L}])");
     private static final Pattern HEADER = Pattern.compile("(?i).*(?:LD\\s?50|LC\\s?50|oral|dermal|inhal).*");
-    private static final Pattern AMOUNT = Pattern.compile("\\d\\s?(?:mg|g|µg|ppm)\\b");
+    private static final Pattern NAME_HEAD =
+            Pattern.compile("(?i).*\\b(?:name|ingredients?|components?|substances?|chemicals?|products?)\\b.*");
+    private static final Pattern TEST_HEAD = Pattern.compile(
+            "(?i)\\W*(?:test(?: results?)?|results?|route(?:s)?(?: of .*)?|species|dose|value|exposure(?: time)?|end ?-?point|type|method)\\W*");
+    private static final Pattern AMOUNT = Pattern.compile("\\d\\s?(?:mg|g|µg|ml|mL|µL|ppm)\\b");
+    private static final Pattern UNIT_IN_HEAD =
+            Pattern.compile("\\(\\s*(mg\\s?/\\s?kg|mg\\s?/\\s?l|mg\\s?/\\s?L|ppm|mg\\s?/\\s?m[3³])[^)]*\\)?|\\b(mg/kg|mg/[lL]|ppm)\\b");
+    private static final Pattern BARE_CELL = Pattern.compile("\\s*[=:]?\\s*([<>≤≥]?\\s*\\d[\\d.,]*)\\s*");
+    /** "A substance: INHALATION (LC50) …": a name with a colon before its test. */
+    private static final Pattern HEADED = Pattern.compile(
+            "(?:^|[\\n\\t])[\\s:]*([\\p{Lu}\\d][^:\\n\\t]{3,90}?)\\s?:\\s*(?=(?i:inhalation|oral|dermal|LC\\s?50|LD\\s?50))");
+
     private static final Family[] UNITS = {Family.DOSE, Family.AIR};
 
     @Override
@@ -37,8 +59,23 @@ final class AcutePart implements Part {
         Substances substances = new Substances(readings);
         List<Row> rows = sheet.rows(SheetSection.TOXICOLOGY);
         Set<Row> used = new HashSet<>();
-        for (HeaderTable table : HeaderTable.in(rows, AcutePart::isHeader, AcutePart::holdsAmount)) {
+        for (RowTable table :
+                RowTable.in(rows, AcutePart::isTestHeader, AcutePart::holdsAmount, substances::goesOn)) {
             used.addAll(table.rows());
+            if (stepsIn(table)) {
+                steps(table.rows(), sheet, substances, readings);
+            } else {
+                lines(table, sheet, substances, readings);
+            }
+        }
+        List<Row> others = rows.stream().filter(row -> !used.contains(row)).toList();
+        for (HeaderTable table : HeaderTable.in(
+                others, AcutePart::isHeader, AcutePart::holdsValue, row -> false, substances::goesOn)) {
+            used.addAll(table.rows());
+            table(table, sheet, substances, readings);
+        }
+        for (HeaderTable table : HeaderTable.in(
+                sheet.rows(SheetSection.COMPOSITION), AcutePart::isHeader, IngredientPart::isAnchor)) {
             table(table, sheet, substances, readings);
         }
         Passage.Builder rest = new Passage.Builder();
@@ -57,36 +94,201 @@ final class AcutePart implements Part {
                 && !AMOUNT.matcher(row.text()).find();
     }
 
+    /** "Component, result, species, dose": each line below is one test. */
+    private static boolean isTestHeader(Row row) {
+        List<Cell> cells = row.cells();
+        return cells.size() > 2
+                && NAME_HEAD.matcher(cells.get(0).text()).matches()
+                && cells.stream()
+                                .skip(1)
+                                .filter(cell -> TEST_HEAD.matcher(cell.text()).matches())
+                                .count()
+                        > 1
+                && !holdsAmount(row);
+    }
+
     private static boolean holdsAmount(Row row) {
         return AMOUNT.matcher(row.text()).find();
     }
 
+    /** An amount with a unit, or a bare number beside a name where the unit stands in the header. */
+    private static boolean holdsValue(Row row) {
+        return holdsAmount(row)
+                || row.cells().stream()
+                        .skip(1)
+                        .anyMatch(cell -> BARE_CELL.matcher(cell.text()).matches());
+    }
+
+    /** A list in which substance, route and measure stand on lines of their own above what they hold for. */
+    private static boolean stepsIn(RowTable table) {
+        return table.rows().stream()
+                        .skip(1)
+                        .filter(row -> row.cells().size() == 1
+                                && ROUTE.matcher(row.text()).matches())
+                        .count()
+                > 0;
+    }
+
+    private static void steps(List<Row> rows, SheetText sheet, Substances substances, Readings readings) {
+        String substance = "";
+        String route = "";
+        String measure = "";
+        String species = "";
+        double left = rows.get(0).first().left();
+        for (Row row : rows.subList(1, rows.size())) {
+            Passage passage = Passage.of(row);
+            String text = passage.text();
+            if (!holdsAmount(row) && text.matches(".*\\d\\s?%.*|\\s*-\\s*")) {
+                continue;
+            }
+            if (!holdsAmount(row)) {
+                boolean outer = row.first().left() < left + 8;
+                if (ROUTE.matcher(text).matches()) {
+                    route = text;
+                } else if (outer && !text.matches("(?i)\\W*(?:acute|chronic|\\*.*)\\W*")) {
+                    substance = substances.ofCell(text);
+                    route = "";
+                }
+                measure = "";
+                species = "";
+                continue;
+            }
+            String nextMeasure = find(MEASURE, text);
+            String nextSpecies = find(SPECIES, text);
+            species = nextSpecies.isEmpty() && nextMeasure.isEmpty() ? species : nextSpecies;
+            measure = nextMeasure.isEmpty() ? measure : nextMeasure;
+            for (Stretch stretch : Stretch.of(text, sheet.style(), UNITS)) {
+                state(
+                        stretch,
+                        passage,
+                        measure,
+                        route(route),
+                        species(species),
+                        sex(text),
+                        substance,
+                        hours(text.substring(stretch.amount().to())),
+                        readings);
+            }
+        }
+    }
+
+    private static void lines(RowTable table, SheetText sheet, Substances substances, Readings readings) {
+        String name = "";
+        String measure = "";
+        String route = "";
+        String species = "";
+        for (RowTable.Entry entry : table.entries()) {
+            boolean same = entry.name().equals(name);
+            name = entry.name();
+            Passage line = entry.line();
+            String text = line.text();
+            measure = first(find(MEASURE, text), same ? measure : "");
+            route = first(find(ROUTE, text), same ? route : "");
+            species = first(find(SPECIES, text), same ? species : "");
+            List<Stretch> stretches = Stretch.of(text, sheet.style(), UNITS);
+            for (Stretch stretch : stretches) {
+                String behind = text.substring(stretch.amount().to());
+                state(
+                        stretch,
+                        line,
+                        measure,
+                        route(route),
+                        species(species),
+                        sex(text),
+                        substances.ofCell(name),
+                        stretches.size() == 1 ? first(hours(behind), hours(text)) : hours(behind),
+                        readings);
+            }
+        }
+    }
+
     private static void table(HeaderTable table, SheetText sheet, Substances substances, Readings readings) {
         for (List<Passage> record : table.records()) {
-            String substance = substances.in(record.get(0).text(), "");
+            String first = record.get(0).text();
+            String substance = MEASURE.matcher(first).find() || ROUTE.matcher(first).find()
+                    ? substances.in(first, "")
+                    : substances.ofCell(first);
             for (int i = 0; i < record.size(); i++) {
                 Passage cell = record.get(i);
-                for (Stretch stretch : Stretch.of(cell.text(), sheet.style(), UNITS)) {
+                String head = table.heads().get(i);
+                List<Stretch> stretches = Stretch.of(cell.text(), sheet.style(), UNITS);
+                boolean before = stretches.isEmpty()
+                        || saysBefore(cell.text().substring(0, stretches.get(0).amount().from()));
+                for (int k = 0; k < stretches.size(); k++) {
+                    Stretch stretch = stretches.get(k);
+                    int from = k == 0 ? 0 : stretches.get(k - 1).amount().to();
+                    int to = k + 1 < stretches.size() ? stretches.get(k + 1).amount().from() : cell.text().length();
+                    String own = before
+                            ? cell.text().substring(from, k + 1 < stretches.size() ? stretch.to() : to)
+                            : cell.text().substring(stretch.amount().from(), to);
                     Nearby near = new Nearby(cell.text(), stretch);
-                    String head = table.heads().get(i);
-                    String first = record.get(0).text();
                     String measure = first(near.find(MEASURE), find(MEASURE, head), find(MEASURE, first));
                     String route = first(near.find(ROUTE), find(ROUTE, head), find(ROUTE, first));
                     String species =
-                            first(near.find(SPECIES), find(SPECIES, head), find(SPECIES, first), speciesOf(record));
+                            first(find(SPECIES, own), find(SPECIES, head), find(SPECIES, first), speciesOf(record));
+                    String hours = first(hours(own), hours(head), k == 0 && before ? "" : hours(near.line()));
                     state(
                             stretch,
                             cell,
                             measure,
                             route(route),
                             species(species),
-                            sex(near),
+                            sex(own),
                             substance,
-                            near.line() + " " + head,
+                            hours,
                             readings);
+                }
+                if (stretches.isEmpty() && i > 0) {
+                    bare(table, record, i, substance, sheet, readings);
                 }
             }
         }
+    }
+
+    /** A number alone, with its unit in the header: "Oral (mg/kg): 2500". */
+    private static void bare(
+            HeaderTable table,
+            List<Passage> record,
+            int column,
+            String substance,
+            SheetText sheet,
+            Readings readings) {
+        String head = table.heads().get(column).replaceAll("/\\s+", "/");
+        Matcher unit = UNIT_IN_HEAD.matcher(head);
+        Passage cell = record.get(column);
+        if (!unit.find() || !BARE_CELL.matcher(cell.text()).matches()) {
+            return;
+        }
+        String printed = unit.group(1) == null ? unit.group(2) : unit.group(1);
+        AmountText amount = null;
+        for (Family family : UNITS) {
+            amount = amount == null
+                    ? AmountText.first(cell.text().strip() + " " + printed, family, sheet.style())
+                    : amount;
+        }
+        if (amount != null) {
+            String measure = first(find(MEASURE, head), find(MEASURE, String.join(" ", table.heads())), "ATE");
+            Stretch whole = new Stretch(
+                    new AmountText(amount.amount(), 0, cell.text().length(), amount.doubt()),
+                    0,
+                    cell.text().length(),
+                    0);
+            state(
+                    whole,
+                    cell,
+                    measure,
+                    route(find(ROUTE, head)),
+                    species(find(SPECIES, head)),
+                    "",
+                    substance,
+                    hours(head),
+                    readings);
+        }
+    }
+
+    /** Whether species or exposure stand before their amount, as in "rat, 4 h: 5.2 mg/L", and not behind it. */
+    private static boolean saysBefore(String text) {
+        return SPECIES.matcher(text).find() || HOURS.matcher(text).find();
     }
 
     private static String speciesOf(List<Passage> record) {
@@ -106,16 +308,46 @@ final class AcutePart implements Part {
         for (Stretch stretch : Stretch.of(text, sheet.style(), UNITS)) {
             Nearby near = new Nearby(text, stretch);
             String words = near.before() + "\n" + near.line();
-            substance = substances.in(words, substance);
-            Route nextRoute = route(near.find(ROUTE));
+            substance = named(near, words, substances, substances.in(words, substance));
+            boolean dose = stretch.amount().amount().unit().contains("/kg");
+            Route printed = route(near.find(ROUTE));
+            Route nextRoute = dose && printed == Route.INHALED ? Route.UNSAID : printed;
             String nextSpecies = near.find(SPECIES);
             boolean sameRoute = nextRoute == Route.UNSAID || nextRoute == route;
             species = nextSpecies.isEmpty() && sameRoute && !words.contains("\n\n") ? species : nextSpecies;
             route = nextRoute == Route.UNSAID ? route : nextRoute;
             String nextMeasure = near.find(MEASURE);
             measure = nextMeasure.isEmpty() ? measure : nextMeasure;
-            state(stretch, passage, measure, route, species(species), sex(near), substance, words, readings);
+            route = dose && nextRoute == Route.UNSAID && route == Route.INHALED ? Route.UNSAID : route;
+            state(
+                    stretch,
+                    passage,
+                    measure,
+                    route,
+                    species(species),
+                    sex(near.onLine(SEX)),
+                    substance,
+                    lastHours(words),
+                    readings);
         }
+    }
+
+    /** A name in the first column of the line, where the list says whose value each is. */
+    private static String named(Nearby near, String words, Substances substances, String before) {
+        Matcher headed = HEADED.matcher(words);
+        String name = "";
+        while (headed.find()) {
+            name = headed.group(1);
+        }
+        if (!name.isEmpty() && substances.resembles(name)) {
+            return substances.ofCell(name);
+        }
+        int column = near.line().indexOf('\t');
+        if (column < 0) {
+            return before;
+        }
+        String first = near.line().substring(0, column);
+        return substances.begins(first) ? substances.ofCell(first) : before;
     }
 
     private static void state(
@@ -126,10 +358,10 @@ final class AcutePart implements Part {
             String species,
             String sex,
             String substance,
-            String words,
+            String printedHours,
             Readings readings) {
         String measure = measure(printedMeasure);
-        if (!measure.startsWith("L") && !measure.equals("ATE")) {
+        if (!measure.equals("LD50") && !measure.equals("LC50") && !measure.equals("ATE")) {
             return;
         }
         Amount amount = stretch.amount().amount();
@@ -138,20 +370,24 @@ final class AcutePart implements Part {
         if (air != (known == Route.INHALED) || perDay(passage.text(), stretch)) {
             return;
         }
-        var quote = passage.quote(stretch.lineFrom(), stretch.to());
+        Quote quote = passage.quote(stretch.lineFrom(), Math.max(stretch.to(), stretch.amount().to()));
         if (!stretch.amount().doubt().isEmpty()) {
             readings.unclear(ValueKind.ACUTE_TOXICITY, stretch.amount().doubt(), quote);
             return;
         }
-        Double hours = air ? Circumstance.hours(lastHours(words)) : null;
+        @Nullable Double hours = air ? Circumstance.hours(printedHours) : null;
         Amount under = amount.under(new Conditions(null, hours, ""));
         readings.state(
                 ValueKind.ACUTE_TOXICITY, new Content.Acute(substance, known, measure, species, sex, under), quote);
     }
 
+    private static String hours(String text) {
+        return find(HOURS, text);
+    }
+
     private static String lastHours(String words) {
         String found = "";
-        var matcher = HOURS.matcher(words);
+        Matcher matcher = HOURS.matcher(words);
         while (matcher.find()) {
             found = matcher.group();
         }
@@ -169,7 +405,8 @@ final class AcutePart implements Part {
                 .replaceAll("\\s", "")
                 .replace('₅', '5')
                 .replace('₀', '0');
-        return plain.startsWith("ATE") ? "ATE" : plain.startsWith("LD") || plain.startsWith("LC") ? plain : "other";
+        boolean estimate = plain.startsWith("ATE") || plain.startsWith("ACUTETOX");
+        return estimate ? "ATE" : plain.startsWith("LD") || plain.startsWith("LC") ? plain : "other";
     }
 
     private static Route route(String printed) {
@@ -185,20 +422,24 @@ final class AcutePart implements Part {
     }
 
     private static String species(String printed) {
-        String plain = printed.toLowerCase(Locale.ROOT);
+        String plain = printed.toLowerCase(Locale.ROOT).replace('-', ' ');
         return plain.equals("mice") ? "mouse" : plain.endsWith("s") ? plain.substring(0, plain.length() - 1) : plain;
     }
 
-    private static String sex(Nearby near) {
-        String found = near.onLine(SEX).toLowerCase(Locale.ROOT);
-        if (found.isEmpty() || found.matches(".*(?:and|&|/|,|\\+).*")) {
+    private static String sex(String text) {
+        List<String> all = new ArrayList<>();
+        Matcher matcher = SEX.matcher(text);
+        while (matcher.find()) {
+            all.add(matcher.group().toLowerCase(Locale.ROOT));
+        }
+        if (all.size() != 1 || all.get(0).matches(".*(?:and|&|/|,|\\+).*")) {
             return "";
         }
-        return found.startsWith("f") || found.equals("♀") ? "female" : "male";
+        return all.get(0).startsWith("f") || all.get(0).equals("♀") ? "female" : "male";
     }
 
     private static String find(Pattern pattern, String text) {
-        var matcher = pattern.matcher(text);
+        Matcher matcher = pattern.matcher(text);
         return matcher.find() ? matcher.group() : "";
     }
 

@@ -28,7 +28,12 @@ final class Alike {
             return !first.code().isEmpty() && first.code().equals(second.code());
         }
         if (one instanceof Content.Ingredient first && other instanceof Content.Ingredient second) {
-            return !first.cas().isEmpty() && first.cas().equals(second.cas());
+            return !first.cas().isEmpty()
+                    && first.cas().equals(second.cas())
+                    && (plain(first.name()).equals(plain(second.name()))
+                            || first.percent() == null
+                            || second.percent() == null
+                            || same(first.percent(), second.percent()));
         }
         if (one instanceof Content.Reportable first && other instanceof Content.Reportable second) {
             return same(first.amount(), second.amount())

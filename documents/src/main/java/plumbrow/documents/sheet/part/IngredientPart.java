@@ -47,7 +47,7 @@ final class IngredientPart implements Part {
     private static final Pattern CAS_WORDS =
             Pattern.compile("(?i)\\(?\\s*\\bCAS(?:[- ]?(?:no|number|nr|#|rn))?\\b\\.?\\s*[:#]?\\s*\\)?");
     private static final Pattern SHARE_CELL =
-            Pattern.compile("\\s*[<>≤≥~=]*\\s*[\\d.,]+(?:\\s*(?:-|–|to)\\s*[<>≤≥=]*\\s*[\\d.,]+)?\\s*%?\\s*");
+            Pattern.compile("\\s*[<>≤≥~=]*\\s*[\\d.,]+(?:\\s*(?:-|–|to)\\s*[<>≤≥=]*\\s*[\\d.,]+)?\\s*%?\\s*[*†]*\\s*");
 
     @Override
     public void read(SheetText sheet, Readings readings) {
@@ -86,7 +86,7 @@ final class IngredientPart implements Part {
         return row.cells().size() == 1 && FOOTNOTE.matcher(row.text()).matches() && !CAS.matcher(row.text()).find();
     }
 
-    private static boolean isAnchor(Row row) {
+    static boolean isAnchor(Row row) {
         return CAS.matcher(row.text()).find()
                 || (row.cells().size() > 1
                         && row.cells().stream()

@@ -18,6 +18,7 @@ final class Substances {
             Pattern.compile("(?i)[\\s(\\[–-]*(?:CAS[^\\d]{0,8})?0*\\d{2,7}-\\d{2}-\\d[)\\]\\s]*");
     private static final int SHORTEST = 4;
     private static final int SHORTEST_PART = 6;
+    private static final int LIKENESS = 10;
 
     private final List<String> names = new ArrayList<>();
     private final List<String> keys = new ArrayList<>();
@@ -98,6 +99,13 @@ final class Substances {
     boolean begins(String printed) {
         String key = key(printed);
         return key.length() >= SHORTEST && keys.stream().anyMatch(each -> each.startsWith(key) || key.startsWith(each));
+    }
+
+    /** Whether a name begins like an ingredient's, though it goes on otherwise. */
+    boolean resembles(String name) {
+        String key = key(name);
+        return key.length() >= LIKENESS
+                && keys.stream().anyMatch(each -> each.startsWith(key.substring(0, LIKENESS)));
     }
 
     /** Whether a name goes on with the words of the next line: together they are an ingredient's, or the words say so. */

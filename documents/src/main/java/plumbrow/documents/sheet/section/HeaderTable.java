@@ -2,8 +2,10 @@ package plumbrow.documents.sheet.section;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import plumbrow.documents.paper.Cell;
 import plumbrow.documents.paper.Passage;
 import plumbrow.documents.paper.Row;
@@ -67,6 +69,20 @@ public final class HeaderTable {
      */
     public static List<HeaderTable> in(
             List<Row> rows, Predicate<Row> header, Predicate<Row> anchor, Predicate<Row> once) {
+        return in(rows, header, anchor, once, (name, next) -> false);
+    }
+
+    /**
+     * Tables of some rows.
+     *
+     * @param goesOn whether a name goes on with the words of the next line, which then begins no record
+     */
+    public static List<HeaderTable> in(
+            List<Row> rows,
+            Predicate<Row> header,
+            Predicate<Row> anchor,
+            Predicate<Row> once,
+            BiPredicate<String, String> goesOn) {
         List<HeaderTable> tables = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             if (header.test(rows.get(i))) {
@@ -74,7 +90,7 @@ public final class HeaderTable {
                 while (end < rows.size() && !header.test(rows.get(end))) {
                     end++;
                 }
-                HeaderTable table = read(rows.subList(i, end), anchor, once);
+                HeaderTable table = read(rows.subList(i, end), new Ways(anchor, once, goesOn));
                 if (!table.records.isEmpty()) {
                     tables.add(table);
                 }
@@ -84,7 +100,11 @@ public final class HeaderTable {
         return tables;
     }
 
-    private static HeaderTable read(List<Row> rows, Predicate<Row> anchor, Predicate<Row> once) {
+    /** How the rows of a record are told. */
+    private record Ways(Predicate<Row> anchor, Predicate<Row> once, BiPredicate<String, String> goesOn) {}
+
+    private static HeaderTable read(List<Row> rows, Ways ways) {
+        Predicate<Row> anchor = ways.anchor;
         int first = 1;
         while (first < rows.size() && !anchor.test(rows.get(first)) && first < 5) {
             first++;
@@ -116,7 +136,7 @@ public final class HeaderTable {
                                 .flatMap(cell -> parted(cell, columns).stream())
                                 .toList()))
                 .toList();
-        List<List<Row>> groups = groups(parted, anchor, once, columns);
+        List<List<Row>> groups = groups(parted, ways, columns);
         List<List<Passage>> records =
                 groups.stream().map(group -> record(group, columns)).toList();
         int used = body + groups.stream().mapToInt(List::size).sum();
@@ -139,13 +159,18 @@ public final class HeaderTable {
                 && row.first().text().length() > 12;
     }
 
-    private static List<List<Row>> groups(
-            List<Row> rows, Predicate<Row> anchor, Predicate<Row> once, List<Cell> columns) {
+    private static List<List<Row>> groups(List<Row> rows, Ways ways, List<Cell> columns) {
+        Predicate<Row> anchor = ways.anchor;
+        Predicate<Row> once = ways.once;
         List<List<Row>> groups = new ArrayList<>();
         List<Row> waiting = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             Row row = rows.get(i);
             boolean named = column(columns, row.first()) == 0;
+            if (named && waiting.isEmpty() && nameGoesOn(groups, row, ways.goesOn, columns)) {
+                groups.get(groups.size() - 1).add(row);
+                continue;
+            }
             boolean bare = named && !anchor.test(row) && besideOnce(rows, i, once);
             if (once.test(row) || (named && !bare && (anchor.test(row) || full(row, columns) || opens(rows, i)))) {
                 List<Row> group = new ArrayList<>();
@@ -167,12 +192,30 @@ public final class HeaderTable {
             }
         }
         for (Row wait : waiting) {
-            if (groups.isEmpty() || !follows(last(groups), wait, columns)) {
+            if (groups.isEmpty() || !(follows(last(groups), wait, columns) || within(last(groups), wait))) {
                 break;
             }
             groups.get(groups.size() - 1).add(wait);
         }
         return groups;
+    }
+
+    private static boolean nameGoesOn(
+            List<List<Row>> groups, Row row, BiPredicate<String, String> goesOn, List<Cell> columns) {
+        if (groups.isEmpty() || distance(last(groups), row) > CLOSE * (row.bottom() - row.top())) {
+            return false;
+        }
+        String name = groups.get(groups.size() - 1).stream()
+                .map(Row::first)
+                .filter(cell -> column(columns, cell) == 0)
+                .map(Cell::text)
+                .collect(Collectors.joining(" "));
+        return goesOn.test(name, row.first().text());
+    }
+
+    /** Half a line below: the other lines of cells whose text stands in the middle of the record's height. */
+    private static boolean within(Row last, Row row) {
+        return distance(last, row) < .9 * (last.bottom() - last.top());
     }
 
     /** A name on a line of its own, close to the line that has its number. */
@@ -214,12 +257,15 @@ public final class HeaderTable {
                 .allMatch(cell -> columns.stream()
                         .anyMatch(column -> Math.abs(column.left() - cell.left()) < 8
                                 || Math.abs(column.right() - cell.right()) < 8
-                                || Math.abs(column.left() + column.right() - cell.left() - cell.right()) < 16));
-        double width =
-                columns.size() > 1 ? columns.get(1).left() - columns.get(0).left() : Double.MAX_VALUE;
+                                || (cell.left() < column.right() && cell.right() > column.left())));
+        double width = columns.size() > 1 ? 0 : Double.MAX_VALUE;
+        for (int i = 1; i < columns.size(); i++) {
+            width = Math.max(width, columns.get(i).left() - columns.get(i - 1).left());
+        }
+        double widest = width;
         return close
                 && under
-                && row.cells().stream().allMatch(cell -> cell.box().width() <= width * 1.3);
+                && row.cells().stream().allMatch(cell -> cell.box().width() <= widest * 1.3);
     }
 
     private static List<Passage> record(List<Row> group, List<Cell> columns) {

@@ -15,6 +15,8 @@ import plumbrow.documents.paper.Row;
 public final class RowTable {
     private static final double CLOSE = 1.7;
     private static final double EPSILON = 2;
+    private static final double HALF = .2;
+    private static final double BETWEEN = 6;
     private static final int MOST_HEADER_LINES = 5;
 
     private final List<String> heads;
@@ -87,7 +89,7 @@ public final class RowTable {
             Predicate<Row> header,
             Predicate<Row> value,
             BiPredicate<String, String> goesOn) {
-        List<Cell> columns = rows.get(at).cells();
+        List<Cell> columns = new ArrayList<>(rows.get(at).cells());
         List<StringBuilder> heads = new ArrayList<>();
         columns.forEach(cell -> heads.add(new StringBuilder(cell.text())));
         int body = at + 1;
@@ -101,11 +103,12 @@ public final class RowTable {
         while (end < rows.size() && !header.test(rows.get(end)) && belongs(rows.get(end), columns, value)) {
             end++;
         }
+        List<Row> bodyRows = wholeLines(rows.subList(body, end), value);
+        unheaded(bodyRows, columns, heads);
         List<List<Passage>> lines = new ArrayList<>();
-        for (Row row : rows.subList(body, end)) {
+        for (Row row : bodyRows) {
             lines.add(cells(row, columns));
         }
-        List<Row> bodyRows = rows.subList(body, end);
         int first = 0;
         while (first < bodyRows.size() && !value.test(bodyRows.get(first))) {
             first++;
@@ -120,6 +123,46 @@ public final class RowTable {
         }
         return new RowTable(
                 heads.stream().map(StringBuilder::toString).toList(), entries, rows.subList(at, end));
+    }
+
+    /** Puts together lines that stand half a line apart: a cell of two lines beside the middle of its row. */
+    private static List<Row> wholeLines(List<Row> rows, Predicate<Row> value) {
+        List<Row> whole = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            Row row = rows.get(i);
+            Row last = whole.isEmpty() ? null : whole.get(whole.size() - 1);
+            boolean half = last != null
+                    && last.page() == row.page()
+                    && row.top() - last.bottom() < -HALF * (row.bottom() - row.top())
+                    && !(value.test(last) && value.test(row));
+            if (last != null && half) {
+                List<Cell> cells = new ArrayList<>(last.cells());
+                cells.addAll(row.cells());
+                cells.sort(java.util.Comparator.comparingDouble(Cell::left));
+                whole.set(whole.size() - 1, new Row(row.page(), cells));
+            } else {
+                whole.add(row);
+            }
+        }
+        return whole;
+    }
+
+    /** A column without a head of its own, between two that have one. */
+    private static void unheaded(List<Row> rows, List<Cell> columns, List<StringBuilder> heads) {
+        for (int i = 0; i + 1 < columns.size(); i++) {
+            Cell before = columns.get(i);
+            Cell next = columns.get(i + 1);
+            List<Cell> between = rows.stream()
+                    .filter(row -> row.cells().size() > 1)
+                    .flatMap(row -> row.cells().stream())
+                    .filter(cell -> cell.left() > before.right() + BETWEEN && cell.right() < next.left() - BETWEEN)
+                    .toList();
+            if (between.size() > 1) {
+                columns.add(i + 1, between.get(0));
+                heads.add(i + 1, new StringBuilder());
+                i++;
+            }
+        }
     }
 
     private static boolean headerGoesOn(List<Row> rows, int at, List<Cell> columns, Predicate<Row> value) {
@@ -139,7 +182,7 @@ public final class RowTable {
             return true;
         }
         Cell only = row.first();
-        boolean across = only.left() < columns.get(1).left() - EPSILON
+        boolean across = only.left() < columns.get(0).right()
                 && only.right() > columns.get(1).left() + EPSILON
                 && HeaderTable.parted(only, columns).size() == 1;
         return !across && !only.text().endsWith(":");
