@@ -205,7 +205,9 @@ final class LimitPart implements Part {
                 boolean before = basisBefore(cell.text(), stretches);
                 for (int k = 0; k < stretches.size(); k++) {
                     String own = own(cell.text(), stretches, k, before);
-                    if (VACATED.matcher(own).find()) {
+                    int from = k == 0 ? 0 : stretches.get(k - 1).amount().to();
+                    String ahead = cell.text().substring(from, stretches.get(k).amount().from());
+                    if (VACATED.matcher(own).find() || DANGER.matcher(ahead).find()) {
                         continue;
                     }
                     Nearby near = new Nearby(cell.text(), stretches.get(k));
@@ -237,6 +239,9 @@ final class LimitPart implements Part {
             return;
         }
         String unit = find(UNIT, head);
+        for (int i = 0; i < table.heads().size() && unit.isEmpty(); i++) {
+            unit = AUTHORITY.matcher(table.heads().get(i)).find() ? find(UNIT, table.heads().get(i)) : "";
+        }
         for (int i = 0; i < record.size() && unit.isEmpty(); i++) {
             unit = table.heads().get(i).matches("(?i)\\W*units?\\W*") ? find(UNIT, record.get(i).text()) : "";
         }

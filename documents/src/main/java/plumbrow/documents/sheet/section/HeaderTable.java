@@ -136,6 +136,8 @@ public final class HeaderTable {
                                 .flatMap(cell -> parted(cell, columns).stream())
                                 .toList()))
                 .toList();
+        Bands bands = Bands.of(parted, columns);
+        parted = parted.stream().map(bands::parted).toList();
         List<List<Row>> groups = groups(parted, ways, columns);
         List<List<Passage>> records =
                 groups.stream().map(group -> record(group, columns)).toList();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import plumbrow.documents.paper.Cell;
 import plumbrow.documents.paper.Passage;
 import plumbrow.documents.paper.Row;
@@ -71,11 +72,13 @@ public final class RowTable {
     public static List<RowTable> in(
             List<Row> rows, Predicate<Row> header, Predicate<Row> value, BiPredicate<String, String> goesOn) {
         List<RowTable> tables = new ArrayList<>();
+        RowTable last = null;
         for (int i = 0; i < rows.size(); i++) {
             if (header.test(rows.get(i))) {
-                RowTable table = read(rows, i, header, value, goesOn);
+                RowTable table = read(rows, i, header, value, goesOn, last);
                 if (!table.entries.isEmpty()) {
                     tables.add(table);
+                    last = table;
                     i += table.rows.size() - 1;
                 }
             }
@@ -88,7 +91,8 @@ public final class RowTable {
             int at,
             Predicate<Row> header,
             Predicate<Row> value,
-            BiPredicate<String, String> goesOn) {
+            BiPredicate<String, String> goesOn,
+            @Nullable RowTable before) {
         List<Cell> columns = new ArrayList<>(rows.get(at).cells());
         List<StringBuilder> heads = new ArrayList<>();
         columns.forEach(cell -> heads.add(new StringBuilder(cell.text())));
@@ -105,6 +109,8 @@ public final class RowTable {
         }
         List<Row> bodyRows = wholeLines(rows.subList(body, end), value);
         unheaded(bodyRows, columns, heads);
+        Bands bands = Bands.of(bodyRows, columns);
+        bodyRows = new ArrayList<>(bodyRows.stream().map(bands::parted).toList());
         List<List<Passage>> lines = new ArrayList<>();
         for (Row row : bodyRows) {
             lines.add(cells(row, columns));
@@ -113,8 +119,11 @@ public final class RowTable {
         while (first < bodyRows.size() && !value.test(bodyRows.get(first))) {
             first++;
         }
-        boolean centred = first < lines.size() && lines.get(first).get(0).isEmpty() && first == 0;
-        List<String> names = centred ? centred(bodyRows, lines) : fromTop(bodyRows, lines, value, goesOn);
+        String carried = carried(rows, at, before);
+        boolean centred =
+                carried.isEmpty() && first < lines.size() && lines.get(first).get(0).isEmpty() && first == 0;
+        List<String> names =
+                centred ? centred(bodyRows, lines) : fromTop(bodyRows, lines, carried, value, goesOn);
         List<Entry> entries = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             if (value.test(bodyRows.get(i))) {
@@ -123,6 +132,17 @@ public final class RowTable {
         }
         return new RowTable(
                 heads.stream().map(StringBuilder::toString).toList(), entries, rows.subList(at, end));
+    }
+
+    /** The last name of the same table on the page before, whose header comes again on this one. */
+    private static String carried(List<Row> rows, int at, @Nullable RowTable before) {
+        if (before == null || before.entries.isEmpty() || at == 0) {
+            return "";
+        }
+        Row last = before.rows.get(before.rows.size() - 1);
+        boolean nextPage = last.page() + 1 == rows.get(at).page();
+        boolean same = before.rows.get(0).text().equals(rows.get(at).text());
+        return nextPage && same ? before.entries.get(before.entries.size() - 1).name() : "";
     }
 
     /** Puts together lines that stand half a line apart: a cell of two lines beside the middle of its row. */
@@ -201,10 +221,14 @@ public final class RowTable {
 
     /** Names that stand beside the first line of their block, and may run on below it. */
     private static List<String> fromTop(
-            List<Row> rows, List<List<Passage>> lines, Predicate<Row> value, BiPredicate<String, String> goesOn) {
+            List<Row> rows,
+            List<List<Passage>> lines,
+            String carried,
+            Predicate<Row> value,
+            BiPredicate<String, String> goesOn) {
         List<String> names = new ArrayList<>();
         int begun = 0;
-        String name = "";
+        String name = carried;
         for (int i = 0; i < rows.size(); i++) {
             Passage cell = lines.get(i).get(0);
             if (!cell.isEmpty()) {
