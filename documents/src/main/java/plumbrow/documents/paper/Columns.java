@@ -33,6 +33,10 @@ final class Columns {
     private static final double ACROSS = .7;
     private static final double CROSSING = .08;
     private static final int NARROWEST_GAP = 2;
+    /** The number or the bullet of a paragraph, set before it. */
+    private static final Pattern OWN_NUMBER =
+            Pattern.compile("\\W{0,2}(?:\\d{1,2}(?:\\.\\d{1,2})*|\\p{L})?\\W{0,2}");
+
     private static final Pattern FOREIGN = Pattern.compile(
             "(?i)(?<![\\p{L}])(?:de|del|la|las|el|los|que|en|y|con|por|para|una|su|se|al)(?![\\p{L}])|[áéíóúñ¿¡]");
 
@@ -192,8 +196,10 @@ final class Columns {
                 .orElse(stretch.left);
         return stretch.rows.stream()
                 .flatMap(row -> row.cells().stream())
+                .filter(cell -> cell.left() > text
+                        && (cell.left() >= stretch.left
+                                || OWN_NUMBER.matcher(cell.text()).matches()))
                 .mapToDouble(Cell::left)
-                .filter(left -> left > text)
                 .min()
                 .orElse(stretch.left);
     }
