@@ -43,6 +43,13 @@ import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.SpecialLabel;
 import plumbrow.advice.shelf.UseTerms;
 import plumbrow.advice.stand.StandCount;
+import plumbrow.advice.tank.Addition;
+import plumbrow.advice.tank.HourLimit;
+import plumbrow.advice.tank.MixCare;
+import plumbrow.advice.tank.Nozzle;
+import plumbrow.advice.tank.Sprayer;
+import plumbrow.advice.tank.TankBook;
+import plumbrow.advice.tank.WaterTest;
 import plumbrow.advice.weeds.Basis;
 import plumbrow.advice.weeds.CropTiming;
 import plumbrow.advice.weeds.FloorDepth;
@@ -299,17 +306,18 @@ final class RandomTerms {
 
     /** One row of each kind for each farm, since their names must not come twice. */
     private Means means(List<String> farms) {
+        List<Machine> machines = farms.stream()
+                .map(farm -> new Machine(
+                        farm,
+                        chance.text(),
+                        chance.of(MachineKind.class),
+                        chance.number(),
+                        chance.number(),
+                        chance.number(),
+                        chance.text()))
+                .toList();
         return new Means(
-                farms.stream()
-                        .map(farm -> new Machine(
-                                farm,
-                                chance.text(),
-                                chance.of(MachineKind.class),
-                                chance.number(),
-                                chance.number(),
-                                chance.number(),
-                                chance.text()))
-                        .toList(),
+                machines,
                 farms.stream()
                         .map(farm -> new WorkWindow(
                                 farm,
@@ -338,7 +346,77 @@ final class RandomTerms {
                                         farm, chance.of(products), chance.number(), chance.number(), chance.text())),
                 products.isEmpty()
                         ? List.of()
-                        : some(farms, farm -> new Supply(farm, chance.of(products), chance.number(), chance.text())));
+                        : some(farms, farm -> new Supply(farm, chance.of(products), chance.number(), chance.text())),
+                tank(farms, machines));
+    }
+
+    private TankBook tank(List<String> farms, List<Machine> machines) {
+        return new TankBook(
+                machines.stream()
+                        .map(machine -> new Sprayer(
+                                machine.farm(),
+                                machine.name(),
+                                chance.number(),
+                                chance.maybe(chance::number),
+                                chance.maybe(chance::number),
+                                chance.maybe(chance::number),
+                                chance.maybe(chance::number),
+                                chance.maybe(chance::number),
+                                chance.text()))
+                        .toList(),
+                some(
+                        farms,
+                        farm -> new Nozzle(
+                                farm,
+                                chance.text(),
+                                chance.text(),
+                                chance.number(),
+                                chance.number(),
+                                chance.of(Droplets.class),
+                                chance.text())),
+                some(
+                        products.stream().distinct().toList(),
+                        product -> new MixCare(
+                                product,
+                                chance.maybe(chance::text),
+                                chance.maybe(chance::amount),
+                                chance.maybe(chance::amount),
+                                chance.maybe(chance::text),
+                                chance.maybe(chance::text),
+                                chance.maybe(() -> chance.of(MixCare.Conditioner.class)),
+                                chance.maybe(chance::number),
+                                chance.maybe(chance::number),
+                                chance.text())),
+                some(
+                        farms,
+                        farm -> new WaterTest(
+                                farm,
+                                chance.date(),
+                                chance.number(),
+                                chance.number(),
+                                chance.number(),
+                                chance.number(),
+                                chance.maybe(chance::number),
+                                chance.maybe(chance::number),
+                                chance.text())),
+                some(
+                        products,
+                        product -> new Addition(
+                                product,
+                                fields.isEmpty() ? null : chance.maybe(() -> chance.of(fields)),
+                                chance.of(products),
+                                chance.number(),
+                                chance.of(Addition.Basis.class),
+                                chance.text())),
+                some(
+                        products,
+                        product -> new HourLimit(
+                                chance.maybe(chance::text),
+                                product,
+                                chance.of(HourLimit.Measure.class),
+                                chance.maybe(chance::number),
+                                chance.maybe(chance::number),
+                                chance.text())));
     }
 
     private SprayPlan plan(Program program, int pass, List<Person> people) {

@@ -1,6 +1,7 @@
 package plumbrow.advice.means;
 
 import java.util.List;
+import plumbrow.advice.tank.TankBook;
 
 /** What the farms of a season have to work with. What is not in it is no limit. */
 public record Means(
@@ -8,9 +9,20 @@ public record Means(
         List<WorkWindow> windows,
         List<FarmLimit> limits,
         List<PriceBreak> breaks,
-        List<Supply> supplies) {
+        List<Supply> supplies,
+        TankBook tank) {
     /** Nothing entered. */
     public static final Means NONE = new Means(List.of(), List.of(), List.of(), List.of(), List.of());
+
+    /** Of farms of whose tanks and nozzles nothing is on file. */
+    public Means(
+            List<Machine> machines,
+            List<WorkWindow> windows,
+            List<FarmLimit> limits,
+            List<PriceBreak> breaks,
+            List<Supply> supplies) {
+        this(machines, windows, limits, breaks, supplies, TankBook.NONE);
+    }
 
     public Means {
         machines = List.copyOf(machines);

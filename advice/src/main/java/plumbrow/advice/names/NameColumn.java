@@ -12,6 +12,7 @@ import static plumbrow.advice.names.Refers.GEAR;
 import static plumbrow.advice.names.Refers.INSECT;
 import static plumbrow.advice.names.Refers.ITSELF;
 import static plumbrow.advice.names.Refers.LABEL_CROP;
+import static plumbrow.advice.names.Refers.MACHINE;
 import static plumbrow.advice.names.Refers.NAMES_INSECT;
 import static plumbrow.advice.names.Refers.NAMES_WEED;
 import static plumbrow.advice.names.Refers.NOTHING;
@@ -69,6 +70,12 @@ import plumbrow.advice.shelf.SpecialLabel;
 import plumbrow.advice.shelf.Trait;
 import plumbrow.advice.shelf.UseTerms;
 import plumbrow.advice.stand.StandCount;
+import plumbrow.advice.tank.Addition;
+import plumbrow.advice.tank.HourLimit;
+import plumbrow.advice.tank.MixCare;
+import plumbrow.advice.tank.Nozzle;
+import plumbrow.advice.tank.Sprayer;
+import plumbrow.advice.tank.WaterTest;
 import plumbrow.advice.weeds.CropTiming;
 import plumbrow.advice.weeds.FloorDepth;
 import plumbrow.advice.weeds.LikeWeed;
@@ -260,7 +267,9 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
                 .free("source");
         Table<Machine> machines =
                 new Table<>(all, "machines", from -> from.work().means().machines(), one -> "", one -> "");
-        machines.of("farm", FARM, Machine::farm).free("machine").free("source");
+        machines.of("farm", FARM, Machine::farm)
+                .of("machine", ITSELF, Machine::name, "farm", Machine::farm)
+                .free("source");
         Table<WorkWindow> windows =
                 new Table<>(all, "work_windows", from -> from.work().means().windows(), one -> "", one -> "");
         windows.of("farm", FARM, WorkWindow::farm).free("window").free("source");
@@ -277,6 +286,45 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
         supplies.of("farm", FARM, Supply::farm)
                 .of("product", PRODUCT, Supply::product)
                 .free("source");
+        tank(all);
+    }
+
+    private static void tank(List<NameColumn> all) {
+        Table<Sprayer> sprayers = new Table<>(
+                all, "sprayers", from -> from.work().means().tank().sprayers(), one -> "", one -> "");
+        sprayers.of("farm", FARM, Sprayer::farm)
+                .of("machine", MACHINE, Sprayer::machine, "farm", Sprayer::farm)
+                .free("source");
+        Table<Nozzle> nozzles =
+                new Table<>(all, "nozzles", from -> from.work().means().tank().nozzles(), one -> "", one -> "");
+        nozzles.of("farm", FARM, Nozzle::farm).free("nozzle").free("source");
+        Table<MixCare> mixing = new Table<>(
+                all, "mixing", from -> from.work().means().tank().mixing(), one -> "", MixCare::product);
+        mixing.of("product", PRODUCT, MixCare::product)
+                .free("order")
+                .free("clean_out")
+                .free("source");
+        Table<WaterTest> water =
+                new Table<>(all, "water_tests", from -> from.work().means().tank().water(), one -> "", one -> "");
+        water.of("farm", FARM, WaterTest::farm).free("source");
+        Table<Addition> additions = new Table<>(
+                all,
+                "additions",
+                from -> from.work().means().tank().additions(),
+                one -> text(one.field()),
+                Addition::product);
+        additions
+                .of("product", PRODUCT, Addition::product)
+                .of("field", FIELD, one -> text(one.field()))
+                .of("addition", PRODUCT, Addition::addition)
+                .free("source");
+        Table<HourLimit> hours = new Table<>(
+                all,
+                "hour_limits",
+                from -> from.work().means().tank().limits(),
+                one -> "",
+                one -> text(one.product()));
+        hours.of("product", PRODUCT, one -> text(one.product())).free("source");
     }
 
     private static void weedBook(List<NameColumn> all) {

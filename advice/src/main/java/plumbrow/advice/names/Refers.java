@@ -18,6 +18,8 @@ public enum Refers {
     /** An insect at which a trait of the group of its row is aimed. */
     TRAIT_INSECT,
     PERSON,
+    /** A machine of the farm of its row. */
+    MACHINE,
     /** Who did it: one of the sheet people, or somebody who no longer stands there and is not spelled like one who does. */
     FORMER_PERSON,
     /** Gives an insect its name on a field, unless it is a slip for a known one. */

@@ -93,6 +93,13 @@ public final class UnknownNames {
             case TRAIT -> row(name, "traits", "trait");
             case TRAIT_GROUP -> row(name, "traits", "group");
             case PERSON -> row(name, "people", "person");
+            case MACHINE ->
+                within(
+                        name,
+                        "machines",
+                        "machine",
+                        named.within(),
+                        "a machine of " + named.within() + " on the sheet machines");
             case PROGRAM ->
                 within(
                         name,

@@ -9,10 +9,13 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcOperations;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import plumbrow.advice.program.Done;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.hours.HourlyWeather;
 import plumbrow.advice.names.UnknownName;
 import plumbrow.advice.names.UnknownNames;
 import plumbrow.advice.program.Done;
@@ -22,6 +25,7 @@ import plumbrow.documents.confirm.LabelDecision;
 import plumbrow.documents.confirm.LabelFile;
 import plumbrow.documents.confirm.ReadOnLabel;
 import plumbrow.documents.shelf.FiledPaper;
+import plumbrow.documents.weather.WeatherRead;
 
 /**
  * The one file that holds an adviser's seasons and what was chosen in them. A book may be read from many threads and
@@ -382,6 +386,46 @@ public final class Book implements AutoCloseable {
     /** What was typed from a paper, in the order of typing. */
     public List<TypedValue> typed(int paper) {
         return database.read(sql -> new PaperRows(JdbcClient.create(sql)).typed(paper));
+    }
+
+    /**
+     * Takes a file of hourly weather in. A file that was taken in for the place already is not taken in twice.
+     *
+     * @return its number, and whether it was there already
+     */
+    public TakenWeather keepWeather(String name, byte[] content, WeatherRead read, Instant at) {
+        String sha256 = PaperRows.sha256(content);
+        return database.write(sql -> {
+            WeatherRows rows = new WeatherRows(sql);
+            Optional<Integer> already = rows.already(read.weather().place(), sha256);
+            return new TakenWeather(
+                    already.isPresent() ? already.get() : rows.add(name, sha256, read, at), already.isPresent());
+        });
+    }
+
+    /** A weather file that was taken in. */
+    public record TakenWeather(int number, boolean already) {}
+
+    /** Every file of hourly weather, in the order in which they came. */
+    public List<WeatherOnFile> weatherFiles() {
+        return database.read(sql -> new WeatherRows(sql).files());
+    }
+
+    /** Takes a file of hourly weather out again; whether there was one of that number. */
+    public boolean forgetWeather(int number) {
+        return database.write(sql -> new WeatherRows(sql).remove(number));
+    }
+
+    /** The hourly weather of a field: its own, else its county's. Empty where none is on file. */
+    public Optional<HourlyWeather> weather(Field field) {
+        return database.read(sql -> {
+            WeatherRows rows = new WeatherRows(sql);
+            return Stream.of(field.name(), field.state() + ": " + field.county())
+                    .map(rows::of)
+                    .filter(files -> !files.isEmpty())
+                    .map(HourlyWeather::merged)
+                    .findFirst();
+        });
     }
 
     /** Copies the whole book as it stands at this moment, while others may go on using it. The file must be new. */

@@ -22,6 +22,7 @@ import plumbrow.advice.season.Season;
 import plumbrow.advice.season.Work;
 import plumbrow.advice.shelf.LabelBook;
 import plumbrow.advice.shelf.Shelf;
+import plumbrow.advice.tank.TankBook;
 import plumbrow.advice.weeds.WeedBook;
 import plumbrow.app.book.RowKind.Filled;
 
@@ -84,7 +85,13 @@ final class SeasonRows {
             MeansRows.WINDOW,
             MeansRows.LIMIT,
             MeansRows.BREAK,
-            MeansRows.SUPPLY);
+            MeansRows.SUPPLY,
+            TankRows.SPRAYER,
+            TankRows.NOZZLE,
+            TankRows.MIXING,
+            TankRows.WATER,
+            TankRows.ADDITION,
+            TankRows.HOUR_LIMIT);
 
     private final JdbcOperations sql;
     private final JdbcClient client;
@@ -323,8 +330,19 @@ final class SeasonRows {
                         all(MeansRows.WINDOW, year, distributions),
                         all(MeansRows.LIMIT, year, distributions),
                         all(MeansRows.BREAK, year, distributions),
-                        all(MeansRows.SUPPLY, year, distributions)),
+                        all(MeansRows.SUPPLY, year, distributions),
+                        tank(year, distributions)),
                 all(WorkRows.STAND_COUNT, year, distributions));
+    }
+
+    private TankBook tank(int year, Distributions distributions) {
+        return new TankBook(
+                all(TankRows.SPRAYER, year, distributions),
+                all(TankRows.NOZZLE, year, distributions),
+                all(TankRows.MIXING, year, distributions),
+                all(TankRows.WATER, year, distributions),
+                all(TankRows.ADDITION, year, distributions),
+                all(TankRows.HOUR_LIMIT, year, distributions));
     }
 
     private <R> List<R> all(RowKind<R> kind, int year, Distributions distributions) {

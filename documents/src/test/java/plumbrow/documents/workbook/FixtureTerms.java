@@ -41,6 +41,13 @@ import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.SpecialLabel;
 import plumbrow.advice.shelf.UseTerms;
 import plumbrow.advice.stand.StandCount;
+import plumbrow.advice.tank.Addition;
+import plumbrow.advice.tank.HourLimit;
+import plumbrow.advice.tank.MixCare;
+import plumbrow.advice.tank.Nozzle;
+import plumbrow.advice.tank.Sprayer;
+import plumbrow.advice.tank.TankBook;
+import plumbrow.advice.tank.WaterTest;
 
 /** What the fixture's labels ask, what lies around its fields, and who sprays: every column, blank and filled. */
 final class FixtureTerms {
@@ -347,7 +354,34 @@ final class FixtureTerms {
                 List.of(
                         new PriceBreak(farm, "Ridge 12", 20, 44.25, "dealer"),
                         new PriceBreak(farm, "Ridge 12", 40, 43, "dealer")),
-                List.of(new Supply(farm, "Ridge 12", 60, "dealer")));
+                List.of(new Supply(farm, "Ridge 12", 60, "dealer")),
+                tank(farm));
+    }
+
+    private static TankBook tank(String farm) {
+        return new TankBook(
+                List.of(new Sprayer(farm, "big sprayer", 1000, 20.0, 140.0, 50.0, 20.0, null, "own")),
+                List.of(
+                        new Nozzle(farm, "wide air 04", "04", 20, 40, Droplets.VERY_COARSE, "maker's chart"),
+                        new Nozzle(farm, "wide air 04", "04", 40.5, 70, Droplets.COARSE, "maker's chart")),
+                List.of(new MixCare(
+                        "Ridge 12",
+                        "SC",
+                        new Amount(2.5, FarmUnit.GAL),
+                        null,
+                        "after the dry products",
+                        null,
+                        MixCare.Conditioner.ALLOWED,
+                        null,
+                        17.0,
+                        "label, page 4")),
+                List.of(new WaterTest(farm, day(2, 10), 120, 45, 55, 12, null, 7.6, "own sample")),
+                List.of(
+                        new Addition("Ridge 12", null, "Clear Row", .25, Addition.Basis.PERCENT, "label, page 4"),
+                        new Addition("Ridge 12", "East 80", "Clear Row", 8.5, Addition.Basis.LB_PER_100_GAL, "own")),
+                List.of(
+                        new HourLimit("IA", null, HourLimit.Measure.AFTER_SUNRISE, 1.0, null, "invented rule"),
+                        new HourLimit(null, "Ridge 12", HourLimit.Measure.AIR, null, 85.0, "label, page 5")));
     }
 
     private static LocalDate day(int month, int day) {

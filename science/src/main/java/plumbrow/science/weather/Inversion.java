@@ -93,6 +93,30 @@ public final class Inversion {
 
     private Inversion() {}
 
+    /**
+     * Whether a moment lies in the time of inversions.
+     *
+     * @param hoursToSunset until sunset, negative after it [h]
+     * @param hoursSinceSunrise since sunrise, negative before it [h]
+     */
+    public static boolean inWindow(
+            double hoursToSunset, double hoursSinceSunrise, double beforeSunsetH, double afterSunriseH) {
+        return hoursToSunset <= beforeSunsetH || hoursSinceSunrise <= afterSunriseH;
+    }
+
+    /**
+     * What is to be thought where nobody measured: likely, possible or unlikely.
+     *
+     * @param windMph near the ground [mph]; 0 where unknown
+     * @param cloudPct sky covered [%]; 0 where unknown
+     */
+    public static String unmeasured(boolean inWindow, double windMph, double cloudPct) {
+        if (!inWindow) {
+            return "unlikely";
+        }
+        return windMph < CALM_MPH && cloudPct < CLEAR_PCT ? "likely" : "possible";
+    }
+
     private static Outputs solve(Given given, Working working) {
         if (given.has("upper_less_lower_f")) {
             double warmer = working.line(
@@ -107,17 +131,16 @@ public final class Inversion {
         }
         double sunset = given.number("hours_to_sunset");
         double sunrise = given.number("hours_since_sunrise");
-        boolean inWindow = sunset <= given.number("before_sunset_h") || sunrise <= given.number("after_sunrise_h");
+        boolean inWindow =
+                inWindow(sunset, sunrise, given.number("before_sunset_h"), given.number("after_sunrise_h"));
         working.line("until sunset", sunset, "h", "{}", sunset);
         working.line("since sunrise", sunrise, "h", "{}", sunrise);
         if (!given.has("wind_mph") || !given.has("cloud_pct")) {
             working.caution("Wind or cloud is unknown and counted as calm and clear.");
         }
-        boolean calm = given.numberOr("wind_mph", 0) < CALM_MPH;
-        boolean clear = given.numberOr("cloud_pct", 0) < CLEAR_PCT;
-        if (!inWindow) {
-            return new Outputs().put("inversion", "unlikely");
-        }
-        return new Outputs().put("inversion", calm && clear ? "likely" : "possible");
+        return new Outputs()
+                .put(
+                        "inversion",
+                        unmeasured(inWindow, given.numberOr("wind_mph", 0), given.numberOr("cloud_pct", 0)));
     }
 }

@@ -70,6 +70,11 @@ public final class RainFree {
 
     private RainFree() {}
 
+    /** Whether an hour counts as rain: its chance [%] or its amount [in] reaches the limit. */
+    public static boolean rains(double chancePct, double amountIn, double limitPct, double limitIn) {
+        return chancePct >= limitPct || amountIn >= limitIn;
+    }
+
     private static Outputs solve(Given given, Working working) {
         double[] chances = given.list("chance_pct");
         double[] amounts = given.list("amount_in");
@@ -78,8 +83,7 @@ public final class RainFree {
         }
         int dry = 0;
         while (dry < chances.length
-                && chances[dry] < given.number("limit_pct")
-                && amounts[dry] < given.number("limit_in")) {
+                && !rains(chances[dry], amounts[dry], given.number("limit_pct"), given.number("limit_in"))) {
             dry++;
         }
         double label = given.number("label_h");

@@ -144,9 +144,9 @@ public final class SprayHours {
         if (rain > 0) {
             faults.add("rain");
         }
-        boolean open = hour >= given.number("sunrise_h") + given.number("after_sunrise_h")
-                && hour <= given.number("sunset_h") - given.number("before_sunset_h");
-        if (!open) {
+        boolean inversions = hour < given.number("sunrise_h") + given.number("after_sunrise_h")
+                || hour > given.number("sunset_h") - given.number("before_sunset_h");
+        if (inversions) {
             faults.add("time of inversions");
         }
         return faults;

@@ -13,8 +13,8 @@ package plumbrow.science.weatheryears;
  * Source of the figures: Illinois farmdoc FEFO 10-11, 2010; Missouri G362, 2016 and 2025.
  */
 public final class FitDays {
-    private static final double HOLDS_MM = 12;
-    private static final double FIT_BELOW_MM = 3;
+    static final double HOLDS_MM = 12;
+    static final double FIT_BELOW_MM = 3;
     private static final double RAIN_BELOW_MM = 2.5;
     private static final double LEAST_MM = .3;
     private static final double SUMMER_MM = 4.7;
@@ -30,12 +30,13 @@ public final class FitDays {
         for (int i = 0; i < fit.length; i++) {
             store = Math.min(HOLDS_MM, store + year.rainMm()[i]);
             fit[i] = store < FIT_BELOW_MM && year.rainMm()[i] < RAIN_BELOW_MM;
-            store = Math.max(0, store - dries(year.first() + i));
+            store = Math.max(0, store - driesMm(year.first() + i));
         }
         return fit;
     }
 
-    private static double dries(int day) {
+    /** What it dries by on a day of the year [mm]. */
+    static double driesMm(int day) {
         double way = (double) (day - DRIES_FROM) / DRIES_FOR;
         return way > 0 && way < 1 ? LEAST_MM + SUMMER_MM * Math.sin(Math.PI * way) : LEAST_MM;
     }

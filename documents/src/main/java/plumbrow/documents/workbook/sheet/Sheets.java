@@ -19,6 +19,7 @@ import plumbrow.advice.season.Work;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.LabelBook;
 import plumbrow.advice.shelf.Shelf;
+import plumbrow.advice.tank.TankBook;
 import plumbrow.advice.weeds.WeedBook;
 import plumbrow.documents.workbook.form.Sheet;
 import plumbrow.documents.workbook.form.Tables;
@@ -71,7 +72,13 @@ public final class Sheets {
             WorkWindowSheet.SHEET,
             FarmLimitSheet.SHEET,
             PriceBreakSheet.SHEET,
-            SupplySheet.SHEET);
+            SupplySheet.SHEET,
+            SprayerSheet.SHEET,
+            NozzleSheet.SHEET,
+            MixingSheet.SHEET,
+            WaterTestSheet.SHEET,
+            AdditionSheet.SHEET,
+            HourLimitSheet.SHEET);
 
     private Sheets() {}
 
@@ -158,8 +165,19 @@ public final class Sheets {
                         tables.values(WorkWindowSheet.SHEET),
                         tables.values(FarmLimitSheet.SHEET),
                         tables.values(PriceBreakSheet.SHEET),
-                        tables.values(SupplySheet.SHEET)),
+                        tables.values(SupplySheet.SHEET),
+                        tank(tables)),
                 tables.values(StandCountSheet.SHEET));
+    }
+
+    private static TankBook tank(Tables tables) {
+        return new TankBook(
+                tables.values(SprayerSheet.SHEET),
+                tables.values(NozzleSheet.SHEET),
+                tables.values(MixingSheet.SHEET),
+                tables.values(WaterTestSheet.SHEET),
+                tables.values(AdditionSheet.SHEET),
+                tables.values(HourLimitSheet.SHEET));
     }
 
     /** Programs with their passes in the order of their numbers, in whatever order the rows stand. */

@@ -1,0 +1,79 @@
+package plumbrow.advice.hours;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One hour held to every rule.
+ *
+ * @param begin the moment at which it begins
+ * @param weather what is known of it
+ * @param windBoomMph wind at the boom [mph], {@code gustBoomMph} gusts there
+ * @param deltaTC delta T [°C]
+ * @param inversion likely, possible or unlikely, where nobody measured
+ * @param out the rules that rule it out
+ * @param unknown the rules of which it is not known whether it passes
+ */
+public record SprayHour(
+        Instant begin,
+        WeatherHour weather,
+        @Nullable Double windBoomMph,
+        @Nullable Double gustBoomMph,
+        @Nullable Double deltaTC,
+        String inversion,
+        List<Said> out,
+        List<Said> unknown) {
+    public SprayHour {
+        out = List.copyOf(out);
+        unknown = List.copyOf(unknown);
+    }
+
+    /** What a rule says of the hour: "wind 12 mph at the boom, most 10". */
+    public record Said(HourRule rule, String says) {
+        /** With whose rule it is. */
+        public String words() {
+            return says + " (" + rule.owner() + ")";
+        }
+    }
+
+    /** How an hour stands. */
+    public enum Standing {
+        FIT("fit"),
+        OUT("ruled out"),
+        UNKNOWN("unknown");
+
+        private final String word;
+
+        Standing(String word) {
+            this.word = word;
+        }
+
+        public String word() {
+            return word;
+        }
+    }
+
+    /** Ruled out where any rule says so; else unknown where any does not know; else fit. */
+    public Standing standing() {
+        return !out.isEmpty() ? Standing.OUT : !unknown.isEmpty() ? Standing.UNKNOWN : Standing.FIT;
+    }
+
+    public boolean fit() {
+        return standing() == Standing.FIT;
+    }
+
+    /** Whether a label or a state rules it out. */
+    public boolean unlawful() {
+        return out.stream()
+                .anyMatch(said ->
+                        said.rule().whose() == HourRule.Whose.LABEL || said.rule().whose() == HourRule.Whose.STATE);
+    }
+
+    /** Why, in words: what rules it out, else what is not known; empty where it is fit. */
+    public String why() {
+        List<Said> all = out.isEmpty() ? unknown : out;
+        return all.stream().map(Said::words).distinct().collect(Collectors.joining("; "));
+    }
+}

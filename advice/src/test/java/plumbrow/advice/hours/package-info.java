@@ -1,0 +1,4 @@
+@NullMarked
+package plumbrow.advice.hours;
+
+import org.jspecify.annotations.NullMarked;

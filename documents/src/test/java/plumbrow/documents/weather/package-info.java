@@ -1,0 +1,4 @@
+@NullMarked
+package plumbrow.documents.weather;
+
+import org.jspecify.annotations.NullMarked;
