@@ -374,9 +374,10 @@ final class RandomTerms {
                                 chance.number(),
                                 chance.of(Droplets.class),
                                 chance.text())),
-                some(
-                        products.stream().distinct().toList(),
-                        product -> new MixCare(
+                products.stream()
+                        .distinct()
+                        .filter(product -> chance.yes())
+                        .map(product -> new MixCare(
                                 product,
                                 chance.maybe(chance::text),
                                 chance.maybe(chance::amount),
@@ -386,7 +387,8 @@ final class RandomTerms {
                                 chance.maybe(() -> chance.of(MixCare.Conditioner.class)),
                                 chance.maybe(chance::number),
                                 chance.maybe(chance::number),
-                                chance.text())),
+                                chance.text()))
+                        .toList(),
                 some(
                         farms,
                         farm -> new WaterTest(

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.hours.SeasonHours;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;
 import plumbrow.advice.program.Program;
@@ -141,7 +142,7 @@ final class CalendarDays {
                 residuals,
                 List.of(),
                 lossPct,
-                "unknown: no hourly weather on file. Look at the forecast for wind, rain and temperature on the day.",
+                SeasonHours.UNKNOWN,
                 missing,
                 finding,
                 days);

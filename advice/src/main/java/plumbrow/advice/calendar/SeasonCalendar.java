@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import plumbrow.advice.hours.SeasonHours;
 import plumbrow.advice.program.PassKind;
 import plumbrow.advice.quantity.Amount;
 
@@ -20,7 +21,7 @@ import plumbrow.advice.quantity.Amount;
  * @param residuals what each soil herbicide controls
  * @param windows on which days the gates let each pass be made; empty where not asked
  * @param lossPct yield lost to all weeds [%]; null where not followed
- * @param hours what is known of hours fit for spraying
+ * @param hours what is known of hours fit for spraying, day by day
  * @param missing what must be entered before the weeds can be followed; empty where they are
  * @param finding what the picture shows, in a sentence or two
  * @param days the days in words
@@ -38,7 +39,7 @@ public record SeasonCalendar(
         List<Residual> residuals,
         List<Window> windows,
         @Nullable Double lossPct,
-        String hours,
+        SeasonHours hours,
         List<String> missing,
         String finding,
         List<String> days) {
@@ -140,6 +141,13 @@ public record SeasonCalendar(
     public SeasonCalendar with(List<Window> found) {
         return new SeasonCalendar(
                 field, program, first, last, passes, stages, canopy, critical, weeds, residuals, found, lossPct, hours,
+                missing, finding, days);
+    }
+
+    /** The same with hours fit for spraying. */
+    SeasonCalendar with(SeasonHours found) {
+        return new SeasonCalendar(
+                field, program, first, last, passes, stages, canopy, critical, weeds, residuals, windows, lossPct, found,
                 missing, finding, days);
     }
 

@@ -1,11 +1,15 @@
 package plumbrow.advice.calendar;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
+import java.util.function.Function;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Gates;
+import plumbrow.advice.hours.HourlyWeather;
+import plumbrow.advice.hours.SeasonHours;
 import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weedseason.FieldSeason;
@@ -28,8 +32,19 @@ public final class SeasonTrials {
     private final ConcurrentMap<List<String>, ProgramTrial> known = new ConcurrentHashMap<>();
     private final ConcurrentMap<List<Object>, List<Window>> lawful = new ConcurrentHashMap<>();
 
+    private final ConcurrentMap<List<Object>, SeasonHours> hours = new ConcurrentHashMap<>();
+    private final Function<Field, Optional<HourlyWeather>> weather;
+
+    /** Of a season without hourly weather. */
     public SeasonTrials(Season season, WeighingOptions options) {
+        this(season, options, field -> Optional.empty());
+    }
+
+    /** With the hourly weather of fields, where it is on file. */
+    public SeasonTrials(
+            Season season, WeighingOptions options, Function<Field, Optional<HourlyWeather>> weather) {
         this.season = season;
+        this.weather = weather;
         this.trials = new ProgramTrials(options);
     }
 
@@ -71,7 +86,19 @@ public final class SeasonTrials {
                 Gates.standing(findings),
                 findings,
                 changed.renumbered(),
-                new CalendarDays(after, field, now, changed.keptNumbers()).calendar());
+                withHours(after, field, changed.program(), new CalendarDays(after, field, now, changed.keptNumbers()).calendar()));
+    }
+
+    /** Fit hours by the rules of the program as it is tried; what is the same is not asked twice. */
+    private SeasonCalendar withHours(Season after, Field field, Program program, SeasonCalendar calendar) {
+        if (hours.size() > MOST_KEPT) {
+            hours.clear();
+        }
+        return calendar.with(hours.computeIfAbsent(
+                List.of(field.name(), program, after.work().sprayPlans().hashCode(), calendar.first(), calendar.last()),
+                key -> weather.apply(field)
+                        .map(file -> SeasonHours.of(after, field, program, file, calendar.first(), calendar.last()))
+                        .orElse(SeasonHours.UNKNOWN)));
     }
 
     /** The same with the days on which the gates let each pass be made. */

@@ -32,6 +32,11 @@ public record Pests(
         return new Pests(otherInsects, traitDoubts, otherWeeds, resistance, weedBook);
     }
 
+    /** The same with other things known of the weeds' season. */
+    public Pests withWeedBook(WeedBook other) {
+        return new Pests(insects, traitDoubts, weeds, resistance, other);
+    }
+
     /** The same with other tillage. */
     public Pests withTillage(List<TillageWork> tillage) {
         return new Pests(insects, traitDoubts, weeds, resistance, weedBook.withTillage(tillage));

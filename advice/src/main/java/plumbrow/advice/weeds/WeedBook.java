@@ -35,6 +35,11 @@ public record WeedBook(
         floor = List.copyOf(floor);
     }
 
+    /** The same with other measured days. */
+    public WeedBook withDays(List<WeatherDay> others) {
+        return new WeedBook(climate, others, crops, likes, ratings, tillage, floor);
+    }
+
     /** The same with other tillage. */
     public WeedBook withTillage(List<TillageWork> others) {
         return new WeedBook(climate, days, crops, likes, ratings, others, floor);

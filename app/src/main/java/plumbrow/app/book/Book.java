@@ -411,6 +411,11 @@ public final class Book implements AutoCloseable {
         return database.read(sql -> new WeatherRows(sql).files());
     }
 
+    /** What is another text once {@link #weather} may answer otherwise. */
+    public String weatherVersion() {
+        return database.read(sql -> new WeatherRows(sql).version());
+    }
+
     /** Takes a file of hourly weather out again; whether there was one of that number. */
     public boolean forgetWeather(int number) {
         return database.write(sql -> new WeatherRows(sql).remove(number));

@@ -94,6 +94,12 @@ final class WeatherRows {
                 Instant.ofEpochSecond((row.getLong(9) + 1) * SECONDS_PER_HOUR)));
     }
 
+    /** What is another text after every file that came or went; a number is given once. */
+    String version() {
+        return String.valueOf(sql.queryForObject(
+                "SELECT group_concat(number || ' ' || sha256) FROM weather_file", String.class));
+    }
+
     /** Takes a file out again with its hours; whether there was one. */
     boolean remove(int number) {
         sql.update("DELETE FROM weather_hour WHERE file = ?", number);

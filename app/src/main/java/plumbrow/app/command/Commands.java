@@ -32,6 +32,7 @@ public final class Commands {
                 .addSubcommand(new WeighCommand(screen))
                 .addSubcommand(new CheckCommand(screen))
                 .addSubcommand(new SeasonCommand(screen))
+                .addSubcommand(new HoursCommand(screen))
                 .addSubcommand(new YearsCommand(screen))
                 .addSubcommand(new PestCommand(screen))
                 .addSubcommand(new MapCommand(screen))

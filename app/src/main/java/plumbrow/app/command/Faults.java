@@ -9,6 +9,7 @@ import plumbrow.app.book.BookException;
 import plumbrow.documents.FileTrouble;
 import plumbrow.documents.map.MapTrouble;
 import plumbrow.documents.paper.PaperTrouble;
+import plumbrow.documents.weather.WeatherTrouble;
 import plumbrow.documents.workbook.WorkbookFaults;
 import plumbrow.science.figure.FigureInputException;
 
@@ -24,6 +25,7 @@ final class Faults {
             MapTrouble.class,
             PaperTrouble.class,
             SeasonGapException.class,
+            WeatherTrouble.class,
             WorkbookFaults.class);
 
     private Faults() {}

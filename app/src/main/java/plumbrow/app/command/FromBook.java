@@ -2,10 +2,12 @@ package plumbrow.app.command;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.hours.HourlyWeather;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Book;
 
@@ -39,6 +41,13 @@ final class FromBook {
             return book.latestSeason()
                     .orElseThrow(() -> new BadInputException("The book " + file
                             + " holds no season yet; bring one in with: plumbrow book import WORKBOOK --book " + file));
+        }
+    }
+
+    /** The hourly weather of a field, where any is on file. */
+    Optional<HourlyWeather> weather(Field field) {
+        try (Book book = Book.open(file)) {
+            return book.weather(field);
         }
     }
 

@@ -122,8 +122,8 @@ public class Desk {
     }
 
     @Bean
-    Trials trials() {
-        return new Trials();
+    Trials trials(DeskBook book) {
+        return new Trials(book);
     }
 
     @Bean

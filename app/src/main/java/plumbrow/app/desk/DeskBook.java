@@ -3,19 +3,25 @@ package plumbrow.app.desk;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.program.Done;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.hours.HourlyWeather;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Book;
 import plumbrow.app.book.Choice;
 import plumbrow.app.book.LogLine;
 import plumbrow.app.book.StoredPaper;
+import plumbrow.app.book.WeatherOnFile;
 import plumbrow.app.book.TypedValue;
 import plumbrow.documents.confirm.LabelDecision;
 import plumbrow.documents.confirm.ReadOnLabel;
 import plumbrow.documents.shelf.FiledPaper;
+import plumbrow.documents.weather.WeatherRead;
 
 /** The book as the desk sees it: its latest season, and the log of decisions. Safe for several threads. */
 public final class DeskBook implements AutoCloseable {
@@ -156,6 +162,36 @@ public final class DeskBook implements AutoCloseable {
     /** Writes down what somebody typed; nothing written is ever altered. */
     public void type(List<TypedValue> values) {
         book.type(values);
+    }
+
+    /** The hourly weather of a field, where any is on file; read once, until a file is taken in or out. */
+    public Optional<HourlyWeather> weather(Field field) {
+        String version = weatherVersion();
+        Weather known = weather;
+        if (!known.version().equals(version)) {
+            known = new Weather(version, new ConcurrentHashMap<>());
+            weather = known;
+        }
+        return known.of().computeIfAbsent(field.name() + "|" + field.state() + "|" + field.county(), key -> book.weather(field));
+    }
+
+    /** What is another text once {@link #weather} may answer otherwise. */
+    public String weatherVersion() {
+        return book.weatherVersion();
+    }
+
+    private record Weather(String version, ConcurrentMap<String, Optional<HourlyWeather>> of) {}
+
+    private volatile Weather weather = new Weather("", new ConcurrentHashMap<>());
+
+    /** Every file of hourly weather. */
+    public List<WeatherOnFile> weatherFiles() {
+        return book.weatherFiles();
+    }
+
+    /** Takes a file of hourly weather in. */
+    public Book.TakenWeather keepWeather(String name, byte[] content, WeatherRead read, Instant at) {
+        return book.keepWeather(name, content, read, at);
     }
 
     /** All that was decided about labels, in order. */

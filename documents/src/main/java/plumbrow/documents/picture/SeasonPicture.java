@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import plumbrow.advice.calendar.SeasonCalendar;
+import plumbrow.advice.hours.SeasonHours;
 import plumbrow.documents.picture.Canvas.Anchor;
 
 /**
@@ -98,16 +99,42 @@ public record SeasonPicture(
     private static double hours(Canvas canvas, SeasonCalendar calendar, DayScale days, double label, double y) {
         double at = RowLabel.draw(canvas, "Hours fit for spraying", "", label, y);
         double room = days.right() - days.left() - 12;
-        List<String> lines = Lettering.wrap(calendar.hours(), SMALL, false, room, 4);
+        List<String> lines = Lettering.wrap(calendar.hours().says(), SMALL, false, room, 4);
+        double bars = calendar.hours().days().isEmpty() ? 0 : HOUR_BARS;
+        hourBars(canvas, calendar, days, at + 4, bars);
         double high = 4 + 15.0 * lines.size();
-        canvas.hatch(days.left(), at + 4, days.right() - days.left(), high, "#a8a8a8", 7);
-        double line = at + 17;
+        if (bars == 0) {
+            canvas.hatch(days.left(), at + 4, days.right() - days.left(), high, "#a8a8a8", 7);
+        }
+        double line = at + 17 + bars;
         for (String words : lines) {
             canvas.labelled(days.left() + 6, line, words, SMALL, Canvas.INK, false, Anchor.START);
             line += 15;
         }
-        return at + high + 10;
+        return at + high + bars + 10;
     }
+
+    /** Fit hours of each day as a bar, unknown ones hatched on top of it; half a day fills the row. */
+    private static void hourBars(Canvas canvas, SeasonCalendar calendar, DayScale days, double top, double high) {
+        double wide = Math.max(1, days.x(days.first().plusDays(1)) - days.x(days.first()));
+        for (SeasonHours.Day day : calendar.hours().days()) {
+            if (!days.holds(day.day())) {
+                continue;
+            }
+            double fit = Math.min(high, high * day.fit() / 12);
+            double unknown = Math.min(high - fit, high * day.unknown() / 12);
+            double x = days.x(day.day());
+            canvas.rect(x, top + high - fit, wide, fit, "#0072B2", 1);
+            if (unknown > 0) {
+                canvas.hatch(x, top + high - fit - unknown, wide, unknown, "#a8a8a8", 4);
+            }
+        }
+        if (high > 0) {
+            canvas.line(days.left(), top + high, days.right(), top + high, Canvas.HAIRLINE, .8);
+        }
+    }
+
+    private static final double HOUR_BARS = 30;
 
     /** What the picture shows, in words. */
     public static String says(SeasonCalendar calendar) {

@@ -68,6 +68,17 @@ public final class FieldTime {
 
     private FieldTime() {}
 
+    /** Hours that a field takes with filling: acres, mph, effective width [ft], gal/ac, tank [gal], minutes a fill and of turns. */
+    public static double hours(
+            double acres, double mph, double widthFeet, double gpa, double tankGal, double fillMin, double turnsMin) {
+        return acres / FieldCapacity.acresPerHour(mph, widthFeet, 1)
+                + (loads(acres, gpa, tankGal) * fillMin + turnsMin) / MINUTES_PER_HOUR;
+    }
+
+    private static double loads(double acres, double gpa, double tankGal) {
+        return Numbers.wholeUp(acres * gpa / tankGal);
+    }
+
     private static Outputs solve(Given given, Working working) {
         double acres = given.number("acres");
         double speed = given.number("mph");
@@ -85,10 +96,10 @@ public final class FieldTime {
                 width);
         double spraying = working.line("spraying", acres / most, "h", "{} ac ÷ {}", acres, most);
         double loads = working.line(
-                "loads", Numbers.wholeUp(acres * volume / tank), "", "{} × {} ÷ {}, rounded up", acres, volume, tank);
+                "loads", loads(acres, volume, tank), "", "{} × {} ÷ {}, rounded up", acres, volume, tank);
         double hours = working.line(
                 "together",
-                spraying + (loads * fill + turns) / MINUTES_PER_HOUR,
+                hours(acres, speed, width, volume, tank, fill, turns),
                 "h",
                 "{} + ({} × {} + {}) ÷ 60",
                 spraying,

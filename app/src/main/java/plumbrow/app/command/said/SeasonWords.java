@@ -30,7 +30,7 @@ public final class SeasonWords {
             calendar.days().forEach(line -> paper.prose("  ", line));
         }
         windows(paper, calendar);
-        paper.heading("Hours fit for spraying").prose("  ", calendar.hours());
+        paper.heading("Hours fit for spraying").prose("  ", calendar.hours().says());
         return paper.text();
     }
 

@@ -6,12 +6,19 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.advice.calendar.SeasonTrials;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.WeighingOptions;
+import plumbrow.app.desk.DeskBook;
 
 /** What is worked out already for the season at hand: on few draws while a pass moves, on all of them else. */
 public final class Trials {
     private static final int ROUGH_DRAWS = 1_000;
 
-    private record Known(Season season, SeasonTrials rough, SeasonTrials full) {}
+    private final DeskBook book;
+
+    public Trials(DeskBook book) {
+        this.book = book;
+    }
+
+    private record Known(Season season, String weather, SeasonTrials rough, SeasonTrials full) {}
 
     private final AtomicReference<@Nullable Known> known = new AtomicReference<>();
 
@@ -30,11 +37,13 @@ public final class Trials {
 
     private Known of(Season season) {
         Known now = known.get();
-        if (now == null || !now.season().equals(season)) {
+        String weather = book.weatherVersion();
+        if (now == null || !now.season().equals(season) || !now.weather().equals(weather)) {
             now = new Known(
                     season,
-                    new SeasonTrials(season, WeighingOptions.DEFAULT.withDraws(ROUGH_DRAWS)),
-                    new SeasonTrials(season, WeighingOptions.DEFAULT));
+                    weather,
+                    new SeasonTrials(season, WeighingOptions.DEFAULT.withDraws(ROUGH_DRAWS), book::weather),
+                    new SeasonTrials(season, WeighingOptions.DEFAULT, book::weather));
             known.set(now);
         }
         return now;
