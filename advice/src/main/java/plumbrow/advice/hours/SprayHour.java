@@ -1,7 +1,12 @@
 package plumbrow.advice.hours;
 
 import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -31,12 +36,7 @@ public record SprayHour(
     }
 
     /** What a rule says of the hour: "wind 12 mph at the boom, most 10". */
-    public record Said(HourRule rule, String says) {
-        /** With whose rule it is. */
-        public String words() {
-            return says + " (" + rule.owner() + ")";
-        }
-    }
+    public record Said(HourRule rule, String says) {}
 
     /** How an hour stands. */
     public enum Standing {
@@ -71,9 +71,24 @@ public record SprayHour(
                         said.rule().whose() == HourRule.Whose.LABEL || said.rule().whose() == HourRule.Whose.STATE);
     }
 
-    /** Why, in words: what rules it out, else what is not known; empty where it is fit. */
+    /** Why, in words, with whose rules: what rules it out, else what is not known; empty where it is fit. */
     public String why() {
-        List<Said> all = out.isEmpty() ? unknown : out;
-        return all.stream().map(Said::words).distinct().collect(Collectors.joining("; "));
+        return grouped(Said::says);
+    }
+
+    /** The same without the numbers. */
+    public String reasons() {
+        return grouped(said -> said.rule().kind().word() + (out.isEmpty() ? " not known" : ""));
+    }
+
+    private String grouped(Function<Said, String> words) {
+        Map<String, Set<String>> owners = new LinkedHashMap<>();
+        for (Said said : out.isEmpty() ? unknown : out) {
+            owners.computeIfAbsent(words.apply(said), first -> new LinkedHashSet<>())
+                    .add(said.rule().owner());
+        }
+        return owners.entrySet().stream()
+                .map(one -> one.getKey() + " (" + String.join(", ", one.getValue()) + ")")
+                .collect(Collectors.joining("; "));
     }
 }

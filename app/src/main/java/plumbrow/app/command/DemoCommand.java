@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -15,11 +16,15 @@ import plumbrow.app.book.Book;
 import plumbrow.app.command.said.AdviceWords;
 import plumbrow.app.demo.DemoBook;
 import plumbrow.app.demo.DemoPapers;
+import plumbrow.app.demo.DemoWeather;
 import plumbrow.app.json.Json;
 import plumbrow.app.papers.Intake;
 import plumbrow.app.papers.PaperDesk;
+import plumbrow.app.weather.WeatherIntake;
+import plumbrow.app.weather.Zones;
 import plumbrow.documents.binder.AdviceSheet;
 import plumbrow.documents.binder.Binder;
+import plumbrow.documents.weather.WeatherFile;
 
 /** An invented season from workbook to binder, to look around in. */
 @Command(
@@ -65,7 +70,7 @@ final class DemoCommand implements Callable<Integer> {
         screen.say(json ? Json.of(advice) : AdviceWords.of(advice));
         if (!json) {
             screen.say("\nThe farms, people and products are invented. In " + folder
-                    + ": workbook (what went in), papers, demo.book, binder.pdf, advice.xlsx.");
+                    + ": workbook (what went in), papers, weather, demo.book, binder.pdf, advice.xlsx.");
         }
         screen.out().flush();
         if (once) {
@@ -78,6 +83,28 @@ final class DemoCommand implements Callable<Integer> {
     private static String recordHead(Path file) {
         try (Book book = Book.open(file)) {
             return book.head().text();
+        }
+    }
+
+    private void weather(Book book, Season season) throws IOException {
+        List<Path> files = DemoWeather.writeTo(folder.resolve("weather"));
+        for (int i = 0; i < files.size(); i++) {
+            String place = DemoWeather.PLACES.get(i);
+            WeatherIntake.take(
+                    book,
+                    String.valueOf(files.get(i).getFileName()),
+                    WeatherFile.bytes(files.get(i)),
+                    WeatherIntake.asked(
+                            season,
+                            place,
+                            Zones.of(season, place),
+                            null,
+                            null,
+                            null,
+                            null,
+                            null,
+                            "invented for the demo"),
+                    Instant.now());
         }
     }
 
@@ -101,6 +128,7 @@ final class DemoCommand implements Callable<Integer> {
                 PaperDesk desk = new PaperDesk()) {
             book.put(season);
             Intake.add(Intake.Into.book(book), desk, DemoPapers.writeTo(folder.resolve("papers")), Instant.now(), done -> {});
+            weather(book, season);
         } catch (IOException fault) {
             throw new BadInputException("The folder " + folder + " can't be written to; name another with --folder.");
         }

@@ -62,7 +62,12 @@ public final class DemoBook {
             "work_windows.csv",
             "farm_limits.csv",
             "price_breaks.csv",
-            "supplies.csv");
+            "supplies.csv",
+            "sprayers.csv",
+            "nozzles.csv",
+            "mixing.csv",
+            "water_tests.csv",
+            "additions.csv");
 
     private DemoBook() {}
 

@@ -40,6 +40,7 @@ import plumbrow.app.desk.door.TileAddress;
 import plumbrow.app.desk.door.TroublePages;
 import plumbrow.app.desk.field.FieldPage;
 import plumbrow.app.desk.figures.FiguresPage;
+import plumbrow.app.desk.hours.HoursPage;
 import plumbrow.app.desk.ingredients.IngredientsPage;
 import plumbrow.app.desk.log.LogApi;
 import plumbrow.app.desk.log.LogPage;
@@ -92,6 +93,7 @@ import plumbrow.app.desk.years.YearsPage;
     Doors.class,
     FieldPage.class,
     FiguresPage.class,
+    HoursPage.class,
     IngredientsPage.class,
     LogApi.class,
     LogPage.class,

@@ -18,10 +18,11 @@ import plumbrow.app.book.LogLine;
 import plumbrow.app.book.StoredPaper;
 import plumbrow.app.book.WeatherOnFile;
 import plumbrow.app.book.TypedValue;
+import plumbrow.app.weather.WeatherIntake;
 import plumbrow.documents.confirm.LabelDecision;
 import plumbrow.documents.confirm.ReadOnLabel;
 import plumbrow.documents.shelf.FiledPaper;
-import plumbrow.documents.weather.WeatherRead;
+import plumbrow.documents.weather.WeatherAsked;
 
 /** The book as the desk sees it: its latest season, and the log of decisions. Safe for several threads. */
 public final class DeskBook implements AutoCloseable {
@@ -189,9 +190,9 @@ public final class DeskBook implements AutoCloseable {
         return book.weatherFiles();
     }
 
-    /** Takes a file of hourly weather in. */
-    public Book.TakenWeather keepWeather(String name, byte[] content, WeatherRead read, Instant at) {
-        return book.keepWeather(name, content, read, at);
+    /** Takes a weather file in: hours beside the seasons, days into the latest season. */
+    public WeatherIntake.Taken takeWeather(String name, byte[] content, WeatherAsked asked, Instant at) {
+        return WeatherIntake.take(book, name, content, asked, at);
     }
 
     /** All that was decided about labels, in order. */

@@ -55,8 +55,8 @@ public final class HoursWords {
     }
 
     private static String said(SprayHour hour) {
-        String why = hour.why();
-        return hour.standing().word() + (why.isEmpty() ? "" : ": " + why.replaceAll("(?<=\\d)\\.\\d(?= (mph|°C))", ""));
+        String why = hour.reasons();
+        return hour.standing().word() + (why.isEmpty() ? "" : ": " + why);
     }
 
     private static String rule(HourRule rule) {
