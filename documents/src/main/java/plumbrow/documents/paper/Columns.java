@@ -40,7 +40,13 @@ final class Columns {
     private static final Pattern FOREIGN = Pattern.compile(
             "(?i)(?<![\\p{L}])(?:de|del|la|las|el|los|que|en|y|con|por|para|una|su|se|al)(?![\\p{L}])|[áéíóúñ¿¡]");
 
+    /** A paper in numbered sections has labels beside values, and no panels. */
+    private static final Pattern SECTION = Pattern.compile("(?i)\\W*(?:section\\s*)?\\d{1,2}(?!\\d)");
+
+    private static final int FEWEST_SECTIONS = 6;
+
     private final Predicate<String> landmark;
+    private final boolean sectioned;
     private final List<Double> gutters = new ArrayList<>();
 
     /** Rows that no cell carries over a gutter, and where the gutter ends. */
@@ -53,6 +59,13 @@ final class Columns {
      */
     Columns(List<List<Row>> pages, Predicate<String> landmark) {
         this.landmark = landmark;
+        this.sectioned = pages.stream()
+                        .flatMap(List::stream)
+                        .map(Row::text)
+                        .filter(text -> SECTION.matcher(text).lookingAt() && landmark.test(text))
+                        .distinct()
+                        .count()
+                >= FEWEST_SECTIONS;
         for (List<Row> page : pages) {
             for (double left : candidates(page, NARROWEST_SHARE)) {
                 if (gutters.stream().noneMatch(gutter -> Math.abs(gutter - left) <= SAME_LEFT)
@@ -97,7 +110,7 @@ final class Columns {
                 }
             }
         }
-        for (double left : gaps(rows)) {
+        for (double left : sectioned ? List.<Double>of() : gaps(rows)) {
             for (Stretch run : runs(rows, left)) {
                 boolean longer = longest == null || run.rows.size() > longest.rows.size();
                 if (longer && partsPanels(run.rows, left)) {
