@@ -24,6 +24,7 @@ import plumbrow.documents.confirm.ConfirmedSeason;
 import plumbrow.documents.confirm.LabelDecision;
 import plumbrow.documents.confirm.LabelFile;
 import plumbrow.documents.confirm.ReadOnLabel;
+import plumbrow.documents.mend.Mend;
 import plumbrow.documents.shelf.FiledPaper;
 import plumbrow.documents.weather.WeatherRead;
 
@@ -381,6 +382,27 @@ public final class Book implements AutoCloseable {
             values.forEach(rows::type);
             return values;
         });
+    }
+
+    /**
+     * Writes down what a person puts right on a paper, seen as it is while nobody else can write.
+     *
+     * @param mending of all that was put right before; may refuse by an exception of its own, which comes out as it is
+     */
+    public void mend(Function<List<Mend>, Mend> mending) {
+        writing(own -> sql -> {
+            MendRows rows = new MendRows(JdbcClient.create(sql));
+            List<Mend> before = rows.all();
+            Mend mend = own.ask(() -> mending.apply(before));
+            rows.add(mend);
+            new SeasonRows(sql).touch();
+            return mend;
+        });
+    }
+
+    /** All that was put right on papers, in order. */
+    public List<Mend> mends() {
+        return database.read(sql -> new MendRows(JdbcClient.create(sql)).all());
     }
 
     /** What was typed from a paper, in the order of typing. */

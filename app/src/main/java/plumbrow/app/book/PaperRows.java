@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import plumbrow.documents.mend.Mend;
+import plumbrow.documents.mend.MendedPaper;
 import plumbrow.documents.shelf.FiledPaper;
 
 /** Safety sheets and labels. Works inside the transaction of whoever calls. */
@@ -52,24 +54,27 @@ final class PaperRows {
     }
 
     List<StoredPaper> all() {
+        List<Mend> mends = new MendRows(client).all();
         return client
                 .sql("SELECT " + COLUMNS + " FROM paper ORDER BY number")
                 .query((cells, row) -> stored(cells))
                 .list()
                 .stream()
-                .map(this::asTyped)
+                .map(stored -> asPutRight(stored, mends))
                 .toList();
     }
 
-    /** A page without text is filed by what somebody typed from it. */
-    private StoredPaper asTyped(StoredPaper stored) {
-        return stored.paper().needsTyping()
-                ? new StoredPaper(
-                        TypedSheet.filed(stored.paper(), typed(stored.number())),
-                        stored.sha256(),
-                        stored.addedAt(),
-                        stored.bytes())
-                : stored;
+    /** A page without text is filed by what somebody typed from it, any paper by what people put right on it. */
+    private StoredPaper asPutRight(StoredPaper stored, List<Mend> mends) {
+        List<Mend> own = mends.stream()
+                .filter(mend -> mend.sha256().equals(stored.sha256()))
+                .toList();
+        if (!stored.paper().needsTyping() && own.isEmpty()) {
+            return stored;
+        }
+        FiledPaper typed =
+                stored.paper().needsTyping() ? TypedSheet.filed(stored.paper(), typed(stored.number())) : stored.paper();
+        return new StoredPaper(MendedPaper.filed(typed, own), stored.sha256(), stored.addedAt(), stored.bytes());
     }
 
     Optional<StoredPaper> one(int number) {

@@ -10,7 +10,8 @@ enum RecordKind {
     CHOICE("choice", "choice", "number", "Choice %d"),
     PAPER("paper", "paper", "number", "Paper %d"),
     TYPED("typed value", "paper_typed", "number", "Typed value %d"),
-    LABEL_VALUE("label value", "label_decision", "number", "Label value %d");
+    LABEL_VALUE("label value", "label_decision", "number", "Label value %d"),
+    MEND("mended value", "paper_mend", "number", "Mended value %d");
 
     private final String word;
     private final String table;

@@ -3,7 +3,6 @@ package plumbrow.app.book;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -13,11 +12,10 @@ import java.util.Optional;
 import java.util.StringJoiner;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import plumbrow.documents.card.Origin;
 import plumbrow.documents.card.RegistrationNumber;
+import plumbrow.documents.mend.TypedText;
 import plumbrow.documents.paper.Quote;
 import plumbrow.documents.sheet.Content;
 import plumbrow.documents.sheet.Reading;
@@ -38,9 +36,6 @@ public record TypedSheet(SafetySheet sheet, Map<ValueKind, TypedValue> last) {
     /** What a person says the whole paper is. */
     public static final String KIND = "This paper is a";
 
-    private static final Pattern INGREDIENT = Pattern.compile(
-            "(?<name>.+?)[,;:]?\\s+(?:CAS\\s*(?:No\\.?)?:?\\s*)?(?<cas>\\d{2,7}-\\d{2}-\\d)?[,;]?\\s*(?<percent>[<>≤≥]?\\s*\\d.*)?");
-
     public static TypedSheet of(List<TypedValue> typed) {
         Map<ValueKind, TypedValue> last = new EnumMap<>(ValueKind.class);
         for (TypedValue value : typed) {
@@ -51,9 +46,9 @@ public record TypedSheet(SafetySheet sheet, Map<ValueKind, TypedValue> last) {
         last.forEach((kind, value) -> {
             titles.put(kind.home().number(), kind.home().title());
             sections.computeIfAbsent(kind.home().number(), number -> new StringJoiner("\n"))
-                    .add(laidOut(kind, value.value()));
+                    .add(TypedText.laidOut(kind, value.value()));
         });
-        StringBuilder text = new StringBuilder("SAFETY DATA SHEET\n\n");
+        StringBuilder text = new StringBuilder(TypedText.HEAD);
         sections.forEach((number, lines) -> text.append("SECTION ")
                 .append(number)
                 .append(": ")
@@ -134,52 +129,5 @@ public record TypedSheet(SafetySheet sheet, Map<ValueKind, TypedValue> last) {
         return Arrays.stream(ValueKind.values())
                 .filter(kind -> kind.title().equals(about))
                 .findFirst();
-    }
-
-    private static String laidOut(ValueKind kind, String value) {
-        List<String> parts = new ArrayList<>();
-        for (String part : value.split("[;\\n]", -1)) {
-            if (!part.isBlank()) {
-                parts.add(part.strip().replaceAll("\\s+", " "));
-            }
-        }
-        return switch (kind) {
-            case INGREDIENT -> ingredients(parts);
-            case FIRST_AID, PROTECTION, ACUTE_TOXICITY, HAZARD_STATEMENT -> String.join("\n", parts);
-            case SIGNAL_WORD -> "Signal word: " + value;
-            case REGISTRATION_NUMBER -> "EPA Reg. No.: " + value;
-            default -> kind.title() + ": " + String.join("; ", parts);
-        };
-    }
-
-    /** As a table whose cells stand below their headings. */
-    private static String ingredients(List<String> parts) {
-        int widest = parts.stream().mapToInt(String::length).max().orElse(0) + 4;
-        StringJoiner table = new StringJoiner("\n");
-        table.add(row(widest, "Ingredient", "CAS No.", "% by weight"));
-        for (String part : parts) {
-            Matcher cells = INGREDIENT.matcher(part);
-            table.add(
-                    cells.matches()
-                            ? row(
-                                    widest,
-                                    or(cells.group("name")),
-                                    or(cells.group("cas")),
-                                    or(cells.group("percent")).replaceAll("\\s*%.*", ""))
-                            : part);
-        }
-        return table.toString();
-    }
-
-    private static String row(int widest, String name, String cas, String percent) {
-        return name
-                + " ".repeat(Math.max(4, widest - name.length()))
-                + cas
-                + " ".repeat(20 - Math.min(16, cas.length()))
-                + percent;
-    }
-
-    private static String or(@Nullable String text) {
-        return text == null ? "" : text;
     }
 }

@@ -2,6 +2,7 @@ package plumbrow.app.command;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +20,8 @@ import plumbrow.documents.binder.CardPaper;
 import plumbrow.documents.card.ContainerText;
 import plumbrow.documents.card.ProductCard;
 import plumbrow.documents.label.LabelPaper;
+import plumbrow.documents.mend.MendedLabel;
+import plumbrow.documents.mend.MendedSheet;
 
 /** Makes the product card of a safety sheet. */
 @Command(
@@ -70,7 +73,8 @@ final class CardCommand implements Callable<Integer> {
             if (!(desk.read(file) instanceof ReadPaper.Sheet sheet)) {
                 throw new BadInputException(file + " does not read as a safety sheet; a label is named with --label.");
             }
-            card = Cards.of(sheet.sheet(), label(desk), size, null, today);
+            card = Cards.of(
+                    MendedSheet.of(sheet.sheet(), sheet.byOcr(), List.of()), label(desk), size, null, null, today);
         }
         if (printed != null) {
             CardPaper.write(card, printed);
@@ -90,7 +94,7 @@ final class CardCommand implements Callable<Integer> {
             return null;
         }
         if (desk.read(named) instanceof ReadPaper.Label read) {
-            return read.label();
+            return MendedLabel.of(read.label(), read.byOcr(), List.of());
         }
         throw new BadInputException(named + " does not read as a label.");
     }

@@ -3,6 +3,7 @@ package plumbrow.app.command;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.concurrent.Callable;
+import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -18,6 +19,8 @@ import plumbrow.app.papers.PaperDesk;
 import plumbrow.app.papers.ReadPaper;
 import plumbrow.documents.confirm.NotSoException;
 import plumbrow.documents.label.LabelPaper;
+import plumbrow.documents.mend.Mend;
+import plumbrow.documents.mend.MendedLabel;
 
 /** Lists what a label of the book proposes for the shelf, and writes down what a person decides about it. */
 @Command(
@@ -85,12 +88,16 @@ final class LabelConfirm implements Callable<Integer> {
                     .filter(paper -> paper.number() == number)
                     .findFirst()
                     .orElseThrow(() -> new BadInputException("The book " + file + " has no paper " + number + "."));
-            LabelPaper label = label(desk, stored, book);
+            ReadPaper.Label read = label(desk, stored, book);
+            List<Mend> mends = book.mends().stream()
+                    .filter(mend -> mend.sha256().equals(stored.sha256()))
+                    .toList();
+            LabelPaper label = MendedLabel.proposing(read.label(), mends);
             if (at != null && does != null) {
-                decide(book, held -> LabelWork.of(stored, label, held), at, does);
+                decide(book, held -> LabelWork.of(stored, label, read.byOcr(), held), at, does);
             }
             LabelWork work =
-                    LabelWork.of(stored, label, new Book.Labels(book.papers(), book.latestWritten(), book.decisions()));
+                    LabelWork.of(stored, label, read.byOcr(), new Book.Labels(book.papers(), book.latestWritten(), book.decisions()));
             screen.say(json ? Json.of(LabelValuesSummary.of(work)) : LabelValueWords.of(work));
         }
         return Exit.GOOD;
@@ -107,10 +114,10 @@ final class LabelConfirm implements Callable<Integer> {
         }
     }
 
-    private static LabelPaper label(PaperDesk desk, StoredPaper stored, Book book) {
+    private static ReadPaper.Label label(PaperDesk desk, StoredPaper stored, Book book) {
         byte[] content = book.paperFile(stored.number()).orElseThrow();
         if (desk.read(content, stored.paper().fileName()) instanceof ReadPaper.Label label) {
-            return label.label();
+            return label;
         }
         throw new BadInputException("Paper " + stored.number() + " ("
                 + stored.paper().fileName() + ") is not a label; only labels have values to confirm.");

@@ -21,6 +21,7 @@ import plumbrow.app.book.TypedValue;
 import plumbrow.app.weather.WeatherIntake;
 import plumbrow.documents.confirm.LabelDecision;
 import plumbrow.documents.confirm.ReadOnLabel;
+import plumbrow.documents.mend.Mend;
 import plumbrow.documents.shelf.FiledPaper;
 import plumbrow.documents.weather.WeatherAsked;
 
@@ -193,6 +194,18 @@ public final class DeskBook implements AutoCloseable {
     /** Takes a weather file in: hours beside the seasons, days into the latest season. */
     public WeatherIntake.Taken takeWeather(String name, byte[] content, WeatherAsked asked, Instant at) {
         return WeatherIntake.take(book, name, content, asked, at);
+    }
+
+    /** Writes down what somebody puts right on a paper; nothing written is ever altered. */
+    public void mend(Function<List<Mend>, Mend> mending) {
+        book.mend(mending);
+    }
+
+    /** What was put right on a paper, in order. */
+    public List<Mend> mends(String sha256) {
+        return book.mends().stream()
+                .filter(mend -> mend.sha256().equals(sha256))
+                .toList();
     }
 
     /** All that was decided about labels, in order. */

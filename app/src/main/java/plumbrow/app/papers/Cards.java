@@ -26,12 +26,14 @@ public final class Cards {
      *
      * @param container null where it was not said
      * @param season null where there is none
+     * @param product of its shelf, to which the papers are known to belong; null where that isn't known
      */
     public static ProductCard of(
             SafetySheet sheet,
             @Nullable LabelPaper label,
             @Nullable Amount container,
             @Nullable Season season,
+            @Nullable Product product,
             LocalDate today) {
         CardInput input = CardInput.of(sheet, today);
         if (label != null) {
@@ -40,12 +42,14 @@ public final class Cards {
         if (container != null) {
             input = input.holding(container);
         }
-        Optional<CardInput.OnShelf> entry = season == null ? Optional.empty() : onShelf(season.shelf(), sheet);
+        Optional<CardInput.OnShelf> entry =
+                season == null ? Optional.empty() : onShelf(season.shelf(), sheet, product);
         return CardMaker.make(entry.map(input::on).orElse(input));
     }
 
     /** By registration number, else by the very name. */
-    private static Optional<CardInput.OnShelf> onShelf(Shelf shelf, SafetySheet sheet) {
+    private static Optional<CardInput.OnShelf> onShelf(
+            Shelf shelf, SafetySheet sheet, @Nullable Product linked) {
         String number = said(sheet, ValueKind.REGISTRATION_NUMBER);
         String name = said(sheet, ValueKind.PRODUCT_NAME);
         Optional<Product> byNumber = shelf.products().stream()
@@ -53,7 +57,7 @@ public final class Cards {
                         && !number.isEmpty()
                         && RegistrationNumber.same(product.registration(), number))
                 .findFirst();
-        return byNumber.or(() -> name.isEmpty() ? Optional.empty() : shelf.product(name))
+        return Optional.ofNullable(linked).or(() -> byNumber).or(() -> name.isEmpty() ? Optional.empty() : shelf.product(name))
                 .map(product -> new CardInput.OnShelf(product, shelf.actives(product.name())));
     }
 

@@ -63,8 +63,12 @@ public record LabelWork(LabelValues values, Optional<FiledPaper> newer) {
         }
     }
 
-    /** The label of that number among the papers, as it was read. */
-    public static LabelWork of(StoredPaper stored, LabelPaper read, Book.Labels held) {
+    /**
+     * The label of that number among the papers, as it was read.
+     *
+     * @param byOcr numbers of the pages that were made out by OCR
+     */
+    public static LabelWork of(StoredPaper stored, LabelPaper read, List<Integer> byOcr, Book.Labels held) {
         List<StoredPaper> papers = held.papers();
         Optional<Season> written = held.written();
         List<FiledPaper> filed = papers.stream().map(StoredPaper::paper).toList();
@@ -82,6 +86,7 @@ public record LabelWork(LabelValues values, Optional<FiledPaper> newer) {
         LabelValues values = LabelValues.of(
                 new LabelFile(stored.paper(), stored.sha256()),
                 read,
+                byOcr,
                 written.map(Season::shelf).orElse(null),
                 written.map(season -> ConfirmedSeason.over(season, files, held.decisions(), List.of()))
                         .map(Season::shelf)

@@ -43,15 +43,18 @@ public final class PaperDesk implements AutoCloseable {
         String name = plainName(String.valueOf(file.getFileName()));
         PaperValues values = reader.values(file, null);
         if (values instanceof PaperValues.Label read) {
-            return new ReadPaper.Label(filed(name, read.label()), read.label());
+            return new ReadPaper.Label(filed(name, read), read.label(), read.byOcr());
         }
-        SafetySheet sheet = ((PaperValues.Sheet) values).sheet();
-        if (sheet.needsTyping()) {
+        PaperValues.Sheet readSheet = (PaperValues.Sheet) values;
+        SafetySheet sheet = readSheet.sheet();
+        boolean poor = !readSheet.byOcr().isEmpty() && sheet.sections().size() < FEWEST_SECTIONS;
+        if (sheet.needsTyping() || poor) {
             return new ReadPaper.Scan(
-                    new FiledPaper(0, FiledPaper.Kind.UNKNOWN, name, "", "", null, sheet.pages(), true));
+                    new FiledPaper(0, FiledPaper.Kind.UNKNOWN, name, "", "", null, sheet.pages(), true),
+                    sheet.notices());
         }
         if (sheet.sections().size() >= FEWEST_SECTIONS) {
-            return new ReadPaper.Sheet(filed(name, sheet), sheet);
+            return new ReadPaper.Sheet(filed(name, readSheet), sheet, readSheet.byOcr());
         }
         throw new PaperTrouble(name
                 + " reads neither as a safety sheet (too few of its sixteen sections) nor as a label (no directions for use,"
@@ -104,45 +107,61 @@ public final class PaperDesk implements AutoCloseable {
         return shorter.isEmpty() || shorter.matches("\\.+") ? "paper" : shorter;
     }
 
-    private static FiledPaper filed(String name, SafetySheet sheet) {
+    /** What an OCR made out files no paper: whoever confirms it does. */
+    private static FiledPaper filed(String name, PaperValues.Sheet read) {
+        SafetySheet sheet = read.sheet();
         return new FiledPaper(
                 0,
                 FiledPaper.Kind.SAFETY_SHEET,
                 name,
-                said(sheet.of(ValueKind.PRODUCT_NAME)),
-                number(said(sheet.of(ValueKind.REGISTRATION_NUMBER))),
-                dated(sheet),
+                said(sheet.of(ValueKind.PRODUCT_NAME), read.byOcr()),
+                number(said(sheet.of(ValueKind.REGISTRATION_NUMBER), read.byOcr())),
+                dated(sheet, read.byOcr()),
                 sheet.pages(),
                 sheet.needsTyping());
     }
 
-    private static @Nullable LocalDate dated(SafetySheet sheet) {
+    private static @Nullable LocalDate dated(SafetySheet sheet, List<Integer> byOcr) {
         for (ValueKind kind : List.of(ValueKind.REVISION_DATE, ValueKind.ISSUE_DATE)) {
-            if (sheet.of(kind) instanceof Reading.Stated stated && stated.content() instanceof Content.Day day) {
+            if (sheet.of(kind) instanceof Reading.Stated stated
+                    && stated.content() instanceof Content.Day day
+                    && !byOcr.contains(stated.quote().page())) {
                 return day.date();
             }
         }
         return null;
     }
 
-    private static FiledPaper filed(String name, LabelPaper label) {
+    private static FiledPaper filed(String name, PaperValues.Label read) {
+        LabelPaper label = read.label();
         LocalDate dated = label.of(LabelKind.LABEL_DATE) instanceof LabelReading.Stated stated
                         && stated.content() instanceof LabelContent.Day day
+                        && !read.byOcr().contains(stated.quote().page())
                 ? day.date()
                 : null;
         return new FiledPaper(
                 0,
                 FiledPaper.Kind.LABEL,
                 name,
-                label.of(LabelKind.PRODUCT_NAME) instanceof LabelReading.Stated stated ? stated.words() : "",
-                number(label.of(LabelKind.REGISTRATION) instanceof LabelReading.Stated stated ? stated.words() : ""),
+                said(label.of(LabelKind.PRODUCT_NAME), read.byOcr()),
+                number(said(label.of(LabelKind.REGISTRATION), read.byOcr())),
                 dated,
                 label.pages(),
                 label.needsTyping());
     }
 
-    private static String said(Reading reading) {
-        return reading instanceof Reading.Stated stated ? stated.words() : "";
+    private static String said(Reading reading, List<Integer> byOcr) {
+        return reading instanceof Reading.Stated stated
+                        && !byOcr.contains(stated.quote().page())
+                ? stated.words()
+                : "";
+    }
+
+    private static String said(LabelReading reading, List<Integer> byOcr) {
+        return reading instanceof LabelReading.Stated stated
+                        && !byOcr.contains(stated.quote().page())
+                ? stated.words()
+                : "";
     }
 
     private static String number(String registration) {

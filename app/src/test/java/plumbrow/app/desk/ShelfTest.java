@@ -201,7 +201,7 @@ class ShelfTest {
     void labelValuesAreDecidedBesideTheirPage() {
         Visitor.Page page = visitor.get("/shelf/papers/2/confirm?at=terms.corn.reentry-hours");
         assertThat(page.text())
-                .contains("values wait for a look at their page", "Re-entry interval", "The gates see", "unknown");
+                .contains("values wait for a look at their page", "Re-entry interval", "The checks see", "unknown");
         assertThat(page.body()).contains("<rect x=", "/shelf/papers/2/pages/1.png", "The page says so");
         Map<String, String> yes = Map.of("at", "terms.corn.reentry-hours", "does", "confirm", "who", "R. Voss");
         assertThat(visitor.post("/shelf/papers/2/confirm", Map.of("at", "terms.corn.reentry-hours", "does", "confirm"))
@@ -238,7 +238,7 @@ class ShelfTest {
         assertThat(visitor.get("/shelf/papers/2/confirm").text()).contains("confirmed by R. Voss on");
         assertThat(visitor.get("/shelf").text()).contains("Label values (1 decided)");
         assertThat(visitor.get("/api/papers/2/values").body())
-                .contains("\"verdict\" : \"confirmed\"", "\"in_force\" : \"12\"");
+                .contains("\"verdict\" : \"confirmed\"", "\"in_force\" : null");
         assertThat(visitor.get("/shelf/papers/1/confirm").status()).isEqualTo(404);
         assertThat(visitor.get("/shelf/papers/2/confirm?at=terms.corn.nothing").status())
                 .isEqualTo(404);

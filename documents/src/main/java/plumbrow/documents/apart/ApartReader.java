@@ -30,6 +30,9 @@ import plumbrow.documents.sheet.SafetySheet;
  */
 public final class ApartReader implements AutoCloseable {
     private static final int MEMORY_MB = 256;
+    /** Pages that may be made out by OCR, each with a time of its own. */
+    private static final int MOST_PAGES = 200;
+
     private static final int LARGEST_PICTURE = 64 << 20;
 
     private final Duration time;
@@ -124,17 +127,16 @@ public final class ApartReader implements AutoCloseable {
         PaperReader.check(file, PaperLimits.USUAL);
         Child reader = running();
         AtomicBoolean late = new AtomicBoolean();
-        ScheduledFuture<?> deadline = clock.schedule(
-                () -> {
-                    late.set(true);
-                    reader.process.destroyForcibly();
-                },
-                time.toMillis(),
-                TimeUnit.MILLISECONDS);
+        ScheduledFuture<?> deadline = deadline(reader, late);
         try {
             question.put(reader.to);
             reader.to.flush();
             byte kind = reader.from.readByte();
+            for (int page = 0; kind == ReadingChild.PAGE && page < MOST_PAGES; page++) {
+                deadline.cancel(false);
+                deadline = deadline(reader, late);
+                kind = reader.from.readByte();
+            }
             if (kind == ReadingChild.SENTENCE) {
                 throw new PaperTrouble(RecordWire.text(reader.from));
             }
@@ -151,6 +153,23 @@ public final class ApartReader implements AutoCloseable {
         } finally {
             deadline.cancel(false);
         }
+    }
+
+    private ScheduledFuture<?> deadline(Child reader, AtomicBoolean late) {
+        return clock.schedule(
+                () -> {
+                    late.set(true);
+                    kill(reader.process);
+                },
+                time.toMillis(),
+                TimeUnit.MILLISECONDS);
+    }
+
+    /** With the process that makes out a picture for it. */
+    private static void kill(Process process) {
+        List<ProcessHandle> own = process.descendants().toList();
+        process.destroyForcibly();
+        own.forEach(ProcessHandle::destroyForcibly);
     }
 
     private static void expect(byte kind, byte expected) throws IOException {
@@ -197,7 +216,7 @@ public final class ApartReader implements AutoCloseable {
         Child running = child;
         child = null;
         if (running != null) {
-            running.process.destroyForcibly();
+            kill(running.process);
         }
     }
 

@@ -8,10 +8,13 @@ import java.io.EOFException;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import plumbrow.documents.label.LabelReader;
 import plumbrow.documents.label.PaperSort;
+import plumbrow.documents.ocr.OcrDoubts;
+import plumbrow.documents.ocr.Tesseract;
 import plumbrow.documents.paper.PagePicture;
 import plumbrow.documents.paper.Paper;
 import plumbrow.documents.paper.PaperLimits;
@@ -26,6 +29,8 @@ public final class ReadingChild {
     static final byte VALUES = 1;
     static final byte PICTURE = 2;
     static final byte SENTENCE = 3;
+    /** Another page is made out; the answer is still to come. */
+    static final byte PAGE = 4;
 
     private ReadingChild() {}
 
@@ -50,6 +55,8 @@ public final class ReadingChild {
             } catch (PaperTrouble trouble) {
                 out.writeByte(SENTENCE);
                 RecordWire.text(String.valueOf(trouble.getMessage()), out);
+            } catch (UncheckedIOException gone) {
+                throw gone;
             } catch (RuntimeException | StackOverflowError broken) {
                 out.writeByte(SENTENCE);
                 RecordWire.text(
@@ -67,13 +74,32 @@ public final class ReadingChild {
      * @param sort the name of what to read it as; empty for what it looks like
      */
     private static void values(Path file, String sort, DataOutputStream out) throws IOException {
-        Paper paper = PaperSort.read(file, PaperLimits.USUAL);
+        Paper paper = PaperSort.read(file, PaperLimits.USUAL, new Tesseract() {
+            @Override
+            public void page(int number) {
+                said(out);
+            }
+        });
         PaperSort as = sort.isEmpty() ? PaperSort.of(paper) : PaperSort.valueOf(sort);
         PaperValues values = as == PaperSort.LABEL
-                ? new PaperValues.Label(LabelReader.read(paper))
-                : new PaperValues.Sheet(SheetReader.read(paper));
+                ? new PaperValues.Label(
+                        OcrDoubts.over(LabelReader.read(paper), paper.optical()),
+                        paper.optical().pages())
+                : new PaperValues.Sheet(
+                        OcrDoubts.over(SheetReader.read(paper), paper.optical()),
+                        paper.optical().pages());
         out.writeByte(VALUES);
         RecordWire.write(values, PaperValues.class, out);
+    }
+
+    /** Says that another page is on its way, so that nobody takes the patience that OCR needs for a hang. */
+    private static void said(DataOutputStream out) {
+        try {
+            out.writeByte(PAGE);
+            out.flush();
+        } catch (IOException gone) {
+            throw new UncheckedIOException(gone);
+        }
     }
 
     private static void picture(Path file, int page, int longestPx, DataOutputStream out) throws IOException {

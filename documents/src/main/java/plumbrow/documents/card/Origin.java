@@ -85,6 +85,23 @@ public sealed interface Origin {
         }
     }
 
+    /**
+     * The words on a paper as a person held them against its page.
+     *
+     * @param verdict what he did: "confirmed", "typed over"
+     */
+    record Mended(OnPaper paper, String verdict, String who, LocalDate day) implements Origin {
+        @Override
+        public String words() {
+            return paper.words() + ", " + verdict + " by " + who + " on " + day;
+        }
+
+        @Override
+        public String brief() {
+            return paper.brief() + ", " + verdict + " by " + who;
+        }
+    }
+
     /** A law, a handbook, or common practice. */
     record Source(String words) implements Origin {}
 }

@@ -21,19 +21,27 @@ import plumbrow.documents.paper.Quote;
  * @param label the file
  * @param product its name on the season's shelf; empty where it isn't there, and then nothing enters yet
  * @param values row by row
+ * @param byOcr numbers of the pages that were made out by OCR: each value on them is held against the page by itself
  * @param writtenDay the day on which the label was read, as the workbook has it; empty where it has none
  */
-public record LabelValues(LabelFile label, Optional<String> product, List<LabelValue> values, String writtenDay) {
+public record LabelValues(
+        LabelFile label,
+        Optional<String> product,
+        List<LabelValue> values,
+        List<Integer> byOcr,
+        String writtenDay) {
     private static final RowName CARE = new RowName(ShelfTable.CARE, Map.of(), 1);
     private static final String READ_ON = "confirmed";
 
     public LabelValues {
         values = List.copyOf(values);
+        byOcr = List.copyOf(byOcr);
     }
 
     /**
      * Puts together what is known.
      *
+     * @param byOcr numbers of the pages that were made out by OCR
      * @param written the shelf as the workbook has it; null where there is no season
      * @param counting the shelf with what was confirmed, as the checks see it; null where there is no season
      * @param earlier checksums of the product's older labels
@@ -42,6 +50,7 @@ public record LabelValues(LabelFile label, Optional<String> product, List<LabelV
     public static LabelValues of(
             LabelFile label,
             LabelPaper read,
+            List<Integer> byOcr,
             @Nullable Shelf written,
             @Nullable Shelf counting,
             Optional<String> product,
@@ -60,7 +69,7 @@ public record LabelValues(LabelFile label, Optional<String> product, List<LabelV
             values.add(new LabelValue(
                     value, has, counts, spoken(last.get(value.id())), spoken(latest(before, value.id()))));
         }
-        return new LabelValues(label, product, values, day(written, product));
+        return new LabelValues(label, product, values, byOcr, day(written, product));
     }
 
     private static @Nullable LabelDecision latest(List<LabelDecision> decisions, String id) {
@@ -147,8 +156,15 @@ public record LabelValues(LabelFile label, Optional<String> product, List<LabelV
                         || (row.table() == ShelfTable.PLANT_BACKS
                                 && each.value().row().table() == row.table()
                                 && grounds.contains(each.value().ground())))
-                .filter(LabelValue::plain)
+                .filter(each -> each.plain() && !madeOut(each))
                 .toList();
+    }
+
+    /** Whether a value was made out by OCR. */
+    public boolean madeOut(LabelValue value) {
+        return value.value().quotes().stream()
+                .flatMap(quote -> quote.marks().stream())
+                .anyMatch(mark -> byOcr.contains(mark.page()));
     }
 
     /** Confirms all values of a row that are clear and against which nothing speaks; those that aren't stay open. */

@@ -3,9 +3,12 @@ package plumbrow.documents.label;
 import java.util.List;
 import java.util.regex.Pattern;
 import plumbrow.documents.label.text.Topics;
+import org.jspecify.annotations.Nullable;
+import plumbrow.documents.paper.OpticalReader;
 import plumbrow.documents.paper.Paper;
 import plumbrow.documents.paper.PaperLimits;
 import plumbrow.documents.paper.PaperReader;
+import plumbrow.documents.paper.ReadOnce;
 import plumbrow.documents.paper.Row;
 import plumbrow.documents.sheet.section.Sections;
 
@@ -62,7 +65,17 @@ public enum PaperSort {
      * @throws plumbrow.documents.paper.PaperTrouble if it can't be read as paper
      */
     public static Paper read(java.nio.file.Path file, PaperLimits limits) {
-        Paper paper = PaperReader.read(file, limits, Sections::isHeading);
-        return of(paper) == LABEL ? PaperReader.read(file, limits, Topics::isLandmark) : paper;
+        return read(file, limits, null);
+    }
+
+    /**
+     * The same, with pages that are pictures made out by OCR.
+     *
+     * @param optical makes them out; null where pictures are left alone
+     */
+    public static Paper read(java.nio.file.Path file, PaperLimits limits, @Nullable OpticalReader optical) {
+        OpticalReader once = optical == null ? null : new ReadOnce(optical);
+        Paper paper = PaperReader.read(file, limits, Sections::isHeading, once);
+        return of(paper) == LABEL ? PaperReader.read(file, limits, Topics::isLandmark, once) : paper;
     }
 }

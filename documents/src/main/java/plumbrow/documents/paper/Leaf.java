@@ -9,6 +9,12 @@ record Leaf(double width, double height, List<Row> rows) {
 
     /** Puts the pages of a file together. */
     static Paper bind(Paper.Kind kind, List<Leaf> leaves, List<String> notices, Predicate<String> landmark) {
+        return bind(kind, leaves, notices, Optical.NONE, landmark);
+    }
+
+    /** The same where pages were made out by OCR. */
+    static Paper bind(
+            Paper.Kind kind, List<Leaf> leaves, List<String> notices, Optical optical, Predicate<String> landmark) {
         List<List<Row>> printed = leaves.stream().map(Leaf::rows).toList();
         RunningHeads heads = new RunningHeads(printed, landmark);
         List<List<Row>> bodies = printed.stream().map(heads::without).toList();
@@ -18,6 +24,6 @@ record Leaf(double width, double height, List<Row> rows) {
             Leaf leaf = leaves.get(i);
             pages.add(new Page(i + 1, leaf.width, leaf.height, columns.inOrder(bodies.get(i))));
         }
-        return new Paper(kind, pages, heads.found(), notices);
+        return new Paper(kind, pages, heads.found(), notices, optical);
     }
 }

@@ -9,8 +9,9 @@ import java.util.List;
  * @param pages all of them, at least one
  * @param heads running heads and feet, each once, as on the first page that has it
  * @param notices what a person should know about the file itself, one sentence each
+ * @param optical what of it was made out by OCR
  */
-public record Paper(Kind kind, List<Page> pages, List<Row> heads, List<String> notices) {
+public record Paper(Kind kind, List<Page> pages, List<Row> heads, List<String> notices, Optical optical) {
 
     /** Only a PDF has pages of which a picture can be made; elsewhere boxes say no more than the order. */
     public enum Kind {

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 
 /** Reads a PDF, a plain text or an HTML page, told apart by what is in the file and not by its name. */
 public final class PaperReader {
@@ -25,10 +26,20 @@ public final class PaperReader {
      * @throws PaperTrouble if it is missing, too large, broken, locked or of another kind
      */
     public static Paper read(Path file, PaperLimits limits, Predicate<String> landmark) {
+        return read(file, limits, landmark, null);
+    }
+
+    /**
+     * The same, with pages that are pictures made out by OCR.
+     *
+     * @param optical makes them out; null where pictures are left alone
+     */
+    public static Paper read(
+            Path file, PaperLimits limits, Predicate<String> landmark, @Nullable OpticalReader optical) {
         check(file, limits);
         String name = String.valueOf(file.getFileName());
         try {
-            return read(Files.readAllBytes(file), name, limits, landmark);
+            return read(Files.readAllBytes(file), name, limits, landmark, optical);
         } catch (IOException unreadable) {
             throw new PaperTrouble(name + " could not be read from the disk.", unreadable);
         }
@@ -63,6 +74,15 @@ public final class PaperReader {
      * @throws PaperTrouble as above
      */
     public static Paper read(byte[] file, String name, PaperLimits limits, Predicate<String> landmark) {
+        return read(file, name, limits, landmark, null);
+    }
+
+    private static Paper read(
+            byte[] file,
+            String name,
+            PaperLimits limits,
+            Predicate<String> landmark,
+            @Nullable OpticalReader optical) {
         if (file.length == 0) {
             throw new PaperTrouble(name + " is empty; expected a PDF, a text or a web page.");
         }
@@ -71,7 +91,7 @@ public final class PaperReader {
         }
         String start = new String(file, 0, Math.min(file.length, LOOKED_AT), StandardCharsets.ISO_8859_1);
         if (start.contains("%PDF-")) {
-            return PdfPaper.read(file, name, limits, landmark);
+            return PdfPaper.read(file, name, limits, landmark, optical);
         }
         if (binary(file, start)) {
             throw new PaperTrouble(name + " is a file of another kind; expected a PDF, a text or a web page.");

@@ -11,6 +11,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDSimpleFont;
 import org.apache.pdfbox.pdmodel.font.PDType3Font;
 import org.apache.pdfbox.pdmodel.font.encoding.GlyphList;
+import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.apache.pdfbox.util.Matrix;
@@ -28,6 +29,9 @@ final class PdfGlyphs extends PDFTextStripper {
 
     private static final int QUARTER = 90;
 
+    /** Share of letters that must be unseen for a page to be a picture with text laid over it. */
+    private static final double SEEN = .9;
+
     /** How far beside the page a letter may begin [pt]. */
     private static final double BESIDE = 2;
 
@@ -41,6 +45,10 @@ final class PdfGlyphs extends PDFTextStripper {
             List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
 
     private int count;
+    /** Letters of the page, and those that are not drawn. */
+    private int of;
+
+    private int unseen;
 
     /** More letters than are read. */
     static final class TooMany extends RuntimeException {
@@ -59,8 +67,9 @@ final class PdfGlyphs extends PDFTextStripper {
      * The letters of a page.
      *
      * @param turn by how much the page must be turned for them to stand upright [°], in quarter turns
+     * @param hidden whether nobody sees them, as where they lie over the picture they were made out from
      */
-    record Letters(List<Glyph> glyphs, int turn) {}
+    record Letters(List<Glyph> glyphs, int turn, boolean hidden) {}
 
     /** The letters of each page. */
     static List<Letters> of(PDDocument document, int most) throws IOException {
@@ -68,7 +77,7 @@ final class PdfGlyphs extends PDFTextStripper {
         glyphs.setSuppressDuplicateOverlappingText(false);
         for (PDPage page : document.getPages()) {
             glyphs.pages.add(
-                    new Letters(List.of(), page.getRotation())); // the library passes over pages without content
+                    new Letters(List.of(), page.getRotation(), false)); // the library passes over pages without content
         }
         glyphs.writeText(document, Writer.nullWriter());
         return glyphs.pages;
@@ -80,7 +89,7 @@ final class PdfGlyphs extends PDFTextStripper {
         glyphs.setStartPage(page);
         glyphs.setEndPage(page);
         for (PDPage each : document.getPages()) {
-            glyphs.pages.add(new Letters(List.of(), each.getRotation()));
+            glyphs.pages.add(new Letters(List.of(), each.getRotation(), false));
         }
         glyphs.writeText(document, Writer.nullWriter());
         return glyphs.pages.get(page - 1).turn;
@@ -91,6 +100,8 @@ final class PdfGlyphs extends PDFTextStripper {
         if (++count > most) {
             throw new TooMany();
         }
+        of++;
+        unseen += getGraphicsState().getTextState().getRenderingMode() == RenderingMode.NEITHER ? 1 : 0;
         String text = text(position);
         if (text == null || slanting(position.getTextMatrix()) || cutOff(position.getTextMatrix())) {
             return;
@@ -164,7 +175,9 @@ final class PdfGlyphs extends PDFTextStripper {
         for (int turn = 0; turn < byTurn.size(); turn++) {
             most = byTurn.get(turn).size() > byTurn.get(most).size() ? turn : most;
         }
-        pages.set(getCurrentPageNo() - 1, new Letters(List.copyOf(byTurn.get(most)), most * QUARTER));
+        pages.set(getCurrentPageNo() - 1, new Letters(List.copyOf(byTurn.get(most)), most * QUARTER, unseen > SEEN * of));
         byTurn.forEach(List::clear);
+        unseen = 0;
+        of = 0;
     }
 }

@@ -14,6 +14,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -27,10 +28,15 @@ final class PdfPaper {
 
     private PdfPaper() {}
 
-    static Paper read(byte[] file, String name, PaperLimits limits, Predicate<String> landmark) {
+    static Paper read(
+            byte[] file,
+            String name,
+            PaperLimits limits,
+            Predicate<String> landmark,
+            @Nullable OpticalReader optical) {
         try (PDDocument document = Loader.loadPDF(
                 new RandomAccessReadBuffer(file), "", null, null, IOUtils.createMemoryOnlyStreamCache())) {
-            return paper(document, name, limits, landmark);
+            return paper(document, name, limits, landmark, optical);
         } catch (InvalidPasswordException locked) {
             throw new PaperTrouble(name + " is locked with a password; expected a PDF that opens without one.", locked);
         } catch (PdfGlyphs.TooMany tooMany) {
@@ -47,7 +53,12 @@ final class PdfPaper {
         }
     }
 
-    private static Paper paper(PDDocument document, String name, PaperLimits limits, Predicate<String> landmark)
+    private static Paper paper(
+            PDDocument document,
+            String name,
+            PaperLimits limits,
+            Predicate<String> landmark,
+            @Nullable OpticalReader optical)
             throws IOException {
         int pages = document.getNumberOfPages();
         if (pages == 0) {
@@ -58,13 +69,14 @@ final class PdfPaper {
         }
         List<PdfGlyphs.Letters> letters = PdfGlyphs.of(document, limits.glyphs());
         List<Leaf> leaves = new ArrayList<>();
+        Scans scans = new Scans(document, optical);
         for (int i = 0; i < letters.size(); i++) {
-            leaves.add(leaf(
-                    document.getPage(i),
-                    letters.get(i).turn(),
-                    Lines.rows(i + 1, letters.get(i).glyphs())));
+            List<Row> rows = Lines.rows(i + 1, letters.get(i).glyphs());
+            leaves.add(leaf(document.getPage(i), letters.get(i).turn(), scans.rows(i + 1, letters.get(i), rows)));
         }
-        return Leaf.bind(Paper.Kind.PDF, leaves, notices(document), landmark);
+        List<String> notices = notices(document);
+        notices.addAll(scans.notices());
+        return Leaf.bind(Paper.Kind.PDF, leaves, notices, scans.found(), landmark);
     }
 
     private static Leaf leaf(PDPage page, int turn, List<Row> rows) {

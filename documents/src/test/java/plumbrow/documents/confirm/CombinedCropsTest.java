@@ -72,6 +72,7 @@ class CombinedCropsTest {
         return LabelValues.of(
                 FILE,
                 LABEL,
+                List.of(),
                 written.shelf(),
                 counting(written).shelf(),
                 Optional.of(NAME),

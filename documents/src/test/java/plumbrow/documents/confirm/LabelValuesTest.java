@@ -88,7 +88,7 @@ class LabelValuesTest {
     }
 
     private LabelValues values() {
-        return LabelValues.of(FILE, LABEL, written, shelf(), Optional.of(NAME), List.of(), made);
+        return LabelValues.of(FILE, LABEL, List.of(), written, shelf(), Optional.of(NAME), List.of(), made);
     }
 
     private LabelValue value(String id) {
@@ -228,7 +228,7 @@ class LabelValuesTest {
         decide("label-uses.corn.high-rate", Verdict.CONFIRMED, "");
         LabelFile newer = new LabelFile(FILE.paper(), "b".repeat(64));
         LabelValue asked = LabelValues.of(
-                        newer, LABEL, written, written, Optional.of(NAME), List.of(FILE.sha256()), made)
+                        newer, LABEL, List.of(), written, written, Optional.of(NAME), List.of(FILE.sha256()), made)
                 .value("label-uses.corn.high-rate")
                 .orElseThrow();
         assertThat(asked.standing()).isEqualTo(LabelValue.Standing.OPEN);

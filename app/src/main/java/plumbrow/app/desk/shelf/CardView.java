@@ -44,6 +44,9 @@ public record CardView(
         if (origin instanceof Origin.Typed byHand) {
             return "/shelf/papers/" + number + "?page=" + byHand.page() + "#picture";
         }
+        if (origin instanceof Origin.Mended mended) {
+            return link(mended.paper());
+        }
         if (!(origin instanceof Origin.OnPaper paper)) {
             return "";
         }

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
@@ -25,7 +26,10 @@ import plumbrow.app.json.CardSummary;
 import plumbrow.app.json.Json;
 import plumbrow.app.json.LabelValuesSummary;
 import plumbrow.app.json.PaperSummary;
+import plumbrow.advice.shelf.Product;
 import plumbrow.app.papers.LabelWork;
+import plumbrow.app.papers.PaperMends;
+import plumbrow.documents.mend.Mend;
 import plumbrow.documents.card.ContainerText;
 import plumbrow.documents.confirm.NotSoException;
 import plumbrow.documents.paper.Mark;
@@ -49,19 +53,55 @@ public class PaperApi {
 
     private record Paper(PaperSummary.OfPaper paper, PaperSummary.OfProduct product, List<Value> values) {}
 
+    /** What a person said of a value, and what was read. */
+    private record Said(String verdict, String value, String was, String who, String when, int page) {
+        static Said of(Mend mend) {
+            return new Said(
+                    mend.verdict().word(),
+                    mend.value(),
+                    mend.was(),
+                    mend.who(),
+                    mend.when().toString(),
+                    mend.page());
+        }
+    }
+
     private record Value(
+            @Nullable Integer at,
             String title,
             String says,
             boolean sure,
+            boolean byOcr,
+            @Nullable Said putRight,
             @Nullable Integer page,
             @Nullable String words,
             List<Mark> marks) {
-        static Value of(Place place) {
-            Quote quote = place.quote();
-            return quote == null
-                    ? new Value(place.title(), place.says(), place.sure(), null, null, List.of())
-                    : new Value(place.title(), place.says(), place.sure(), quote.page(), quote.words(), quote.marks());
+        static Value of(PaperMends.Line line) {
+            Quote quote = line.quote();
+            return new Value(
+                    line.at(),
+                    line.title(),
+                    line.says(),
+                    line.sure(),
+                    line.byOcr(),
+                    line.mend().map(Said::of).orElse(null),
+                    quote == null ? null : quote.page(),
+                    quote == null ? null : quote.words(),
+                    quote == null ? List.of() : quote.marks());
         }
+
+        static Value silent(Place place) {
+            return new Value(null, place.title(), place.says(), false, false, null, null, null, List.of());
+        }
+    }
+
+    private static List<Value> values(PaperMends mends) {
+        return Stream.concat(
+                        mends.lines().stream().map(Value::of),
+                        Place.all(mends.read()).stream()
+                                .filter(place -> place.quote() == null)
+                                .map(Value::silent))
+                .toList();
     }
 
     @GetMapping("/api/papers")
@@ -79,7 +119,26 @@ public class PaperApi {
                 Json.of(new Paper(
                         PaperSummary.OfPaper.of(stored),
                         PaperSummary.OfProduct.of(papers.product(id), LocalDate.now(clock)),
-                        Place.all(papers.read(id)).stream().map(Value::of).toList())));
+                        values(papers.mends(id)))));
+    }
+
+    /** Says something of a value, and answers with all as they then are. */
+    @PostMapping("/api/papers/{id}/mends")
+    ResponseEntity<byte[]> mend(
+            @PathVariable int id,
+            @RequestParam(defaultValue = "-1") int at,
+            @RequestParam(defaultValue = "") String does,
+            @RequestParam(defaultValue = "") String about,
+            @RequestParam(defaultValue = "") String value,
+            @RequestParam(defaultValue = "1") int page,
+            @RequestParam(defaultValue = "") String who) {
+        PaperMends.Deed deed = PaperMends.Deed.of(does)
+                .orElseThrow(() ->
+                        new NotSoException("does is '" + does + "'; expected one of " + PaperMends.Deed.words() + "."));
+        List<Product> products =
+                book.season().map(season -> season.shelf().products()).orElse(List.of());
+        papers.mend(id, held -> held.decide(at, deed, about, value, page, who, null, products, clock.instant()));
+        return json(HttpStatus.OK, Json.of(values(papers.mends(id))));
     }
 
     @GetMapping("/api/papers/{id}/card")

@@ -1,6 +1,8 @@
 package plumbrow.app.desk.shelf;
 
 import jakarta.servlet.http.HttpServletResponse;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +23,10 @@ import org.springframework.web.bind.annotation.RequestParam;
 import plumbrow.app.book.StoredPaper;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.door.NotHereException;
-import plumbrow.app.papers.ReadPaper;
+import plumbrow.advice.shelf.Product;
+import plumbrow.advice.shelf.ProductKind;
+import plumbrow.app.papers.PaperMends;
+import plumbrow.documents.confirm.NotSoException;
 import plumbrow.documents.paper.PagePicture;
 import plumbrow.documents.paper.PaperTrouble;
 
@@ -43,9 +48,60 @@ public class ReadingPage {
             @PathVariable int number,
             @RequestParam(defaultValue = "-1") int at,
             @RequestParam(defaultValue = "0") int page,
+            @RequestParam(defaultValue = "") String add,
+            @RequestParam(defaultValue = "") String who,
             Model model) {
-        model.addAttribute("view", view(number, at, page, TypingForm.EMPTY));
+        model.addAttribute("view", view(number, at, page, TypingForm.EMPTY, new MendForm(who, add, "", "")));
         return "reading";
+    }
+
+    /** Writes down what somebody puts right on a paper that was read, and goes on to the next value that waits. */
+    @PostMapping("/shelf/papers/{number}/mends")
+    String mend(
+            @PathVariable int number,
+            @RequestParam(defaultValue = "-1") int at,
+            @RequestParam(defaultValue = "") String does,
+            @RequestParam(defaultValue = "") String about,
+            @RequestParam(defaultValue = "") String value,
+            @RequestParam(defaultValue = "1") int page,
+            @RequestParam(defaultValue = "") String who,
+            @RequestParam(required = false) String saw,
+            Model model,
+            HttpServletResponse response) {
+        PaperMends before = papers.mends(number);
+        try {
+            PaperMends.Deed deed = PaperMends.Deed.of(does)
+                    .orElseThrow(() ->
+                            new NotSoException("Choose what to do; expected one of " + PaperMends.Deed.words() + "."));
+            papers.mend(number, held -> held.decide(at, deed, about, value, page, who, saw, products(), clock.instant()));
+        } catch (NotSoException wrong) {
+            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+            MendForm form = new MendForm(who, about, value, String.valueOf(wrong.getMessage()));
+            model.addAttribute("view", view(number, at, page, TypingForm.EMPTY, form));
+            return "reading";
+        }
+        int next = next(papers.mends(number), at, before);
+        return "redirect:/shelf/papers/" + number + "?" + (next < 0 ? "page=" + page : "at=" + next) + "&who="
+                + URLEncoder.encode(who.strip(), StandardCharsets.UTF_8) + "#mend";
+    }
+
+    /** The next value that waits, from where the person is; then from the top; else where he is. */
+    private static int next(PaperMends now, int at, PaperMends before) {
+        List<PaperMends.Line> waiting =
+                now.lines().stream().filter(PaperMends.Line::waits).toList();
+        boolean waited = before.lines().stream().anyMatch(line -> line.at() == at && line.waits());
+        return waited
+                ? waiting.stream()
+                        .filter(line -> line.at() > at)
+                        .findFirst()
+                        .or(() -> waiting.stream().findFirst())
+                        .map(PaperMends.Line::at)
+                        .orElse(at)
+                : at;
+    }
+
+    private List<Product> products() {
+        return book.season().map(season -> season.shelf().products()).orElse(List.of());
     }
 
     /** Writes down what was typed from a page without text. */
@@ -63,7 +119,7 @@ public class ReadingPage {
             return "redirect:/shelf/papers/" + number + "?page=" + page + "#typed";
         }
         response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-        model.addAttribute("view", view(number, -1, page, form));
+        model.addAttribute("view", view(number, -1, page, form, MendForm.EMPTY));
         return "reading";
     }
 
@@ -97,16 +153,15 @@ public class ReadingPage {
                 .body(String.valueOf(trouble.getMessage()).getBytes(java.nio.charset.StandardCharsets.UTF_8));
     }
 
-    private ReadingView view(int number, int at, int asked, TypingForm form) {
+    private ReadingView view(int number, int at, int asked, TypingForm form, MendForm mendForm) {
         StoredPaper stored = papers.stored(number);
-        ReadPaper paper = papers.read(number);
-        List<ReadingView.PlaceLine> places =
-                Place.all(paper).stream().map(ReadingView.PlaceLine::of).toList();
-        Optional<ReadingView.PlaceLine> looked =
-                at >= 0 && at < places.size() ? Optional.of(places.get(at)) : Optional.empty();
+        PaperMends mends = papers.mends(number);
+        List<PaperMends.Line> lines = mends.lines();
+        Optional<PaperMends.Line> looked =
+                at >= 0 && at < lines.size() ? Optional.of(lines.get(at)) : Optional.empty();
         int page = asked > 0
                 ? asked
-                : looked.map(ReadingView.PlaceLine::page)
+                : looked.map(ReadingView::page)
                         .filter(found -> found > 0)
                         .orElse(1);
         if (page > Math.max(1, stored.paper().pages())) {
@@ -124,21 +179,30 @@ public class ReadingPage {
         }
         return new ReadingView(
                 stored,
-                places,
+                mends,
+                silent(mends),
                 looked,
                 page,
                 drawn,
                 trouble,
-                notices(paper),
+                mends.read().notices(),
                 book.typed(number),
                 TypingForm.ASKED,
-                form);
+                form,
+                mendForm,
+                products().stream()
+                        .filter(product -> product.kind() != ProductKind.SEED)
+                        .map(Product::name)
+                        .toList());
     }
 
-    private static List<String> notices(ReadPaper paper) {
-        if (paper instanceof ReadPaper.Sheet sheet) {
-            return sheet.sheet().notices();
-        }
-        return paper instanceof ReadPaper.Label label ? label.label().notices() : List.of();
+    /** What the paper doesn't state, as far as nobody has added it. */
+    private static List<ReadingView.Silent> silent(PaperMends mends) {
+        return Place.all(mends.read()).stream()
+                .filter(place -> place.quote() == null
+                        && mends.lines().stream()
+                                .noneMatch(line -> line.title().equals(place.title())))
+                .map(place -> new ReadingView.Silent(place.title(), place.says()))
+                .toList();
     }
 }

@@ -17,10 +17,16 @@ import plumbrow.app.papers.Cards;
 import plumbrow.app.papers.Intake;
 import plumbrow.app.papers.LabelWork;
 import plumbrow.app.papers.PaperDesk;
+import plumbrow.app.papers.PaperMends;
 import plumbrow.app.papers.ReadPaper;
 import plumbrow.documents.card.ProductCard;
+import plumbrow.documents.confirm.ConfirmedSeason;
 import plumbrow.documents.confirm.ReadOnLabel;
 import plumbrow.documents.label.LabelPaper;
+import plumbrow.documents.mend.Mend;
+import plumbrow.documents.mend.MendedLabel;
+import plumbrow.documents.mend.MendedPaper;
+import plumbrow.documents.mend.MendedSheet;
 import plumbrow.documents.paper.PagePicture;
 import plumbrow.documents.sheet.SafetySheet;
 import plumbrow.documents.shelf.FiledPaper;
@@ -76,15 +82,45 @@ public final class ShelfPapers implements DisposableBean {
             StoredPaper stored = stored(number);
             ReadPaper fresh = reader.read(file(number), stored.paper().fileName());
             if (fresh instanceof ReadPaper.Label label) {
-                book.note(stored.sha256(), ReadOnLabel.of(stored.sha256(), label.label()));
+                note(stored, label);
             }
             return fresh;
         });
     }
 
+    /** A paper with what people put right on it. */
+    PaperMends mends(int number) {
+        StoredPaper stored = stored(number);
+        return new PaperMends(stored, read(number), book.mends(stored.sha256()));
+    }
+
+    /** Writes down what somebody puts right. The paper itself is read beforehand. */
+    void mend(int number, Function<PaperMends, Mend> deciding) {
+        StoredPaper stored = stored(number);
+        ReadPaper paper = read(number);
+        book.mend(all -> deciding.apply(new PaperMends(
+                stored,
+                paper,
+                all.stream()
+                        .filter(mend -> mend.sha256().equals(stored.sha256()))
+                        .toList())));
+        if (paper instanceof ReadPaper.Label label) {
+            note(stored, label);
+        }
+    }
+
+    private void note(StoredPaper stored, ReadPaper.Label label) {
+        book.note(
+                stored.sha256(),
+                ReadOnLabel.of(
+                        stored.sha256(), MendedLabel.proposing(label.label(), book.mends(stored.sha256()))));
+    }
+
+    /** A sheet as it counts, with what people put right on it. */
     SafetySheet sheet(int number) {
         if (read(number) instanceof ReadPaper.Sheet sheet) {
-            return sheet.sheet();
+            return MendedSheet.of(
+                    sheet.sheet(), sheet.byOcr(), book.mends(stored(number).sha256()));
         }
         if (stored(number).paper().needsTyping() && stored(number).paper().kind() == FiledPaper.Kind.SAFETY_SHEET) {
             return TypedSheet.of(book.typed(number)).sheet();
@@ -101,7 +137,11 @@ public final class ShelfPapers implements DisposableBean {
     Function<Book.Labels, LabelWork> work(int number) {
         StoredPaper stored = stored(number);
         if (read(number) instanceof ReadPaper.Label label) {
-            return held -> LabelWork.of(stored, label.label(), held);
+            return held -> LabelWork.of(
+                    stored,
+                    MendedLabel.proposing(label.label(), book.mends(stored.sha256())),
+                    label.byOcr(),
+                    held);
         }
         throw new NotHereException("Paper number " + number + " is not a label; only labels have values to confirm.");
     }
@@ -132,10 +172,16 @@ public final class ShelfPapers implements DisposableBean {
                 labelBeside(sheet).orElse(null),
                 container,
                 book.season().orElse(null),
+                book.season()
+                        .flatMap(season -> ConfirmedSeason.onShelf(season.shelf(), product(sheet)))
+                        .orElse(null),
                 today);
-        return read(sheet) instanceof ReadPaper.Scan
-                ? card.from(TypedSheet.of(book.typed(sheet)).origins())
-                : card;
+        if (read(sheet) instanceof ReadPaper.Scan) {
+            return card.from(TypedSheet.of(book.typed(sheet)).origins());
+        }
+        return card.from(MendedPaper.origins(
+                book.mends(stored(sheet).sha256()),
+                labelOf(sheet).map(filed -> book.mends(stored(filed.number()).sha256())).orElse(List.of())));
     }
 
     Optional<FiledPaper> labelOf(int sheet) {
@@ -145,7 +191,10 @@ public final class ShelfPapers implements DisposableBean {
     private Optional<LabelPaper> labelBeside(int sheet) {
         return labelOf(sheet)
                 .flatMap(filed -> read(filed.number()) instanceof ReadPaper.Label label
-                        ? Optional.of(label.label())
+                        ? Optional.of(MendedLabel.of(
+                                label.label(),
+                                label.byOcr(),
+                                book.mends(stored(filed.number()).sha256())))
                         : Optional.empty());
     }
 

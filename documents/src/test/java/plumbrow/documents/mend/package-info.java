@@ -1,0 +1,4 @@
+@NullMarked
+package plumbrow.documents.mend;
+
+import org.jspecify.annotations.NullMarked;

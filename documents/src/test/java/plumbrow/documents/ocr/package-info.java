@@ -1,0 +1,4 @@
+@NullMarked
+package plumbrow.documents.ocr;
+
+import org.jspecify.annotations.NullMarked;
