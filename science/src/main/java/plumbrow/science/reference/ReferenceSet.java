@@ -69,6 +69,22 @@ public enum ReferenceSet {
             "source",
             "year",
             "url",
+            "status"),
+    TYPICAL(
+            "typical values",
+            "typical-values.csv",
+            TypicalRows::read,
+            "crop",
+            "state",
+            "quantity",
+            "low",
+            "likely",
+            "high",
+            "unit",
+            "year",
+            "conditions",
+            "source",
+            "url",
             "status");
 
     private final String title;

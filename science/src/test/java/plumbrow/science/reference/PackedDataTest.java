@@ -46,6 +46,8 @@ class PackedDataTest {
                 .isEqualTo(Map.of(Status.VERIFIED, 150, Status.COMPUTED, 39, Status.PRACTICE, 1, Status.MEMORY, 30));
         assertThat(found.get("insects.csv"))
                 .isEqualTo(Map.of(Status.VERIFIED, 186, Status.COMPUTED, 1, Status.PRACTICE, 1, Status.MEMORY, 19));
+        assertThat(found.get("typical-values.csv"))
+                .isEqualTo(Map.of(Status.VERIFIED, 0, Status.COMPUTED, 0, Status.PRACTICE, 0, Status.MEMORY, 0));
     }
 
     /** Sources that disagree under the same words are known, and stay so. */
