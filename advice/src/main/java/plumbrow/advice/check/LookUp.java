@@ -34,20 +34,24 @@ public record LookUp(
             boolean ofOneField = where == Where.FIELD || where == Where.PLAN;
             return new Key(
                     finding.clears(),
-                    where == Where.PLAN ? finding.subject() : thing(finding, where),
+                    where == Where.PLAN ? finding.subject() : LookUp.thing(finding, where),
                     where,
                     ofOneField ? check.field().name() : "",
                     where == Where.PLAN ? check.program().name() : "");
         }
+    }
 
-        /** The subject without the pass it was found in: a label is read once for all passes. */
-        private static String thing(Finding finding, Where where) {
-            String subject = finding.subject();
-            int comma = subject.indexOf(", ");
-            boolean pass = subject.startsWith("pass ") || subject.startsWith("log of ");
-            String bare = pass && comma > 0 ? subject.substring(comma + 2) : subject;
-            return where == Where.FIELD && bare.contains(", ") ? bare.substring(bare.indexOf(", ") + 2) : bare;
-        }
+    /** What an unknown finding is of, without the pass it was found in: a label is read once for all passes. */
+    public static String thing(Finding finding) {
+        return thing(finding, Where.of(finding));
+    }
+
+    private static String thing(Finding finding, Where where) {
+        String subject = finding.subject();
+        int comma = subject.indexOf(", ");
+        boolean pass = subject.startsWith("pass ") || subject.startsWith("log of ");
+        String bare = pass && comma > 0 ? subject.substring(comma + 2) : subject;
+        return where == Where.FIELD && bare.contains(", ") ? bare.substring(bare.indexOf(", ") + 2) : bare;
     }
 
     /** What the programs wait for; that which settles most comes first. */

@@ -42,7 +42,7 @@ public enum Where {
     }
 
     /** Where to look for what an unknown finding asks. Gates begin that sentence with what is to be done. */
-    static Where of(Finding unknown) {
+    public static Where of(Finding unknown) {
         if (unknown.standing() != Standing.UNKNOWN) {
             throw new IllegalArgumentException(unknown.toString());
         }

@@ -35,7 +35,9 @@ public record InsectPressure(
         /** Insects per plant. */
         INSECTS_PER_PLANT("insects/plant", "insect/plant", Double.POSITIVE_INFINITY),
         /** Insects per sweep, foot of row, stem or whatever the loss figure is given for. */
-        INSECTS_PER_SAMPLE("insects/sample unit", "insect/sample unit", Double.POSITIVE_INFINITY);
+        INSECTS_PER_SAMPLE("insects/sample unit", "insect/sample unit", Double.POSITIVE_INFINITY),
+        /** Leaf that would be eaten from now on [% of all leaf]. */
+        LEAF_LOST("% of leaf", "% of leaf", 100);
 
         private final String unit;
         private final String one;

@@ -2,6 +2,7 @@ package plumbrow.advice.weighing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -53,6 +54,29 @@ public final class Adviser {
             throw new IllegalArgumentException("what a season leaves behind is not in the season of one field");
         }
         return weigh(own.season(), own, options, source);
+    }
+
+    /**
+     * What could still be told or looked up on a field, by what it is worth there.
+     *
+     * @param options of this season alone
+     * @param source as many draws, and of the same seed, as the options say
+     * @throws SeasonGapException where the season lacks what weighing needs
+     */
+    public static NextInputs next(OwnSeason own, WeighingOptions options, DrawSource source) {
+        FieldModel model = FieldModels.of(own.season(), own.field(), options.changed());
+        return new FieldWeighing(own.season(), Gates.of(own.season()), model, source, options).next();
+    }
+
+    /**
+     * The mean margins of a field's programs that are not barred [$/ac], by name, as if what nobody has looked up came out clear.
+     *
+     * @param options of this season alone
+     * @param source as many draws, and of the same seed, as the options say
+     */
+    public static Map<String, Double> means(OwnSeason own, WeighingOptions options, DrawSource source) {
+        FieldModel model = FieldModels.of(own.season(), own.field(), options.changed());
+        return new FieldWeighing(own.season(), Gates.of(own.season()), model, source, options).means();
     }
 
     /** Only what this season leaves behind looks at the whole season: crops of other fields may follow here. */

@@ -3,7 +3,9 @@ package plumbrow.advice.weighing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import plumbrow.advice.assumptions.Chances;
 import plumbrow.advice.assumptions.Column;
@@ -113,7 +115,7 @@ final class FieldWeighing {
 
     FieldAdvice advice() {
         int baseline = baseline();
-        Choice choice = Choice.among(meanCosts, standings, margins, meanMargins, baseline, options.equal());
+        Choice choice = choice(options.asIfLookedUp() ? asIfLookedUp() : standings);
         List<Integer> byMargin = byMargin();
         Knowledge knowledge = new Knowledge(rows(choice.advisable()));
         double everything = knowledge.ofEverything();
@@ -152,6 +154,43 @@ final class FieldWeighing {
                 inputs(),
                 everything,
                 telling.cautions());
+    }
+
+    private Choice choice(List<Standing> as) {
+        return Choice.among(meanCosts, as, margins, meanMargins, baseline(), options.equal());
+    }
+
+    /** The standings, were everything that nobody has looked up clear. */
+    private List<Standing> asIfLookedUp() {
+        return standings.stream()
+                .map(standing -> standing == Standing.UNKNOWN ? Standing.CONDITIONAL : standing)
+                .toList();
+    }
+
+    /** The mean margin of every program that is not barred [$/ac], by name. */
+    Map<String, Double> means() {
+        Map<String, Double> byName = new LinkedHashMap<>();
+        for (int c = 0; c < meanMargins.length; c++) {
+            if (standings.get(c) != Standing.BARRED) {
+                byName.put(name(c), meanMargins[c]);
+            }
+        }
+        return byName;
+    }
+
+    /** What somebody could tell or look up, by what that is worth on this field. */
+    NextInputs next() {
+        return new NextWorth(
+                        season,
+                        model,
+                        drawn,
+                        margins,
+                        meanMargins,
+                        choice(standings),
+                        choice(asIfLookedUp()),
+                        findings,
+                        baseline())
+                .inputs();
     }
 
     /** The doubt about the gain that the advice rests on: of the advised program over the baseline, else of the next best over it. */

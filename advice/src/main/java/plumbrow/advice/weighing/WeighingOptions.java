@@ -13,6 +13,8 @@ import plumbrow.advice.assumptions.Distribution;
  * @param changed uncertain inputs set otherwise than the season says, by the id of {@link UncertainInput}
  * @param later what a program costs in the years after it, taken off its margin; null counts this season alone
  * @param equal when programs are told as about equal
+ * @param asIfLookedUp whether what nobody has looked up counts as if it had come out clear: what the money says by itself. The
+ *     programs keep their standing, and what is barred stays barred
  */
 public record WeighingOptions(
         int draws,
@@ -20,14 +22,15 @@ public record WeighingOptions(
         int threads,
         Map<String, Distribution> changed,
         @Nullable LaterCost later,
-        EqualRule equal) {
+        EqualRule equal,
+        boolean asIfLookedUp) {
     /** What is used where nobody says otherwise. */
     public static final WeighingOptions DEFAULT =
             new WeighingOptions(10_000, 20_260_401L, Runtime.getRuntime().availableProcessors(), Map.of());
 
     /** This season alone. */
     public WeighingOptions(int draws, long seed, int threads, Map<String, Distribution> changed) {
-        this(draws, seed, threads, changed, null, EqualRule.DEFAULT);
+        this(draws, seed, threads, changed, null, EqualRule.DEFAULT, false);
     }
 
     public WeighingOptions {
@@ -41,26 +44,31 @@ public record WeighingOptions(
     }
 
     public WeighingOptions withDraws(int number) {
-        return new WeighingOptions(number, seed, threads, changed, later, equal);
+        return new WeighingOptions(number, seed, threads, changed, later, equal, asIfLookedUp);
     }
 
     public WeighingOptions withSeed(long number) {
-        return new WeighingOptions(draws, number, threads, changed, later, equal);
+        return new WeighingOptions(draws, number, threads, changed, later, equal, asIfLookedUp);
     }
 
     public WeighingOptions withThreads(int number) {
-        return new WeighingOptions(draws, seed, number, changed, later, equal);
+        return new WeighingOptions(draws, seed, number, changed, later, equal, asIfLookedUp);
     }
 
     public WeighingOptions withChanged(Map<String, Distribution> distributions) {
-        return new WeighingOptions(draws, seed, threads, distributions, later, equal);
+        return new WeighingOptions(draws, seed, threads, distributions, later, equal, asIfLookedUp);
     }
 
     public WeighingOptions withLater(LaterCost cost) {
-        return new WeighingOptions(draws, seed, threads, changed, cost, equal);
+        return new WeighingOptions(draws, seed, threads, changed, cost, equal, asIfLookedUp);
     }
 
     public WeighingOptions withEqual(EqualRule rule) {
-        return new WeighingOptions(draws, seed, threads, changed, later, rule);
+        return new WeighingOptions(draws, seed, threads, changed, later, rule, asIfLookedUp);
+    }
+
+    /** The money by itself, as if what nobody has looked up had come out clear. */
+    public WeighingOptions asIfAllLookedUp() {
+        return new WeighingOptions(draws, seed, threads, changed, later, equal, true);
     }
 }

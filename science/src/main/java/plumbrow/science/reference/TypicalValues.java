@@ -71,7 +71,12 @@ public final class TypicalValues {
     }
 
     /** The middle of the states, from the lowest to the highest that any of them says. */
-    private static Optional<TypicalValue> pooled(List<TypicalValue> rows) {
+    private static Optional<TypicalValue> pooled(List<TypicalValue> all) {
+        List<TypicalValue> rows = all.stream()
+                .map(TypicalValue::state)
+                .distinct()
+                .flatMap(state -> latest(all, state).stream())
+                .toList();
         if (rows.isEmpty()) {
             return Optional.empty();
         }
@@ -86,7 +91,7 @@ public final class TypicalValues {
                 .max()
                 .orElseThrow();
         TypicalValue one = rows.get(0);
-        long states = rows.stream().map(TypicalValue::state).distinct().count();
+        int states = rows.size();
         return Optional.of(new TypicalValue(
                 one.crop(),
                 "all",

@@ -107,6 +107,7 @@ public final class InsectSheet {
             case LARVAE_PER_PLANT -> "larvae per plant";
             case INSECTS_PER_PLANT -> "insects per plant";
             case INSECTS_PER_SAMPLE -> "insects per sample";
+            case LEAF_LOST -> "leaf lost";
         };
     }
 

@@ -1,0 +1,159 @@
+package plumbrow.advice.ask;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import plumbrow.advice.assumptions.DrawSource;
+import plumbrow.advice.check.LookUp;
+import plumbrow.advice.check.Where;
+import plumbrow.advice.gates.Finding;
+import plumbrow.advice.gates.Standing;
+import plumbrow.advice.weighing.Adviser;
+import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.NextInput;
+import plumbrow.advice.weighing.NextInputs;
+import plumbrow.advice.weighing.OwnSeason;
+import plumbrow.advice.weighing.OwnSeasons;
+import plumbrow.advice.weighing.SeasonGapException;
+import plumbrow.advice.weighing.WeighedProgram;
+import plumbrow.advice.weighing.WeighingOptions;
+import plumbrow.science.reference.TypicalValue;
+
+/** Answers a question: the season its boxes make goes through the same checks and the same weighing as any other. */
+public final class Asking {
+    /** Boxes that say where or what, which are answered first of all. */
+    private static final Set<String> ONLY_WHERE = Set.of("state", "crop", "pest", "weed");
+
+    private static final int CHOICE_DRAWS = 1_000;
+
+    private Asking() {}
+
+    /**
+     * The answer to a question.
+     *
+     * @param typed what was typed, by box; anything else is left alone
+     * @param asOf the day it is asked
+     * @throws SeasonGapException where what was typed can't be weighed, in a sentence
+     */
+    public static AskAnswer answer(Question question, Map<String, String> typed, LocalDate asOf, int draws) {
+        Answers answers = question.read(typed, asOf);
+        AskedSeason asked = question.season(answers, asOf);
+        OwnSeason own = OwnSeasons.of(asked.season()).of(asked.field());
+        WeighingOptions options = WeighingOptions.DEFAULT.withDraws(draws).asIfAllLookedUp();
+        DrawSource source = new DrawSource(draws, options.seed());
+        FieldAdvice advice = Adviser.adviseField(own, options, source);
+        List<NextInput> inputs = new ArrayList<>(Adviser.next(own, options, source).inputs());
+        Map<String, String> boxes = new LinkedHashMap<>(asked.boxes());
+        for (Box box : question.boxes()) {
+            if (!answers.told(box.id()) && !box.options().isEmpty() && !ONLY_WHERE.contains(box.id())) {
+                inputs.add(choice(question, answers, asOf, box, asked));
+                boxes.put("choice: " + box.id(), box.id());
+            }
+        }
+        NextInputs next = NextInputs.of(inputs.stream()
+                .filter(one -> one.input().startsWith("choice: ")
+                        || !boxes.containsKey(one.input())
+                        || !boxes.containsKey("choice: " + boxes.get(one.input())))
+                .toList());
+        return new AskAnswer(
+                question.id(),
+                question.asks(),
+                answers.typed(),
+                answers.faults(),
+                advice.sentence(),
+                notLookedUp(advice),
+                onTypical(answers, asked),
+                next,
+                asked.typicals().stream().map(Asking::typical).toList(),
+                boxes,
+                advice);
+    }
+
+    /**
+     * What one choice is worth that nobody has made yet: each of its answers as likely as the next, the season of each weighed on the
+     * same draws.
+     *
+     * <pre>  mean over answers of ( max_c E(m_c | answer) − E(m_now | answer) ), now = the program that leads without it</pre>
+     */
+    private static NextInput choice(Question question, Answers answers, LocalDate asOf, Box box, AskedSeason asked) {
+        Map<String, Double> now = means(asked);
+        String leads = leading(now);
+        double sum = 0;
+        for (Box.Option option : box.options()) {
+            Map<String, String> typed = new LinkedHashMap<>(answers.typed());
+            typed.put(box.id(), option.word());
+            Map<String, Double> means = means(question.season(question.read(typed, asOf), asOf));
+            double best = means.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+            double worst = means.values().stream().mapToDouble(Double::doubleValue).min().orElse(0);
+            sum += best - means.getOrDefault(leads, worst);
+        }
+        return NextInput.of(
+                "choice: " + box.id(),
+                box.options().size() == 2 ? NextInput.Kind.YES_OR_NO : NextInput.Kind.NUMBER,
+                box.label() + (box.label().endsWith("?") ? "" : "?"),
+                box.hint().isEmpty() ? "own records" : box.hint(),
+                0,
+                sum / box.options().size(),
+                asked.field().acres(),
+                List.of());
+    }
+
+    private static Map<String, Double> means(AskedSeason asked) {
+        WeighingOptions options = WeighingOptions.DEFAULT.withDraws(CHOICE_DRAWS);
+        return Adviser.means(
+                OwnSeasons.of(asked.season()).of(asked.field()), options, new DrawSource(CHOICE_DRAWS, options.seed()));
+    }
+
+    private static String leading(Map<String, Double> means) {
+        return means.entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .orElse("");
+    }
+
+    private static AskAnswer.Typical typical(TypicalValue value) {
+        String spread = value.low().isPresent() && value.high().isPresent()
+                ? " (" + Draft.shown(value.low().getAsDouble()) + " to " + Draft.shown(value.high().getAsDouble()) + ")"
+                : "";
+        String unit = value.unit().equals("1") ? "" : " " + value.unit();
+        return new AskAnswer.Typical(value.quantity(), Draft.shown(value.likely()) + spread + unit, value.words());
+    }
+
+    private static String onTypical(Answers answers, AskedSeason asked) {
+        String state = answers.choice("state");
+        int told = answers.numbers().size() + answers.days().size() + answers.choices().size() - (state.isEmpty() ? 0 : 1);
+        String where = state.isEmpty() ? "typical values of no one state" : "typical " + UsStates.name(state) + " values";
+        return (told == 0 ? "On " : "On what you’ve told (" + told + ") and ") + where + ", "
+                + asked.typicals().size() + " of them: typical, not yours.";
+    }
+
+    /** What nobody has looked up, by where it is found, in one line. */
+    private static String notLookedUp(FieldAdvice advice) {
+        Map<Where, Set<String>> things = new LinkedHashMap<>();
+        Set<String> all = new LinkedHashSet<>();
+        for (WeighedProgram program : advice.programs()) {
+            for (Finding finding : program.findings()) {
+                if (finding.standing() == Standing.UNKNOWN) {
+                    Where where = Where.of(finding);
+                    things.computeIfAbsent(where, first -> new LinkedHashSet<>())
+                            .add(
+                                    where == Where.PLAN
+                                            ? "the plan of the passes"
+                                            : LookUp.thing(finding).replace(Draft.FIELD, "the field"));
+                    all.add(LookUp.thing(finding) + finding.clears());
+                }
+            }
+        }
+        if (all.isEmpty()) {
+            return "";
+        }
+        List<String> parts = new ArrayList<>();
+        things.forEach((where, names) -> parts.add(String.join(", ", names) + " (" + where.words() + ")"));
+        return "Not looked up, so unknown, and nothing here is cleared for use: " + all.size() + (all.size() == 1 ? " thing, of " : " things, of ")
+                + String.join("; ", parts) + ".";
+    }
+}

@@ -1,0 +1,38 @@
+package plumbrow.advice.ask;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import plumbrow.advice.field.Crop;
+
+/** One question that a grower asks, with its boxes and the season that they make. */
+public interface Question {
+    /** Boxes that are seen at once. */
+    int MOST_SEEN = 8;
+
+    /** A word for addresses and commands. */
+    String id();
+
+    /** The question in the grower's words. */
+    String asks();
+
+    /** What it is about, in one line for the list of questions. */
+    String about();
+
+    /** The crop it is asked of, as answered so far. */
+    Crop crop(Answers answers);
+
+    /** The boxes: the first eight are seen at once, any more open on request. */
+    List<Box> boxes();
+
+    /** The season made of the answers and of typical values. */
+    AskedSeason season(Answers answers, LocalDate asOf);
+
+    /** Reads what was typed. */
+    default Answers read(Map<String, String> typed, LocalDate asOf) {
+        return Answers.read(boxes(), typed, Draft.year(asOf));
+    }
+
+    /** What stands in a box that is left empty, as it is shown there; empty where nothing does. */
+    Map<String, String> typical(Answers answers, LocalDate asOf);
+}
