@@ -42,6 +42,34 @@ function say(words) {
   document.getElementById("silence").textContent = words;
 }
 
+// A label that leads to a box which is folded away: unfold it first.
+function unfold(event) {
+  const label = event.target.closest("label.to, .faults a");
+  const id = label && (label.htmlFor || (label.hash || "").slice(1));
+  const box = id && document.getElementById(id);
+  const folded = box && box.closest("details:not([open])");
+  if (folded) {
+    folded.open = true;
+  }
+}
+
+// A workbook dropped on the page goes into its box.
+function dropWorkbook(event) {
+  const box = document.querySelector("input[type=file][name=workbook]");
+  if (box && event.dataTransfer && event.dataTransfer.files.length > 0) {
+    event.preventDefault();
+    box.files = event.dataTransfer.files;
+    box.focus();
+  }
+}
+
+addEventListener("click", unfold, true);
+addEventListener("dragover", (event) => {
+  if (document.querySelector("input[type=file][name=workbook]")) {
+    event.preventDefault();
+  }
+});
+addEventListener("drop", dropWorkbook);
 addEventListener("hashchange", openTarget);
 addEventListener("paste", spreadPaste);
 addEventListener("beforeprint", () => document.querySelectorAll("details").forEach((one) => { one.open = true; }));

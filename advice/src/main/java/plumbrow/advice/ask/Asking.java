@@ -32,6 +32,11 @@ public final class Asking {
 
     private Asking() {}
 
+    /** The harvest that is decided about on a day. */
+    public static int year(LocalDate asOf) {
+        return Draft.year(asOf);
+    }
+
     /**
      * The answer to a question.
      *
@@ -64,7 +69,7 @@ public final class Asking {
                 question.asks(),
                 answers.typed(),
                 answers.faults(),
-                advice.sentence(),
+                byTheMoney(advice.sentence()),
                 notLookedUp(advice),
                 onTypical(answers, asked),
                 next,
@@ -131,29 +136,34 @@ public final class Asking {
                 + asked.typicals().size() + " of them: typical, not yours.";
     }
 
-    /** What nobody has looked up, by where it is found, in one line. */
+    /** "By the money, stay with …": what nobody has looked up may still forbid it. */
+    private static String byTheMoney(String sentence) {
+        boolean verb = sentence.startsWith("Take ") || sentence.startsWith("Stay ") || sentence.startsWith("Nothing ");
+        return "By the money, " + (verb ? Character.toLowerCase(sentence.charAt(0)) + sentence.substring(1) : sentence);
+    }
+
+    /** What nobody has looked up, in one line. */
     private static String notLookedUp(FieldAdvice advice) {
-        Map<Where, Set<String>> things = new LinkedHashMap<>();
+        Set<String> things = new LinkedHashSet<>();
         Set<String> all = new LinkedHashSet<>();
         for (WeighedProgram program : advice.programs()) {
             for (Finding finding : program.findings()) {
                 if (finding.standing() == Standing.UNKNOWN) {
-                    Where where = Where.of(finding);
-                    things.computeIfAbsent(where, first -> new LinkedHashSet<>())
-                            .add(
-                                    where == Where.PLAN
-                                            ? "the plan of the passes"
-                                            : LookUp.thing(finding).replace(Draft.FIELD, "the field"));
-                    all.add(LookUp.thing(finding) + finding.clears());
+                    String thing = LookUp.thing(finding);
+                    things.add(
+                            switch (Where.of(finding)) {
+                                case LABEL -> "label or tag of " + thing;
+                                case PLAN -> "how it is sprayed";
+                                case FIELD -> "soil and surroundings of the field";
+                                case FARM -> "crops and people of the farm";
+                            });
+                    all.add(thing + finding.clears());
                 }
             }
         }
-        if (all.isEmpty()) {
-            return "";
-        }
-        List<String> parts = new ArrayList<>();
-        things.forEach((where, names) -> parts.add(String.join(", ", names) + " (" + where.words() + ")"));
-        return "Not looked up, so unknown, and nothing here is cleared for use: " + all.size() + (all.size() == 1 ? " thing, of " : " things, of ")
-                + String.join("; ", parts) + ".";
+        return all.isEmpty()
+                ? ""
+                : "Not looked up, so unknown, and nothing here is cleared for use yet: " + String.join(", ", things)
+                        + " (" + all.size() + (all.size() == 1 ? " thing)." : " things).");
     }
 }

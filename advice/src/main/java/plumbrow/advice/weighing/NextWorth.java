@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import plumbrow.advice.assumptions.Chances;
 import plumbrow.advice.assumptions.Column;
 import plumbrow.advice.assumptions.Distribution;
@@ -43,7 +44,11 @@ final class NextWorth {
     private static final double TYPICAL_PRICE_SD = 0.25;
 
     private static final int DEGREE = 3;
-    private static final int POINTS = 200;
+    /** Normal scores of answers, each as likely as the next. */
+    private static final double[] ANSWERS = IntStream.range(0, 200)
+            .mapToDouble(i -> StandardNormal.quantile((i + 0.5) / 200))
+            .toArray();
+
     private static final double LABEL_USD = 5;
     private static final double FIELD_USD = 25;
     private static final double ASKING_USD = 0;
@@ -51,13 +56,11 @@ final class NextWorth {
     private final Season season;
     private final FieldModel model;
     private final Column[] drawn;
-    private final double[][] margins;
     private final double[] means;
     private final List<Integer> open;
     private final List<List<Finding>> findings;
     private final double now;
-    private final double[] points;
-    private final double[] scores;
+    private final double[][] openMargins;
 
     NextWorth(
             Season season,
@@ -72,12 +75,10 @@ final class NextWorth {
         this.season = season;
         this.model = model;
         this.drawn = drawn;
-        this.margins = margins;
         this.means = means;
         this.open = asIfLookedUp.advisable();
         this.findings = findings;
-        this.points = StandardNormal.strata(POINTS);
-        this.scores = StandardNormal.strata(margins[0].length);
+        this.openMargins = open.stream().map(c -> margins[c]).toArray(double[][]::new);
         this.now = means[asItIs.advised() < 0 ? baseline : asItIs.advised()];
     }
 
@@ -102,8 +103,8 @@ final class NextWorth {
             Tellable tell = tellable.get();
             boolean yesOrNo = input.distribution() instanceof Distribution.Chance;
             double worth = yesOrNo
-                    ? ofAnswer(drawn[place].values(), Tellable.RIGHT)
-                    : ofSignal(drawn[place].ranks(), tell.share(input));
+                    ? ofAnswer(openMargins, drawn[place].values(), Tellable.RIGHT)
+                    : ofSignal(openMargins, drawn[place].ranks(), tell.share(input));
             NextInput next = input(
                     input.id(),
                     yesOrNo ? NextInput.Kind.YES_OR_NO : NextInput.Kind.NUMBER,
@@ -135,7 +136,7 @@ final class NextWorth {
                         "What do you pay for " + lower(first.name()) + "?",
                         "a phone call to the dealer",
                         ASKING_USD,
-                        ofPrice(spent),
+                        ofPrice(open.stream().mapToDouble(c -> means[c]).toArray(), spent),
                         List.of()));
             }
         }
@@ -169,34 +170,45 @@ final class NextWorth {
         return false;
     }
 
-    /** Expected gain of choosing after a price is known that is now taken at its middle [$/ac]. */
-    private double ofPrice(double[] spent) {
+    /**
+     * Expected gain of choosing after a price is known that is now taken at its middle [$/ac].
+     *
+     * @param means mean margins, highest first
+     * @param spent what each spends at that price
+     */
+    static double ofPrice(double[] means, double[] spent) {
         double sum = 0;
-        for (double z : points) {
+        for (double z : ANSWERS) {
             double change = Math.max(-1, TYPICAL_PRICE_SD * z);
             double best = Double.NEGATIVE_INFINITY;
-            for (int k = 0; k < spent.length; k++) {
-                best = Math.max(best, means[open.get(k)] - spent[k] * change);
+            for (int c = 0; c < spent.length; c++) {
+                best = Math.max(best, means[c] - spent[c] * change);
             }
             sum += best;
         }
-        return Math.max(0, sum / points.length - means[open.get(0)]);
+        return Math.max(0, sum / ANSWERS.length - means[0]);
     }
 
-    /** Expected gain of choosing after an answer that takes away a share of the doubt about an input [$/ac]. */
-    private double ofSignal(int[] ranks, double share) {
-        double[][] even = new double[open.size()][];
-        double[][] odd = new double[open.size()][];
-        for (int k = 0; k < open.size(); k++) {
-            even[k] = hermite(margins[open.get(k)], ranks, 0);
-            odd[k] = hermite(margins[open.get(k)], ranks, 1);
+    /**
+     * Expected gain of choosing after an answer that takes away a share of the doubt about an input [$/ac].
+     *
+     * @param margins one row a program, one number a draw
+     * @param ranks of the input's draws
+     */
+    static double ofSignal(double[][] margins, int[] ranks, double share) {
+        double[] scores = StandardNormal.strata(ranks.length);
+        double[][] even = new double[margins.length][];
+        double[][] odd = new double[margins.length][];
+        for (int c = 0; c < margins.length; c++) {
+            even[c] = hermite(margins[c], ranks, scores, 0);
+            odd[c] = hermite(margins[c], ranks, scores, 1);
         }
         double r = Math.sqrt(share);
         return Math.max(0, (chosenBy(even, odd, r) + chosenBy(odd, even, r)) / 2);
     }
 
     /** Coefficients of the margin's expansion in the input's normal score, from every second draw. */
-    private double[] hermite(double[] margin, int[] ranks, int from) {
+    private static double[] hermite(double[] margin, int[] ranks, double[] scores, int from) {
         double[] sums = new double[DEGREE + 1];
         int n = 0;
         for (int i = from; i < margin.length; i += 2, n++) {
@@ -214,7 +226,7 @@ final class NextWorth {
     }
 
     /** Gain of the program that one half of the draws chooses after the answer over that which it chooses before, by the other. */
-    private double chosenBy(double[][] choosing, double[][] counting, double r) {
+    private static double chosenBy(double[][] choosing, double[][] counting, double r) {
         int before = 0;
         for (int c = 1; c < choosing.length; c++) {
             if (choosing[c][0] > choosing[before][0]) {
@@ -222,7 +234,7 @@ final class NextWorth {
             }
         }
         double gain = 0;
-        for (double s : points) {
+        for (double s : ANSWERS) {
             int after = 0;
             for (int c = 1; c < choosing.length; c++) {
                 if (at(choosing[c], s, r) > at(choosing[after], s, r)) {
@@ -231,7 +243,7 @@ final class NextWorth {
             }
             gain += at(counting[after], s, r) - at(counting[before], s, r);
         }
-        return gain / points.length;
+        return gain / ANSWERS.length;
     }
 
     private static double at(double[] a, double s, double r) {
@@ -239,37 +251,41 @@ final class NextWorth {
         return a[0] + r * (a[1] * s + r * (a[2] * (s2 - 1) + r * a[3] * (s2 * s - 3 * s)));
     }
 
-    /** Expected gain of choosing after a yes or no that is right with a stated chance [$/ac]. */
-    private double ofAnswer(double[] works, double right) {
-        double[][] even = byAnswer(works, right, 0);
-        double[][] odd = byAnswer(works, right, 1);
+    /**
+     * Expected gain of choosing after a yes or no that is right with a stated chance [$/ac].
+     *
+     * @param margins one row a program, one number a draw
+     * @param works 1 or 0 in each draw
+     */
+    static double ofAnswer(double[][] margins, double[] works, double right) {
+        double[][] even = byAnswer(margins, works, right, 0);
+        double[][] odd = byAnswer(margins, works, right, 1);
         return Math.max(0, (chosenByAnswer(even, odd) + chosenByAnswer(odd, even)) / 2);
     }
 
-    /** For each open program its margin times the chance of yes, and of no; then their chances. From every second draw. */
-    private double[][] byAnswer(double[] works, double right, int from) {
-        double[][] sums = new double[open.size() + 1][2];
+    /** For each program its margin times the chance of the answer yes, and of no. From every second draw. */
+    private static double[][] byAnswer(double[][] margins, double[] works, double right, int from) {
+        double[][] sums = new double[margins.length][2];
         int n = 0;
         for (int i = from; i < works.length; i += 2, n++) {
             double yes = works[i] > 0.5 ? right : 1 - right;
-            for (int k = 0; k < open.size(); k++) {
-                double margin = margins[open.get(k)][i];
-                sums[k][0] += margin * yes;
-                sums[k][1] += margin * (1 - yes);
+            for (int c = 0; c < margins.length; c++) {
+                sums[c][0] += margins[c][i] * yes;
+                sums[c][1] += margins[c][i] * (1 - yes);
             }
         }
-        for (int k = 0; k < open.size(); k++) {
-            sums[k][0] /= n;
-            sums[k][1] /= n;
+        for (double[] sum : sums) {
+            sum[0] /= n;
+            sum[1] /= n;
         }
         return sums;
     }
 
-    private double chosenByAnswer(double[][] choosing, double[][] counting) {
+    private static double chosenByAnswer(double[][] choosing, double[][] counting) {
         int before = 0;
         int yes = 0;
         int no = 0;
-        for (int c = 1; c < open.size(); c++) {
+        for (int c = 1; c < choosing.length; c++) {
             before = choosing[c][0] + choosing[c][1] > choosing[before][0] + choosing[before][1] ? c : before;
             yes = choosing[c][0] > choosing[yes][0] ? c : yes;
             no = choosing[c][1] > choosing[no][1] ? c : no;
@@ -300,11 +316,11 @@ final class NextWorth {
         worths.forEach((wait, worth) -> {
             Set<String> first = asks.getOrDefault(wait, Set.of());
             String more = first.size() > 1 ? " (and " + (first.size() - 1) + " more there)" : "";
-            String ask = first.isEmpty() ? "" : first.iterator().next();
+            String ask = first.isEmpty() ? "look it up" : firstSentence(first.iterator().next());
             all.add(input(
                     "look up: " + wait.about(),
                     NextInput.Kind.LOOK_UP,
-                    wait.about() + ": " + (ask.endsWith(".") ? ask.substring(0, ask.length() - 1) : ask) + more + ".",
+                    wait.about() + ": " + Character.toLowerCase(ask.charAt(0)) + ask.substring(1) + more + ".",
                     wait.where().words(),
                     wait.where() == Where.FIELD ? FIELD_USD : wait.where() == Where.LABEL ? LABEL_USD : ASKING_USD,
                     worth,
@@ -312,9 +328,15 @@ final class NextWorth {
         });
     }
 
+    private static String firstSentence(String text) {
+        int end = text.indexOf(". ");
+        String first = end < 0 ? text : text.substring(0, end);
+        return first.endsWith(".") ? first.substring(0, first.length() - 1) : first;
+    }
+
     private static Wait wait(Finding finding, Map<Wait, Set<String>> asks) {
         Where where = Where.of(finding);
-        Wait wait = new Wait(where, where == Where.PLAN ? "the plan of the passes" : LookUp.thing(finding));
+        Wait wait = new Wait(where, where == Where.PLAN ? "How it is sprayed" : LookUp.thing(finding));
         asks.computeIfAbsent(wait, first -> new LinkedHashSet<>()).add(finding.clears());
         return wait;
     }

@@ -29,6 +29,8 @@ public final class Commands {
 
     private static CommandLine line(Screen screen, DeskDoor door) {
         return new CommandLine(new Plumbrow(screen))
+                .addSubcommand(new AskCommand(screen))
+                .addSubcommand(new NextCommand(screen))
                 .addSubcommand(new WeighCommand(screen))
                 .addSubcommand(new CheckCommand(screen))
                 .addSubcommand(new SeasonCommand(screen))

@@ -29,6 +29,10 @@ import org.springframework.core.env.MapPropertySource;
 import org.springframework.web.context.support.StandardServletEnvironment;
 import plumbrow.app.book.Book;
 import plumbrow.app.desk.api.ApiPages;
+import plumbrow.app.desk.ask.AskApi;
+import plumbrow.app.desk.ask.AskPage;
+import plumbrow.app.desk.ask.DemoDesk;
+import plumbrow.app.desk.ask.DoorsPage;
 import plumbrow.app.desk.calendar.CalendarApi;
 import plumbrow.app.desk.calendar.CalendarPage;
 import plumbrow.app.desk.calendar.Trials;
@@ -84,12 +88,15 @@ import plumbrow.app.desk.years.YearsPage;
 })
 @Import({
     ApiPages.class,
+    AskApi.class,
+    AskPage.class,
     CalendarApi.class,
     CalendarPage.class,
     CardPage.class,
     CheckPage.class,
     ComparePage.class,
     ConfirmPage.class,
+    DoorsPage.class,
     Doors.class,
     FieldPage.class,
     FiguresPage.class,
@@ -126,6 +133,11 @@ public class Desk {
     @Bean
     Trials trials(DeskBook book) {
         return new Trials(book);
+    }
+
+    @Bean
+    DemoDesk demo() {
+        return new DemoDesk(book -> open(book, 0));
     }
 
     @Bean

@@ -101,6 +101,11 @@ public final class DeskBook implements AutoCloseable {
         return known.equals(read) ? known : read;
     }
 
+    /** Puts a season in the place of whatever the book has for its year, but not over what was changed here since. */
+    public void bring(Season season, Instant at) {
+        book.bring(season, at, false);
+    }
+
     /** Puts a changed season in the place of the latest one, whole or not at all; one change at a time. */
     public void change(UnaryOperator<Season> change) {
         book.change(change);

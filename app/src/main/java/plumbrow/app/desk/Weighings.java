@@ -13,7 +13,10 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.weighing.Advice;
+import plumbrow.advice.weighing.Adviser;
+import plumbrow.advice.weighing.NextInputs;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.OwnSeason;
 import plumbrow.advice.weighing.OwnSeasons;
@@ -42,6 +45,8 @@ public final class Weighings {
     private record Cut(Season season, OwnSeasons own) {}
 
     private final Weigher weigher;
+    private final DrawSource drawn =
+            new DrawSource(WeighingOptions.DEFAULT.draws(), WeighingOptions.DEFAULT.seed());
     private final Map<String, Known> known = new ConcurrentHashMap<>();
     private final Map<Question, Asked> answers = new LinkedHashMap<>(64, 0.75f, true) {
         @Override
@@ -115,6 +120,15 @@ public final class Weighings {
                 fields.parallelStream()
                         .map(field -> answer(own.of(field), usual))
                         .toList());
+    }
+
+    /**
+     * What to tell or look up next on a field.
+     *
+     * @throws plumbrow.advice.weighing.SeasonGapException where the season lacks what the weighing needs
+     */
+    public NextInputs next(Season season, Field field) {
+        return Adviser.next(own(season).of(field), WeighingOptions.DEFAULT, drawn);
     }
 
     private FieldAdvice answer(OwnSeason own, WeighingOptions options) {

@@ -14,6 +14,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Choice;
 import plumbrow.app.desk.DeskBook;
+import plumbrow.app.desk.ask.AskPage;
 import plumbrow.app.desk.SeasonWeighing;
 import plumbrow.app.desk.Weighings;
 import plumbrow.app.desk.shown.Shown;
@@ -40,7 +41,7 @@ public class SeasonPage {
             Model model) {
         Optional<Season> season = book.season();
         if (season.isEmpty()) {
-            return "empty";
+            return AskPage.doors(book, model, "");
         }
         String exact = find.strip();
         if (!exact.isEmpty() && season.get().field(exact).isPresent()) {

@@ -45,6 +45,18 @@ public class WeighingPage {
         return page(model, season, advice, form, ChoiceForm.blank(advice, season.adviser()), false);
     }
 
+    /** What to tell or look up next: for the weighing's page, which asks once it stands, or as a page of its own. */
+    @GetMapping("/fields/{name}/next")
+    String next(
+            @PathVariable String name,
+            @RequestHeader(name = "HX-Request", defaultValue = "false") boolean inPlace,
+            Model model) {
+        Season season = Asked.season(book);
+        model.addAttribute("next", weighings.next(season, Asked.field(season, name)));
+        model.addAttribute("field", name);
+        return inPlace ? "nextnow" : "nextpage";
+    }
+
     /** The answer with the assumptions as typed. Rough while typing; the page then asks again for the full number. */
     @PostMapping("/fields/{name}/weighing")
     String weigh(

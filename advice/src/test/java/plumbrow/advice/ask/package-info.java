@@ -1,0 +1,4 @@
+@NullMarked
+package plumbrow.advice.ask;
+
+import org.jspecify.annotations.NullMarked;
