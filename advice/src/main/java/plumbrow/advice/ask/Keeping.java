@@ -265,7 +265,8 @@ public record Keeping(String field, String farm, String grower, String county) {
                                 pass.sharePct(),
                                 pass.chargeUsdPerAcre(),
                                 pass.injuryPct(),
-                                pass.delayDays()))
+                                pass.delayDays(),
+                                pass.trigger()))
                         .toList());
     }
 }

@@ -8,6 +8,7 @@ import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.pests.InsectPressure.Measure;
 import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.ScoutingTrigger;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.ProductKind;
 import plumbrow.science.reference.TypicalValue;
@@ -18,6 +19,14 @@ final class SprayNowOrWait extends FieldQuestion {
     private static final String SEED = "Seed";
     private static final String APHID = "soybean aphid";
     private static final String LEAVES = "bean leaf beetle";
+    private static final int LATER_DAYS = 7;
+
+    /** Minnesota and Manitoba extension: 250 a plant on more than 80 % of plants, rising, R1 to R5. */
+    private static final double THRESHOLD = 250;
+
+    /** Common practice, no source: what comes of a count lies within this factor. */
+    private static final double COUNT_WITHIN = 2.5;
+
     private static final double BORERS_TIMES = 1.6;
     private static final double LEAVES_TIMES = 1.6;
 
@@ -104,6 +113,13 @@ final class SprayNowOrWait extends FieldQuestion {
         Distribution run = Draft.spread(draft.typical("crop run down by spraying late"));
         program(draft, "Leave them", true, List.of());
         program(draft, "Spray now", false, List.of(draft.spray(SPRAY, 1, day, run)));
+        if (pest.equals(APHID)) {
+            program(
+                    draft,
+                    "Scout again, spray at 250",
+                    false,
+                    List.of(draft.spray(SPRAY, 1, day.plusDays(LATER_DAYS), run).waitingFor(again(draft))));
+        }
         return draft.done();
     }
 
@@ -118,6 +134,17 @@ final class SprayNowOrWait extends FieldQuestion {
         passes.addAll(sprays);
         passes.add(draft.harvest());
         draft.program(name, baseline, "", passes);
+    }
+
+    /** Scouted a week later: sprayed where 250 a plant are found, the published threshold. */
+    private static ScoutingTrigger again(Draft draft) {
+        return new ScoutingTrigger(
+                APHID,
+                THRESHOLD,
+                "aphids/plant",
+                1 / draft.typical("aphids at their peak over aphids now").likely(),
+                COUNT_WITHIN,
+                draft.typical("scouting aphids again").likely());
     }
 
     /** What aphids come to at their peak, from how many there are now. */

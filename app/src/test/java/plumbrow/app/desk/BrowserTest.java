@@ -61,6 +61,11 @@ class BrowserTest {
                 new Page("maps", "/map"),
                 new Page("figures", "/figures"),
                 new Page("figure", "/figures/partial-budget"),
+                new Page("ask", "/ask"),
+                new Page("ask-insecticide", "/ask/insecticide?state=IA&trait=none"),
+                new Page("ask-aphids", "/ask/spray-now?state=MN&count=300"),
+                new Page("ask-replant", "/ask/replant?state=IL"),
+                new Page("next", HOME + "/next"),
                 new Page("ingredients", "/ingredients"),
                 new Page("ingredient", "/ingredients/atrazine"),
                 new Page("trouble", "/nothing-here"));

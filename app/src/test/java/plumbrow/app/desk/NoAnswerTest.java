@@ -46,7 +46,7 @@ class NoAnswerTest {
     void an_empty_book_says_what_to_do() {
         try (OpenDesk desk = OpenDesk.over()) {
             Visitor visitor = new Visitor(desk);
-            assertThat(visitor.get("/").text()).contains("This book is empty", "plumbrow book import season.xlsx");
+            assertThat(visitor.get("/").text()).contains("Nothing is in this book yet", "Ask one question");
             assertThat(visitor.get("/fields/North%2080").header("Location")).isEqualTo("/");
             assertThat(visitor.get("/api/advice").body()).contains("The book is empty");
             assertThat(visitor.get("/binder.pdf").header("Location")).isEqualTo("/");
