@@ -50,6 +50,7 @@ import plumbrow.app.desk.log.LogApi;
 import plumbrow.app.desk.log.LogPage;
 import plumbrow.app.desk.map.MapApi;
 import plumbrow.app.desk.map.MapPage;
+import plumbrow.app.desk.mix.MixPage;
 import plumbrow.app.desk.papers.PapersPage;
 import plumbrow.app.desk.pests.PestsPage;
 import plumbrow.app.desk.plan.PlanPage;
@@ -106,6 +107,7 @@ import plumbrow.app.desk.years.YearsPage;
     LogPage.class,
     MapApi.class,
     MapPage.class,
+    MixPage.class,
     Pages.class,
     PaperApi.class,
     PapersPage.class,

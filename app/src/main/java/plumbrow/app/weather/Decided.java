@@ -73,6 +73,19 @@ public final class Decided {
                                         + (trips.isEmpty() ? "none" : numbers(trips)) + "."));
     }
 
+    /** The number of a pass as typed; null where nothing is. */
+    public static @Nullable Integer passNumber(@Nullable String typed) {
+        if (typed == null || typed.isBlank()) {
+            return null;
+        }
+        try {
+            return Integer.parseInt(typed.strip());
+        } catch (NumberFormatException fault) {
+            throw new IllegalArgumentException("“" + (typed.length() > 40 ? typed.substring(0, 37) + "…" : typed)
+                    + "” stands under pass; expected the number of a pass.");
+        }
+    }
+
     private static String numbers(List<SprayTrip> trips) {
         return trips.stream()
                 .flatMap(trip -> trip.passes().stream())

@@ -88,6 +88,23 @@ public final class JarTest {
 
     private JarTest() {}
 
+    /**
+     * Into the jar: mL of a liquid, g of a dry product.
+     *
+     * @param unit fl-oz, pt, qt, gal, oz or lb an acre; percent or lb-100gal of the spray
+     * @param gpa spray volume [gal/ac]
+     * @param jarMl carrier in the jar [mL]
+     */
+    public static double intoJar(double rate, String unit, double gpa, double jarMl) {
+        boolean byVolume = unit.equals("percent") || unit.equals("lb-100gal");
+        return rate * ML_OR_G[UNITS.indexOf(unit)] * jarMl / ((byVolume ? 1 : gpa) * ML_PER_GALLON);
+    }
+
+    /** Share of the concentration left after rinses of a volume each [gal], where the pump leaves a residue [gal]. */
+    public static double leftAfter(double residueGal, double rinseGal, double rinses) {
+        return Math.pow(residueGal / (residueGal + rinseGal), rinses);
+    }
+
     private static Outputs solve(Given given, Working working) {
         double rate = given.number("rate");
         String unit = given.word("unit");
@@ -100,7 +117,7 @@ public final class JarTest {
                         "amount",
                         working.line(
                                 "into the jar",
-                                rate * size * jar / (gallons * ML_PER_GALLON),
+                                intoJar(rate, unit, gallons, jar),
                                 "mL or g",
                                 "{} × {} × {} ÷ ({} × 3785.41)",
                                 rate,
@@ -118,7 +135,7 @@ public final class JarTest {
                         "left_share",
                         working.line(
                                 "left",
-                                Math.pow(residue / (residue + rinse), rinses),
+                                leftAfter(residue, rinse, rinses),
                                 "",
                                 "({} ÷ ({} + {}))^{}",
                                 residue,

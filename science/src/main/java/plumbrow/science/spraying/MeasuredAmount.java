@@ -69,6 +69,33 @@ public final class MeasuredAmount {
 
     private MeasuredAmount() {}
 
+    /**
+     * Marks of the tool nearest to an amount that keep its rate within the label: down where up would pass the most, up where down
+     * would fall short of the least.
+     *
+     * @param amount for the load, more than 0; {@code mark} of the tool in the same unit
+     * @param rate that the amount is for, {@code least} and {@code most} allowed, in one unit
+     * @return whole marks, 0 where the amount is less than the tool can show; NaN where no mark keeps the rate within the label
+     */
+    public static double marks(double amount, double mark, double rate, double least, double most) {
+        double exact = amount / mark;
+        double nearest = Math.rint(exact);
+        double above = Math.floor(exact);
+        if (exceeds(rate * nearest / exact, most)) {
+            nearest = above;
+        } else if (exceeds(least, rate * nearest / exact)) {
+            nearest = Math.ceil(exact);
+        }
+        double given = rate * nearest / exact;
+        return exceeds(given, most) || exceeds(least, given) ? Double.NaN : nearest;
+    }
+
+    private static boolean exceeds(double value, double limit) {
+        return value > limit * (1 + ROUNDING);
+    }
+
+    private static final double ROUNDING = 1e-12;
+
     private static Outputs solve(Given given, Working working) {
         double amount = given.number("amount");
         double mark = given.number("mark");
@@ -77,10 +104,9 @@ public final class MeasuredAmount {
         if (rate > most) {
             throw given.refuse("rate", "a rate not above most_rate, the most the label allows");
         }
-        double marks = working.line("marks of the tool", amount / mark, "", "{} ÷ {}", amount, mark);
-        double nearest = Math.rint(marks);
-        double whole = rate * nearest * mark / amount > most * (1 + 1e-12) ? Math.floor(marks) : nearest;
-        if (whole == 0) {
+        working.line("marks of the tool", amount / mark, "", "{} ÷ {}", amount, mark);
+        double whole = marks(amount, mark, rate, 0, most);
+        if (!(whole > 0)) {
             throw given.refuse("mark", "a finer mark: this amount is less than the tool can show");
         }
         double measured = working.line("amount to measure", whole * mark, "", "{} × {}", whole, mark);

@@ -63,6 +63,16 @@ public final class MixingOrder {
         return -1;
     }
 
+    /** What belongs to a step, in words. */
+    public static String words(int step) {
+        return STEPS.get(step).words();
+    }
+
+    /** Whether published orders differ for these codes: solutions and microcapsules against emulsifiable concentrates. */
+    public static boolean disputed(List<String> codes) {
+        return codes.contains("EC") && codes.stream().anyMatch(code -> List.of("SL", "S", "CS", "ME").contains(code));
+    }
+
     private static Outputs solve(Given given, Working working) {
         List<String> codes = Arrays.stream(given.word("formulations").split(",", -1))
                 .map(code -> code.strip().toUpperCase(Locale.ROOT))
@@ -83,10 +93,7 @@ public final class MixingOrder {
         for (String code : order) {
             working.line(code + ", with " + STEPS.get(step(code)).words(), step(code) + 1.0, "", "step of the order");
         }
-        boolean emulsion = codes.contains("EC");
-        boolean disputed = emulsion
-                && codes.stream()
-                        .anyMatch(code -> List.of("SL", "S", "CS", "ME").contains(code));
+        boolean disputed = disputed(codes);
         if (disputed) {
             working.caution(
                     "Published orders disagree on solutions and microcapsules against EC: before it here, after it elsewhere.");

@@ -64,12 +64,22 @@ public final class ProductPerLoad {
 
     private ProductPerLoad() {}
 
+    /** Product for the acres of a load, in the unit of the rate. */
+    public static double ofAcres(double rate, double acres) {
+        return rate * acres;
+    }
+
+    /** Product for the volume of a load [gal] at a rate per hundred of it: percent gives gallons. */
+    public static double ofVolume(double rate, double gallons) {
+        return rate * gallons / 100;
+    }
+
     private static Outputs solve(Given given, Working working) {
         double rate = given.number("rate");
         String basis = given.word("basis");
         if (basis.equals("acre")) {
             double acres = given.number("acres_per_load");
-            return new Outputs().put("amount", working.line("product", rate * acres, "", "{} × {} ac", rate, acres));
+            return new Outputs().put("amount", working.line("product", ofAcres(rate, acres), "", "{} × {} ac", rate, acres));
         }
         if (!given.has("tank_gal")) {
             throw given.refuse("tank_gal", "the gallons of this load: the rate is " + basis);
@@ -77,6 +87,6 @@ public final class ProductPerLoad {
         double gallons = given.number("tank_gal");
         String unit = basis.equals("percent") ? "gal" : "";
         return new Outputs()
-                .put("amount", working.line("product", rate * gallons / 100, unit, "{} × {} ÷ 100", rate, gallons));
+                .put("amount", working.line("product", ofVolume(rate, gallons), unit, "{} × {} ÷ 100", rate, gallons));
     }
 }

@@ -1,0 +1,4 @@
+@NullMarked
+package plumbrow.app.loadcard;
+
+import org.jspecify.annotations.NullMarked;
