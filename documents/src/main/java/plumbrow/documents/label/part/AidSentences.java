@@ -29,12 +29,19 @@ final class AidSentences {
             Pattern.compile("(?i)\\bcontact lenses\\b|\\bhold eyes? open\\b|\\bsip\\b|\\bplenty of water\\b|\\bif (?:swallowed|on skin|in eyes?)\\s*:");
     private static final Pattern NOT_FOR_STOMACH =
             Pattern.compile("(?i)\\bcontact lenses\\b|\\bhold eyes? open\\b|\\bfresh air\\b|\\bcontaminated clothing\\b|\\bif (?:inhaled|on skin|in eyes?)\\s*:");
+    /** Words of the Spanish half of a label, none of them English. */
+    static final Pattern SPANISH = Pattern.compile(
+            "(?<![\\p{L}])(?:para|del|los|las|una|con|por|que|niños|médico|agua|envase|instrucciones)(?![\\p{L}])");
+
     private static final int SHORTEST = 12;
 
     private AidSentences() {}
 
     /** What speaks against it, as a sentence's end; empty where nothing does. */
     static Optional<String> doubt(Route route, String text) {
+        if (SPANISH.matcher(text).find()) {
+            return Optional.of("words of another language seem to stand among it");
+        }
         if (others(route).matcher(text).find()) {
             return Optional.of("what is done for another way of exposure seems to stand among it");
         }

@@ -41,14 +41,14 @@ final class MakerPart implements Part {
             if (NOT_HERE.matcher(part.text()).matches()) {
                 return;
             }
-            Matcher postal = POSTAL.matcher(part.text());
-            boolean end = postal.find();
             if (!part.isEmpty()) {
-                all.line(end ? part.part(0, postal.end()) : part).endLine();
+                all.line(part).endLine();
             }
-            if (end) {
-                String words = all.build().text().replaceAll("\\s+", " ").strip();
-                readings.text(LabelKind.MAKER, words, all.build().quote());
+            Passage whole = all.build();
+            Matcher postal = POSTAL.matcher(whole.text());
+            if (postal.find()) {
+                Passage maker = whole.part(0, postal.end());
+                readings.text(LabelKind.MAKER, maker.text().replaceAll("\\s+", " ").strip(), maker.quote());
                 return;
             }
             i++;

@@ -26,6 +26,9 @@ final class NamePart implements Part {
             "(?i).*\\b(?:restricted use|danger|warning|caution|keep out|group|net (?:contents|wt)|epa|label|directions|active|first aid|booklet|for use|page|warranty|guaranteed?|money back|read|shake|stop|storage|disposal|precautionary|statements?|hazards|kills?|proof of purchase|for up to|contains|see|weeks?|months?|hours|value size|pack)\\b.*");
     private static final Pattern NO_LINE = Pattern.compile("(?i)(?:[+•*†‡]|for\\b|no\\b(?!-)|with$|an?\\b).*|.*\\d\\s?(?:cu|sq|fl|oz|ft|gal)\\b.*|.*[áéíóúñ].*|.*\\p{Ll}.*\\b(?:de|para|con)\\b.*");
     private static final Pattern NO_FIRST = Pattern.compile("(?i)(?:herbicide|insecticide|fungicide|miticide|specimen|for .*)");
+    /** The second line of a name: "500 SC", "4L". */
+    private static final Pattern CODE = Pattern.compile("\\d{1,4}(?:\\.\\d)?\\s?\\p{Lu}{1,4}");
+
     private static final Pattern REFERRED = Pattern.compile(
             "(?i)\\b(?:hereafter|hereinafter|herein|from here on)(?:\\s+(?:is|be))?\\s+(?:referred to|known)\\s+as\\s+[\"“‘']?(?<name>\\p{Lu}[^)\"”’;,.]{1,40})");
     private static final Pattern SUBJECT = Pattern.compile(
@@ -144,7 +147,9 @@ final class NamePart implements Part {
     /** Lines above and below in nearly as large a type that stand over or under it. */
     private static List<Passage> stack(List<Row> rows, Row largest) {
         List<Row> sorted = new ArrayList<>(rows.stream()
-                .filter(row -> names(row) && height(row) >= OF_LARGEST * height(largest) && over(row, largest))
+                .filter(row -> (names(row)
+                                || (row.top() > largest.top() && CODE.matcher(row.text()).matches()))
+                        && height(row) >= OF_LARGEST * height(largest) && over(row, largest))
                 .sorted(Comparator.comparingDouble(Row::top))
                 .toList());
         int at = sorted.indexOf(largest);

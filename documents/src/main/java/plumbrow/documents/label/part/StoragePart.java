@@ -29,6 +29,8 @@ final class StoragePart implements Part {
     private static final Pattern NO_TEXT = Pattern.compile("(?i).*\\b(?:warrant|distributed by|questions or comments)\\b.*");
     private static final Pattern COMPLETE = Pattern.compile("(?i)\\b(?:storage|disposal|handling)\\b");
     private static final double NARROW = 6;
+    private static final double SAME_TYPE = .12;
+    private static final Pattern RUNNING = Pattern.compile("\\p{L}+,?\\s\\p{Ll}.*", Pattern.DOTALL);
 
     @Override
     public void read(LabelText label, Readings readings) {
@@ -39,6 +41,7 @@ final class StoragePart implements Part {
         private final Readings readings;
         private @Nullable String lead;
         private boolean table;
+        private double height;
         private Passage.Builder text = new Passage.Builder();
 
         Pass(Readings readings) {
@@ -47,18 +50,31 @@ final class StoragePart implements Part {
 
         void read(List<LabelText.Line> lines) {
             int page = 0;
+            double top = 0;
             for (LabelText.Line line : lines) {
                 if (line.topic() != Topic.STORAGE) {
                     close();
                     continue;
                 }
-                if (line.row().page() != page && lead != null && ended()) {
+                Row row = line.row();
+                boolean jumped = row.page() != page || row.top() < top;
+                if (jumped && lead != null && ended() && !goesOn(row)) {
                     close();
                 }
-                page = line.row().page();
-                row(line.row());
+                page = row.page();
+                top = row.top();
+                height = row.bottom() - row.top();
+                row(row);
             }
             close();
+        }
+
+        /** Whether the top of a column or page goes on with the text: in the same type, and running text. */
+        private boolean goesOn(Row row) {
+            double other = row.bottom() - row.top();
+            return row.cells().size() == 1
+                    && Math.abs(other - height) < SAME_TYPE * height
+                    && RUNNING.matcher(row.text()).matches();
         }
 
         private void row(Row row) {
@@ -157,7 +173,9 @@ final class StoragePart implements Part {
                         .replaceAll("(?:^|(?<=\\s))[•·▪■●](?=\\s|$)", " ")
                         .replaceAll("\\s+", " ")
                         .strip();
-                if (words.length() < NARROW || NO_TEXT.matcher(words).matches()) {
+                if (words.length() < NARROW
+                        || NO_TEXT.matcher(words).matches()
+                        || AidSentences.SPANISH.matcher(words).find()) {
                     readings.unclear(kind.get(), "other matter seems to stand among it", passage.quote());
                 } else if (ENDED.matcher(words).matches()) {
                     readings.text(kind.get(), words, passage.quote());

@@ -19,8 +19,30 @@ final class Foreign {
 
     private Foreign() {}
 
+    /** The rows without what is Spanish; a short line between Spanish ones is too, where no English word stands in it. */
+    static List<Row> without(List<Row> rows) {
+        List<Row> left = new ArrayList<>();
+        boolean before = false;
+        for (int i = 0; i < rows.size(); i++) {
+            Row row = rows.get(i);
+            List<Row> own = without(row);
+            boolean between = before
+                    && row.cells().size() == 1
+                    && count(ENGLISH, row.text()) == 0
+                    && !SIGNAL.matcher(row.text()).find()
+                    && (count(SPANISH, row.text()) > 0
+                            || i + 1 < rows.size() && isSpanish(rows.get(i + 1).text()))
+                    && !row.text().equals(row.text().toUpperCase(java.util.Locale.ROOT));
+            before = own.isEmpty() || between;
+            if (!before) {
+                left.addAll(own);
+            }
+        }
+        return left;
+    }
+
     /** The row without its Spanish cells; empty where nothing is left. */
-    static List<Row> without(Row row) {
+    private static List<Row> without(Row row) {
         if (row.cells().stream().noneMatch(cell -> isSpanish(cell.text()))) {
             return List.of(row);
         }

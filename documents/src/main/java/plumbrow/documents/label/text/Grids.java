@@ -20,9 +20,16 @@ final class Grids {
     private static final int LONGEST_HEAD = 45;
     private static final int FEWEST_LINES = 6;
     private static final int WORDY = 3;
+    private static final double SHIFTED = 40;
+    private static final double ALIGNED = 4;
+    private static final int LONGEST_VALUE = 3;
     private static final Pattern VALUE = Pattern.compile(
             "(?i)^\\W{0,3}(?:up to |at least |not? |less than )?(?:\\d|\\.\\d|[½¼¾⅓⅔⅛⅜⅝⅞]|(?:one|two|three|four)\\b|none\\b|any ?time|immediately|do not\\b|not\\b|n/?a\\b|[-–—]+$|see\\b).*");
     private static final Pattern GOES_ON = Pattern.compile("(?i).*(?:\\bto|\\bor|[-–,/])$");
+    private static final Pattern MEASURED = Pattern.compile(
+            "(?i)[\\d.]+(?:\\s?[-–]\\s?[\\d.]+)?\\s?(?:lbs?|oz|fl|gal|pts?|qts?|pounds?|ounces?)\\b.*");
+    private static final Pattern NUMBER = Pattern.compile("(?i)(?:up to |at least )?[\\d.½¼¾⅓⅔⅛⅜⅝⅞].*");
+
     /** "(such as the following examples):" under the heads. */
     private static final Pattern NOTE = Pattern.compile("\\([^)]{3,60}\\)\\s?:?");
 
@@ -32,8 +39,14 @@ final class Grids {
 
     private Grids() {}
 
-    /** A table and the row after its last. */
-    record Found(HeaderTable table, List<Column> columns, int end) {}
+    /**
+     * A table.
+     *
+     * @param more records that follow at the top of the next column
+     * @param body the row after its last under the heads
+     * @param end the row after its last
+     */
+    record Found(HeaderTable table, List<Column> columns, List<List<Passage>> more, int body, int end) {}
 
     /** The table whose head begins at a row, if one does. */
     static Optional<Found> at(List<Row> rows, int start) {
@@ -56,7 +69,67 @@ final class Grids {
             return Optional.empty();
         }
         HeaderTable table = tables.get(0);
-        return Optional.of(new Found(table, types(table.heads()), end));
+        List<Column> columns = types(table.heads());
+        List<List<Passage>> more = new ArrayList<>();
+        int after = columns.size() == first.cells().size() ? goesOn(rows, end, first.cells(), columns, more) : end;
+        return Optional.of(new Found(table, columns, more, end, after));
+    }
+
+    /** Rows at the top of the next column that stand under heads which stayed in the last; the row after them. */
+    private static int goesOn(
+            List<Row> rows, int end, List<Cell> heads, List<Column> columns, List<List<Passage>> more) {
+        if (end == 0 || end >= rows.size()) {
+            return end;
+        }
+        Row above = rows.get(end - 1);
+        Row first = rows.get(end);
+        boolean jumped = first.page() != above.page() || first.top() < above.top();
+        double shift = first.first().left() - heads.get(0).left();
+        if (!jumped || Math.abs(shift) < SHIFTED || first.cells().size() < 2) {
+            return end;
+        }
+        int at = end;
+        while (at < rows.size() && rows.get(at).page() == first.page() && rows.get(at).top() >= first.top()) {
+            Row row = rows.get(at);
+            boolean fits = row.cells().stream().allMatch(cell -> under(heads, cell, shift) >= 0);
+            boolean anchor = fits
+                    && under(heads, row.first(), shift) == 0
+                    && row.cells().stream()
+                            .anyMatch(cell -> columns.get(under(heads, cell, shift)).isValue()
+                                    && NUMBER.matcher(cell.text()).matches());
+            boolean follows = fits && !more.isEmpty() && row.cells().size() < heads.size() && !apart(rows.get(at - 1), row);
+            boolean goesOn = follows
+                    && !row.text().endsWith(":")
+                    && (under(heads, row.first(), shift) > 0
+                            || !BEGINS.matcher(row.text()).matches());
+            if (!anchor && !goesOn) {
+                break;
+            }
+            if (anchor) {
+                List<Passage> record = new ArrayList<>();
+                heads.forEach(head -> record.add(new Passage.Builder().build()));
+                more.add(record);
+            }
+            List<Passage> record = more.get(more.size() - 1);
+            for (Cell cell : row.cells()) {
+                int column = under(heads, cell, shift);
+                Passage.Builder both = new Passage.Builder();
+                both.line(record.get(column)).endLine();
+                both.line(Passage.of(row.page(), cell));
+                record.set(column, both.build());
+            }
+            at++;
+        }
+        return at;
+    }
+
+    private static int under(List<Cell> heads, Cell cell, double shift) {
+        for (int i = 0; i < heads.size(); i++) {
+            if (Math.abs(heads.get(i).left() + shift - cell.left()) < ALIGNED) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     /**
@@ -144,10 +217,21 @@ final class Grids {
         return row.page() == above.page() && row.top() - above.top() > PARTED * (above.bottom() - above.top());
     }
 
-    /** A number where a column begins, too near to the words before it to stand in a cell of its own. */
-    private static boolean startsValue(Word word, List<Cell> columns) {
-        return Character.isDigit(word.text().charAt(0))
-                && columns.stream().skip(1).anyMatch(column -> Math.abs(column.left() - word.box().left()) < 4);
+    /** A short value at the end of a line where a column begins, too near to the words before it to stand in a cell of its own. */
+    private static boolean endsInValue(Cell cell, List<Cell> columns) {
+        List<Word> words = cell.words();
+        for (int i = Math.max(1, words.size() - LONGEST_VALUE); i < words.size(); i++) {
+            Word word = words.get(i);
+            boolean begins = columns.stream()
+                    .skip(1)
+                    .anyMatch(column -> Math.abs(column.left() - word.box().left()) < 4);
+            String rest = String.join(
+                    " ", words.subList(i, words.size()).stream().map(Word::text).toList());
+            if (begins && MEASURED.matcher(rest).matches() && words.size() > LONGEST_VALUE) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether a value stands close under a line that ends with a colon, as under "Water bodies:". */
@@ -162,8 +246,8 @@ final class Grids {
             boolean value = below.cells().size() > 1
                     ? below.cells().stream()
                             .skip(1)
-                            .anyMatch(cell -> VALUE.matcher(cell.text()).matches())
-                    : below.first().words().stream().anyMatch(word -> startsValue(word, columns));
+                            .anyMatch(cell -> NUMBER.matcher(cell.text()).matches())
+                    : endsInValue(below.first(), columns);
             if (value && column(columns, below.first()) == 0) {
                 return true;
             }
@@ -183,7 +267,7 @@ final class Grids {
             boolean across = row.cells().size() == 1
                     && row.first().left() < from + step / 2
                     && row.first().box().width() > WIDE * step
-                    && row.first().words().stream().noneMatch(word -> startsValue(word, columns));
+                    && !endsInValue(row.first(), columns);
             boolean outside = row.cells().stream().anyMatch(cell -> cell.left() < from - step / 2);
             boolean atLeft = row.cells().size() == 1 && Math.abs(row.first().left() - from) < step / 4;
             boolean leadsIn = row.text().endsWith(":") && goesOnBelow(rows, end, columns);
@@ -230,7 +314,9 @@ final class Grids {
     static List<List<Passage>> records(Found found) {
         List<List<Passage>> filled = new ArrayList<>();
         List<Passage> lead = List.of();
-        for (List<Passage> record : found.table().records()) {
+        List<List<Passage>> records = new ArrayList<>(found.table().records());
+        records.addAll(found.more());
+        for (List<Passage> record : records) {
             if (leadsIn(record)) {
                 lead = record;
                 continue;

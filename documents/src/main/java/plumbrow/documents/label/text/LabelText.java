@@ -34,9 +34,7 @@ public final class LabelText {
     private LabelText(Paper paper) {
         heads = paper.heads();
         lineByLine = paper.kind() == Paper.Kind.HTML;
-        List<Row> rows = paper.rows().stream()
-                .flatMap(row -> Foreign.without(row).stream())
-                .toList();
+        List<Row> rows = Foreign.without(paper.rows());
         int at = 0;
         while (at < rows.size()) {
             at = take(rows, at);
@@ -112,7 +110,7 @@ public final class LabelText {
                     crop,
                     caption.length() > LONGEST_CAPTION ? "" : caption));
             List<Row> used = found.table().rows();
-            List<Row> rest = rows.subList(at, found.end()).stream()
+            List<Row> rest = rows.subList(at, found.body()).stream()
                     .filter(each -> !used.contains(each))
                     .toList();
             rest.forEach(each -> lines.add(new Line(each, topic)));

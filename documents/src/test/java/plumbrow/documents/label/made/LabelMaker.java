@@ -20,7 +20,7 @@ final class LabelMaker {
         RotationWriter.write(draft);
         StorageWriter.write(draft);
         byte[] file = switch (layout.press()) {
-            case BOOKLET, TYPEWRITER -> ColumnPress.print(draft);
+            case BOOKLET, TYPEWRITER, THREE_COLUMNS, FOUR_COLUMNS, PANELS -> ColumnPress.print(draft);
             case TEXT -> TextPress.print(draft);
             case WEB_PAGE -> WebPress.page(draft);
             default -> WebPress.print(draft, product.name());

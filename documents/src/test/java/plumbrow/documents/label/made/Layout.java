@@ -12,6 +12,9 @@ record Layout(String name, Press press, Heads heads, Rates rates, Rotation rotat
         BOXED,
         SMALL,
         RUNNING_HEADS,
+        THREE_COLUMNS,
+        FOUR_COLUMNS,
+        PANELS,
         WEB_PAGE,
         TEXT
     }
@@ -143,5 +146,42 @@ record Layout(String name, Press press, Heads heads, Rates rates, Rotation rotat
                     Rates.SENTENCES,
                     Rotation.SENTENCES,
                     Gear.SENTENCE,
+                    Aid.LINES),
+            new Layout(
+                    "Three columns of small print, directions in sentences",
+                    Press.THREE_COLUMNS,
+                    Heads.CAPITALS,
+                    Rates.SENTENCES,
+                    Rotation.SENTENCES,
+                    Gear.BULLETS,
+                    Aid.LINES),
+            new Layout(
+                    "Three columns of small print, tables in the columns",
+                    Press.THREE_COLUMNS,
+                    Heads.NUMBERED,
+                    Rates.TABLE_EACH_CROP,
+                    Rotation.TABLE,
+                    Gear.SENTENCE,
+                    Aid.LINES),
+            new Layout(
+                    "Four columns of small print, lists",
+                    Press.FOUR_COLUMNS,
+                    Heads.CAPITALS,
+                    Rates.BULLETS,
+                    Rotation.PAIRS,
+                    Gear.BULLETS,
+                    Aid.LINES),
+            new Layout(
+                    "Panels: small print, Spanish beside, front in large type",
+                    Press.PANELS,
+                    Heads.CAPITALS,
+                    Rates.SENTENCES,
+                    Rotation.SENTENCES,
+                    Gear.SENTENCE,
                     Aid.LINES));
+
+    /** Whether it is set in the small print of a container's label. */
+    boolean isSmallPrint() {
+        return press == Press.THREE_COLUMNS || press == Press.FOUR_COLUMNS || press == Press.PANELS;
+    }
 }

@@ -69,6 +69,19 @@ public final class Galley implements AutoCloseable {
         show(pages.get(0), text, bold, 150, 740, size + 4);
     }
 
+    /** Goes on in another column; of columns that run side by side. */
+    public void in(int other) {
+        column = other;
+    }
+
+    /** A line in another size. */
+    public void large(String text, float other) throws IOException {
+        feed(column);
+        heights[column] -= other * .2f;
+        show(pages.get(pageOf[column]), text, bold, columns.get(column).left, heights[column] - other * .6f, other);
+        heights[column] -= other * 1.05f;
+    }
+
     public void space(float points) {
         heights[column] -= points;
     }
@@ -114,7 +127,7 @@ public final class Galley implements AutoCloseable {
         }
         for (int line = 0; line < lines; line++) {
             feed(column);
-            float left = into.left;
+            float left = columns.get(column).left;
             for (int i = 0; i < wrapped.size(); i++) {
                 if (line < wrapped.get(i).size()) {
                     show(pages.get(pageOf[column]), wrapped.get(i).get(line), regular, left, heights[column], size);
