@@ -3,6 +3,7 @@ package plumbrow.app.book;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -27,6 +28,10 @@ import plumbrow.documents.confirm.ReadOnLabel;
 import plumbrow.documents.mend.Mend;
 import plumbrow.documents.shelf.FiledPaper;
 import plumbrow.documents.weather.WeatherRead;
+import plumbrow.documents.workbook.edit.EditFaults;
+import plumbrow.documents.workbook.edit.RowChange;
+import plumbrow.documents.workbook.edit.RowGoneException;
+import plumbrow.documents.workbook.edit.SeasonEdit;
 
 /**
  * The one file that holds an adviser's seasons and what was chosen in them. A book may be read from many threads and
@@ -182,6 +187,11 @@ public final class Book implements AutoCloseable {
      * @throws MeanwhileException where the season lacks such changes; nothing has changed then
      */
     public Brought bring(Season season, @Nullable Instant at, boolean over) {
+        return bring(new By(null, "", By.Way.WORKBOOK, at), season, over);
+    }
+
+    /** As {@link #bring(Season, Instant, boolean)}, by somebody whom the history of changes names. */
+    public Brought bring(By by, Season season, boolean over) {
         return database.write(sql -> {
             SeasonRows rows = new SeasonRows(sql);
             DeskChangeRows changes = new DeskChangeRows(JdbcClient.create(sql));
@@ -194,7 +204,12 @@ public final class Book implements AutoCloseable {
             }
             rows.replace(season);
             changes.forget(season.year());
-            return new Brought(before.isPresent(), new LogRows(JdbcClient.create(sql)).merge(season, at), gone);
+            LogLine.Merged log = new LogRows(JdbcClient.create(sql)).merge(season, by.at());
+            Season now = rows.season(season.year()).orElseThrow();
+            if (before.isEmpty() || !before.get().equals(now)) {
+                new ChangeRows(sql).add(before.orElse(null), now, by, null);
+            }
+            return new Brought(before.isPresent(), log, gone);
         });
     }
 
@@ -218,6 +233,22 @@ public final class Book implements AutoCloseable {
                         "The season in the book has changed since it was looked at; " + what + ".");
             }
         }
+
+        /** Refuses to let a program go that somebody chose: choices stay, and one speaks of it. */
+        public void demandChosen(Season after) {
+            for (Choice choice : choices) {
+                boolean was = has(written, choice);
+                if (was && !has(after, choice)) {
+                    throw new MeanwhileException("The program '" + choice.program() + "' of " + choice.field()
+                            + " was chosen by " + choice.who() + "; choices stay, and so does what they speak of.");
+                }
+            }
+        }
+
+        private static boolean has(Season season, Choice choice) {
+            return season.programs(choice.field()).stream()
+                    .anyMatch(program -> program.name().equals(choice.program()));
+        }
     }
 
     /**
@@ -233,17 +264,102 @@ public final class Book implements AutoCloseable {
 
     /** As {@link #change}, for a change that looks at more than the season as it was put in. */
     public void changeHeld(Function<Held, Season> change) {
-        writing(own -> sql -> {
+        changeHeld(By.unsaid(null), change);
+    }
+
+    /**
+     * As {@link #changeHeld(Function)}, by somebody whom the history of changes names.
+     *
+     * @return the number of the change in the history; empty where nothing was changed
+     */
+    public Optional<Integer> changeHeld(By by, Function<Held, Season> change) {
+        return writing(own -> sql -> {
             Held held = held(sql);
-            Season written = held.written();
-            Season changed = own.ask(() -> change.apply(held));
-            if (!changed.equals(written)) {
-                refuseUnknown(UnknownNames.added(written, changed));
-                new SeasonRows(sql).replace(changed);
-                new DeskChangeRows(JdbcClient.create(sql)).note(written, changed);
-                new LogRows(JdbcClient.create(sql)).merge(changed, null);
+            return write(sql, held, own.ask(() -> change.apply(held)), by, null);
+        });
+    }
+
+    private static Optional<Integer> write(
+            JdbcOperations sql, Held held, Season changed, By by, @Nullable Integer takesBack) {
+        Season written = held.written();
+        if (changed.equals(written)) {
+            return Optional.empty();
+        }
+        refuseUnknown(UnknownNames.added(written, changed));
+        new SeasonRows(sql).replace(changed);
+        new DeskChangeRows(JdbcClient.create(sql)).note(written, changed);
+        new LogRows(JdbcClient.create(sql)).merge(changed, by.at());
+        return Optional.of(new ChangeRows(sql).add(written, changed, by, takesBack));
+    }
+
+    /**
+     * Changes rows of the latest season, all of them or none.
+     *
+     * @return the number of the change in the history; empty where nothing was changed
+     * @throws EditFaults with all that speaks against it, in the words of a workbook's faults
+     * @throws MeanwhileException where a row is no longer as it was seen
+     */
+    public Optional<Integer> edit(By by, List<RowChange> rows) {
+        return changeHeld(by, held -> edited(held, rows));
+    }
+
+    private static Season edited(Held held, List<RowChange> rows) {
+        try {
+            Season after = SeasonEdit.of(held.written(), rows);
+            held.demandChosen(after);
+            return after;
+        } catch (RowGoneException gone) {
+            throw new MeanwhileException(gone.getMessage() + " Nothing was changed.");
+        }
+    }
+
+    /**
+     * Begins a season where the book holds none.
+     *
+     * @throws MeanwhileException where it holds one by now
+     */
+    public void begin(By by, Season first) {
+        database.write(sql -> {
+            SeasonRows rows = new SeasonRows(sql);
+            if (!rows.years().isEmpty()) {
+                throw new MeanwhileException("The book holds a season by now; nothing was changed.");
             }
-            return changed;
+            refuseUnknown(UnknownNames.of(first));
+            rows.replace(first);
+            return new ChangeRows(sql).add(null, first, by, null);
+        });
+    }
+
+    /** Every change of a season, in the order of writing. */
+    public List<SeasonChange> changes(int year) {
+        return database.read(sql -> new ChangeRows(sql).all(year));
+    }
+
+    /**
+     * Takes a change of the latest season back, or an undo of one, as long as its rows are as it left them. What others changed
+     * since stays.
+     *
+     * @return the number of the undo in the history
+     * @throws EditFaults where the season without it would break a rule
+     * @throws MeanwhileException where its rows were changed since, or it is taken back already
+     */
+    public int undo(int number, By by) {
+        return writing(own -> sql -> {
+            Held held = held(sql);
+            SeasonChange change = new ChangeRows(sql).one(held.written().year(), number);
+            if (change.takenBack()) {
+                throw new MeanwhileException("Change " + number + " is taken back already.");
+            }
+            if (change.rows().isEmpty()) {
+                throw new BookException("Change " + number + " brought the season in; it can't be taken back.");
+            }
+            List<RowChange> back = new ArrayList<>(change.rows());
+            Collections.reverse(back);
+            Season without = own.ask(
+                    () -> edited(held, back.stream().map(RowChange::inverse).toList()));
+            By.Way way = change.way() == By.Way.UNDO ? By.Way.REDO : By.Way.UNDO;
+            return write(sql, held, without, new By(by.who(), by.why(), way, by.at()), number)
+                    .orElseThrow(() -> new BookException("Change " + number + " left nothing to take back."));
         });
     }
 
@@ -253,10 +369,10 @@ public final class Book implements AutoCloseable {
     }
 
     /** Writes with the help of somebody whose own refusals come out as they are. */
-    private <T> void writing(Function<Asking, Function<JdbcOperations, T>> changes) {
+    private <T> T writing(Function<Asking, Function<JdbcOperations, T>> changes) {
         Asking own = new Asking();
         try {
-            database.write(changes.apply(own));
+            return database.write(changes.apply(own));
         } catch (BookException fault) {
             throw own.refusal == null ? fault : own.refusal;
         }

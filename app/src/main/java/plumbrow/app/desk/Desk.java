@@ -33,6 +33,7 @@ import plumbrow.app.desk.ask.AskApi;
 import plumbrow.app.desk.ask.AskPage;
 import plumbrow.app.desk.ask.DemoDesk;
 import plumbrow.app.desk.ask.DoorsPage;
+import plumbrow.app.desk.build.BuildPage;
 import plumbrow.app.desk.calendar.CalendarApi;
 import plumbrow.app.desk.calendar.CalendarPage;
 import plumbrow.app.desk.calendar.Trials;
@@ -55,6 +56,10 @@ import plumbrow.app.desk.papers.PapersPage;
 import plumbrow.app.desk.pests.PestsPage;
 import plumbrow.app.desk.plan.PlanPage;
 import plumbrow.app.desk.plan.Plans;
+import plumbrow.app.desk.rows.EnterPage;
+import plumbrow.app.desk.rows.HistoryPage;
+import plumbrow.app.desk.rows.RowsPage;
+import plumbrow.app.desk.rows.StartPage;
 import plumbrow.app.desk.search.SearchPage;
 import plumbrow.app.desk.season.SeasonPage;
 import plumbrow.app.desk.shelf.CardPage;
@@ -91,6 +96,7 @@ import plumbrow.app.desk.years.YearsPage;
     ApiPages.class,
     AskApi.class,
     AskPage.class,
+    BuildPage.class,
     CalendarApi.class,
     CalendarPage.class,
     CardPage.class,
@@ -99,9 +105,11 @@ import plumbrow.app.desk.years.YearsPage;
     ConfirmPage.class,
     DoorsPage.class,
     Doors.class,
+    EnterPage.class,
     FieldPage.class,
     FiguresPage.class,
     HoursPage.class,
+    HistoryPage.class,
     IngredientsPage.class,
     LogApi.class,
     LogPage.class,
@@ -114,9 +122,11 @@ import plumbrow.app.desk.years.YearsPage;
     PestsPage.class,
     PlanPage.class,
     ReadingPage.class,
+    RowsPage.class,
     SearchPage.class,
     SeasonPage.class,
     ShelfPage.class,
+    StartPage.class,
     TroublePages.class,
     WeighingPage.class,
     YearsPage.class

@@ -13,8 +13,10 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.hours.HourlyWeather;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Book;
+import plumbrow.app.book.By;
 import plumbrow.app.book.Choice;
 import plumbrow.app.book.LogLine;
+import plumbrow.app.book.SeasonChange;
 import plumbrow.app.book.StoredPaper;
 import plumbrow.app.book.WeatherOnFile;
 import plumbrow.app.book.TypedValue;
@@ -24,6 +26,7 @@ import plumbrow.documents.confirm.ReadOnLabel;
 import plumbrow.documents.mend.Mend;
 import plumbrow.documents.shelf.FiledPaper;
 import plumbrow.documents.weather.WeatherAsked;
+import plumbrow.documents.workbook.edit.RowChange;
 
 /** The book as the desk sees it: its latest season, and the log of decisions. Safe for several threads. */
 public final class DeskBook implements AutoCloseable {
@@ -114,6 +117,45 @@ public final class DeskBook implements AutoCloseable {
     /** The same for a change that looks at more than the season as it was put in. */
     public void changeHeld(Function<Book.Held, Season> change) {
         book.changeHeld(change);
+    }
+
+    /** The same, by somebody whom the history of changes names; the number of the change, where anything was changed. */
+    public Optional<Integer> changeHeld(By by, Function<Book.Held, Season> change) {
+        return book.changeHeld(by, change);
+    }
+
+    /** The same, for a change that may take programs out: one that somebody chose stays. */
+    public Optional<Integer> changeHeldKeepingChosen(By by, Function<Book.Held, Season> change) {
+        return book.changeHeld(by, held -> {
+            Season after = change.apply(held);
+            held.demandChosen(after);
+            return after;
+        });
+    }
+
+    /** Changes rows of the latest season, all of them or none; the number of the change, where anything was changed. */
+    public Optional<Integer> edit(By by, List<RowChange> rows) {
+        return book.edit(by, rows);
+    }
+
+    /** Begins a season in an empty book. */
+    public void begin(By by, Season first) {
+        book.begin(by, first);
+    }
+
+    /** Puts a season in the place of that of its year, as a workbook does. */
+    public Book.Brought bring(By by, Season season, boolean over) {
+        return book.bring(by, season, over);
+    }
+
+    /** Every change of a season, in the order of writing. */
+    public List<SeasonChange> changes(int year) {
+        return book.changes(year);
+    }
+
+    /** Takes a change back, or an undo of one. */
+    public int undo(int number, By by) {
+        return book.undo(number, by);
     }
 
     /** The decisions recorded for a year, oldest first. */

@@ -138,7 +138,7 @@ final class Chromium implements AutoCloseable {
     List<?> smallTargets() {
         return list("""
                 const out = [];
-                for (const e of document.querySelectorAll('button, summary, input:not([type=hidden]):not([type=radio]), select, textarea, .pick label, .go, nav a, .name')) {
+                for (const e of document.querySelectorAll('button, summary, input:not([type=hidden]):not([type=radio]):not(.check input), .check, select, textarea, .pick label, .go, nav a, .name')) {
                   const box = e.getBoundingClientRect();
                   if (box.width && box.height < 43.5) out.push(e.tagName + ' ' + e.textContent.trim().slice(0, 30) + ' ' + box.height);
                 }

@@ -15,9 +15,13 @@ public record Fault(String sheet, int row, String column, String found, String e
     /** The fault in one sentence: where, what was found, what would be right. */
     public String sentence() {
         String place = sheet + (row > 0 ? ", row " + row : "") + (column.isEmpty() ? "" : ", column " + column);
+        return place + ": " + words();
+    }
+
+    /** The fault as it stands beside its cell: what was found, what would be right. */
+    public String words() {
         String end = expected.endsWith("?") ? "" : ".";
-        return place + ": " + (found.isEmpty() ? "nothing there" : "found " + quoted()) + ", expected " + expected
-                + end;
+        return (found.isEmpty() ? "nothing there" : "found " + quoted()) + ", expected " + expected + end;
     }
 
     private String quoted() {
