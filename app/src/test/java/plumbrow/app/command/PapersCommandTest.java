@@ -41,7 +41,7 @@ class PapersCommandTest {
                 .replaceAll("\\s+", " ");
         assertThat(out)
                 .contains("Ironweir 4L, as of 2026-11-25", "chemical-resistant apron", "1-800-222-1222")
-                .contains("Beside caffeine: about 15 times the dose", "Atrazine in a container of 2.5 gal: 9.99 lb")
+                .contains("Beside caffeine: about 7.5 times the dose", "Atrazine in a container of 2.5 gal: 9.99 lb")
                 .contains("no federal reportable quantity found for these names")
                 .contains("CAUTION: the acute values agree", "The current label is the law");
         Path pdf = folder.resolve("card.pdf");

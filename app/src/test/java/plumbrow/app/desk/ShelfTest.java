@@ -87,7 +87,7 @@ class ShelfTest {
     void everyValueOfTheCardLeadsToThePageWithItsWordsMarked() {
         Visitor.Page card = visitor.get("/shelf/papers/1/card?container=2.5%20gal");
         assertThat(card.text())
-                .contains("Atrazine in a container of 2.5 gal9.99 lb", "about 15 times the dose", "1-800-222-1222");
+                .contains("Atrazine in a container of 2.5 gal9.99 lb", "about 7.5 times the dose", "1-800-222-1222");
         Matcher links = Pattern.compile("href=\"(/shelf/papers/\\d+\\?at=\\d+)#picture\"")
                 .matcher(card.body());
         int seen = 0;

@@ -31,7 +31,7 @@ public final class CardPaper {
             new Setting(6.6, 140),
             new Setting(6, 90));
     private static final List<CardPart> LEFT = List.of(
-            CardPart.IDENTITY, CardPart.GROUPS, CardPart.WEAR, CardPart.FIRST_AID, CardPart.SPILL, CardPart.STORAGE);
+            CardPart.FIRST_AID, CardPart.WEAR, CardPart.SPILL, CardPart.IDENTITY, CardPart.GROUPS, CardPart.STORAGE);
     private static final List<CardPart> MAY_BE_CUT =
             List.of(CardPart.STORAGE, CardPart.SHIPPING, CardPart.VAPOUR, CardPart.WATER, CardPart.WILDLIFE);
 

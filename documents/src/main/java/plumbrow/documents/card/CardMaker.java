@@ -15,18 +15,18 @@ public final class CardMaker {
         Ingredients ingredients = Ingredients.of(input.sheet());
         EverydayScale everyday = EverydayPart.scale(input);
         List<CardSection> sections = new ArrayList<>();
+        sections.add(FirstAidPart.of(input));
+        sections.add(WearPart.of(input));
+        sections.add(SpillPart.of(input, ingredients));
         sections.add(IdentityPart.of(input, ingredients));
         sections.add(GroupPart.of(input, ingredients));
-        sections.add(WearPart.of(input));
-        sections.add(FirstAidPart.of(input));
-        sections.add(SpillPart.of(input, ingredients));
         sections.add(AcutePart.of(input, ingredients));
-        sections.add(EverydayPart.of(everyday));
         sections.add(TextParts.storage(input));
         sections.add(TextParts.shipping(input));
         sections.add(VapourPart.of(input, ingredients));
         sections.add(WaterPart.of(ingredients));
         sections.add(WildlifePart.of(input, ingredients));
+        sections.add(EverydayPart.of(everyday));
         sections.add(PapersPart.of(input));
         return new ProductCard(name(input), input.today(), sections, everyday);
     }

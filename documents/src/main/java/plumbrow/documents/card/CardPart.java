@@ -4,18 +4,18 @@ import java.util.Locale;
 
 /** The parts of a card, in the order in which somebody at the jug asks. */
 public enum CardPart {
+    FIRST_AID("First aid and who to call"),
+    WEAR("What to wear"),
+    SPILL("If it spills"),
     IDENTITY("What it is"),
     GROUPS("Site-of-action groups"),
-    WEAR("What to wear"),
-    FIRST_AID("First aid and who to call"),
-    SPILL("If it spills"),
     ACUTE("How poisonous at once"),
-    EVERYDAY("Beside everyday substances"),
     STORAGE("Storing it"),
     SHIPPING("Hauling it"),
     VAPOUR("Lost as vapour"),
     WATER("Leaching and runoff"),
     WILDLIFE("Birds, fish, bees"),
+    EVERYDAY("Beside everyday substances"),
     PAPERS("How good the papers are");
 
     private final String title;

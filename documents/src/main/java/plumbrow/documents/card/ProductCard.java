@@ -46,6 +46,11 @@ public record ProductCard(String product, LocalDate asOf, List<CardSection> sect
                 everyday);
     }
 
+    /** What must be seen at once. */
+    public FirstScreen firstScreen() {
+        return FirstScreen.of(this);
+    }
+
     public CardSection section(CardPart part) {
         return sections.stream()
                 .filter(section -> section.part() == part)

@@ -114,9 +114,9 @@ class CardMakerTest {
     void aHerbicideAtThreeThousandIsAFactorOfFifteenBesideCaffeine() { // L1
         ProductCard card = card(TypedSheet.furrowgate().change(11, "500 mg/kg", "3,000 mg/kg"));
         CardLine caffeine = line(card, CardPart.EVERYDAY, "Beside caffeine");
-        assertThat(caffeine.says()).isEqualTo("about 15 times the dose");
-        assertThat(Objects.requireNonNull(caffeine.working()).number("ratio")).isEqualTo(15);
-        assertThat(caffeine.origins().get(0).words()).contains("prints 192");
+        assertThat(caffeine.says()).isEqualTo("about 7.5 times the dose");
+        assertThat(Objects.requireNonNull(caffeine.working()).number("ratio")).isEqualTo(7.5);
+        assertThat(caffeine.origins().get(0).words()).contains("prints 367");
         assertThat(card.section(CardPart.EVERYDAY).cautions()).containsExactly(EverydayScale.CAUTION);
         assertThat(EverydayScale.CAUTION).contains("one dose swallowed", "no safety rating");
     }
@@ -124,7 +124,7 @@ class CardMakerTest {
     @Test
     void aLimitIsAtLeastSoMuch() { // L3
         ProductCard card = card(TypedSheet.furrowgate().change(11, "500 mg/kg", "> 5,000 mg/kg"));
-        assertThat(line(card, CardPart.EVERYDAY, "Beside table salt").says()).isEqualTo("at least 1.7 times the dose");
+        assertThat(line(card, CardPart.EVERYDAY, "Beside table salt").says()).isEqualTo("at least 1.2 times the dose");
         assertThat(card.everyday().entries()).anyMatch(each -> each.own() && each.atLeast());
     }
 
