@@ -31,7 +31,7 @@ public enum Family {
             new Form("K", "K")),
     DENSITY(
             false,
-            new Form("g/mL", "g\\s?/\\s?(?:m[lL]|cm\\s?[3³]|cc)|g\\s?[.·]?\\s?cm\\s?(?:-3|⁻³)|gm?/cc"),
+            new Form("g/mL", "g\\s?/\\s?(?:m[lL]|cm\\s?[3³]|cc3?)|g\\s?[.·]?\\s?cm\\s?(?:-3|⁻³)|gm?/cc"),
             new Form("kg/L", "kg\\s?/\\s?(?:[lL]|dm\\s?[3³])"),
             new Form("kg/m³", "kg\\s?/\\s?m\\s?[3³]"),
             new Form("g/L", "g\\s?/\\s?[lL]"),

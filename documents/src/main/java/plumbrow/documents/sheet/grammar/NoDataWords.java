@@ -11,7 +11,7 @@ public final class NoDataWords {
                     + "|not (?:(?:yet )?(?:been )?)(?:determined|available|applicable|established|known|measured|tested|relevant|assigned|required)"
                     + "|none (?:established|known|available|determined|assigned|reported|listed)|none\\b(?=\\W*$)"
                     + "|n\\.?\\s?/\\s?[ae]\\b\\.?|n\\.\\s?[ade]\\.|n[ad]\\b\\.?(?=\\W*$)|unknown\\b|undetermined\\b"
-                    + "|(?:data|information) not available|does not flash|will not flash|[-–—]{1,3}(?=\\s*$))");
+                    + "|(?:data|information) not available|does not flash|will not flash|not? (?:flammable|combustible)\\b|non-?(?:flammable|combustible)\\b|[-–—]{1,3}(?=\\s*$))");
 
     private NoDataWords() {}
 

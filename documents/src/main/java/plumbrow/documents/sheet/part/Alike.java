@@ -8,6 +8,7 @@ import plumbrow.documents.sheet.Content;
 /** Whether two statements say the same, though one leaves something out, or spells or rounds it otherwise. */
 final class Alike {
     private static final double ROUNDED = .006;
+    private static final double COARSE = .05;
 
     private Alike() {}
 
@@ -52,6 +53,15 @@ final class Alike {
                 && Conversions.quantity(one.unit()).equals(Conversions.quantity(other.unit()))
                 && compatible(one.conditions().celsius(), other.conditions().celsius())
                 && compatible(one.conditions().hours(), other.conditions().hours());
+    }
+
+    /** The same size, as where one unit is rounded more than the other: "< 0.0013 kPa (< 0.01 mm Hg)". */
+    static boolean rounded(Amount one, Amount other) {
+        double first = Conversions.base(one.low(), one.unit());
+        double second = Conversions.base(other.low(), other.unit());
+        return one.qualifier() == other.qualifier()
+                && Conversions.quantity(one.unit()).equals(Conversions.quantity(other.unit()))
+                && Math.abs(first - second) <= COARSE * Math.max(Math.abs(first), Math.abs(second));
     }
 
     private static boolean compatible(

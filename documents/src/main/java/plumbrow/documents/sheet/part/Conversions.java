@@ -4,6 +4,7 @@ import plumbrow.science.safety.VapourPressure;
 
 /** Units of one quantity in one of them, only to see whether two statements agree. */
 final class Conversions {
+    private static final double PASCALS_PER_PSI = 6894.757;
     private static final double KELVIN = 273.15;
     private static final double G_ML_PER_LB_GAL = 1 / 8.345404;
     private static final double G_ML_PER_LB_FT3 = .01601846;
@@ -14,7 +15,7 @@ final class Conversions {
     /** What a unit measures; the unit itself where it has no other. */
     static String quantity(String unit) {
         return switch (unit) {
-            case "mmHg", "torr", "hPa", "kPa", "mPa", "MPa", "Pa", "µPa", "mbar", "bar", "atm" -> "pressure";
+            case "mmHg", "torr", "hPa", "kPa", "mPa", "MPa", "Pa", "µPa", "mbar", "bar", "atm", "psi" -> "pressure";
             case "°C", "°F", "K" -> "temperature";
             case "g/mL", "kg/L", "kg/m³", "lb/gal", "lb/ft³", "" -> "density";
             case "lb", "kg" -> "weight";
@@ -30,6 +31,7 @@ final class Conversions {
             case "mmHg", "torr", "hPa", "kPa", "mPa", "MPa", "Pa", "mbar", "atm" ->
                 value * VapourPressure.pascalsPer(unit);
             case "bar" -> value * 1e5;
+            case "psi" -> value * PASCALS_PER_PSI;
             case "µPa" -> value * 1e-6;
             case "°C" -> value + KELVIN;
             case "°F" -> (value - 32) / 1.8 + KELVIN;

@@ -21,6 +21,12 @@ final class HazardPart implements Part {
     private static final Pattern SIGNAL = Pattern.compile("(?i)\\W*\\b(danger|warning|caution)\\b.*");
     private static final Pattern SIGNAL_ALONE =
             Pattern.compile("(?i)\\W{0,3}(danger|warning|caution)\\W{0,3}(?:poison\\W{0,3})?");
+    private static final Pattern SIGNAL_AHEAD = Pattern.compile("\\W{0,3}(DANGER|WARNING)\\s?[!.]\\s*(?=\\p{Lu})");
+
+    /** What the harm to a part of the body looks like is no statement of the sheet's classification. */
+    private static final Pattern BODY_PART =
+            Pattern.compile("(?i)\\W*(?:eyes?|skin|inhalation|ingestion|swallowing)(?: contact)?\\W*");
+
     private static final Pattern QUOTED =
             Pattern.compile("(?i)\\bsignal word[^:]{0,30}[:\\s]\\s*(danger|warning|caution)\\b");
     private static final Pattern NO_SIGNAL =
@@ -56,11 +62,19 @@ final class HazardPart implements Part {
         }
         if (!readings.has(ValueKind.SIGNAL_WORD)) {
             for (Row row : sheet.rows(SheetSection.HAZARDS)) {
-                Matcher alone = SIGNAL_ALONE.matcher(row.text());
-                if (alone.matches()) {
-                    keep(alone.group(1), Passage.of(row).quote(), readings);
-                }
+                row.cells().forEach(cell -> alone(Passage.of(row.page(), cell), readings));
             }
+        }
+    }
+
+    /** The word in a line of its own, or in capitals before what it warns of. */
+    private static void alone(Passage cell, Readings readings) {
+        Matcher alone = SIGNAL_ALONE.matcher(cell.text());
+        Matcher ahead = SIGNAL_AHEAD.matcher(cell.text());
+        if (alone.matches()) {
+            keep(alone.group(1), cell.quote(), readings);
+        } else if (ahead.lookingAt() && !readings.has(ValueKind.SIGNAL_WORD)) {
+            keep(ahead.group(1), cell.quote(ahead.start(1), ahead.end(1)), readings);
         }
     }
 
@@ -134,7 +148,9 @@ final class HazardPart implements Part {
 
     private static void uncoded(SheetText sheet, Readings readings) {
         for (Row row : sheet.rows(SheetSection.HAZARDS)) {
-            row.cells().forEach(cell -> official(Passage.of(row.page(), cell), readings));
+            if (!BODY_PART.matcher(row.first().text()).matches()) {
+                row.cells().forEach(cell -> official(Passage.of(row.page(), cell), readings));
+            }
         }
         for (Item item : sheet.items(SheetSection.HAZARDS)) {
             boolean hazard = item.is(Label.HAZARD_STATEMENTS);
@@ -159,7 +175,7 @@ final class HazardPart implements Part {
     }
 
     private static void official(Passage words, Readings readings) {
-        String plain = Prose.of(words).replaceAll("\\.$", "");
+        String plain = Prose.of(words).replaceAll("[.!]$|^[\\s:•]+", "");
         HazardWords.code(plain)
                 .ifPresent(code -> readings.state(
                         ValueKind.HAZARD_STATEMENT, new Content.Statement(code, plain, false), words.quote()));

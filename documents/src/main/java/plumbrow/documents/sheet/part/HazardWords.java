@@ -41,7 +41,7 @@ final class HazardWords {
         put("H314", "Causes severe skin burns and eye damage");
         put("H315", "Causes skin irritation");
         put("H316", "Causes mild skin irritation");
-        put("H317", "May cause an allergic skin reaction");
+        put("H317", "May cause (?:an )?allergic skin reaction");
         put("H318", "Causes serious eye damage");
         put("H319", "Causes serious eye irritation");
         put("H320", "Causes eye irritation");

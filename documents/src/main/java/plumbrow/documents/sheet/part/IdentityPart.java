@@ -32,6 +32,9 @@ final class IdentityPart implements Part {
     private static final Pattern ELSEWHERE =
             Pattern.compile("(?i)^\\W*(?:\\(?outside|international|usa?:|mexico|canada)");
 
+    /** A number of three, three and four digits is whole before what stands behind it. */
+    private static final Pattern WHOLE_NUMBER =
+            Pattern.compile("^(\\+?(?:1[-. ]{1,2})?\\(?\\d{3}\\)?[-. /]{1,3}\\d{3}[-. ]\\d{4})\\s\\d.*");
     private static final Pattern UNCLOSED = Pattern.compile("\\s*\\([^)]*$");
     private static final Pattern POSTAL_CODE = Pattern.compile("\\d{5}[-–]\\d{4}");
     private static final int FEWEST_DIGITS = 7;
@@ -144,6 +147,8 @@ final class IdentityPart implements Part {
 
     private static void keepPhone(String purpose, Passage value, Matcher found, Readings readings) {
         String printed = found.group().replaceAll("\\s+", " ");
+        Matcher whole = WHOLE_NUMBER.matcher(printed);
+        printed = whole.matches() ? whole.group(1) : printed;
         String number = printed.indexOf('(') >= 0 && printed.indexOf(')') < 0 ? printed.replace("(", "") : printed;
         long digits = number.chars().filter(Character::isDigit).count();
         if (digits >= FEWEST_DIGITS

@@ -73,7 +73,8 @@ final class IngredientPart implements Part {
         boolean numbers = has(row, CAS_HEAD);
         boolean names = has(row, NAME_HEAD);
         boolean shares = has(row, SHARE_HEAD);
-        return (numbers && (names || shares)) || (names && shares && row.cells().size() > 2);
+        boolean digits = row.text().chars().anyMatch(Character::isDigit);
+        return (numbers && (names || shares)) || (names && shares && row.cells().size() > 2 && !digits);
     }
 
     private static boolean has(Row row, Pattern head) {

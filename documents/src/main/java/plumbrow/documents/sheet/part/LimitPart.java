@@ -251,7 +251,8 @@ final class LimitPart implements Part {
         if (amount != null) {
             int end = cell.text().length();
             Stretch whole = new Stretch(new AmountText(amount.amount(), 0, end, amount.doubt()), 0, end, 0);
-            state(whole, cell, substance, find(AUTHORITY, head), find(BASIS, head), readings);
+            String basis = first(find(BASIS, head), find(BASIS, String.join(" ", table.heads())));
+            state(whole, cell, substance, find(AUTHORITY, head), basis, readings);
         }
     }
 

@@ -40,6 +40,8 @@ final class MakerPart implements Part {
             "(?i)^[\\s:]*(?:(?:name,? )?(?:company|manufacturer|manufactured|supplier|distributor|distributed|registrant|importer|producer|vendor|"
                     + "responsible party|details of the supplier|address|prepared|made|u\\.?s\\.? headquarters|headquarters)"
                     + "[^:\\d]{0,60}?(?::|$)\\s*)");
+    private static final Pattern LABEL_BEHIND =
+            Pattern.compile("(?i).*\\b(?:company|manufacturer|supplier|distributor|registrant)(?: name)?\\s*:");
     private static final Pattern NO_NAME = Pattern.compile(
             "(?i).*(?:\\b(?:tel|phone|telephone|fax|e-?mail|www|http|emergency|section|identification|date|revision|product|use|sds|msds)\\b|@|\\d{3}[-. )]\\s?\\d{3}[-. ]\\d{4}).*");
 
@@ -81,7 +83,7 @@ final class MakerPart implements Part {
         for (int i = at - 1; i >= 0 && lines.size() < MOST_LINES && !labelled && !whole; i--) {
             Row row = rows.get(i);
             String beside = beside(row, left);
-            boolean named = LABEL.matcher(beside).find();
+            boolean named = LABEL.matcher(beside).find() || LABEL_BEHIND.matcher(beside).matches();
             if (!beside.isEmpty() && !named && (alone || SUBSECTION.matcher(beside).matches() || beside.endsWith(":"))) {
                 break;
             }
@@ -94,7 +96,7 @@ final class MakerPart implements Part {
             }
             String text = above.text();
             Passage plain = withoutLabel(above);
-            if (apart(row, below) || plain.isEmpty() || NO_NAME.matcher(plain.text()).matches()) {
+            if (apart(row, below) || plain.isEmpty() || SUBSECTION.matcher(text).matches() || NO_NAME.matcher(plain.text()).matches()) {
                 break;
             }
             lines.add(plain);
@@ -132,7 +134,10 @@ final class MakerPart implements Part {
                 for (Word word : cell.words()) {
                     if (word.box().left() < left - SAME_LEFT) {
                         words.append(words.isEmpty() ? "" : " ").append(word.text());
-                        if (behind && word.text().endsWith(":") && !LABEL.matcher(words).find()) {
+                        if (behind
+                                && word.text().endsWith(":")
+                                && !LABEL_BEHIND.matcher(words).matches()
+                                && !LABEL.matcher(words).find()) {
                             words.setLength(0);
                         }
                     }

@@ -1,6 +1,8 @@
 package plumbrow.documents.sheet.part;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -28,14 +30,32 @@ final class PropertyPart implements Part {
             new Property(ValueKind.VAPOUR_PRESSURE, Label.VAPOUR_PRESSURE, List.of(Family.PRESSURE)),
             new Property(ValueKind.BOILING_POINT, Label.BOILING_POINT, List.of(Family.TEMPERATURE)),
             new Property(ValueKind.FLASH_POINT, Label.FLASH_POINT, List.of(Family.TEMPERATURE)),
+            new Property(ValueKind.LOWER_EXPLOSIVE_LIMIT, Label.LOWER_LIMIT, List.of(Family.PERCENT, Family.BARE)),
+            new Property(ValueKind.UPPER_EXPLOSIVE_LIMIT, Label.UPPER_LIMIT, List.of(Family.PERCENT, Family.BARE)),
+            new Property(ValueKind.EVAPORATION_RATE, Label.EVAPORATION, List.of(Family.BARE)),
             new Property(ValueKind.DENSITY, Label.DENSITY, List.of(Family.DENSITY, Family.BARE)),
             new Property(ValueKind.PH, Label.PH, List.of(Family.BARE)),
             new Property(ValueKind.SOLUBILITY, Label.SOLUBILITY, List.of(Family.WATER)),
             new Property(ValueKind.PARTITION, Label.PARTITION, List.of(Family.BARE)));
 
+    private static final Set<ValueKind> OF_FIRE =
+            Set.of(ValueKind.FLASH_POINT, ValueKind.LOWER_EXPLOSIVE_LIMIT, ValueKind.UPPER_EXPLOSIVE_LIMIT);
+    private static final List<Family> VOLATILE = List.of(Family.PERCENT, Family.DENSITY);
+    private static final Pattern WHICH_LIMIT = Pattern.compile("(?i)\\b(lower|upper|LEL|UEL|LFL|UFL)\\b\\s*[:=]?\\s*");
+    private static final Pattern UNIT_AHEAD = Pattern.compile(
+            "(?i)(?<unit>(?:wt\\.?\\s?)?%|g\\s?/\\s?l|lbs?\\.?\\s?/\\s?gal)\\s*[:=]\\s*(?<number>[<>≤≥]?\\s*\\d[\\d.,]*)");
+    private static final Pattern RATE_WORDS = Pattern.compile(
+            "(?is)\\W*((?:(?:much|very)\\s+)?(?:fast|slow|high|low|medium|moderate|rapid)(?:er)?\\b[^.\\t\\n]{0,40}).*");
+    /** A unit in a label's brackets: "(mm Hg)", "(°F)". */
+    private static final Pattern UNIT_IN_HEAD = Pattern.compile("[(\\[,]\\s*([^)\\]:]{1,12}?)\\s*[)\\]:]|\\s([CF])\\W*$");
+    /** A flash point that none was seen up to. */
+    private static final Pattern NONE_UP_TO = Pattern.compile(
+            "(?is).*\\b(?:none|no flash|not? (?:flash(?:es)?|detected|observed|found))\\b[^.]{0,30}?\\b(?:at or|up to(?: and including)?|to|below|at|before)\\b[^\\d]*$");
+    private static final Pattern LEAST_BEHIND = Pattern.compile("(?i)^\\s*\\d?\\s*(?:min\\b|minimum)");
+    private static final Pattern MOST_BEHIND = Pattern.compile("(?i)^\\s*\\d?\\s*(?:max\\b|maximum)");
     private static final Pattern SOLUBLE = Pattern.compile(
             "(?i)\\W*(?:(?:in )?water\\s*[:,]?\\s*)?((?:completely |fully |partially |partly |slightly |very |readily |practically |easily |not |forms? (?:an? )?)*"
-                    + "(?:soluble|miscible|insoluble|dispersible|emulsifi(?:es|able)|disperses|emulsion|suspension|dissolves|negligible)\\b[^.;\\t\\n]*).*");
+                    + "(?:soluble|miscible|insoluble|nil\\b|dispersible|emulsifi(?:es|able)|disperses|emulsion|suspension|dissolves|negligible)\\b[^.;\\t\\n]*).*");
     private static final Pattern LOG = Pattern.compile("(?i)\\blog\\b|log\\s?10|log(?:[KP]ow)|\\blog\\s?[KP]");
     private static final Pattern OTHER_SOLVENT =
             Pattern.compile("(?i)\\b(?:acetone|methanol|hexane|xylene|toluene|ethanol|organic)\\b");
@@ -48,7 +68,7 @@ final class PropertyPart implements Part {
     @Override
     public void read(SheetText sheet, Readings readings) {
         for (Property property : PROPERTIES) {
-            SheetSection[] where = property.kind == ValueKind.FLASH_POINT
+            SheetSection[] where = OF_FIRE.contains(property.kind)
                     ? new SheetSection[] {SheetSection.PROPERTIES, SheetSection.FIRE}
                     : new SheetSection[] {SheetSection.PROPERTIES};
             for (Item item : sheet.items(property.label, where)) {
@@ -57,6 +77,71 @@ final class PropertyPart implements Part {
                 }
             }
         }
+        for (SheetSection section : List.of(SheetSection.FIRE, SheetSection.PROPERTIES)) {
+            for (Item item : sheet.items(section)) {
+                if (item.is(Label.FIRE_HAZARDS)) {
+                    bothLimits(item, sheet, readings);
+                } else if (item.is(Label.VOC)) {
+                    volatiles(item.value(), sheet, readings);
+                }
+            }
+        }
+    }
+
+    /** "Lower: 1 % Upper: 7 %" below one label. */
+    private static void bothLimits(Item item, SheetText sheet, Readings readings) {
+        Matcher end = WHICH_LIMIT.matcher(item.value().text());
+        while (end.find()) {
+            Passage value = item.value().from(end.end());
+            AmountText amount = AmountText.first(value.text(), Family.PERCENT, sheet.style());
+            if (amount != null && amount.from() < 3 && amount.doubt().isEmpty()) {
+                readings.state(
+                        end.group(1).toLowerCase(Locale.ROOT).startsWith("l")
+                                ? ValueKind.LOWER_EXPLOSIVE_LIMIT
+                                : ValueKind.UPPER_EXPLOSIVE_LIMIT,
+                        new Content.Measured(amount.amount()),
+                        value.quote(amount.from(), amount.to()));
+            }
+        }
+    }
+
+    /** Volatile matter in each unit that it is given in. */
+    private static void volatiles(Passage value, SheetText sheet, Readings readings) {
+        String text = value.text();
+        Matcher ahead = UNIT_AHEAD.matcher(text);
+        boolean any = false;
+        while (ahead.find()) {
+            any = true;
+            String unit = ahead.group("unit").replaceAll("(?i)^wt\\.?\\s?", "");
+            AmountText amount = amountOf(ahead.group("number") + " " + unit, VOLATILE, sheet);
+            if (amount != null && amount.doubt().isEmpty()) {
+                readings.state(
+                        ValueKind.VOC, new Content.Measured(amount.amount()), value.quote(ahead.start(), ahead.end()));
+            }
+        }
+        if (any) {
+            return;
+        }
+        for (Family family : VOLATILE) {
+            for (AmountText amount : AmountText.all(text, family, sheet.style())) {
+                if (amount.doubt().isEmpty()) {
+                    readings.state(
+                            ValueKind.VOC,
+                            new Content.Measured(amount.amount()),
+                            value.quote(amount.from(), amount.to()));
+                }
+            }
+        }
+    }
+
+    private static @Nullable AmountText amountOf(String text, List<Family> families, SheetText sheet) {
+        for (Family family : families) {
+            AmountText amount = AmountText.first(text, family, sheet.style());
+            if (amount != null) {
+                return amount;
+            }
+        }
+        return null;
     }
 
     private static void item(Property property, Item item, SheetText sheet, Readings readings) {
@@ -74,7 +159,17 @@ final class PropertyPart implements Part {
             readings.noData(property.kind, value.quote(0, Math.max(noData, 1)));
             return;
         }
-        AmountText amount = amount(property, text, sheet);
+        AmountText amount = amount(property, text, item.head().text(), sheet);
+        if (property.kind == ValueKind.EVAPORATION_RATE && (amount == null || amount.from() > 3)) {
+            Matcher words = RATE_WORDS.matcher(text);
+            if (words.matches()) {
+                readings.state(
+                        property.kind,
+                        new Content.Text(Prose.of(words.group(1))),
+                        value.quote(words.start(1), words.end(1)));
+            }
+            return;
+        }
         if (amount == null) {
             words(property.kind, value, readings);
         } else if (!amount.doubt().isEmpty()) {
@@ -84,12 +179,33 @@ final class PropertyPart implements Part {
         }
     }
 
-    private static @Nullable AmountText amount(Property property, String text, SheetText sheet) {
+    private static @Nullable AmountText amount(Property property, String text, String head, SheetText sheet) {
         String searched = property.kind == ValueKind.PH ? blanked(text) : text;
         for (Family family : property.families) {
             AmountText amount = AmountText.first(searched, family, sheet.style());
             if (amount != null) {
                 return amount;
+            }
+        }
+        return property.families.contains(Family.BARE) ? null : withUnitOfHead(property, searched, head, sheet);
+    }
+
+    /** A bare number whose unit stands in the label: "Vapor pressure (mm Hg): 2.9E-7 @ 20". */
+    private static @Nullable AmountText withUnitOfHead(
+            Property property, String text, String head, SheetText sheet) {
+        Matcher unit = UNIT_IN_HEAD.matcher(head);
+        AmountText bare = AmountText.first(text, Family.BARE, sheet.style());
+        if (bare == null || bare.from() > 3) {
+            return null;
+        }
+        while (unit.find()) {
+            String printed = unit.group(1) == null ? unit.group(2) : unit.group(1);
+            for (Family family : property.families) {
+                AmountText whole =
+                        AmountText.first(text.substring(bare.from(), bare.to()).strip() + " " + printed, family, sheet.style());
+                if (whole != null && whole.from() == 0) {
+                    return new AmountText(whole.amount(), bare.from(), bare.to(), whole.doubt());
+                }
             }
         }
         return null;
@@ -102,8 +218,8 @@ final class PropertyPart implements Part {
 
     private static void state(
             Property property, Item item, Passage value, AmountText found, SheetText sheet, Readings readings) {
-        Amount amount = found.amount();
         String text = value.text();
+        Amount amount = meant(property, found, text);
         if (property.kind == ValueKind.PARTITION && !logarithm(item)) {
             readings.unclear(
                     property.kind,
@@ -133,7 +249,7 @@ final class PropertyPart implements Part {
         String after = text.substring(found.to(), to);
         String before = item.head().text() + " " + text.substring(0, found.from());
         Conditions conditions = property.families.contains(Family.TEMPERATURE)
-                ? new Conditions(null, null, Circumstance.method(item.head().text() + " " + text))
+                ? new Conditions(null, null, first(Circumstance.method(item.head().text() + " " + text), methodBelow(item, sheet)))
                 : new Conditions(celsius(after, before), null, "");
         readings.state(
                 property.kind,
@@ -141,11 +257,65 @@ final class PropertyPart implements Part {
                 value.quote(found.from(), end(text, found)));
     }
 
+    /** What the words around a number make of it. */
+    private static Amount meant(Property property, AmountText found, String text) {
+        Amount amount = found.amount();
+        String ahead = text.substring(0, Math.max(found.from(), firstDigit(text, found.from())));
+        String behind = text.substring(found.to());
+        if (property.kind == ValueKind.FLASH_POINT && NONE_UP_TO.matcher(ahead).matches()) {
+            return signed(amount, Amount.Qualifier.MORE_THAN);
+        }
+        if (amount.qualifier() == Amount.Qualifier.EXACTLY && LEAST_BEHIND.matcher(behind).find()) {
+            return signed(amount, Amount.Qualifier.AT_LEAST);
+        }
+        if (amount.qualifier() == Amount.Qualifier.EXACTLY && MOST_BEHIND.matcher(behind).find()) {
+            return signed(amount, Amount.Qualifier.AT_MOST);
+        }
+        boolean limit = property.kind == ValueKind.LOWER_EXPLOSIVE_LIMIT
+                || property.kind == ValueKind.UPPER_EXPLOSIVE_LIMIT;
+        return limit && amount.unit().isEmpty()
+                ? new Amount(amount.qualifier(), amount.low(), amount.high(), "%", amount.conditions())
+                : amount;
+    }
+
+    private static int firstDigit(String text, int from) {
+        int at = from;
+        while (at < text.length() && !Character.isDigit(text.charAt(at))) {
+            at++;
+        }
+        return at;
+    }
+
+    private static Amount signed(Amount amount, Amount.Qualifier qualifier) {
+        return new Amount(qualifier, amount.low(), amount.high(), amount.unit(), amount.conditions());
+    }
+
     /** The quote takes the temperature or the brackets right behind the amount with it. */
     private static int end(String text, AmountText found) {
         Matcher behind = Pattern.compile("^\\s*(?:\\([^)]{0,40}\\)|(?:@|at)\\s*\\d{1,3}(?:[.,]\\d)?\\s?°?\\s?[CF]\\b)")
                 .matcher(text.substring(found.to()));
         return behind.find() ? found.to() + behind.end() : found.to();
+    }
+
+    /** "Flash Point Method: COC" on the line below the flash point. */
+    private static String methodBelow(Item item, SheetText sheet) {
+        if (!item.is(Label.FLASH_POINT)) {
+            return "";
+        }
+        for (SheetSection section : List.of(SheetSection.PROPERTIES, SheetSection.FIRE)) {
+            List<Item> items = sheet.items(section);
+            int at = items.indexOf(item);
+            if (at >= 0 && at + 1 < items.size()) {
+                Item next = items.get(at + 1);
+                boolean method = next.head().text().toLowerCase(Locale.ROOT).contains("method");
+                return method ? Circumstance.method(next.value().text()) : "";
+            }
+        }
+        return "";
+    }
+
+    private static String first(String one, String other) {
+        return one.isEmpty() ? other : one;
     }
 
     private static @Nullable Double celsius(String after, String before) {
@@ -156,7 +326,7 @@ final class PropertyPart implements Part {
     /** Other pressures that are neither the same in another unit nor at another temperature. */
     private static boolean severalSubstances(String text, AmountText first, SheetText sheet) {
         return AmountText.all(text.substring(first.to()), Family.PRESSURE, sheet.style()).stream()
-                .anyMatch(other -> !Alike.same(first.amount(), other.amount())
+                .anyMatch(other -> !Alike.rounded(first.amount(), other.amount())
                         && Circumstance.celsius(text.substring(first.to())) == null);
     }
 
@@ -168,8 +338,8 @@ final class PropertyPart implements Part {
     private static void words(ValueKind kind, Passage value, Readings readings) {
         Matcher soluble = SOLUBLE.matcher(value.text().replace('\n', ' '));
         if (kind == ValueKind.SOLUBILITY && soluble.matches()) {
-            readings.state(
-                    kind, new Content.Text(Prose.of(soluble.group(1))), value.quote(soluble.start(1), soluble.end(1)));
+            String words = Prose.of(soluble.group(1)).replaceFirst("(?i)\\s+(?:at|@)\\s+\\d.*$", "");
+            readings.state(kind, new Content.Text(words), value.quote(soluble.start(1), soluble.end(1)));
         } else if (!readings.has(kind)) {
             readings.unclear(kind, "no number with a unit that is known stands there", value.quote());
         }

@@ -17,12 +17,30 @@ final class Readings {
     private final List<Reading.OnPaper> all = new ArrayList<>();
 
     void state(ValueKind kind, Content content, Quote quote) {
-        if (all.stream()
-                .noneMatch(reading -> reading instanceof Reading.Stated one
-                        && one.kind() == kind
-                        && Alike.alike(one.content(), content))) {
-            add(new Reading.Stated(kind, content, quote));
+        for (int i = 0; i < all.size(); i++) {
+            if (all.get(i) instanceof Reading.Stated one && one.kind() == kind && alike(kind, one.content(), content)) {
+                if (one.content() instanceof Content.Statement code
+                        && content instanceof Content.Statement words
+                        && code.statement().isEmpty()
+                        && !words.statement().isEmpty()) {
+                    all.set(
+                            i,
+                            new Reading.Stated(
+                                    kind, new Content.Statement(code.code(), words.statement(), code.printed()), quote));
+                }
+                return;
+            }
         }
+        add(new Reading.Stated(kind, content, quote));
+    }
+
+    /** Volatile matter is bounded by law in each of its units. */
+    private static boolean alike(ValueKind kind, Content one, Content other) {
+        boolean otherUnit = kind == ValueKind.VOC
+                && one instanceof Content.Measured first
+                && other instanceof Content.Measured second
+                && !first.amount().unit().equals(second.amount().unit());
+        return !otherUnit && Alike.alike(one, other);
     }
 
     void noData(ValueKind kind, Quote quote) {

@@ -18,6 +18,7 @@ public final class SheetReading {
             new HazardPart(),
             new IngredientPart(),
             new TextPart(),
+            new StoragePart(),
             new LimitPart(),
             new PropertyPart(),
             new AcutePart(),

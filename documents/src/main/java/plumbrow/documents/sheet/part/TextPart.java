@@ -46,6 +46,12 @@ final class TextPart implements Part {
     private static final Pattern SYMPTOMS = Pattern.compile(
             "(?i)(?:\\d\\.\\d\\.?\\s*)?(?:most important symptoms|(?:potential )?(?:acute |chronic )*health effects|over-?exposure signs|symptoms)\\b");
 
+    /** A label within the label: "Skin protection / Other | Wear …". */
+    private static final Pattern OTHER = Pattern.compile("^[Oo]ther\\s(?=\\p{Lu})");
+
+    /** A column of exposure limits, not what to wear. */
+    private static final Pattern LIMITS = Pattern.compile("\\b(?:TWA|STEL|STEV|TWAEV)\\b");
+
     private static final Pattern LEAD = Pattern.compile("^[\\s:–-]+");
 
     @Override
@@ -67,7 +73,7 @@ final class TextPart implements Part {
         }
         for (Item item : sheet.items(SheetSection.EXPOSURE)) {
             BodyPart part = item.label().map(PROTECTION::get).orElse(null);
-            if (part != null && says(item)) {
+            if (part != null && says(item) && !LIMITS.matcher(item.value().text()).find()) {
                 readings.state(
                         ValueKind.PROTECTION,
                         new Content.Protection(part, prose(item.value())),
@@ -110,6 +116,6 @@ final class TextPart implements Part {
     }
 
     private static String prose(Passage passage) {
-        return LEAD.matcher(Prose.of(passage)).replaceFirst("");
+        return LEAD.matcher(Prose.of(OTHER.matcher(passage.text()).replaceFirst(""))).replaceFirst("");
     }
 }

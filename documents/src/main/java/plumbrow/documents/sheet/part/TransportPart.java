@@ -27,8 +27,14 @@ final class TransportPart implements Part {
     private static final Pattern GROUP = Pattern.compile("(?<![\\p{L}])(I{1,3})(?![\\p{L}])");
     private static final Pattern IN_LINE = Pattern.compile(
             "(?i)(?:UN|NA)\\s?-?\\s?\\d{4}[^\\n]{0,160}?,\\s*(?:(?:hazard )?class\\s*)?(?<class>[1-9](?:\\.[1-6])?)\\s*(?:\\([\\d., ]+\\))?,\\s*(?:PG|packing group)?\\s*(?<group>I{1,3})(?![\\p{L}])");
+    private static final Pattern NAME_IN_LINE = Pattern.compile(
+            "(?i)(?:UN|NA)\\s?-?\\s?\\d{4}[\\s,;]+([\\p{L}][^\\n]{2,160}?)\\s*,\\s*(?:(?:hazard )?class\\s*)?$");
+    /** Small packages under a class that was theirs alone until 2021. */
+    private static final Pattern CONSUMER =
+            Pattern.compile("(?:^|[:\\t]\\s*)((?i:consumer commodity))\\s*,\\s*(ORM-?D)\\b");
+    private static final int LONGEST_NAME = 200;
     private static final Pattern FREE = Pattern.compile(
-            "(?i)\\bnot (?:regulated|restricted|subject|classified as (?:a )?dangerous|dangerous goods|hazardous)\\b[^.\\t\\n]*");
+            "(?i)\\bnot (?:otherwise )?(?:dot )?(?:regulated|restricted|subject|classified as (?:a )?dangerous|dangerous goods|hazardous)\\b[^.\\t\\n]*");
     private static final Pattern YES = Pattern.compile("(?i)^\\W*(?:yes|marine pollutant|this product|P\\b|severe).*");
     private static final Pattern NO = Pattern.compile("(?i)^\\W*(?:no|none|not|n/a)\\b.*");
     private static final Pattern NONE =
@@ -85,6 +91,9 @@ final class TransportPart implements Part {
 
     private static @org.jspecify.annotations.Nullable ValueKind kind(String label) {
         String plain = label.toLowerCase(Locale.ROOT);
+        if (plain.contains("shipping")) {
+            return ValueKind.SHIPPING_NAME;
+        }
         if (plain.matches(".*\\b(?:un|id)\\b.*(?:no|number|nr).*|un|.*identification n.*")) {
             return ValueKind.UN_NUMBER;
         }
@@ -100,12 +109,19 @@ final class TransportPart implements Part {
     private static void item(Item item, String mode, Readings readings) {
         Passage value = item.value();
         if (value.isEmpty()) {
+            if (item.label().map(TransportPart::kind).isEmpty()) {
+                line(item.head(), null, mode, readings);
+            }
             return;
         }
         ValueKind kind = item.label().map(TransportPart::kind).orElse(null);
+        if (kind == ValueKind.SHIPPING_NAME && UN.matcher(value.text()).lookingAt()) {
+            kind = null;
+        }
         if (kind != null) {
             field(kind, value, mode, readings);
             if (kind != ValueKind.UN_NUMBER) {
+                number(value, mode, readings);
                 return;
             }
         }
@@ -115,6 +131,7 @@ final class TransportPart implements Part {
     private static @org.jspecify.annotations.Nullable ValueKind kind(Label label) {
         return switch (label) {
             case UN_NUMBER -> ValueKind.UN_NUMBER;
+            case SHIPPING_NAME -> ValueKind.SHIPPING_NAME;
             case TRANSPORT_CLASS -> ValueKind.TRANSPORT_CLASS;
             case PACKING_GROUP -> ValueKind.PACKING_GROUP;
             case MARINE_POLLUTANT -> ValueKind.MARINE_POLLUTANT;
@@ -122,12 +139,30 @@ final class TransportPart implements Part {
         };
     }
 
+    /** A number among other fields of one line: "Class: 2.2  Group: NA  Number: UN2187". */
+    private static void number(Passage value, String mode, Readings readings) {
+        Matcher un = UN.matcher(value.text().replace('\t', ' '));
+        if (un.find()) {
+            state(
+                    ValueKind.UN_NUMBER,
+                    mode,
+                    un.group(1).toUpperCase(Locale.ROOT) + un.group(2),
+                    value.quote(un.start(), un.end()),
+                    readings);
+        }
+    }
+
     /** A line that says it all: "UN3082, Environmentally hazardous substance, liquid, n.o.s. (atrazine), 9, III". */
     private static void line(
             Passage passage, @org.jspecify.annotations.Nullable ValueKind known, String mode, Readings readings) {
         String text = passage.text().replace('\t', ' ');
         Matcher un = UN.matcher(text);
-        if (known == null && un.find()) {
+        if (known == null && un.find() && text.startsWith("?", un.end())) {
+            readings.unclear(
+                    ValueKind.UN_NUMBER, "the sheet itself is not sure of it", passage.quote(un.start(), un.end()));
+            return;
+        }
+        if (known == null && un.reset().find()) {
             state(
                     ValueKind.UN_NUMBER,
                     mode,
@@ -137,6 +172,15 @@ final class TransportPart implements Part {
         }
         Matcher line = IN_LINE.matcher(text);
         if (line.find()) {
+            Matcher name = NAME_IN_LINE.matcher(text.substring(line.start(), line.start("class")));
+            if (name.find()) {
+                state(
+                        ValueKind.SHIPPING_NAME,
+                        mode,
+                        Prose.of(name.group(1)),
+                        passage.quote(line.start() + name.start(1), line.start() + name.end(1)),
+                        readings);
+            }
             state(
                     ValueKind.TRANSPORT_CLASS,
                     mode,
@@ -148,6 +192,21 @@ final class TransportPart implements Part {
                     mode,
                     line.group("group"),
                     passage.quote(line.start("group"), line.end("group")),
+                    readings);
+        }
+        Matcher consumer = CONSUMER.matcher(text);
+        if (known == null && consumer.find()) {
+            state(
+                    ValueKind.SHIPPING_NAME,
+                    mode,
+                    Prose.of(consumer.group(1)),
+                    passage.quote(consumer.start(1), consumer.end(1)),
+                    readings);
+            state(
+                    ValueKind.TRANSPORT_CLASS,
+                    mode,
+                    "ORM-D",
+                    passage.quote(consumer.start(2), consumer.end(2)),
                     readings);
         }
         Matcher free = FREE.matcher(text);
@@ -162,6 +221,10 @@ final class TransportPart implements Part {
 
     private static void field(ValueKind kind, Passage value, String mode, Readings readings) {
         String text = value.text().replace('\t', ' ').replace('\n', ' ');
+        if (kind == ValueKind.SHIPPING_NAME) {
+            shippingName(value, text, mode, readings);
+            return;
+        }
         Matcher found = switch (kind) {
             case UN_NUMBER -> UN.matcher(text);
             case TRANSPORT_CLASS -> CLASS.matcher(text);
@@ -185,6 +248,19 @@ final class TransportPart implements Part {
             readings.noData(kind, value.quote());
         } else {
             readings.unclear(kind, "no such number or class stands there", value.quote());
+        }
+    }
+
+    private static void shippingName(Passage value, String text, String mode, Readings readings) {
+        Matcher free = FREE.matcher(text);
+        if (free.find() && free.start() < 3) {
+            state(ValueKind.UN_NUMBER, mode, "not regulated", value.quote(free.start(), free.end()), readings);
+            return;
+        }
+        String name = Prose.of(text);
+        boolean none = NONE.matcher(text).matches() || plumbrow.documents.sheet.grammar.NoDataWords.end(text) >= 0;
+        if (!none && name.length() > 2 && name.length() < LONGEST_NAME) {
+            state(ValueKind.SHIPPING_NAME, mode, name, value.quote(), readings);
         }
     }
 

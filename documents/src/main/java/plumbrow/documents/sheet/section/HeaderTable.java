@@ -164,12 +164,13 @@ public final class HeaderTable {
     private static List<List<Row>> groups(List<Row> rows, Ways ways, List<Cell> columns) {
         Predicate<Row> anchor = ways.anchor;
         Predicate<Row> once = ways.once;
+        double line = line(rows);
         List<List<Row>> groups = new ArrayList<>();
         List<Row> waiting = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             Row row = rows.get(i);
             boolean named = column(columns, row.first()) == 0;
-            if (named && waiting.isEmpty() && nameGoesOn(groups, row, ways.goesOn, columns)) {
+            if (named && waiting.isEmpty() && nameGoesOn(groups, row, line, ways.goesOn, columns)) {
                 groups.get(groups.size() - 1).add(row);
                 continue;
             }
@@ -194,7 +195,7 @@ public final class HeaderTable {
             }
         }
         for (Row wait : waiting) {
-            if (groups.isEmpty() || !(follows(last(groups), wait, columns) || within(last(groups), wait))) {
+            if (groups.isEmpty() || !(follows(last(groups), wait, line, columns) || within(last(groups), wait))) {
                 break;
             }
             groups.get(groups.size() - 1).add(wait);
@@ -203,8 +204,13 @@ public final class HeaderTable {
     }
 
     private static boolean nameGoesOn(
-            List<List<Row>> groups, Row row, BiPredicate<String, String> goesOn, List<Cell> columns) {
-        if (groups.isEmpty() || distance(last(groups), row) > CLOSE * (row.bottom() - row.top())) {
+            List<List<Row>> groups,
+            Row row,
+            double line,
+            BiPredicate<String, String> goesOn,
+            List<Cell> columns) {
+        double near = Math.max(CLOSE * (row.bottom() - row.top()), 1.3 * line);
+        if (groups.isEmpty() || distance(last(groups), row) > near) {
             return false;
         }
         String name = groups.get(groups.size() - 1).stream()
@@ -253,8 +259,8 @@ public final class HeaderTable {
     }
 
     /** After the last record: a row close below it and under the columns. */
-    private static boolean follows(Row last, Row row, List<Cell> columns) {
-        boolean close = last.page() == row.page() && row.top() - last.top() < FAR * .8 * (last.bottom() - last.top());
+    private static boolean follows(Row last, Row row, double line, List<Cell> columns) {
+        boolean close = last.page() == row.page() && row.top() - last.top() < Math.max(FAR * .8 * (last.bottom() - last.top()), 1.3 * line);
         boolean under = row.cells().stream()
                 .allMatch(cell -> columns.stream()
                         .anyMatch(column -> Math.abs(column.left() - cell.left()) < 8
@@ -268,6 +274,17 @@ public final class HeaderTable {
         return close
                 && under
                 && row.cells().stream().allMatch(cell -> cell.box().width() <= widest * 1.3);
+    }
+
+    /** How far the lines of the table stand apart where they stand closest, half lines aside. */
+    private static double line(List<Row> rows) {
+        double closest = Double.MAX_VALUE;
+        for (int i = 1; i < rows.size(); i++) {
+            double distance = distance(rows.get(i - 1), rows.get(i));
+            double height = rows.get(i).bottom() - rows.get(i).top();
+            closest = distance > height ? Math.min(closest, distance) : closest;
+        }
+        return closest == Double.MAX_VALUE ? 0 : closest;
     }
 
     private static List<Passage> record(List<Row> group, List<Cell> columns) {

@@ -17,6 +17,7 @@ import plumbrow.documents.paper.Word;
  */
 public final class Items {
     private static final double SAME_LEFT = 7;
+    private static final double BELOW = 2;
 
     /** A label that isn't known still ends the value before it. */
     private static final Pattern ANY_LABEL = Pattern.compile(
@@ -54,9 +55,44 @@ public final class Items {
 
     public static List<Item> of(List<Row> rows) {
         Items items = new Items();
-        Centred.straightened(rows).forEach(items::row);
+        List<Row> straight = Centred.straightened(rows);
+        for (int i = 0; i < straight.size(); i++) {
+            List<Row> pairs =
+                    i + 1 < straight.size() ? labelsAbove(straight.get(i), straight.get(i + 1)) : List.of();
+            if (pairs.isEmpty()) {
+                items.row(straight.get(i));
+            } else {
+                pairs.forEach(items::row);
+                i++;
+            }
+        }
         items.close();
         return items.items;
+    }
+
+    /** Labels beside each other with their values below them: pairs, each as a row; none where it isn't so. */
+    private static List<Row> labelsAbove(Row above, Row below) {
+        List<Cell> labels = above.cells();
+        long known = labels.stream()
+                .filter(cell -> Labels.at(cell.text(), false)
+                        .filter(hit -> !hit.colon() && hit.end() >= cell.text().length())
+                        .isPresent())
+                .count();
+        boolean beneath = above.page() == below.page()
+                && below.top() - above.top() < BELOW * (above.bottom() - above.top())
+                && below.cells().size() > 1
+                && Labels.at(below.first().text(), false).isEmpty();
+        if (labels.size() < 2 || known < labels.size() - 1 || known < 2 || !beneath) {
+            return List.of();
+        }
+        List<Row> pairs = new ArrayList<>();
+        for (Cell label : labels) {
+            below.cells().stream()
+                    .filter(value -> value.left() < label.right() && value.right() > label.left() - SAME_LEFT)
+                    .findFirst()
+                    .ifPresent(value -> pairs.add(new Row(below.page(), List.of(label, value))));
+        }
+        return pairs.size() == below.cells().size() ? pairs : List.of();
     }
 
     private void row(Row row) {
@@ -88,7 +124,7 @@ public final class Items {
         String text = passage.text();
         boolean first = at == 0;
         Optional<Labels.Hit> hit = Labels.at(text, first && !last);
-        if (hit.isPresent() && goesOn(row, cell, text, first)) {
+        if (hit.isPresent() && hit.get().label() != Label.PARTITION && goesOn(row, cell, text, first)) {
             hit = Optional.empty();
         }
         if (hit.isPresent() && opens(hit.get(), text, at, last, row) && !wraps(hit.get(), cell, text)) {
@@ -158,7 +194,7 @@ public final class Items {
             return false;
         }
         boolean pairs = row.cells().size() % 2 == 0 && at % 2 == 0 && !last;
-        return (hit.colon() && hit.end() > 3) || (pairs && hit.end() >= text.length());
+        return (hit.colon() && hit.end() > 2) || (pairs && hit.end() >= text.length());
     }
 
     /** Whether a row without a known label is one of its own, and not more of the one before. */
@@ -203,6 +239,14 @@ public final class Items {
     private void add(Passage passage, Cell cell, boolean goesOn) {
         Draft into = draft;
         if (into == null) {
+            return;
+        }
+        if (into.value.isEmpty() && passage.text().startsWith(":")) {
+            if (passage.text().length() > 1) {
+                add(passage.from(1), cell, goesOn);
+            } else if (!goesOn && Double.isNaN(into.valueLeft)) {
+                into.valueLeft = cell.left();
+            }
             return;
         }
         String text = passage.text();

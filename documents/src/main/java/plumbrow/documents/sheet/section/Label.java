@@ -65,8 +65,14 @@ public enum Label {
             "unsuitable (?:extinguishing )?media|extinguishing media (?:which|that) (?:must|should|shall) not.{0,40}?"),
     FIRE_ADVICE(
             "(?:advice|instructions) (?:for|to) fire-?fighters|(?:special )?fire[- ]?fighting (?:instructions|procedures|advice)|special (?:protective )?(?:equipment|precautions)(?: and (?:precautions|fire fighting procedures))? for fire-?fighters|fire fighting"),
+    LOWER_LIMIT(
+            "lower " + Before.BURNING + "(?: ?/ ?" + Before.BURNING + ")? limits?(?: ?/ ?" + Before.BURNING
+                    + " limits?)?(?:,? ?% ?(?:in|by).{0,20}?)?|LEL|LFL|" + Before.BURNING + " limits? ?[-–,] ?lower"),
+    UPPER_LIMIT(
+            "upper " + Before.BURNING + "(?: ?/ ?" + Before.BURNING + ")? limits?(?: ?/ ?" + Before.BURNING
+                    + " limits?)?(?:,? ?% ?(?:in|by).{0,20}?)?|UEL|UFL|" + Before.BURNING + " limits? ?[-–,] ?upper"),
     FIRE_HAZARDS(
-            "(?:specific|special|unusual)(?: fire (?:and|&) explosion)? hazards?.{0,60}?|hazardous combustion products|combustion products|fire (?:and|&) explosion hazards?|flammab(?:le|ility) limits?.{0,20}?|(?:lower|upper) (?:flammab(?:le|ility)|explosi(?:ve|on)) limits?.{0,20}?|(?:lower|upper)/(?:upper|lower).{0,40}?|explosive (?:limits|properties)|auto-?ignition temperature|flammability.{0,20}?|explosion limits.{0,20}?|NFPA (?:rating|class)"),
+            "(?:lower and upper|upper and lower|lower/upper|upper/lower) (?:explosive|flammab).{0,40}?|(?:specific|special|unusual)(?: fire (?:and|&) explosion)? hazards?.{0,60}?|hazardous combustion products|combustion products|fire (?:and|&) explosion hazards?|flammab(?:le|ility) limits?.{0,20}?|(?:lower|upper) (?:flammab(?:le|ility)|explosi(?:ve|on)) limits?.{0,20}?|(?:lower|upper)/(?:upper|lower).{0,40}?|explosive (?:limits|properties)|auto-?ignition temperature|flammability.{0,20}?|explosion limits.{0,20}?|NFPA (?:rating|class)"),
     // section 6
     PERSONAL_PRECAUTIONS("personal precautions.{0,70}?|environmental precautions|reference to other sections"),
     CLEAN_UP(
@@ -87,11 +93,11 @@ public enum Label {
             Before.GEAR + "(?:eyes? ?(?:/ ?face)?(?: ?(?:and|or) ?face)? ?protection|eyes?/face|protective eyewear|eye wear|eyewear)"),
     HAND_PROTECTION(Before.GEAR + "(?:(?:skin protection ?[-–] ?)?hand protection|hands?(?: ?/ ?body)?|(?:protective |chemical-resistant )?gloves|protection of hands)"),
     SKIN_PROTECTION(
-            Before.GEAR + "(?:(?:skin|body|skin and body|skin/body|clothing)(?: and (?:body|skin))? ?protection(?: ?[-–] ?(?:other|body))?|protective clothing(?: type)?|body protection|clothing|other (?:protective|skin) (?:equipment|protection)|protection)"),
+            Before.GEAR + "(?:(?:skin|body|skin and body|skin/body|clothing)(?: and (?:body|skin))? ?protection(?: ?[-–] ?(?:other|body))?|protective clothing(?: type)?|body protection|clothing|other skin protection)"),
     BREATHING_PROTECTION(
             Before.GEAR + "(?:respirat(?:ory|or) ?(?:protection|protective equipment)?|protection of (?:the )?respiratory.{0,20}?|breathing protection)"),
     PROTECTION(
-            "(?:individual protection measures.{0,60}?|personal protective equipment.{0,20}?|hygiene (?:measures|considerations)|(?:general )?(?:industrial )?hygien(?:e|ic).{0,20}?|(?:other )?work practices|thermal hazards|other precautions|respirator types?|ventilation protection|control of environmental exposure|general protective measures)"),
+            "(?:individual protection measures.{0,60}?|personal protective equipment.{0,20}?|hygiene (?:measures|considerations)|(?:general )?(?:industrial )?hygien(?:e|ic).{0,20}?|(?:other )?work practices|thermal hazards|other precautions|respirator types?|ventilation protection|other protective equipment|control of environmental exposure|general protective measures)"),
     // section 9
     VAPOUR_PRESSURE("vapou?r ?pressure|vap\\.? press(?:ure|\\.)"),
     BOILING_POINT(
@@ -110,8 +116,11 @@ public enum Label {
     MELTING_POINT(
             "(?:melting|freezing|pour|softening) ?(?:point|range)(?: ?/ ?(?:melting|freezing) (?:point|range))?|melting/freezing point"),
     LOOKS("appearance|colou?r|odou?r(?: threshold)?|physical (?:state|form)|form|state"),
+    EVAPORATION("(?:relative )?evaporation rate.{0,30}?"),
+    VOC(
+            "volatile organic (?:compounds?|contents?|chemicals?)(?: ?\\(?VOCs?\\)?)?(?: contents?)?|VOCs?(?: contents?)?|(?:CARB )?method 310\\**"),
     OTHER_PROPERTY(
-            "evaporation rate|(?:dynamic |kinematic )?viscosity.{0,20}?|decomposition temperature|oxidi[sz]ing properties|particle (?:size|characteristics)|surface tension|volatil(?:ity|es).{0,20}?|percent volatile|voc.{0,20}?|henry'?s (?:distribution )?constant|weight per gallon|other (?:information|properties)|pka|dissociation constant|molecular weight|density of solid"),
+            "(?:dynamic |kinematic )?viscosity.{0,20}?|decomposition temperature|oxidi[sz]ing properties|particle (?:size|characteristics)|surface tension|volatil(?:ity|es).{0,20}?|percent volatile.{0,20}?|voc .{0,20}?|(?:SCAQMD|EPA) .{0,30}?|henry'?s (?:distribution )?constant|weight per gallon|other (?:information|properties)|pka|dissociation constant|molecular weight|density of solid"),
     // section 10
     STABLE("(?:chemical )?stability"),
     INCOMPATIBLE(
@@ -125,8 +134,9 @@ public enum Label {
             "(?:contaminated|empty)? ?(?:packaging|containers?)(?: disposal| handling)?(?: (?:and|/) .{0,20})?|container disposal|waste codes?.{0,20}?"),
     // section 14
     UN_NUMBER(
-            "un ?/? ?(?:id|na)?[- ]?(?:no|number|nr)\\.?(?: or id number)?|(?:un|id) (?:number|no\\.?)|identification (?:number|no\\.?)"),
-    SHIPPING_NAME("(?:un |dot )?proper shipping (?:name|description)|shipping (?:name|description)"),
+            "un ?/? ?(?:id|na)?[- ]?(?:no|number|nr)\\.?(?: or id number)?|(?:un|u\\.n\\.|id) (?:number|no\\.?)|identification (?:number|no\\.?)"),
+    SHIPPING_NAME(
+            "(?:(?:un|u\\.n\\.|dot|imdg|imo|iata|dot ?/ ?imo) )?(?:proper )?shipping (?:name|description)|(?:.{0,30}? )?bill of lading description|description of (?:the )?goods"),
     TRANSPORT_CLASS(
             "(?:transport|dot|primary|un|imdg|iata)? ?hazard class(?:\\(es\\)|es|ification)?(?:/division)?|class(?:/division)?|transport hazard class\\(es\\)|hazard class/division|division"),
     PACKING_GROUP("pack(?:ing|aging) ?group"),
@@ -144,6 +154,7 @@ public enum Label {
     /** What may stand before the words of a label, in every one of its section. */
     private static final class Before {
         static final String FIRST_AID = "(?:first[- ]?aid(?: measures)?:? )?";
+        static final String BURNING = "(?:flammab(?:le|ility)|explosi(?:ve|on))";
         static final String GEAR = "(?:personal protective equipment ?[:–-] )?";
     }
 

@@ -16,7 +16,7 @@ final class Labels {
 
     /** What may stand between a label's words and its value. */
     private static final String END =
-            "(?<paren>\\s?\\([^)]{0,70}\\)|\\s?\\[[^\\]]{0,40}\\]|\\s?,?\\s(?:at|@)\\s\\d{1,3}\\s?°\\s?[CF])?"
+            "(?<paren>(?:\\s?\\([^)]{0,70}\\)|\\s?\\[[^\\]]{0,40}\\]|\\s?,?\\s(?:at|@)\\s\\d{1,3}\\s?°\\s?[CF]|\\s?,?\\s(?:at|@)\\s[^:\\t.]{1,40}(?=:)){0,2})"
                     + "(?<foreign>\\s?/\\s?[\\p{L}(][^:\\t\\d<>=]{1,60})?\\s*"
                     + "(?:(?<colon>[:=]\\s*)|(?<stop>\\.\\s+(?=\\p{L}))|(?<shut>$)|(?=[<>~≥≤≈]|\\d|ca\\.|approx|-\\d|\\.\\d))";
 

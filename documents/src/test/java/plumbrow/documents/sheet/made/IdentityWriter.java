@@ -34,7 +34,10 @@ final class IdentityWriter {
         if (european) {
             draft.subheading("1.3 Details of the supplier of the safety data sheet");
         }
-        draft.pair(draft.pick("Company", "Manufacturer", "Supplier"), "Invented Works, 12 Mill Lane, Plainville");
+        String town = draft.pick("Plainville, IL 62365", "Plainville, Kansas 67663-1402");
+        draft.pair(draft.pick("Company", "Manufacturer", "Supplier"), "Invented Works, 12 Mill Lane, " + town);
+        draft.truth(ValueKind.MAKER, new Content.Text("Invented Works"));
+        draft.truth(ValueKind.ADDRESS, new Content.Text("12 Mill Lane, " + town));
         draft.pair(
                 draft.pick("Telephone", "Phone", "General information"),
                 "1-515-555-0" + (100 + draft.random.nextInt(99)));

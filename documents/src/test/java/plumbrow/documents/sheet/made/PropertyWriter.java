@@ -41,7 +41,9 @@ final class PropertyWriter {
                 () -> draft.pair(
                         draft.pick("Melting point", "Freezing point", "Melting/freezing point"),
                         draft.house.digits().of(-12) + " °C"),
-                () -> draft.pair("Evaporation rate", draft.nothing()),
+                () -> evaporation(draft),
+                () -> limits(draft),
+                () -> volatiles(draft),
                 () -> draft.pair(
                         draft.pick("Vapour density", "Vapor density (air = 1)"),
                         draft.pick("> 1", "Not available", "heavier than air")),
@@ -49,6 +51,44 @@ final class PropertyWriter {
                 () -> draft.pair(draft.pick("Auto-ignition temperature", "Autoignition temperature"), "> 400 °C")));
         Collections.shuffle(lines, draft.random);
         lines.forEach(Runnable::run);
+    }
+
+    private static void evaporation(Draft draft) {
+        if (draft.chance(2)) {
+            draft.pair("Evaporation rate", draft.nothing());
+            draft.noData(ValueKind.EVAPORATION_RATE);
+        } else {
+            String words = draft.pick("Slower than ether", "Slow", "Faster than butyl acetate");
+            draft.pair(draft.pick("Evaporation rate", "Relative evaporation rate (butyl acetate = 1)"), words);
+            draft.truth(ValueKind.EVAPORATION_RATE, new Content.Text(words));
+        }
+    }
+
+    private static void limits(Draft draft) {
+        if (draft.chance(2)) {
+            return;
+        }
+        double low = 1 + draft.random.nextInt(20) / 10.0;
+        double high = low + 5 + draft.random.nextInt(40) / 10.0;
+        limit(draft, ValueKind.LOWER_EXPLOSIVE_LIMIT, draft.pick("Lower explosive limit", "Lower flammability limit"), low);
+        limit(draft, ValueKind.UPPER_EXPLOSIVE_LIMIT, draft.pick("Upper explosive limit", "Upper flammability limit"), high);
+    }
+
+    private static void limit(Draft draft, ValueKind kind, String label, double percent) {
+        double rounded = Math.round(percent * 10) / 10.0;
+        draft.pair(label, draft.house.digits().of(rounded) + draft.pick(" %", "%", " % (v)"));
+        draft.truth(kind, new Content.Measured(Draft.amount(Qualifier.EXACTLY, rounded, "%", null, null)));
+    }
+
+    private static void volatiles(Draft draft) {
+        if (!draft.house.american() || draft.chance(2)) {
+            return;
+        }
+        int percent = 1 + draft.random.nextInt(60);
+        draft.pair(draft.pick("VOC content", "Volatile organic compounds (VOC)", "VOC"), "< " + percent + " %");
+        draft.truth(
+                ValueKind.VOC,
+                new Content.Measured(Draft.amount(Qualifier.LESS_THAN, percent, "%", null, null)));
     }
 
     private static boolean missing(Draft draft, ValueKind kind, String label) {
