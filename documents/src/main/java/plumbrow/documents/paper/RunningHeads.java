@@ -1,6 +1,7 @@
 package plumbrow.documents.paper;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -77,10 +78,16 @@ final class RunningHeads {
         return heads.contains(shape(row)) || PAGE_NUMBER.matcher(row.text()).matches();
     }
 
-    /** The headings of two sections differ in nothing but their number, and are still no running head. */
+    /**
+     * The words with their digits left open, in whatever order: left and right pages have theirs the other way round. The headings
+     * of two sections differ in nothing but their number, and are still no running head.
+     */
     private String shape(Row row) {
-        return landmark.test(row.text())
-                ? row.text()
-                : DIGITS.matcher(row.text()).replaceAll("#");
+        if (landmark.test(row.text())) {
+            return row.text();
+        }
+        String[] words = DIGITS.matcher(row.text()).replaceAll("#").split("\\s+");
+        Arrays.sort(words);
+        return String.join(" ", words);
     }
 }

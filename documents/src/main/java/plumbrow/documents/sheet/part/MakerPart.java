@@ -32,6 +32,7 @@ final class MakerPart implements Part {
     private static final Pattern TOWN = Pattern.compile(
             "\\b[\\p{Lu}][\\p{L}.'-]+,?\\s+" + STATE + "\\.?,?\\s+\\d{5}(?:[-–]\\d{4})?(?!\\d)" + COUNTRY + "?(?![\\p{L}])");
 
+    private static final Pattern STATE_AHEAD = Pattern.compile(STATE + "\\.?,?\\s+\\d{5}(?!\\d)");
     private static final Pattern COUNTRY_ALONE =
             Pattern.compile("(?i)(?:U\\.?S\\.?A?\\.?|United States(?: of America)?)");
     private static final Pattern STREET = Pattern.compile(
@@ -59,7 +60,7 @@ final class MakerPart implements Part {
         rows.addAll(sheet.rows(SheetSection.IDENTIFICATION));
         for (int i = 0; i < rows.size() && !readings.has(ValueKind.ADDRESS); i++) {
             for (Cell cell : rows.get(i).cells()) {
-                if (TOWN.matcher(cell.text()).find()) {
+                if (TOWN.matcher(cell.text()).find() || runsOver(rows, i, cell)) {
                     block(rows, i, cell, readings);
                     break;
                 }
@@ -67,8 +68,24 @@ final class MakerPart implements Part {
         }
     }
 
-    private static void block(List<Row> rows, int at, Cell town, Readings readings) {
-        Passage line = Passage.of(rows.get(at).page(), town);
+    /** A town at the end of one line, and its state and code on the next. */
+    private static boolean runsOver(List<Row> rows, int at, Cell cell) {
+        if (at == 0 || !STATE_AHEAD.matcher(cell.text()).lookingAt()) {
+            return false;
+        }
+        Passage above = above(rows.get(at - 1), cell.left());
+        return above != null
+                && TOWN.matcher(above.text() + " " + cell.text()).find();
+    }
+
+    private static void block(List<Row> rows, int end, Cell town, Readings readings) {
+        Passage line = Passage.of(rows.get(end).page(), town);
+        int at = end;
+        if (runsOver(rows, end, town)) {
+            Passage above = above(rows.get(end - 1), town.left());
+            line = above == null ? line : new Passage.Builder().line(above).line(line).build();
+            at = end - 1;
+        }
         Matcher found = TOWN.matcher(line.text());
         if (!found.find()) {
             return;
@@ -78,7 +95,7 @@ final class MakerPart implements Part {
         boolean labelled = last.text().length() < found.end();
         double left = town.left();
         Row below = rows.get(at);
-        boolean alone = rows.get(at).first().equals(town);
+        boolean alone = rows.get(end).first().equals(town);
         boolean whole = street(last.text()) > 2;
         for (int i = at - 1; i >= 0 && lines.size() < MOST_LINES && !labelled && !whole; i--) {
             Row row = rows.get(i);
@@ -104,7 +121,7 @@ final class MakerPart implements Part {
             below = row;
         }
         Collections.reverse(lines);
-        state(lines, country(rows, at, left), readings);
+        state(lines, country(rows, end, left), readings);
     }
 
     /** The words of a row from the block's left edge on; null where none begins there. */

@@ -304,13 +304,14 @@ public final class HeaderTable {
     static List<Cell> parted(Cell cell, List<Cell> columns) {
         List<Cell> parts = new ArrayList<>();
         List<Word> words = new ArrayList<>();
-        for (Word word : cell.words()) {
+        for (int i = 0; i < cell.words().size(); i++) {
+            Word word = cell.words().get(i);
             boolean begins = columns.stream()
                     .skip(1)
                     .anyMatch(column -> Math.abs(column.left() - word.box().left()) < 1
                             || (Math.abs(column.left() - word.box().left()) < 4
                                     && Character.isDigit(word.text().charAt(0))));
-            if (begins && !words.isEmpty()) {
+            if (begins && !words.isEmpty() && otherColumn(columns, words, cell.words().subList(i, cell.words().size()))) {
                 parts.add(new Cell(words));
                 words = new ArrayList<>();
             }
@@ -318,6 +319,11 @@ public final class HeaderTable {
         }
         parts.add(new Cell(words));
         return parts;
+    }
+
+    /** Whether what stands before a column's beginning stands under another one: a centred value may have a word there by chance. */
+    private static boolean otherColumn(List<Cell> columns, List<Word> before, List<Word> behind) {
+        return column(columns, new Cell(before)) != column(columns, new Cell(behind));
     }
 
     /** The column whose left end, middle or right end a cell stands under. */
