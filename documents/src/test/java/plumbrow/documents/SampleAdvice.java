@@ -12,6 +12,7 @@ import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Protects;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.pests.ScoutingSample;
+import plumbrow.advice.weighing.AboutEqual;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.AdviceRange;
 import plumbrow.advice.weighing.Band;
@@ -49,6 +50,34 @@ public final class SampleAdvice {
     public static FieldAdvice of(String name, List<WeighedProgram> programs) {
         return fieldAdvice(
                 SampleSeason.field(name, "Orchard Hill", 80), "Wes Aldane", programs, null, "For " + name, "", "");
+    }
+
+    /** Home 80, the full rate about equal to the half. */
+    public static FieldAdvice aboutEqual() {
+        FieldAdvice home = home();
+        String half = "Half rate in the furrow";
+        String full = "Full rate in the furrow";
+        return new FieldAdvice(
+                home.field(),
+                home.grower(),
+                home.draws(),
+                home.seed(),
+                home.programs(),
+                home.baseline(),
+                half,
+                new AboutEqual(List.of(half, full), 7, full, full, half, "They are about equal.", "Full is cheaper."),
+                home.equal(),
+                "They are about equal.",
+                home.reason(),
+                home.doubt(),
+                home.gainDoubt(),
+                home.comparisons(),
+                home.ranges(),
+                home.whatMatters(),
+                home.samples(),
+                home.inputs(),
+                home.evpiUsdPerAcre(),
+                home.cautions());
     }
 
     public static FieldAdvice home() {

@@ -1,9 +1,15 @@
 package plumbrow.advice.calendar;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.MeantPass;
 import plumbrow.advice.program.Program;
 import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.season.Season;
@@ -19,7 +25,7 @@ final class SeasonParts {
                 .map(program -> program.equals(kept) ? changed.program() : program)
                 .toList();
         return with(
-                season,
+                said(season, kept, changed),
                 programs,
                 inPlace(season.work().sprayPlans(), changed.plans(), plan -> of(plan.field(), plan.program(), kept)),
                 inPlace(
@@ -40,7 +46,7 @@ final class SeasonParts {
     /** The season without a program and all that hangs on it. */
     static Season without(Season season, Program program) {
         return with(
-                season,
+                told(season, program, line -> line.meaning(null)),
                 season.programs().stream().filter(one -> !one.equals(program)).toList(),
                 season.work().sprayPlans().stream()
                         .filter(plan -> !of(plan.field(), plan.program(), program))
@@ -48,6 +54,28 @@ final class SeasonParts {
                 season.pests().weedBook().tillage().stream()
                         .filter(work -> !of(work.field(), work.program(), program))
                         .toList());
+    }
+
+    /** What was said of lines of the log goes with the passes that change numbers. */
+    private static Season said(Season season, Program kept, ChangedProgram changed) {
+        Map<Integer, Integer> now = new HashMap<>();
+        changed.keptNumbers().forEach((number, before) -> now.put(before, number));
+        return told(season, kept, line -> {
+            MeantPass meant = Objects.requireNonNull(line.meant());
+            return line.meaning(new MeantPass(meant.program(), now.getOrDefault(meant.pass(), meant.pass())));
+        });
+    }
+
+    /** The season with the lines of the log that were passes of a program told otherwise. */
+    private static Season told(Season season, Program program, UnaryOperator<Done> otherwise) {
+        List<Done> lines = season.work().log().stream()
+                .map(line -> line.meant() != null
+                                && line.field().equals(program.field())
+                                && program.name().equals(line.meant().program())
+                        ? otherwise.apply(line)
+                        : line)
+                .toList();
+        return season.withPrograms(season.programs(), season.work().withLog(lines));
     }
 
     /** All that gates look at for programs of one field: the same findings, sooner. */

@@ -16,6 +16,7 @@ import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.program.Done;
+import plumbrow.advice.program.MeantPass;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;
 import plumbrow.advice.program.Program;
@@ -42,7 +43,7 @@ public final class DoneWork {
         this.season = season;
         this.programs = programs;
         this.lines = lines;
-        programs.forEach(program -> fulfilled.put(program, Fulfilled.of(program, lines)));
+        programs.forEach(program -> fulfilled.put(program, fulfilled(season, program, lines)));
     }
 
     /** What was done on a field, with its programs in the order of the season, the baseline first. */
@@ -102,7 +103,34 @@ public final class DoneWork {
 
     private Fulfilled of(Program program) {
         Fulfilled known = fulfilled.get(program);
-        return known == null ? Fulfilled.of(program, lines) : known;
+        return known == null ? fulfilled(season, program, lines) : known;
+    }
+
+    /**
+     * What the log fulfils of a program, where a person may have said which pass of any program of the field a line was.
+     *
+     * @param lines of the log for this season's crop on the field of the program
+     */
+    public static Fulfilled fulfilled(Season season, Program program, List<Done> lines) {
+        return Fulfilled.of(program, lines, line -> meantPass(season, line));
+    }
+
+    /** The pass that a person said a line was; empty where nobody did, it was none, or the season has no such pass any more. */
+    public static Optional<Pass> meantPass(Season season, Done line) {
+        MeantPass said = line.meant();
+        return said == null || said.none()
+                ? Optional.empty()
+                : season.programs(line.field()).stream()
+                        .filter(program -> program.name().equals(said.program()))
+                        .flatMap(program -> program.passes().stream())
+                        .filter(pass -> pass.number() == said.pass()
+                                && line.product().equals(pass.product()))
+                        .findFirst();
+    }
+
+    /** Whether a pass of a program is done. */
+    public boolean isDone(Program program, Pass pass) {
+        return of(program).done().containsKey(pass.number());
     }
 
     private Pass pass(int number, Done line, @Nullable Pass own) {
@@ -214,8 +242,8 @@ public final class DoneWork {
         return where.isEmpty()
                 ? Optional.empty()
                 : Optional.of("NOT CLEAR which planned pass " + what(line) + " was, in " + String.join("; ", where)
-                        + ": until somebody says so it counts besides the plan. Plan the pass for the day on which it was"
-                        + " made if it was that one, or take the pass out if it is not to come any more.");
+                        + ": until somebody says so it counts besides the plan. Say which it was, or none of them, on the page"
+                        + " of the log, with plumbrow log pass, or in the columns program and pass of the sheet log.");
     }
 
     private Optional<String> without(Done line) {

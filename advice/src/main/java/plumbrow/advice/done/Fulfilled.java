@@ -7,9 +7,12 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.program.Done;
+import plumbrow.advice.program.MeantPass;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.Program;
 import plumbrow.advice.quantity.Amount;
@@ -18,11 +21,13 @@ import plumbrow.advice.quantity.Amount;
  * Which passes of a program the log fulfils. A line of the log is one application and fulfils one pass at most:
  *
  * <ol>
- *   <li>a pass of its product planned for its very day, whatever the rate;
+ *   <li>the pass that a person said it was, or none where he said so; in another program the open pass of its product that is planned
+ *       for the same day as that one;
+ *   <li>else a pass of its product planned for its very day, whatever the rate;
  *   <li>else the open pass of its product that was planned from {@value #DAYS_LATE} days before to {@value #DAYS_EARLY} days
  *       after its day, at a rate from half of its own to double: a pass without a day or rate is not clear;
  *   <li>of several such, the one planned for a day at least {@value #CLEARLY_NEARER} days nearer than all others; else it is
- *       not clear which, and it fulfils none until somebody says so by planning the pass for the day on which it was made.
+ *       not clear which, and it fulfils none until somebody says so.
  * </ol>
  *
  * <p>The days and the factor are common practice, no source.
@@ -52,6 +57,11 @@ public record Fulfilled(Map<Integer, Done> done, Map<Done, List<Pass>> unclear, 
      * @param lines of the log for this season's crop on the field of the program
      */
     public static Fulfilled of(Program program, List<Done> lines) {
+        return of(program, lines, line -> Optional.empty());
+    }
+
+    /** @param meant the pass that a person said a line was, where it is one of another program */
+    static Fulfilled of(Program program, List<Done> lines, Function<Done, Optional<Pass>> meant) {
         Map<Integer, Done> done = new HashMap<>();
         Map<Done, List<Pass>> unclear = new HashMap<>();
         List<Done> left = new ArrayList<>(lines);
@@ -60,6 +70,11 @@ public record Fulfilled(Map<Integer, Done> done, Map<Done, List<Pass>> unclear, 
                 .filter(pass -> pass.product() != null)
                 .sorted(Comparator.comparingInt(Pass::number))
                 .toList());
+        List<Done> none = left.stream()
+                .filter(line -> line.meant() != null && line.meant().none())
+                .toList();
+        left.removeAll(none);
+        take(open, left, done, (line, passes) -> said(program, line, passes, meant));
         take(open, left, done, Fulfilled::sameDay);
         take(open, left, done, (line, passes) -> nearest(line, passes));
         for (Done line : left) {
@@ -70,7 +85,24 @@ public record Fulfilled(Map<Integer, Done> done, Map<Done, List<Pass>> unclear, 
                 unclear.put(line, perhaps);
             }
         }
+        left.addAll(none);
+        left.sort(Comparator.comparing(Done::date).thenComparing(Done::product));
         return new Fulfilled(done, unclear, left);
+    }
+
+    private static Optional<Pass> said(
+            Program program, Done line, List<Pass> open, Function<Done, Optional<Pass>> meant) {
+        MeantPass said = line.meant();
+        if (said == null) {
+            return Optional.empty();
+        }
+        if (program.name().equals(said.program())) {
+            return open.stream().filter(pass -> pass.number() == said.pass()).findFirst();
+        }
+        return meant.apply(line)
+                .flatMap(own -> open.stream()
+                        .filter(pass -> Objects.equals(pass.date(), own.date()))
+                        .findFirst());
     }
 
     /** Says which of the open passes a line fulfils. */

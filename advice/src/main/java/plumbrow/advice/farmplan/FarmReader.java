@@ -15,6 +15,7 @@ import plumbrow.advice.farmplan.FarmProblem.Limit;
 import plumbrow.advice.farmplan.FarmProblem.Option;
 import plumbrow.advice.farmplan.FarmProblem.Place;
 import plumbrow.advice.farmplan.FarmProblem.Tier;
+import plumbrow.advice.done.DoneWork;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
@@ -317,9 +318,10 @@ final class FarmReader {
     }
 
     private double[] uses(Field field, Program program) {
+        DoneWork done = done(field);
         double[] uses = new double[windows.size() + (refuge ? 1 : 0)];
         for (int w = 0; w < windows.size(); w++) {
-            uses[w] = hours(windows.get(w), field, program);
+            uses[w] = hours(windows.get(w), field, program, done);
         }
         if (refuge) {
             uses[windows.size()] = field.crop() == Crop.CORN ? -refugeAcres(field, program) : 0;
@@ -327,8 +329,8 @@ final class FarmReader {
         return uses;
     }
 
-    /** Hours of all machines of the kind together; what shares a tank is one trip. */
-    private double hours(WorkWindow window, Field field, Program program) {
+    /** Hours of all machines of the kind together, for what is not done yet; what shares a tank is one trip. */
+    private double hours(WorkWindow window, Field field, Program program, DoneWork done) {
         double perHour =
                 machines(window).stream().mapToDouble(Machine::acresPerHour).sum();
         Work work = own.of(field).work();
@@ -337,12 +339,17 @@ final class FarmReader {
             if (pass.date() != null
                     && window.holds(pass.date())
                     && window.kind().does(pass.kind())
-                    && !onSeed(pass)) {
+                    && !onSeed(pass)
+                    && !done.isDone(program, pass)) {
                 String tank = work.sprayPlan(program, pass).map(SprayPlan::tank).orElse("pass " + pass.number());
                 trips.merge(tank + " " + pass.date(), pass.sharePct() / 100, Math::max);
             }
         }
         return trips.values().stream().mapToDouble(Double::doubleValue).sum() * field.acres() / perHour;
+    }
+
+    private DoneWork done(Field field) {
+        return DoneWork.of(own.of(field), field);
     }
 
     private boolean onSeed(Pass pass) {
@@ -365,12 +372,13 @@ final class FarmReader {
         return acres;
     }
 
-    /** What the operator buys of each good: on shared ground the landlord brings his part. */
+    /** What the operator still buys of each good, for what is not done yet: on shared ground the landlord brings his part. */
     private double[] taken(Field field, Program program) {
+        DoneWork done = done(field);
         double[] taken = new double[goods.size()];
         for (int g = 0; g < taken.length; g++) {
             for (Pass pass : program.passes()) {
-                if (goods.get(g).name().equals(pass.product())) {
+                if (goods.get(g).name().equals(pass.product()) && !done.isDone(program, pass)) {
                     taken[g] += Bought.perAcre(season, pass).orElse(0)
                             * field.acres()
                             * CostKind.of(goods.get(g)).operatorShare(farm);

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import plumbrow.advice.done.DoneWork;
 import plumbrow.advice.done.Fulfilled;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
@@ -42,7 +43,7 @@ public final class Case {
         this.passes = program.passes().stream()
                 .sorted(Comparator.comparingInt(Pass::number))
                 .toList();
-        Fulfilled fulfilled = Fulfilled.of(program, index.thisSeason(field));
+        Fulfilled fulfilled = DoneWork.fulfilled(index.season(), program, index.thisSeason(field));
         this.planned = passes.stream()
                 .flatMap(
                         pass -> Application.planned(

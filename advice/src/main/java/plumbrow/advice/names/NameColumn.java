@@ -264,6 +264,13 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
                 // the days.
                 .free("product")
                 .of("applicator", FORMER_PERSON, one -> text(one.applicator()))
+                .of(
+                        "program",
+                        PROGRAM,
+                        one -> one.meant() == null ? "" : text(one.meant().program()),
+                        "field",
+                        Done::field)
+                .free("pass")
                 .free("source");
         Table<Machine> machines =
                 new Table<>(all, "machines", from -> from.work().means().machines(), one -> "", one -> "");

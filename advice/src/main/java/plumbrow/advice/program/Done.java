@@ -11,6 +11,7 @@ import plumbrow.advice.quantity.Amount;
  * @param sharePct share of the field's acres [%]
  * @param applicator who applied it, where written down
  * @param source where this stands: log, receipt, memory
+ * @param meant which planned pass it was, where a person said so; null where nobody was asked
  */
 public record Done(
         String field,
@@ -19,4 +20,22 @@ public record Done(
         Amount rate,
         double sharePct,
         @Nullable String applicator,
-        String source) {}
+        String source,
+        @Nullable MeantPass meant) {
+    /** With nobody asked which pass it was. */
+    public Done(
+            String field,
+            LocalDate date,
+            String product,
+            Amount rate,
+            double sharePct,
+            @Nullable String applicator,
+            String source) {
+        this(field, date, product, rate, sharePct, applicator, source, null);
+    }
+
+    /** The same line with what a person said of which pass it was. */
+    public Done meaning(@Nullable MeantPass said) {
+        return new Done(field, date, product, rate, sharePct, applicator, source, said);
+    }
+}

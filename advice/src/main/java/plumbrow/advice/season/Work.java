@@ -36,6 +36,11 @@ public record Work(List<SprayPlan> sprayPlans, Crew crew, List<Done> log, Means 
         return new Work(plans, crew, log, means, stands);
     }
 
+    /** The same with the lines of the log told otherwise, such as which pass one was. */
+    public Work withLog(List<Done> lines) {
+        return new Work(sprayPlans, crew, lines, means, stands);
+    }
+
     /** How a pass of a program is to be sprayed. */
     public Optional<SprayPlan> sprayPlan(Program program, Pass pass) {
         return sprayPlans.stream()

@@ -177,6 +177,11 @@ public final class FieldSeason implements SeasonAnswer {
         return List.copyOf(plants);
     }
 
+    /** How the share of a weed's plants that resist a site of action is named among the inputs of a field. */
+    public static String resistant(String weed, String group) {
+        return "resistant: " + weed + " to group " + Ingredient.sameSite(group);
+    }
+
     private List<FieldWeed.ResistantPlants> split(List<FieldWeed.ResistantPlants> plants, KnownResistance known) {
         Double typed = known.sharePct();
         SiteSpread.Drawn share = SiteSpread.resistant(typed == null ? null : typed / 100);
@@ -185,7 +190,7 @@ public final class FieldSeason implements SeasonAnswer {
             return split(plants, group, fixed.value(), -1);
         }
         int place = inputs.place(
-                "resistant: " + known.weed() + " to group " + group,
+                resistant(known.weed(), known.group()),
                 "share of " + known.weed() + " that resists group " + group,
                 "share",
                 share.distribution(),

@@ -183,6 +183,16 @@ public final class ProgramYears {
         return Arrays.stream(left).map(share -> Math.max(0, share)).toArray();
     }
 
+    /** The draws of an input of the field by its id, in the first year; empty where the field has no such input. */
+    public Optional<double[]> drawn(String input) {
+        for (int place = 0; place < columns.length; place++) {
+            if (model.variables().get(place).id().equals(input)) {
+                return Optional.of(columns[place].clone());
+            }
+        }
+        return Optional.empty();
+    }
+
     /** Insects that press on the field. */
     public List<String> insects() {
         return program.insects().stream().map(ProgramModel.Insect::name).toList();

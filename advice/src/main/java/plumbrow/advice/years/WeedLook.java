@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.ProductGroups;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.weedseason.FieldSeason;
 import plumbrow.advice.weighing.ProgramYears;
 import plumbrow.advice.weighing.WeedOn;
 import plumbrow.science.weeds.HyperbolicLoss;
@@ -59,12 +60,12 @@ final class WeedLook {
                 programs.stream().filter(program -> on(program).isPresent()).toList();
         WeedOn first = on(with.get(0)).orElseThrow();
         seedlings = first.seedlingsM2();
-        Map<String, Double> known = first.ratedOnSusceptible() ? resisted(season) : Map.of();
+        Map<String, double[]> known = first.ratedOnSusceptible() ? resisted(season, with.get(0)) : Map.of();
         List<String> working = life == null
                 ? List.of()
                 : working(
                         with,
-                        first.ratedOnSusceptible() ? Set.of() : resisted(season).keySet());
+                        first.ratedOnSusceptible() ? Set.of() : resisted(season, with.get(0)).keySet());
         groups = List.copyOf(working.subList(0, Math.min(Genotypes.MOST_GENES, working.size())));
         left = List.copyOf(working.subList(groups.size(), working.size()));
         for (ProgramYears program : with) {
@@ -77,26 +78,38 @@ final class WeedLook {
         return program.weeds().stream().filter(one -> one.weed().equals(weed)).findFirst();
     }
 
-    /** Groups that the field's plants are known to resist, with the share of plants that do. */
-    private Map<String, Double> resisted(Season season) {
-        Map<String, Double> known = new TreeMap<>();
+    /** Groups that the field's plants are known to resist, with the share of plants that do, draw by draw as the weighing has it. */
+    private Map<String, double[]> resisted(Season season, ProgramYears program) {
+        Map<String, double[]> known = new TreeMap<>();
         season.pests().resistance().stream()
                 .filter(one -> one.field().equals(field.name()) && one.weed().equals(weed))
                 .forEach(one -> {
                     Double pct = one.sharePct();
-                    known.merge(ProductGroups.today(one.group()), pct == null ? 1 : pct / 100, Math::max);
+                    double[] typed = new double[draws.draws()];
+                    Arrays.fill(typed, pct == null ? 1 : pct / 100);
+                    known.merge(
+                            ProductGroups.today(one.group()),
+                            program.drawn(FieldSeason.resistant(weed, one.group())).orElse(typed),
+                            WeedLook::larger);
                 });
         return known;
     }
 
-    /** @param resistant share of the plants that are known to resist the group; null where nobody has said */
-    private Gene gene(String group, @Nullable Double resistant) {
+    private static double[] larger(double[] one, double[] other) {
+        double[] larger = one.clone();
+        Arrays.setAll(larger, k -> Math.max(one[k], other[k]));
+        return larger;
+    }
+
+    /** @param resistant share of the plants that are known to resist the group, draw by draw; null where nobody has said */
+    private Gene gene(String group, double @Nullable [] resistant) {
         String name = weed + " and group " + group + " on " + field.name();
         double[] frequency = draws.of(name, Assumption.HERBICIDE_GENE);
         if (resistant != null && life != null) {
-            double least = frequency(resistant, life.selfing() / (2 - life.selfing()));
-            frequency =
-                    Arrays.stream(frequency).map(rare -> Math.max(rare, least)).toArray();
+            double inbreeding = life.selfing() / (2 - life.selfing());
+            double[] least =
+                    Arrays.stream(resistant).map(share -> frequency(share, inbreeding)).toArray();
+            frequency = larger(frequency, least);
         }
         return new Gene(
                 frequency,

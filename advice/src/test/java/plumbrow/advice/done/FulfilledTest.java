@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.program.Done;
+import plumbrow.advice.program.MeantPass;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;
 import plumbrow.advice.program.Program;
@@ -80,6 +82,34 @@ class FulfilledTest {
         Fulfilled said =
                 Fulfilled.of(program(JUNE.plusDays(5), JUNE.plusDays(10)), List.of(line(JUNE.plusDays(5), 20)));
         assertThat(said.done()).containsOnlyKeys(1);
+    }
+
+    /** What a person says goes before days and rates: the farther pass, a rate that would not fit, or none at all. */
+    @Test
+    void whatAPersonSaysItWas() {
+        Program program = program(JUNE, JUNE.plusDays(10));
+        Done line = line(JUNE.plusDays(1), 50);
+        assertThat(Fulfilled.of(program, List.of(line.meaning(new MeantPass("One", 2)))).done())
+                .containsOnlyKeys(2);
+        Fulfilled none = Fulfilled.of(program, List.of(line.meaning(MeantPass.NONE)));
+        assertThat(none.done()).isEmpty();
+        assertThat(none.unclear()).isEmpty();
+        assertThat(none.further()).hasSize(1);
+        Fulfilled both = Fulfilled.of(
+                program, List.of(line(JUNE.plusDays(1), 20), line(JUNE, 20).meaning(new MeantPass("One", 2))));
+        assertThat(both.done()).containsOnlyKeys(1, 2);
+        assertThat(both.done().get(2).date()).isEqualTo(JUNE);
+    }
+
+    /** Another program that plans the same product for the day of the pass that was meant has it fulfilled too. */
+    @Test
+    void itHoldsForTheSamePassOfOtherPrograms() {
+        Program program = program(JUNE, JUNE.plusDays(10));
+        Done line = line(JUNE.plusDays(5), 20).meaning(new MeantPass("Other", 7));
+        Pass meant = program.passes().get(1).numbered(7);
+        assertThat(Fulfilled.of(program, List.of(line)).unclear()).hasSize(1);
+        assertThat(Fulfilled.of(program, List.of(line), one -> Optional.of(meant)).done())
+                .containsOnlyKeys(2);
     }
 
     @Test

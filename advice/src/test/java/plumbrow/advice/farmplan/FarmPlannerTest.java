@@ -141,6 +141,25 @@ class FarmPlannerTest {
     }
 
     @Test
+    @DisplayName("what is sprayed already needs no hours and no product any more")
+    void doneNeedsNoHours() {
+        double one = 100 / 20.0;
+        assertThat(limit(two().sprayerHours(100).plan(), "sprayer hours").used())
+                .isCloseTo(2 * one, within(1e-6));
+        FarmPlan plan = two().done("East", 1).sprayerHours(100).plan();
+        assertThat(limit(plan, "sprayer hours").used()).isCloseTo(one, within(1e-6));
+        assertThat(two().done("East", 1)
+                        .onHand(new Amount(150, FarmUnit.QT))
+                        .plan()
+                        .buys())
+                .singleElement()
+                .satisfies(buy -> assertThat(buy.used()).isCloseTo(100, within(1e-6)));
+        assertThat(two().done("East", 1).sprayerHours(one * 1.01).plan().fields())
+                .extracting(FarmPlan.Taken::program)
+                .containsOnly("sprayed");
+    }
+
+    @Test
     @DisplayName("a field without any program is said to be left out of the limits")
     void nothing() {
         FarmPlan plan = two().bareField("Empty").plan();

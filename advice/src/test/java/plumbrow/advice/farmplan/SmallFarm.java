@@ -20,6 +20,7 @@ import plumbrow.advice.means.PriceBreak;
 import plumbrow.advice.means.WorkWindow;
 import plumbrow.advice.pests.Pests;
 import plumbrow.advice.pests.WeedPressure;
+import plumbrow.advice.program.Done;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;
 import plumbrow.advice.program.Program;
@@ -52,6 +53,7 @@ final class SmallFarm {
 
     private final List<Field> fields = new ArrayList<>();
     private final List<Program> programs = new ArrayList<>();
+    private final List<Done> log = new ArrayList<>();
     private final List<PriceBreak> breaks = new ArrayList<>();
     private final List<Machine> machines = new ArrayList<>();
     private final List<WorkWindow> windows = new ArrayList<>();
@@ -98,6 +100,13 @@ final class SmallFarm {
                 new Pass(passes.size() + 1, PassKind.HARVEST, LocalDate.of(2026, 10, 14), null, null, 100, 0, NONE, 0));
         boolean first = programs.stream().noneMatch(one -> one.field().equals(field));
         programs.add(new Program(field, name, first, new RefugePlan(null, null), "", passes));
+    }
+
+    /** The spray of a field as done, a day after its plan. */
+    SmallFarm done(String field, double qt) {
+        log.add(new Done(
+                field, LocalDate.of(2026, 5, 22), HERBICIDE, new Amount(qt, FarmUnit.QT), 100, null, "log book"));
+        return this;
     }
 
     SmallFarm onHand(Amount amount) {
@@ -196,7 +205,7 @@ final class SmallFarm {
                 new Work(
                         work.sprayPlans(),
                         work.crew(),
-                        work.log(),
+                        log,
                         new Means(machines, windows, limits, breaks, List.of())));
     }
 

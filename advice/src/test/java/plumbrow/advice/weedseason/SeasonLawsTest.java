@@ -9,6 +9,10 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import plumbrow.advice.years.YearsOptions;
+import plumbrow.advice.years.RotationAhead;
+import plumbrow.advice.years.Ahead;
+import plumbrow.advice.field.Field;
 import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weeds.Timing;
@@ -100,6 +104,32 @@ class SeasonLawsTest {
                     .as("of as many seedlings, resistant ones shed more")
                     .isGreaterThan(parts.get(0).seedsM2()[i] / (1 - resist[i]));
         }
+    }
+
+    @Test
+    @DisplayName("the seasons to come begin with the resistant share that the weighing draws, not with the typed number")
+    void yearsBeginWithTheDrawnShare() {
+        Season season = field(25).resists("waterhemp", "9", 30.0).season();
+        Field field = season.fields().get(0);
+        RotationAhead.Share first = Ahead.of(
+                        season,
+                        field,
+                        Ahead.repeated(season, field),
+                        YearsOptions.DEFAULT.withSeasons(2).withDraws(400))
+                .rotations()
+                .get(0)
+                .weeds()
+                .stream()
+                .filter(one -> one.weed().equals("waterhemp"))
+                .flatMap(one -> one.resistant().stream())
+                .filter(share -> share.group().equals("9"))
+                .findFirst()
+                .orElseThrow();
+        double odds = .3 / .7;
+        double spread = Math.exp(0.6 * 1.2815515655446004); // log-odds ± 0.6, a tenth outside on each side
+        assertThat(first.share().get(0).low()).isCloseTo(odds / spread / (1 + odds / spread), within(.02));
+        assertThat(first.share().get(0).middle()).isCloseTo(.3, within(.02));
+        assertThat(first.share().get(0).high()).isCloseTo(odds * spread / (1 + odds * spread), within(.03));
     }
 
     @Test

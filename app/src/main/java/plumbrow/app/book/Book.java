@@ -14,12 +14,12 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcOperations;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import plumbrow.advice.program.Done;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.hours.HourlyWeather;
 import plumbrow.advice.names.UnknownName;
 import plumbrow.advice.names.UnknownNames;
 import plumbrow.advice.program.Done;
+import plumbrow.advice.program.MeantPass;
 import plumbrow.advice.season.Season;
 import plumbrow.documents.confirm.ConfirmedSeason;
 import plumbrow.documents.confirm.LabelDecision;
@@ -137,6 +137,7 @@ public final class Book implements AutoCloseable {
      * Writes down what a person decides about values of labels, seen as they are while nobody else can write: all or none.
      *
      * @param deciding may refuse by an exception of its own, which comes out as it is
+     * @throws BookException where a value would name what nobody knows, such as a county
      */
     public void decide(Function<Labels, List<LabelDecision>> deciding) {
         writing(own -> sql -> {
@@ -144,7 +145,10 @@ public final class Book implements AutoCloseable {
             LabelDecisionRows rows = new LabelDecisionRows(client);
             Labels labels = new Labels(new PaperRows(client).all(), latest(sql), rows.all());
             List<LabelDecision> decided = own.ask(() -> deciding.apply(labels));
+            Optional<Season> before = labels.written().map(written -> confirmed(sql, written));
             decided.forEach(rows::add);
+            before.ifPresent(season -> refuseUnknown(
+                    UnknownNames.added(season, confirmed(sql, labels.written().orElseThrow()))));
             return decided;
         });
     }
@@ -422,6 +426,11 @@ public final class Book implements AutoCloseable {
     /** Writes a line down at the end of the log. */
     public LogLine log(Done done, Instant at) {
         return database.write(sql -> new LogRows(JdbcClient.create(sql)).add(done, at));
+    }
+
+    /** Writes down which planned pass a line of the log was; of several answers the last counts. */
+    public LogLine sayPass(int line, MeantPass meant, String who, Instant when) {
+        return database.write(sql -> new LogRows(JdbcClient.create(sql)).say(line, meant, who, when));
     }
 
     /** Strikes a line of the log that was wrong. It stays, and no longer counts. */

@@ -4,16 +4,20 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.program.Done;
+import plumbrow.advice.program.MeantPass;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 
@@ -23,10 +27,12 @@ final class LogRows {
     private static final int YEARS_BACK = 5;
 
     private static final String ALL = """
-            SELECT number, field, date, product, rate, rate_unit, share_pct, applicator, source, written_at,
-                   who, why, struck_at
-            FROM log_line LEFT JOIN log_strike ON line = number
-            ORDER BY number""";
+            SELECT log_line.number, field, date, product, rate, rate_unit, share_pct, applicator, source, written_at,
+                   log_strike.who, why, struck_at, said.number IS NOT NULL AS said, said.program, said.pass
+            FROM log_line LEFT JOIN log_strike ON log_strike.line = log_line.number
+            LEFT JOIN log_pass AS said ON said.number =
+                (SELECT max(log_pass.number) FROM log_pass WHERE log_pass.line = log_line.number)
+            ORDER BY log_line.number""";
 
     private final JdbcClient client;
 
@@ -61,15 +67,31 @@ final class LogRows {
         Map<Applied, Integer> there = counted(all().stream().map(LogLine::done).toList());
         Map<Applied, Integer> counting = counted(effective(season.year(), season.fields()));
         int added = 0;
+        List<LogLine> free = new ArrayList<>(all().stream().filter(LogLine::counts).toList());
         for (Done done : season.work().log()) {
             if (!taken(there, done)) {
                 add(done, at);
                 added++;
+            } else {
+                answered(free, done, at);
             }
             taken(counting, done);
         }
         int bookOnly = counting.values().stream().mapToInt(Integer::intValue).sum();
         return new LogLine.Merged(added, season.work().log().size() - added, bookOnly);
+    }
+
+    /** A line that the book has, of which the season says otherwise which pass it was: the answer comes to the book. */
+    private void answered(List<LogLine> free, Done done, @Nullable Instant at) {
+        Optional<LogLine> line = free.stream()
+                .filter(one -> Applied.of(one.done()).equals(Applied.of(done)))
+                .min(Comparator.comparing(
+                        (LogLine one) -> !Objects.equals(one.done().meant(), done.meant())));
+        line.ifPresent(free::remove);
+        MeantPass meant = done.meant();
+        if (meant != null && line.isPresent() && !meant.equals(line.get().done().meant())) {
+            say(line.get().number(), meant, "as the season that was brought in says", at);
+        }
     }
 
     private static Map<Applied, Integer> counted(List<Done> lines) {
@@ -103,16 +125,37 @@ final class LogRows {
                         .all())
                 .update();
         new ChainRows(client).addLast(RecordKind.LOG_LINE);
-        List<LogLine> lines = all();
-        return lines.get(lines.size() - 1);
+        int number = client.sql("SELECT max(number) FROM log_line").query(Integer.class).single();
+        MeantPass meant = done.meant();
+        if (meant != null) {
+            String who = done.applicator() == null ? done.source() : done.applicator();
+            say(number, meant, who, at);
+        }
+        return line(number);
+    }
+
+    private LogLine line(int number) {
+        return all().stream()
+                .filter(one -> one.number() == number)
+                .findFirst()
+                .orElseThrow(() -> new BookException("The log has no line " + number + "."));
+    }
+
+    /** Writes down which planned pass a line was; {@code when} is null where the moment is not known. */
+    LogLine say(int line, MeantPass meant, String who, @Nullable Instant when) {
+        if (!line(line).counts()) {
+            throw new BookException("Line " + line + " of the log is struck: it is no pass any more.");
+        }
+        client.sql("INSERT INTO log_pass (line, program, pass, who, said_at) VALUES (?, ?, ?, ?, ?)")
+                .params(line, meant.program(), meant.none() ? null : meant.pass(), who, when == null ? "" : when.toString())
+                .update();
+        new ChainRows(client).addLast(RecordKind.LOG_PASS);
+        return line(line);
     }
 
     /** Strikes a line, which must be there and count. */
     void strike(int number, LogLine.Strike strike) {
-        LogLine line = all().stream()
-                .filter(one -> one.number() == number)
-                .findFirst()
-                .orElseThrow(() -> new BookException("The log has no line " + number + "."));
+        LogLine line = line(number);
         LogLine.Strike before = line.strike();
         if (before != null) {
             throw new BookException(
@@ -136,9 +179,13 @@ final class LogRows {
         String who = row.maybeText();
         String why = row.maybeText();
         String struckAt = row.maybeText();
+        boolean said = row.yes();
+        String program = row.maybeText();
+        Integer pass = row.maybeWhole();
+        MeantPass meant = program == null || pass == null ? MeantPass.NONE : new MeantPass(program, pass);
         return new LogLine(
                 number,
-                done,
+                said ? done.meaning(meant) : done,
                 writtenAt == null ? null : Instant.parse(writtenAt),
                 who == null
                         ? null

@@ -7,6 +7,7 @@ import java.util.Optional;
 enum RecordKind {
     LOG_LINE("log line", "log_line", "number", "Line %d of the log"),
     STRIKE("strike", "log_strike", "line", "The strike of line %d of the log"),
+    LOG_PASS("pass of a log line", "log_pass", "number", "Answer %d on which pass a line of the log was"),
     CHOICE("choice", "choice", "number", "Choice %d"),
     PAPER("paper", "paper", "number", "Paper %d"),
     TYPED("typed value", "paper_typed", "number", "Typed value %d"),

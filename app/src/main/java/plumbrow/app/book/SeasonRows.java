@@ -17,6 +17,9 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.means.Means;
 import plumbrow.advice.pests.Pests;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.MeantPass;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.season.Work;
@@ -205,6 +208,7 @@ final class SeasonRows {
                 SELECT (SELECT user_version FROM pragma_user_version) || ' '
                     || (SELECT coalesce(max(season), 0) FROM season) || ' '
                     || (SELECT count(*) FROM log_line) || ' ' || (SELECT count(*) FROM log_strike) || ' '
+                    || (SELECT count(*) FROM log_pass) || ' '
                     || (SELECT count(*) FROM label_decision) || ' ' || (SELECT count(*) FROM paper)""", String.class));
     }
 
@@ -266,6 +270,8 @@ final class SeasonRows {
                 weedBook(year, distributions));
         List<Field> fields = FieldRows.outlined(
                 all(FieldRows.FIELD, year, distributions), all(FieldRows.POINT, year, distributions));
+        List<Program> programs = ProgramRows.withPasses(
+                all(ProgramRows.PROGRAM, year, distributions), all(ProgramRows.PASS, year, distributions));
         return new Season(
                 year,
                 head.asOf(),
@@ -275,11 +281,10 @@ final class SeasonRows {
                 all(FieldRows.CROP_YEAR, year, distributions),
                 shelf,
                 pests,
-                ProgramRows.withPasses(
-                        all(ProgramRows.PROGRAM, year, distributions), all(ProgramRows.PASS, year, distributions)),
+                programs,
                 all(ProgramRows.OUTLOOK, year, distributions),
                 ground(year, distributions),
-                work(year, fields, distributions));
+                work(year, fields, programs, distributions));
     }
 
     private WeedBook weedBook(int year, Distributions distributions) {
@@ -317,14 +322,31 @@ final class SeasonRows {
                 all(GroundRows.NEXT_CROP, year, distributions));
     }
 
-    private Work work(int year, List<Field> fields, Distributions distributions) {
+    /** A line as the season can read it: that it was a pass which the season no longer has says nothing. */
+    private static Done known(Done line, List<Program> programs) {
+        MeantPass meant = line.meant();
+        boolean there = meant == null
+                || meant.none()
+                || programs.stream()
+                        .filter(program -> program.field().equals(line.field())
+                                && program.name().equals(meant.program()))
+                        .flatMap(program -> program.passes().stream())
+                        .anyMatch(pass -> pass.number() == meant.pass()
+                                && line.product().equals(pass.product()));
+        return there ? line : line.meaning(null);
+    }
+
+    private Work work(int year, List<Field> fields, List<Program> programs, Distributions distributions) {
         return new Work(
                 all(WorkRows.SPRAY_PLAN, year, distributions),
                 WorkRows.crew(
                         all(WorkRows.PERSON, year, distributions),
                         all(WorkRows.CREW, year, distributions),
                         all(WorkRows.GEAR, year, distributions)),
-                new LogRows(client).effective(year, fields),
+                new LogRows(client)
+                        .effective(year, fields).stream()
+                                .map(line -> known(line, programs))
+                                .toList(),
                 new Means(
                         all(MeansRows.MACHINE, year, distributions),
                         all(MeansRows.WINDOW, year, distributions),

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import plumbrow.advice.season.Season;
@@ -67,7 +68,7 @@ final class DemoCommand implements Callable<Integer> {
         Path sheet = folder.resolve("advice.xlsx");
         Binder.write(season, advice, recordHead(file), pages);
         AdviceSheet.write(season, advice, sheet);
-        screen.say(json ? Json.of(advice) : AdviceWords.of(advice));
+        screen.say(json ? Json.of(advice) : AdviceWords.of(advice, Map.of()));
         if (!json) {
             screen.say("\nThe farms, people and products are invented. In " + folder
                     + ": workbook (what went in), papers, weather, demo.book, binder.pdf, advice.xlsx.");

@@ -18,6 +18,8 @@ import plumbrow.app.book.LogLine;
 import plumbrow.app.command.said.LogWords;
 import plumbrow.app.json.Json;
 import plumbrow.app.log.LogEntry;
+import plumbrow.app.log.LogOfField;
+import plumbrow.app.log.PassEntry;
 import plumbrow.app.log.StrikeEntry;
 
 /** The log of what was put on the fields: lines are added and struck, never changed. */
@@ -44,9 +46,9 @@ final class LogCommand implements Runnable {
             @Option(names = "--field", paramLabel = "NAME", description = "Only of this field.") @Nullable String field,
             @Option(names = "--json", description = JSON) boolean json) {
         try (Book book = Book.open(file)) {
-            List<LogLine> lines = book.log().stream()
-                    .filter(line -> field == null || line.done().field().equals(field))
-                    .toList();
+            List<LogLine> lines = LogOfField.lines(book.log(), book.latestSeason(), field)
+                    .orElseThrow(() -> new BadInputException(
+                            LogOfField.unknown(book.log(), book.latestSeason(), String.valueOf(field))));
             screen.say(json ? Json.of(lines) : LogWords.lines(lines));
         }
         return Exit.GOOD;
@@ -70,6 +72,13 @@ final class LogCommand implements Runnable {
                     String share,
             @Option(names = "--by", paramLabel = "NAME", description = "Who put it on.") @Nullable String applicator,
             @Option(
+                            names = "--planned",
+                            paramLabel = "PASS",
+                            description = "The planned pass it was, as \"3 of PROGRAM\", or none; else it is found by"
+                                    + " product, day and rate.")
+                    @Nullable
+                    String planned,
+            @Option(
                             names = "--source",
                             paramLabel = "TEXT",
                             description = "Where this stands: log book, receipt, memory.")
@@ -84,10 +93,10 @@ final class LogCommand implements Runnable {
         typed.put(LogEntry.UNIT, Objects.requireNonNullElse(unit, ""));
         typed.put(LogEntry.SHARE, Objects.requireNonNullElse(share, ""));
         typed.put(LogEntry.APPLICATOR, Objects.requireNonNullElse(applicator, ""));
+        typed.put(PassEntry.PLANNED, Objects.requireNonNullElse(planned, ""));
         typed.put(LogEntry.SOURCE, Objects.requireNonNullElse(source, ""));
         try (Book book = Book.open(file)) {
-            Season season = book.latestSeason()
-                    .orElseThrow(() -> new BadInputException("The book " + file + " holds no season yet."));
+            Season season = season(book, file);
             LogEntry entry = LogEntry.read(season, typed, LocalDate.now(ZoneId.systemDefault()));
             if (entry.done() == null) {
                 throw new BadInputException("The line was not written down. " + entry.complaint());
@@ -96,6 +105,49 @@ final class LogCommand implements Runnable {
             screen.say(json ? Json.of(line) : "Written down. " + LogWords.line(line));
         }
         return Exit.GOOD;
+    }
+
+    @Command(
+            name = "pass",
+            description = "Says which planned pass a line was, where that is not clear; the last answer counts.")
+    int pass(
+            @Parameters(paramLabel = "NUMBER", description = "The line, by its number in the list.") int number,
+            @Option(names = "--book", paramLabel = "FILE", defaultValue = FromBook.DEFAULT, description = BOOK)
+                    Path file,
+            @Option(
+                            names = "--planned",
+                            paramLabel = "PASS",
+                            description = "The pass, as \"3 of PROGRAM\", or none.")
+                    @Nullable
+                    String planned,
+            @Option(names = "--who", paramLabel = "NAME", description = "Who says so.") @Nullable String who,
+            @Option(names = "--json", description = JSON) boolean json) {
+        try (Book book = Book.open(file)) {
+            Season season = season(book, file);
+            LogLine line = book.log().stream()
+                    .filter(one -> one.number() == number)
+                    .findFirst()
+                    .orElseThrow(() -> new BadInputException("The log has no line " + number + "."));
+            PassEntry entry = PassEntry.read(
+                    season,
+                    line.done(),
+                    Map.of(
+                            PassEntry.PLANNED,
+                            Objects.requireNonNullElse(planned, ""),
+                            "who",
+                            Objects.requireNonNullElse(who, "")));
+            if (entry.meant() == null) {
+                throw new BadInputException("Nothing was written down. " + entry.fault());
+            }
+            LogLine said = book.sayPass(number, entry.meant(), entry.who(), Instant.now());
+            screen.say(json ? Json.of(said) : "Written down. " + LogWords.line(said));
+        }
+        return Exit.GOOD;
+    }
+
+    private static Season season(Book book, Path file) {
+        return book.latestSeason()
+                .orElseThrow(() -> new BadInputException("The book " + file + " holds no season yet."));
     }
 
     @Command(name = "strike", description = "Strikes a line that was wrong: it stays, and no longer counts.")

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.net.URI;
 import java.nio.file.Path;
 import java.util.stream.Stream;
+import java.util.Map;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.Adviser;
@@ -34,7 +35,7 @@ final class Warming {
             Season season = book.latestSeason().orElseThrow();
             WeighingOptions few = WeighingOptions.DEFAULT.withDraws(100);
             Advice advice = Adviser.advise(season, few, Progress.SILENT);
-            return Json.of(advice).length() + AdviceWords.of(advice).length();
+            return Json.of(advice).length() + AdviceWords.of(advice, Map.of()).length();
         }
     }
 

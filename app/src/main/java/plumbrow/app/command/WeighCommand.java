@@ -2,7 +2,9 @@ package plumbrow.app.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -14,6 +16,7 @@ import plumbrow.advice.weighing.Adviser;
 import plumbrow.advice.weighing.EqualRule;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.WeighingOptions;
+import plumbrow.advice.years.BesideOneSeason;
 import plumbrow.advice.years.LaterYears;
 import plumbrow.advice.years.YearsOptions;
 import plumbrow.app.command.said.AdviceWords;
@@ -78,8 +81,16 @@ final class WeighCommand implements Callable<Integer> {
         Advice advice = fields.size() < season.fields().size()
                 ? some(season, fields, options)
                 : FieldsBar.show(screen, fields.size(), bar -> Adviser.advise(season, options, bar));
-        screen.say(json ? Json.of(advice) : AdviceWords.of(advice));
+        screen.say(json ? Json.of(advice) : AdviceWords.of(advice, later(season, fields)));
         return code(advice);
+    }
+
+    /** What the seasons to come make of it; not asked for where what they cost is in the margins already. */
+    private Map<String, String> later(Season season, List<Field> fields) {
+        return years != null
+                ? Map.of()
+                : fields.parallelStream()
+                        .collect(Collectors.toMap(Field::name, field -> BesideOneSeason.orWhyNot(season, field)));
     }
 
     static int code(Advice advice) {

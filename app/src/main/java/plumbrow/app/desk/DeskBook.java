@@ -8,9 +8,10 @@ import java.util.concurrent.ConcurrentMap;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.program.Done;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.hours.HourlyWeather;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.MeantPass;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Book;
 import plumbrow.app.book.By;
@@ -18,8 +19,8 @@ import plumbrow.app.book.Choice;
 import plumbrow.app.book.LogLine;
 import plumbrow.app.book.SeasonChange;
 import plumbrow.app.book.StoredPaper;
-import plumbrow.app.book.WeatherOnFile;
 import plumbrow.app.book.TypedValue;
+import plumbrow.app.book.WeatherOnFile;
 import plumbrow.app.weather.WeatherIntake;
 import plumbrow.documents.confirm.LabelDecision;
 import plumbrow.documents.confirm.ReadOnLabel;
@@ -176,6 +177,11 @@ public final class DeskBook implements AutoCloseable {
     /** Writes down what was put on; nothing written is ever altered. */
     public LogLine log(Done done, Instant at) {
         return book.log(done, at);
+    }
+
+    /** Writes down which planned pass a line of the log was. */
+    public LogLine sayPass(int line, MeantPass meant, String who, Instant when) {
+        return book.sayPass(line, meant, who, when);
     }
 
     /** Strikes a line of the log; it stays. */

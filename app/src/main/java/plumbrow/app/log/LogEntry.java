@@ -11,6 +11,7 @@ import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.names.Near;
 import plumbrow.advice.program.Done;
+import plumbrow.advice.program.MeantPass;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Product;
@@ -86,6 +87,14 @@ public record LogEntry(
             Near.to(applicator, people, 1)
                     .ifPresent(near -> reader.fault(APPLICATOR, near + ", as the sheet people spells it"));
         }
+        String planned = reader.found(PassEntry.PLANNED).orElse("");
+        MeantPass meant = null;
+        if (!planned.isEmpty() && field != null && product != null) {
+            meant = PassEntry.meant(season, field, product, planned).orElse(null);
+            if (meant == null) {
+                reader.fault(PassEntry.PLANNED, PassEntry.expected(season, field, product, planned));
+            }
+        }
         String source = reader.text(SOURCE, TextRule.PROSE, "where this stands: log book, receipt, memory");
         Amount amount = rate == null || unit == null ? null : unit.rate(rate);
         boolean whole = reader.faults.isEmpty();
@@ -100,7 +109,14 @@ public record LogEntry(
                                 && share != null
                                 && source != null
                         ? new Done(
-                                field, date, product, amount, share, applicator.isEmpty() ? null : applicator, source)
+                                field,
+                                date,
+                                product,
+                                amount,
+                                share,
+                                applicator.isEmpty() ? null : applicator,
+                                source,
+                                meant)
                         : null);
     }
 

@@ -23,6 +23,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.program.Done;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.MeantPass;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
@@ -276,6 +280,46 @@ abstract class BookContract {
         assertThat(book.put(logged)).isEqualTo(new LogLine.Merged(0, 2, 0));
         assertThat(book.put(logged(2027, done(1), done(1), done(2)))).isEqualTo(new LogLine.Merged(1, 2, 0));
         assertThat(book.log()).hasSize(3);
+        assertThat(book.check()).isEmpty();
+    }
+
+    /** Answers are only added; the last counts, one that speaks of a pass that is no more says nothing, and all hang in the chain. */
+    @Test
+    void whichPassALineWasIsSaidAndStays() {
+        Season season = SmallSeason.of(2027);
+        Program program = season.programs("North 80").stream()
+                .filter(one -> one.passes().stream().anyMatch(pass -> pass.kind() == PassKind.GRANULE))
+                .findFirst()
+                .orElseThrow();
+        Pass pass = program.passes().stream()
+                .filter(one -> one.kind() == PassKind.GRANULE)
+                .findFirst()
+                .orElseThrow();
+        Done line = new Done(
+                "North 80",
+                LocalDate.of(2027, 5, 1),
+                String.valueOf(pass.product()),
+                new Amount(4, FarmUnit.LB),
+                100,
+                null,
+                "log book");
+        book.put(season);
+        book.log(line.meaning(MeantPass.NONE), Instant.EPOCH);
+        assertThat(book.season(2027).orElseThrow().work().log()).containsExactly(line.meaning(MeantPass.NONE));
+        MeantPass meant = new MeantPass(program.name(), pass.number());
+        String before = book.head().hash();
+        assertThat(book.sayPass(1, meant, "R. Alder", Instant.EPOCH).done().meant())
+                .isEqualTo(meant);
+        assertThat(book.head().hash()).isNotEqualTo(before);
+        Season said = book.season(2027).orElseThrow();
+        assertThat(said.work().log()).containsExactly(line.meaning(meant));
+        assertThat(book.put(said)).isEqualTo(new LogLine.Merged(0, 1, 0));
+        assertThat(book.put(season)).isEqualTo(new LogLine.Merged(0, 0, 1));
+        assertThat(book.season(2027).orElseThrow().work().log()).containsExactly(line.meaning(meant));
+        book.change(held -> held.withPrograms(List.of(), held.work().withLog(List.of(line))));
+        assertThat(book.season(2027).orElseThrow().work().log()).containsExactly(line);
+        assertThatThrownBy(() -> book.sayPass(9, meant, "R. Alder", Instant.EPOCH))
+                .hasMessage("The log has no line 9.");
         assertThat(book.check()).isEmpty();
     }
 

@@ -14,6 +14,10 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.MixRule;
+import plumbrow.advice.shelf.ProductKind;
+import plumbrow.app.SmallSeason;
 import plumbrow.documents.confirm.LabelDecision;
 import plumbrow.documents.confirm.RowName;
 import plumbrow.documents.confirm.ShelfTable;
@@ -131,6 +135,48 @@ class PapersInBookTest {
             assertThatThrownBy(() -> statement.execute("DELETE FROM label_decision"))
                     .hasMessageContaining("stays as it was");
         }
+    }
+
+    /** A value of a label that would name what nobody knows would count as nothing: it is refused like any other word of a season. */
+    @Test
+    void aDecisionNamesWhatThereIs() {
+        Season season = SmallSeason.of(2027);
+        String product = season.shelf().products().stream()
+                .filter(one -> one.kind() == ProductKind.INSECTICIDE)
+                .findFirst()
+                .orElseThrow()
+                .name();
+        FiledPaper label = new FiledPaper(
+                0, FiledPaper.Kind.LABEL, "label.pdf", product, "", LocalDate.of(2026, 3, 4), 9, false);
+        try (Book book = Book.create(folder.resolve("n.book"))) {
+            book.put(season);
+            book.keep(label, bytes("one"), AT);
+            String sha256 = PaperRows.sha256(bytes("one"));
+            book.decide(List.of(partner(sha256, "atrazine")));
+            assertThat(book.latestSeason().orElseThrow().shelf().labels().mixRules())
+                    .extracting(MixRule::partner)
+                    .containsExactly("atrazine");
+            assertThatThrownBy(() -> book.decide(List.of(partner(sha256, "atrazien"))))
+                    .isInstanceOf(BookException.class)
+                    .hasMessageContaining("Nothing was changed.")
+                    .hasMessageContaining("atrazien");
+            assertThat(book.decisions()).hasSize(1);
+            assertThat(book.check()).isEmpty();
+        }
+    }
+
+    private static LabelDecision partner(String sha256, String name) {
+        return new LabelDecision(
+                sha256,
+                RowName.of(ShelfTable.MIX_RULES, "partner=" + name, 1),
+                "word",
+                Verdict.CONFIRMED,
+                "forbidden",
+                "",
+                3,
+                "do not mix with " + name,
+                "M. Hale",
+                AT);
     }
 
     /** What is typed from a scan files it: as a sheet of its product, by its number, with its date. */

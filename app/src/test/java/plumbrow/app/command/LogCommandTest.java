@@ -92,6 +92,53 @@ class LogCommandTest {
                 .refused("Who strikes it: expected text");
     }
 
+    @Test
+    void aFieldThatNobodyKnowsHasNoEmptyLog() {
+        plumbrow("log", "list", "--book", book, "--field", "Nroth 80")
+                .refused("Neither the season nor the log has a field 'Nroth 80'; did you mean North 80?");
+        plumbrow("log", "list", "--book", book, "--field", "North 80").good();
+    }
+
+    @Test
+    void whichPassItWasIsAskedAndSaid() {
+        String program = SEASON.programs("North 80").stream()
+                .filter(one -> one.passes().stream().anyMatch(pass -> "Stonefly 3G".equals(pass.product())))
+                .findFirst()
+                .orElseThrow()
+                .name();
+        plumbrow(
+                        "log",
+                        "add",
+                        "--book",
+                        book,
+                        "--field=North 80",
+                        "--date=2026-05-01",
+                        "--product=Stonefly 3G",
+                        "--rate=4",
+                        "--unit=lb/ac",
+                        "--planned=9 of Nothing",
+                        "--source=log book")
+                .refused("planned: Found “9 of Nothing”; expected none, or a pass that puts out Stonefly 3G: 2 of "
+                        + program);
+        add("4").good();
+        plumbrow("log", "pass", 1, "--book", book, "--planned=2 of " + program).refused("Say who says so.");
+        plumbrow("log", "pass", 7, "--book", book, "--planned=none", "--who=R. Alder")
+                .refused("The log has no line 7.");
+        assertThat(plumbrow("log", "pass", 1, "--book", book, "--planned=2 of " + program, "--who=R. Alder")
+                        .good()
+                        .out())
+                .contains("said to be pass 2 of " + program);
+        assertThat(plumbrow("log", "pass", 1, "--book", book, "--planned=none", "--who=R. Alder")
+                        .good()
+                        .out())
+                .contains("said to be none of the planned passes");
+        Path workbook = folder.resolve("out");
+        plumbrow("book", "export", workbook, "--book", book).good();
+        assertThat(plumbrow("book", "import", workbook, "--book", book).good().out())
+                .doesNotContain("new line");
+        plumbrow("book", "check", "--book", book).good();
+    }
+
     /** An older book may hold what no door lets in any more. */
     @Test
     void noWordOfTheBookGivesOrdersToTheTerminal() {

@@ -13,6 +13,7 @@ import plumbrow.advice.weighing.Adviser;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.Progress;
 import plumbrow.advice.weighing.WeighingOptions;
+import plumbrow.advice.years.BesideOneSeason;
 import plumbrow.app.SmallSeason;
 import plumbrow.app.json.Json;
 
@@ -40,6 +41,7 @@ class WeighCommandTest {
         assertThat(out.replaceAll("\\s+", " "))
                 .contains(field.sentence(), field.reason(), "▸ " + field.advised(), "2027 season as of 2027-03-02")
                 .contains(field.equal().words())
+                .contains(BesideOneSeason.orWhyNot(SEASON, SEASON.fields().get(0)))
                 .doesNotContain("never turn");
     }
 

@@ -168,6 +168,9 @@ class CheckPagesTest {
         assertThat(json("/api/log", "{}", null).getContentAsString(StandardCharsets.UTF_8))
                 .contains("The line was not written down. date: Nothing there; expected a date");
         assertThat(json("/api/log", "[1", null).getStatus()).isEqualTo(400);
+        assertThat(writer.get("/api/log?field=Quary").status()).isEqualTo(404);
+        assertThat(writer.get("/api/log?field=Quary").text()).contains("did you mean Quarry?");
+        assertThat(writer.get("/api/log?field=Quarry").status()).isEqualTo(200);
         assertThat(json("/api/log/999/strike", "{\"who\":\"a\",\"why\":\"b\"}", null)
                         .getStatus())
                 .isEqualTo(409);

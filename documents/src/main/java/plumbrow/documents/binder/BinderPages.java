@@ -12,6 +12,7 @@ import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.WeighingOptions;
+import plumbrow.advice.years.BesideOneSeason;
 import plumbrow.documents.binder.Html.Column;
 import plumbrow.documents.picture.Markup;
 import plumbrow.documents.picture.ProgramPalette;
@@ -28,7 +29,8 @@ final class BinderPages {
         List<FieldPages> parts = new ArrayList<>();
         for (int i = 0; i < advice.fields().size(); i++) {
             FieldAdvice field = advice.fields().get(i);
-            parts.add(new FieldPages(field, palette, "field-" + (i + 1), SeasonPages.of(seasons, field)));
+            parts.add(new FieldPages(
+                    field, palette, "field-" + (i + 1), SeasonPages.of(seasons, field), later(season, field)));
         }
         Html html = new Html();
         html.markup("<html lang=\"en-US\">");
@@ -38,6 +40,15 @@ final class BinderPages {
         parts.forEach(part -> part.write(html));
         ShelfSources.write(html, season);
         return html.close("body").close("html").toString();
+    }
+
+    /** The field of an advice may have left the season since; then nothing is said. */
+    private static String later(Season season, FieldAdvice advice) {
+        return season.programs(advice.field().name()).isEmpty()
+                ? ""
+                : season.field(advice.field().name())
+                        .map(field -> BesideOneSeason.orWhyNot(season, field))
+                        .orElse("");
     }
 
     private static void head(Html html, Advice advice, List<FieldPages> parts) {

@@ -17,9 +17,11 @@ import plumbrow.science.figure.Numbers;
  * would change it, and the arithmetic.
  *
  * @param id under which contents and bookmarks find it
+ * @param later what the seasons to come make of it; empty where nothing is to be said of them
  * @param season the advised program day by day, else the baseline; empty where the field's weeds can't be followed
  */
-record FieldPages(FieldAdvice field, ProgramPalette palette, String id, Optional<SeasonTrial> season) {
+record FieldPages(
+        FieldAdvice field, ProgramPalette palette, String id, Optional<SeasonTrial> season, String later) {
     private static final int PICTURE_PX = 690;
     private static final int MOST_IN_A_PICTURE = 8; // what fits under the advice on one page
 
@@ -36,6 +38,7 @@ record FieldPages(FieldAdvice field, ProgramPalette palette, String id, Optional
             paragraph(html, "What the doubt is", gain.says());
         }
         paragraph(html, "In doubt", field.doubt());
+        paragraph(html, "Later seasons", later);
         for (String picture : StripPicture.svgs(field, palette, PICTURE_PX, MOST_IN_A_PICTURE)) {
             html.open("div", "picture")
                     .picture(picture, StripPicture.finding(field))

@@ -24,6 +24,8 @@ import plumbrow.documents.SampleSeason;
 
 /** Read back with another library than the one that wrote it. */
 class AdviceSheetTest {
+    private static final String ADVISED = "advised program, or those about equal";
+
     @TempDir
     Path folder;
 
@@ -81,8 +83,17 @@ class AdviceSheetTest {
             assertThat(cell(ranges, ranges.getRow(3), "input").getStringCellValue())
                     .isEqualTo("attainable yield");
             Sheet advice = book.getSheet("advice");
-            assertThat(cell(advice, advice.getRow(3), "advised program").getStringCellValue())
+            assertThat(cell(advice, advice.getRow(3), ADVISED).getStringCellValue())
                     .isEqualTo("none may be advised");
+        }
+    }
+
+    @Test
+    void aNearTieNamesAllThatAreAboutEqual() throws IOException {
+        try (XSSFWorkbook book = written(SampleAdvice.with(SampleAdvice.aboutEqual()))) {
+            Sheet advice = book.getSheet("advice");
+            assertThat(cell(advice, advice.getRow(1), ADVISED).getStringCellValue())
+                    .isEqualTo("Half rate in the furrow; Full rate in the furrow");
         }
     }
 

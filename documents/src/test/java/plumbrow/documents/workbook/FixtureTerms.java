@@ -24,6 +24,7 @@ import plumbrow.advice.means.Supply;
 import plumbrow.advice.means.WorkWindow;
 import plumbrow.advice.pests.KnownResistance;
 import plumbrow.advice.program.Done;
+import plumbrow.advice.program.MeantPass;
 import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
@@ -322,7 +323,17 @@ final class FixtureTerms {
                                         new Amount(4.25, FarmUnit.OZ),
                                         62.5,
                                         "S. Lind",
-                                        "log book"),
+                                        "log book",
+                                        MeantPass.NONE),
+                                new Done(
+                                        "East 80",
+                                        day(2, 2),
+                                        "Ridge 12",
+                                        new Amount(5, FarmUnit.FL_OZ),
+                                        50,
+                                        null,
+                                        "memory",
+                                        new MeantPass("Trait and granule", 2)),
                                 new Done(
                                         "River",
                                         day(2, 1),

@@ -2,6 +2,7 @@ package plumbrow.app.command.said;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.FieldAdvice;
@@ -12,7 +13,8 @@ import plumbrow.science.figure.Numbers;
 public final class AdviceWords {
     private AdviceWords() {}
 
-    public static String of(Advice advice) {
+    /** @param later a sentence on the seasons to come, by field; fields without one say nothing of them */
+    public static String of(Advice advice, Map<String, String> later) {
         Paper paper = new Paper();
         List<FieldAdvice> fields = advice.fields();
         if (fields.size() > 1) {
@@ -24,7 +26,7 @@ public final class AdviceWords {
         }
         Set<String> common = common(fields);
         for (FieldAdvice field : fields) {
-            FieldWords.add(paper, field, common);
+            FieldWords.add(paper, field, later.getOrDefault(field.field().name(), ""), common);
         }
         paper.gap();
         fields.stream()

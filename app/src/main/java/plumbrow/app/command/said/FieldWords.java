@@ -17,7 +17,7 @@ final class FieldWords {
     private FieldWords() {}
 
     /** Adds a field to the paper; the cautions said elsewhere are left out. */
-    static void add(Paper paper, FieldAdvice advice, Set<String> saidElsewhere) {
+    static void add(Paper paper, FieldAdvice advice, String later, Set<String> saidElsewhere) {
         paper.heading(advice.field().name() + ": " + advice.sentence());
         paper.prose(advice.reason());
         GainDoubt gain = advice.gainDoubt();
@@ -25,6 +25,9 @@ final class FieldWords {
             paper.prose(gain.says());
         }
         paper.prose(advice.doubt());
+        if (!later.isEmpty()) {
+            paper.prose(later);
+        }
         paper.gap().table(programs(advice));
         advice.programs().stream()
                 .map(WeighedProgram::weeds)

@@ -27,6 +27,7 @@ public final class LogWords {
         return done.date() + ", " + done.field() + ": " + done.product() + ", "
                 + done.rate().text() + "/ac" + share + by
                 + " (" + done.source() + ")"
+                + (done.meant() == null ? "" : ", said to be " + done.meant().words())
                 + (strike == null ? "." : ". STRUCK by " + strike.who() + ": " + strike.why());
     }
 }

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import plumbrow.advice.done.DoneWork;
 import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
@@ -46,6 +47,11 @@ public record FieldSheet(Season season, Field field, FieldAdvice advice, List<Ch
                 new Fact("Organic matter", measured(field.organicMatterPct(), " %"), "the last soil test"),
                 new Fact("Soil pH", measured(field.ph(), ""), "the last soil test"),
                 new Fact("Slope", measured(field.slopePct(), " %"), "the county soil survey"));
+    }
+
+    /** What was done this season and how it was planned, what is not clear, and which programs it contradicts. */
+    public List<String> done() {
+        return DoneWork.of(season, field).sentences();
     }
 
     /** Earlier years, latest first. */

@@ -5,7 +5,9 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
@@ -18,12 +20,16 @@ import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import plumbrow.advice.program.Done;
+import plumbrow.advice.season.Season;
 import plumbrow.app.book.BookException;
+import plumbrow.app.book.LogLine;
 import plumbrow.app.desk.Asked;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.app.json.Json;
 import plumbrow.app.log.LogEntry;
+import plumbrow.app.log.LogOfField;
+import plumbrow.app.log.PassEntry;
 import plumbrow.app.log.StrikeEntry;
 
 /** The log for programs, with a sentence under "error" where a line is refused. Bodies are JSON objects of plain values. */
@@ -41,11 +47,28 @@ public class LogApi {
 
     @GetMapping("/api/log")
     ResponseEntity<byte[]> log(@RequestParam(required = false) @Nullable String field) {
-        return json(
-                HttpStatus.OK,
-                Json.of(book.log().stream()
-                        .filter(line -> field == null || line.done().field().equals(field))
-                        .toList()));
+        List<LogLine> log = book.log();
+        Optional<Season> season = book.season();
+        return LogOfField.lines(log, season, field)
+                .map(lines -> json(HttpStatus.OK, Json.of(lines)))
+                .orElseGet(() -> fault(
+                        HttpStatus.NOT_FOUND, LogOfField.unknown(log, season, String.valueOf(field)), Map.of()));
+    }
+
+    @PostMapping(path = "/api/log/{number}/pass", consumes = MediaType.APPLICATION_JSON_VALUE)
+    ResponseEntity<byte[]> pass(@PathVariable int number, @RequestBody byte[] body) {
+        LogLine line = line(number);
+        PassEntry entry = PassEntry.read(Asked.season(book), line.done(), typed(body));
+        return entry.meant() == null
+                ? fault(HttpStatus.UNPROCESSABLE_CONTENT, "Nothing was written down. " + entry.fault(), Map.of())
+                : json(HttpStatus.OK, Json.of(book.sayPass(number, entry.meant(), entry.who(), clock.instant())));
+    }
+
+    private LogLine line(int number) {
+        return book.log().stream()
+                .filter(one -> one.number() == number)
+                .findFirst()
+                .orElseThrow(() -> new BookException("The log has no line " + number + "."));
     }
 
     @PostMapping(path = "/api/log", consumes = MediaType.APPLICATION_JSON_VALUE)

@@ -18,6 +18,7 @@ import plumbrow.app.book.BookException;
 import plumbrow.app.desk.Asked;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.log.LogEntry;
+import plumbrow.app.log.PassEntry;
 import plumbrow.app.log.StrikeEntry;
 
 /** The log as a page: every line, a form for the next, and a way to strike what was wrong. */
@@ -47,6 +48,31 @@ public class LogPage {
         }
         book.log(done, clock.instant());
         return "redirect:/log#lines";
+    }
+
+    @PostMapping("/log/{number}/pass")
+    String pass(
+            @PathVariable int number,
+            @RequestParam Map<String, String> typed,
+            Model model,
+            HttpServletResponse response) {
+        Season season = Asked.season(book);
+        PassEntry entry = book.log().stream()
+                .filter(line -> line.number() == number)
+                .findFirst()
+                .map(line -> PassEntry.read(season, line.done(), typed))
+                .orElse(new PassEntry("", "", null, "The log has no line " + number + "."));
+        if (entry.meant() != null) {
+            try {
+                book.sayPass(number, entry.meant(), entry.who(), clock.instant());
+                return "redirect:/log#line-" + number;
+            } catch (BookException refused) {
+                entry = new PassEntry(entry.planned(), entry.who(), null, String.valueOf(refused.getMessage()));
+            }
+        }
+        response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+        return page(model, LogView.of(season, book.log(), LogEntry.blank(""), number, LogView.NOTHING)
+                .saying(entry));
     }
 
     @PostMapping("/log/{number}/strike")

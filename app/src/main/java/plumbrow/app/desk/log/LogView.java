@@ -12,6 +12,7 @@ import plumbrow.advice.shelf.ProductKind;
 import plumbrow.app.book.LogLine;
 import plumbrow.app.desk.shown.Part;
 import plumbrow.app.log.LogEntry;
+import plumbrow.app.log.PassEntry;
 import plumbrow.app.log.StrikeEntry;
 
 /**
@@ -19,11 +20,14 @@ import plumbrow.app.log.StrikeEntry;
  *
  * @param part lines, latest first: a page of them, or the one with the line that could not be struck
  * @param entry the line being typed
- * @param striking number of the line that could not be struck; 0 where none was tried
+ * @param striking number of the line that could not be struck, or of which it could not be said which pass it was; 0 where none was
+ *     tried
  * @param strike what was typed to strike it
+ * @param said which pass it was, as typed
  */
-public record LogView(Season season, Part<LogLine> part, LogEntry entry, int striking, StrikeEntry strike) {
-    private static final StrikeEntry NOTHING = new StrikeEntry("", "", "");
+public record LogView(
+        Season season, Part<LogLine> part, LogEntry entry, int striking, StrikeEntry strike, PassEntry said) {
+    static final StrikeEntry NOTHING = new StrikeEntry("", "", "");
 
     /** Fields that are offered to choose from; of more the name is typed. */
     private static final int MOST_OFFERED = 300;
@@ -42,7 +46,36 @@ public record LogView(Season season, Part<LogLine> part, LogEntry entry, int str
             Season season, List<LogLine> lines, LogEntry entry, int page, int striking, StrikeEntry strike) {
         List<LogLine> latest = new ArrayList<>(lines);
         Collections.reverse(latest);
-        return new LogView(season, Part.of(latest, page), entry, striking, strike);
+        return new LogView(season, Part.of(latest, page), entry, striking, strike, PassEntry.BLANK);
+    }
+
+    LogView saying(PassEntry entry) {
+        return new LogView(season, part, this.entry, striking, strike, entry);
+    }
+
+    /** What was typed of which pass a line was. */
+    public PassEntry said(LogLine line) {
+        return line.number() == striking ? said : PassEntry.BLANK;
+    }
+
+    /** Planned passes that a line may have been. */
+    public List<PassEntry.Offered> offered(LogLine line) {
+        return PassEntry.offered(season, line.done().field(), line.done().product());
+    }
+
+    /** Planned passes of the field that is being written of, where it is known. */
+    public List<PassEntry.Offered> offered() {
+        String field = entry.text(LogEntry.FIELD);
+        String product = entry.text(LogEntry.PRODUCT);
+        return season.programs(field).stream()
+                .flatMap(program -> program.passes().stream()
+                        .filter(pass -> pass.product() != null
+                                && (product.isEmpty() || product.equals(pass.product())))
+                        .map(pass -> new PassEntry.Offered(
+                                pass.number() + " of " + program.name(),
+                                pass.number() + " of " + program.name() + ": " + pass.product()
+                                        + (pass.date() == null ? "" : ", " + pass.date()))))
+                .toList();
     }
 
     public List<LogLine> lines() {

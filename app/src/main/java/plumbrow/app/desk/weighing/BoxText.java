@@ -1,11 +1,16 @@
 package plumbrow.app.desk.weighing;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 
 /** Numbers as people type them into boxes: "4.20", "$4.20", "1,200", "−3", "15 %". */
 final class BoxText {
+    /** Nobody types a share with more digits than this. */
+    private static final int MOST_TYPED = 8;
+
+    private static final MathContext WORKED_OUT = new MathContext(3);
     private static final Pattern NUMBER = Pattern.compile("-?(\\d{1,3}(,\\d{3})+|\\d+)?(\\.\\d*)?([eE][+-]?\\d{1,2})?");
 
     private BoxText() {}
@@ -33,13 +38,11 @@ final class BoxText {
         return value == 0 ? "0" : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
-    /** A share as per cent, without the noise of binary fractions. */
+    /** A share as per cent, without the noise of binary fractions; one that was worked out and not typed with three digits. */
     static String percent(double share) {
+        BigDecimal percent = BigDecimal.valueOf(share).movePointRight(2).stripTrailingZeros();
         return share == 0
                 ? "0"
-                : BigDecimal.valueOf(share)
-                        .movePointRight(2)
-                        .stripTrailingZeros()
-                        .toPlainString();
+                : (percent.precision() > MOST_TYPED ? percent.round(WORKED_OUT) : percent).toPlainString();
     }
 }

@@ -26,9 +26,10 @@ public record ChoiceForm(String program, String who, String why, Map<String, Str
 
     private static final TextRule REASON = new TextRule(2000, true);
 
-    /** Nothing typed yet; the advised program stands ready. */
+    /** Nothing typed yet; the advised program stands ready where it leads, and none where several are about equal. */
     public static ChoiceForm blank(FieldAdvice advice, String adviser) {
-        return new ChoiceForm(Shown.text(advice.advised()), adviser, "", Map.of(), seen(advice));
+        String ready = advice.leading().size() > 1 ? "" : Shown.text(advice.advised());
+        return new ChoiceForm(ready, adviser, "", Map.of(), seen(advice));
     }
 
     public static ChoiceForm read(FieldAdvice advice, Map<String, String> typed) {

@@ -10,9 +10,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.years.Ahead;
-import plumbrow.advice.years.YearsAhead;
-import plumbrow.advice.years.YearsOptions;
+import plumbrow.advice.years.BesideOneSeason;
 import plumbrow.app.desk.Asked;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.shown.Shown;
@@ -20,7 +18,6 @@ import plumbrow.app.desk.shown.Shown;
 /** A field over several seasons. */
 @Controller
 public class YearsPage {
-    private static final int FEW_DRAWS = 300;
 
     private final DeskBook book;
 
@@ -44,17 +41,12 @@ public class YearsPage {
         return "years";
     }
 
-    /**
-     * One sentence for the comparison's page: whether the seasons to come change which program is best. On few draws, the same for
-     * all programs; two that are about equal are told so.
-     */
+    /** One sentence for the comparison's page: whether the seasons to come change which program is best. */
     @GetMapping("/fields/{name}/years/now")
     String now(@PathVariable String name, Model model) {
         Season season = Asked.season(book);
         Field field = Asked.field(season, name);
-        YearsAhead ahead =
-                Ahead.of(season, field, Ahead.repeated(season, field), YearsOptions.DEFAULT.withDraws(FEW_DRAWS));
-        model.addAttribute("says", ahead.besideOneSeason());
+        model.addAttribute("says", BesideOneSeason.of(season, field));
         model.addAttribute("address", "/fields/" + Shown.part(name));
         return "yearsnow";
     }

@@ -12,6 +12,7 @@ public final class Rules {
             new OneGroup(),
             new Dates(),
             new LoggedProducts(),
+            new LoggedPasses(),
             new ProgramsOfFields(),
             new PassOrder(),
             new PassesFit(),
