@@ -16,6 +16,7 @@ import plumbrow.advice.loadcard.LoadCard.Line;
 import plumbrow.advice.loadcard.LoadCard.Weight;
 import plumbrow.advice.means.Machine;
 import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.ScoutingTrigger;
 import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.Dimension;
@@ -106,6 +107,13 @@ public final class LoadCards {
         List<Line> lines = new ArrayList<>();
         for (Pass pass : trip.passes()) {
             line(pass, carrier, loads).ifPresent(lines::add);
+            ScoutingTrigger trigger = pass.trigger();
+            if (trigger != null) {
+                find(
+                        Weight.ON_THE_DAY,
+                        pass.product() + " goes out " + trigger.words() + ": scout before you fill.",
+                        "sheet passes");
+            }
         }
         String conditioner = dry ? null : additions(lines, carrier, loads);
         lines.sort(Comparator.comparingInt(line -> line.step() < 0 ? Integer.MAX_VALUE : line.step()));
