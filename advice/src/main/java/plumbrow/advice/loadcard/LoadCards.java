@@ -110,7 +110,7 @@ public final class LoadCards {
             ScoutingTrigger trigger = pass.trigger();
             if (trigger != null) {
                 find(
-                        Weight.ON_THE_DAY,
+                        Weight.MIND,
                         pass.product() + " goes out " + trigger.words() + ": scout before you fill.",
                         "sheet passes");
             }
