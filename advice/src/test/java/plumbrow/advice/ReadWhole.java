@@ -24,6 +24,7 @@ import plumbrow.advice.shelf.PlantBack;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.ProductCare;
 import plumbrow.advice.shelf.Shelf;
+import plumbrow.advice.shelf.ToleranceRule;
 import plumbrow.advice.shelf.UseTerms;
 
 /** A season whose labels were read whole and set no limit beyond their rates, with nothing around its fields. */
@@ -95,7 +96,12 @@ public final class ReadWhole {
                                 0,
                                 Set.of(),
                                 product.source()))
-                        .toList());
+                        .toList(),
+                products.stream()
+                        .flatMap(product -> Arrays.stream(Crop.values())
+                                .map(crop -> new ToleranceRule(product.name(), crop, null, null, null, product.source())))
+                        .toList(),
+                List.of());
     }
 
     private static UseTerms terms(String product, Crop crop) {

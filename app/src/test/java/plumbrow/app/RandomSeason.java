@@ -39,6 +39,7 @@ import plumbrow.advice.shelf.RefugeRule;
 import plumbrow.advice.shelf.SavedSeed;
 import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.SeedRights;
+import plumbrow.advice.shelf.SeedTag;
 import plumbrow.advice.shelf.Shelf;
 import plumbrow.advice.shelf.Trait;
 
@@ -89,7 +90,8 @@ public final class RandomSeason {
                 perField(
                         6,
                         field -> new CropYear(
-                                field, 1990 + chance.below(60), chance.text(), chance.maybe(chance::number))),
+                                field, 1990 + chance.below(60), chance.text(), chance.maybe(chance::number),
+                                chance.maybe(this::names))),
                 shelf(terms),
                 new Pests(
                         perField(5, this::insect),
@@ -216,7 +218,8 @@ public final class RandomSeason {
                         chance.number(),
                         chance.number(),
                         chance.number())),
-                new SeedRights(ask(), ask(), ask(), ask(), ask()));
+                new SeedRights(ask(), ask(), ask(), ask(), ask()),
+                new SeedTag(chance.maybe(this::names), chance.maybe(this::names), chance.maybe(chance::text)));
     }
 
     private LabelUse labelUse(String product) {
@@ -308,6 +311,10 @@ public final class RandomSeason {
                     chance.distribution(),
                     chance.text());
         });
+    }
+
+    private List<String> names() {
+        return chance.some(3, i -> "name " + chance.below(1000));
     }
 
     private Ask ask() {

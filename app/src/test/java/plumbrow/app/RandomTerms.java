@@ -35,12 +35,14 @@ import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Droplets;
 import plumbrow.advice.shelf.LabelBook;
 import plumbrow.advice.shelf.Method;
+import plumbrow.advice.shelf.LabelLimit;
 import plumbrow.advice.shelf.MixRule;
 import plumbrow.advice.shelf.PlantBack;
 import plumbrow.advice.shelf.ProductCare;
 import plumbrow.advice.shelf.Setback;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.SpecialLabel;
+import plumbrow.advice.shelf.ToleranceRule;
 import plumbrow.advice.shelf.UseTerms;
 import plumbrow.advice.stand.StandCount;
 import plumbrow.advice.tank.Addition;
@@ -181,6 +183,23 @@ final class RandomTerms {
                                 ask(),
                                 chance.maybe(() -> chance.below(99)),
                                 chance.maybe(this::texts),
+                                chance.text())),
+                some(
+                        products,
+                        product -> new ToleranceRule(
+                                product,
+                                chance.of(Crop.class),
+                                chance.maybe(chance::text),
+                                chance.maybe(chance::text),
+                                chance.maybe(chance::text),
+                                chance.text())),
+                some(
+                        products,
+                        product -> new LabelLimit(
+                                product,
+                                chance.maybe(() -> chance.of(Crop.class)),
+                                chance.of(LabelLimit.Kind.class),
+                                chance.text(),
                                 chance.text())));
     }
 

@@ -25,6 +25,7 @@ import plumbrow.advice.shelf.Method;
 import plumbrow.advice.shelf.PlantBack;
 import plumbrow.advice.shelf.ProductCare;
 import plumbrow.advice.shelf.Setback;
+import plumbrow.advice.shelf.ToleranceRule;
 import plumbrow.advice.shelf.UseTerms;
 
 /** What labels ask beyond rates, a creek and a house beside every field, and sprays planned to keep it all. */
@@ -46,7 +47,11 @@ final class BenchLabels {
                         .toList(),
                 List.of(),
                 List.of(),
-                products.stream().map(BenchLabels::care).toList());
+                products.stream().map(BenchLabels::care).toList(),
+                products.stream()
+                        .map(product -> new ToleranceRule(product, Crop.CORN, null, null, null, SOURCE))
+                        .toList(),
+                List.of());
     }
 
     static Ground around(List<Field> fields) {

@@ -301,6 +301,7 @@ public final class SampleAdvice {
                 "");
         return switch (standing) {
             case CLEAR -> List.of(clear);
+            case NOTHING_ASKED -> List.of();
             case CONDITIONAL ->
                 List.of(
                         new Finding(

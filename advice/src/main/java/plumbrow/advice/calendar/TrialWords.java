@@ -37,6 +37,7 @@ public final class TrialWords {
             case UNKNOWN -> "Not clear: something must be looked up first.";
             case CONDITIONAL -> "Allowed on conditions.";
             case CLEAR -> "No gate bars it.";
+            case NOTHING_ASKED -> "No gate has anything to ask of it.";
         };
     }
 }

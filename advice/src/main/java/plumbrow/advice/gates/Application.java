@@ -73,6 +73,19 @@ record Application(
         return pass != null && pass.kind() == PassKind.SPRAY && (method == null || method.sprayed());
     }
 
+    /** Whether any of it goes through the air: also what a sprinkler or a hand-held nozzle throws. */
+    boolean throughAir() {
+        Method method = method();
+        return pass != null
+                && pass.kind() == PassKind.SPRAY
+                && (sprayed() || method == Method.CHEMIGATION || method == Method.SPOT);
+    }
+
+    /** Whether it goes out with irrigation water. */
+    boolean chemigated() {
+        return method() == Method.CHEMIGATION;
+    }
+
     /** Whether it is put on in the open, not on the seed before planting. */
     boolean outdoors() {
         return pass != null && method() != Method.ON_SEED;

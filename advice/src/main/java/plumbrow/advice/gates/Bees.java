@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.Method;
 import plumbrow.advice.shelf.ProductCare;
 import plumbrow.science.fate.BeeExposure;
 import plumbrow.science.fate.LevelOfConcern;
@@ -21,11 +22,18 @@ import plumbrow.science.reference.Property;
  * conditional. Unknown where the label was not read for bees, and where bloom is not planned and would decide. Growth
  * regulators that harm brood, and what is eaten with nectar, are not in the screen.
  *
+ * <p>A treatment on the seed with a contact LD50 below 2 µg a bee, or one that the reference data lack, is a condition at
+ * planting, for its dust; unknown where its content is not in the book.
+ *
  * <p>Source: the label; EPA, PMRA and CDPR 2014 (2.7 and 0.4 from memory); 2 miles is common practice, no source. Needs:
  * the label's bee words, bloom on the day, bee yards with distance.
  */
 final class Bees extends Question {
     private static final double LEVEL = 0.4;
+    /** Below it a substance is highly toxic to bees (EPA, 40 CFR 158.630 tests; classes from memory). */
+    private static final double HIGHLY_TOXIC_UG = 2;
+
+    private static final String DUST_SOURCE = "EPA toxicity class of bees, under 2 µg a bee (from memory); common practice";
     private static final double FORAGE_FT = 2 * 5280;
     private static final String EVENING =
             "Tell the beekeepers two days ahead, spray after the bees are home, mow weeds in "
@@ -37,11 +45,58 @@ final class Bees extends Question {
 
     @Override
     public List<Finding> check(Case at) {
-        return at.planned().stream()
-                .filter(Application::sprayed)
-                .flatMap(application ->
-                        at.care(application.product()).stream().flatMap(care -> judge(at, application, care)))
+        return Stream.concat(
+                        at.planned().stream()
+                                .filter(Application::throughAir)
+                                .flatMap(application ->
+                                        at.care(application.product()).stream()
+                                                .flatMap(care -> judge(at, application, care))),
+                        onSeed(at))
                 .toList();
+    }
+
+    /** Dust of an insecticide on the seed, from the treatments that the seed comes with and from those put on as a pass. */
+    private Stream<Finding> onSeed(Case at) {
+        return Stream.concat(
+                        TreatedSeed.of(at).stream(),
+                        at.planned().stream().filter(application -> application.method() == Method.ON_SEED))
+                .flatMap(application -> at.index().actives(application.product()).isEmpty()
+                        ? Stream.of(unknown(
+                                application.product() + " on the seed",
+                                "What is in " + application.product() + " is not in the book, so nobody knows whether its "
+                                        + "dust harms bees.",
+                                "Look up the active ingredients on the label of " + application.product() + "."))
+                        : Dose.of(at, application).flatMap(dose -> dust(at, dose)))
+                .distinct();
+    }
+
+    private Stream<Finding> dust(Case at, Dose dose) {
+        String subject = dose.application().product() + " on the seed, " + dose.ingredient().name();
+        Double lethal = dose.ingredient().number(Property.BEE_CONTACT);
+        if (lethal != null && lethal >= HIGHLY_TOXIC_UG) {
+            return Stream.of(clear(subject, "Contact LD50 of " + Numbers.read(lethal) + " µg a bee: dust is not flagged.")
+                    .standingIn(DUST_SOURCE));
+        }
+        Optional<Lying> yard = yard(at);
+        String says = lethal == null
+                ? "The reference data lack the contact LD50 of " + dose.ingredient().name()
+                        + " for bees: unknown, and its dust counted as harmful."
+                : "Contact LD50 of " + Numbers.read(lethal) + " µg a bee: dust from the planter can kill them"
+                        + yard.map(one -> ", and bees of " + one.name() + " fly here.").orElse(".");
+        return Stream.of(conditional(
+                        subject,
+                        says,
+                        "Plant with a dust deflector and a lubricant other than talc, mow weeds in bloom first, tell the "
+                                + "beekeepers, and mind the wind.")
+                .lacking(dose.ingredient().name(), "contact LD50 for bees")
+                .standingIn(DUST_SOURCE));
+    }
+
+    private static Optional<Lying> yard(Case at) {
+        return at.features().stream()
+                .filter(feature -> feature.kind() == FeatureKind.BEE_YARD)
+                .filter(feature -> feature.nearestFt() == null || feature.nearestFt() < FORAGE_FT)
+                .findFirst();
     }
 
     private Stream<Finding> judge(Case at, Application application, ProductCare care) {
@@ -100,8 +155,9 @@ final class Bees extends Question {
                     at,
                     dose,
                     bloom,
-                    "The reference data lack the contact LD50 of "
-                            + dose.ingredient().name() + " for bees: unknown, and counted as harmful");
+                            "The reference data lack the contact LD50 of "
+                                    + dose.ingredient().name() + " for bees: unknown, and counted as harmful")
+                    .lacking(dose.ingredient().name(), "contact LD50 for bees");
         }
         double quotient = BeeExposure.contactUg(pounds) / lethal;
         String says = "Contact is " + Numbers.read(quotient) + " of what kills half the bees";
@@ -112,10 +168,7 @@ final class Bees extends Question {
     }
 
     private Finding flagged(Case at, Dose dose, Ask bloom, String says) {
-        Optional<Lying> yard = at.features().stream()
-                .filter(feature -> feature.kind() == FeatureKind.BEE_YARD)
-                .filter(feature -> feature.nearestFt() == null || feature.nearestFt() < FORAGE_FT)
-                .findFirst();
+        Optional<Lying> yard = yard(at);
         return switch (bloom) {
             case YES -> conditional(dose.subject(), says + ", and crop or weeds are in bloom.", EVENING);
             case UNKNOWN ->

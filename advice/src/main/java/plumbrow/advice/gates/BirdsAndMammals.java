@@ -74,7 +74,7 @@ final class BirdsAndMammals extends Question {
     public List<Finding> check(Case at) {
         Map<String, List<Dose>> byIngredient = new TreeMap<>();
         at.all().stream()
-                .filter(application -> application.pass() == null || application.sprayed())
+                .filter(application -> application.pass() == null || application.throughAir())
                 .flatMap(application -> Dose.of(at, application))
                 .forEach(dose -> byIngredient
                         .computeIfAbsent(dose.ingredient().name(), name -> new ArrayList<>())
@@ -108,7 +108,8 @@ final class BirdsAndMammals extends Question {
                     subject,
                     "The reference data lack the LD50 of " + ingredient.name() + " for this " + eater.word
                             + ": unknown, and counted as harmful.",
-                    CARE);
+                    CARE)
+                    .lacking(ingredient.name(), "LD50 of a " + eater.word);
         }
         double quotient = dose / eater.lethalMgPerKg(tested);
         boolean atMost =

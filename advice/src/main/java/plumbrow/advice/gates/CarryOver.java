@@ -17,12 +17,17 @@ import plumbrow.science.reference.Property;
  * <p>Protects the next crop. A screen: it never bars, and a label's plant-back interval rules whatever it says. Share left is
  * 2^(−days ÷ half-life in the field). More than a quarter left is conditional (common practice, no source: how little harms
  * a crop depends on both). A half-life that the reference data lack counts as the worst. A day that is missing is unknown.
+ * What the soil binds, Koc over 5,000 mL/g, is clear.
  * Clear means not flagged by this screen.
  *
- * <p>Source: first-order loss, FOCUS kinetics guidance. Needs: days of the passes and of planting.
+ * <p>Source: first-order loss, FOCUS kinetics guidance; immobile over Koc 5,000 by McCall et al. 1981 (from memory). Needs: days of the passes and of planting.
  */
 final class CarryOver extends Question {
     private static final double MOST_PCT = 25;
+
+    /** From here on a substance is immobile in soil (McCall et al. 1981, class limits from memory). */
+    private static final double BOUND_KOC = 5000;
+
     private static final String CARE =
             "Grow a few plants of the next crop in soil from this field before planting it, and "
                     + "keep to the label; a dry or cold season leaves more.";
@@ -66,7 +71,16 @@ final class CarryOver extends Question {
                     subject,
                     "The reference data lack the half-life of "
                             + dose.ingredient().name() + " in the field: unknown, and counted as one that stays.",
-                    CARE));
+                    CARE)
+                    .lacking(dose.ingredient().name(), "half-life in the field"));
+        }
+        Double koc = dose.ingredient().number(Property.KOC);
+        if (koc != null && koc > BOUND_KOC) {
+            return Stream.of(clear(
+                            subject,
+                            "It is bound by the soil (Koc " + Numbers.read(koc) + " mL/g), so what is left of it does not "
+                                    + "reach the roots.")
+                    .against(koc, BOUND_KOC, "mL/g"));
         }
         double left = 100 * Dissipation.leftShare((double) days, halfLife, 1);
         String says = "After " + days + " days about " + Numbers.fixed(left, 1) + " % is left, by a half-life of "

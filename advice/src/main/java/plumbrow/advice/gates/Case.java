@@ -34,6 +34,7 @@ public final class Case {
     private final List<Pass> passes;
     private final List<Application> planned;
     private final List<Application> logged;
+    private final List<Application> before;
     private final List<Place> places;
 
     Case(SeasonIndex index, Field field, Program program) {
@@ -51,6 +52,9 @@ public final class Case {
                                 .stream())
                 .toList();
         this.logged = fulfilled.further().stream()
+                .flatMap(line -> Application.logged(index, line).stream())
+                .toList();
+        this.before = index.before(field).stream()
                 .flatMap(line -> Application.logged(index, line).stream())
                 .toList();
         this.places = Place.all(field, index.alsoIn(field.name()), index.counties(field));
@@ -85,6 +89,11 @@ public final class Case {
     /** What went on this season by the log and is no pass of the program, by day. */
     List<Application> logged() {
         return logged;
+    }
+
+    /** What went on in the seasons before, by the log. */
+    List<Application> before() {
+        return before;
     }
 
     /** All of the season: what is planned and what the log adds. */

@@ -25,9 +25,12 @@ record Drift(boolean aerial, double reductionPct) {
         return new Drift(plan.method() == Method.AERIAL, reduction == null ? 0 : reduction);
     }
 
-    /** Share of the rate that falls at a distance [%]; nearer than a metre counts as a metre. */
+    /**
+     * Share of the rate that falls at a distance [%]; nearer than a metre counts as a metre. Beyond the farthest distance it is
+     * that at the farthest, which is the most it can be: the curves fall with distance.
+     */
     double depositPct(double feet) {
-        double metres = Math.max(DriftCurve.NEAREST_M, feet * METRES_PER_FOOT);
+        double metres = Math.min(DriftCurve.FARTHEST_M, Math.max(DriftCurve.NEAREST_M, feet * METRES_PER_FOOT));
         double standard = aerial ? DriftCurve.aerialPct(metres) : DriftCurve.FIELD_CROPS.pointPct(metres);
         return standard * (1 - reductionPct / 100);
     }

@@ -18,8 +18,9 @@ import plumbrow.science.reference.Property;
  * <pre>  concentration = rate × deposit at the near bank ÷ 0.3 m of water;  quotient = concentration ÷ LC50</pre>
  *
  * against the lower of rainbow trout and water flea. A quotient of 0.05, the level for listed species, or more is
- * conditional. A toxicity that the reference data lack counts as the worst. Water farther than 100 m is beyond the curve
- * and clear. Unknown where a distance, rate or content is missing. Clear means not flagged by this screen.
+ * conditional. A toxicity that the reference data lack counts as the worst. Beyond 100 m, to which the
+ * curve was measured, the deposit is not known and counts as that at 100 m, the most it can be. No curve tells what drifts
+ * from a sprinkler: it counts as the worst. Unknown where a distance, rate or content is missing. Clear means not flagged by this screen.
  *
  * <p>Source: Rautmann et al. 2001 (curve), FOCUS Surface Water 5.4.5, levels of the federal agency (0.5, 0.1, 0.05 from
  * memory); 0.3 m is the depth FOCUS takes for a ditch. Needs: streams, ditches and ponds with distance; drift class.
@@ -42,7 +43,7 @@ final class DriftToWater extends Question {
                 .filter(feature -> OPEN.contains(feature.kind()))
                 .toList();
         return Dose.outdoors(at).stream()
-                .filter(dose -> dose.application().sprayed())
+                .filter(dose -> dose.application().throughAir())
                 .flatMap(dose -> waters.stream().map(water -> judge(dose, water).standingIn(SOURCE)))
                 .toList();
     }
@@ -63,12 +64,11 @@ final class DriftToWater extends Question {
                     "How much goes on an acre is not known.",
                     "Write the rate in the unit of the product's content.");
         }
-        if (feet >= Drift.FARTHEST_FT) {
-            return clear(
-                            subject,
-                            "The water lies " + Numbers.read(feet) + " ft away, beyond the range of the drift curve."
-                                    + water.whence())
-                    .against(feet, Drift.FARTHEST_FT, "ft");
+        if (dose.application().chemigated()) {
+            return conditional(
+                    subject,
+                    "No curve tells what drifts from a sprinkler: unknown, and counted as the worst." + water.whence(),
+                    "Irrigate when the wind blows away from it, with the end gun off and the pressure low.");
         }
         Finding finding = held(subject, dose, pounds, feet);
         return finding.saying(finding.says() + water.whence());
@@ -84,14 +84,18 @@ final class DriftToWater extends Question {
         if (lethal == null) {
             return conditional(
                     subject,
-                    "Drift may bring " + Numbers.fixed(concentration, 3)
-                            + " µg/L; the reference data lack the toxicity "
-                            + "to fish or water fleas: unknown, and counted as the worst.",
-                    care);
+                            "Drift may bring " + Numbers.fixed(concentration, 3)
+                                    + " µg/L; the reference data lack the toxicity "
+                                    + "to fish or water fleas: unknown, and counted as the worst.",
+                            care)
+                    .lacking(dose.ingredient().name(), "toxicity to fish or water fleas");
         }
         double quotient = concentration / (lethal * UG_PER_MG);
         List<String> reached = LevelOfConcern.reached(quotient, "fish", "acute");
-        String says = "Drift may bring " + Numbers.fixed(concentration, 3) + " µg/L, " + Numbers.read(quotient)
+        String beyond = feet > Drift.FARTHEST_FT
+                ? "The water lies beyond the 328 ft to which drift was measured, so this is the most it can be. "
+                : "";
+        String says = beyond + "Drift may bring " + Numbers.fixed(concentration, 3) + " µg/L, " + Numbers.read(quotient)
                 + " of what kills half; " + (reached.isEmpty() ? "no level is" : "levels")
                 + " reached" + (reached.isEmpty() ? "." : ": " + String.join(", ", reached) + ".");
         Finding finding = reached.isEmpty() ? clear(subject, says) : conditional(subject, says, care);

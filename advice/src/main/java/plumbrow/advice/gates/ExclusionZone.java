@@ -12,15 +12,16 @@ import plumbrow.science.figure.Numbers;
 import plumbrow.science.safety.PeopleNearby;
 
 /**
- * Whether houses and schools lie within the zone that must be free of people while it is sprayed.
+ * Whether the zone around the sprayer is free of people, wherever it runs, and whether houses and schools lie within it.
  *
  * <p>Protects people. The zone moves with the sprayer and reaches beyond the fence: 100 ft from the air or with droplets
- * finer than medium, 25 ft with medium or coarser from more than 12 in, else none. Droplets not planned count as fine, a
- * boom not planned as high. A place inside the zone makes it conditional, at its edge or beyond it is clear. Unknown where
+ * finer than medium, 25 ft with medium or coarser from more than 12 in over the soil, else none: the height of a
+ * crop counts, and so do sprinklers and hand-held nozzles. Droplets not planned count as fine, a boom or crop height not
+ * planned as high. A zone is a condition of the day everywhere; a house or school noted inside it is one more. Unknown where
  * its distance is not measured.
  *
- * <p>Source: 40 CFR 170.405(a), 2024 rule (89 FR 80767). Needs: houses and schools with their distance; method, droplets
- * and boom.
+ * <p>Source: 40 CFR 170.405(a), 170.505(b), 2024 rule (89 FR 80767). Needs: houses and schools with their distance; method,
+ * droplets, boom and height of the crop.
  */
 final class ExclusionZone extends Question {
     private static final Set<FeatureKind> PEOPLE = Set.of(FeatureKind.DWELLING, FeatureKind.SCHOOL);
@@ -33,7 +34,7 @@ final class ExclusionZone extends Question {
     @Override
     public List<Finding> check(Case at) {
         return at.planned().stream()
-                .filter(Application::sprayed)
+                .filter(Application::throughAir)
                 .flatMap(application -> judge(at, application))
                 .toList();
     }
@@ -41,19 +42,40 @@ final class ExclusionZone extends Question {
     private Stream<Finding> judge(Case at, Application application) {
         SprayPlan plan = application.plan();
         int zone = plan == null ? PeopleNearby.WIDE_FEET : zone(plan);
-        return at.features().stream()
-                .filter(feature -> zone > 0 && PEOPLE.contains(feature.kind()))
-                .map(feature -> held(application, zone, feature).standingIn("40 CFR 170.405(a)"));
+        return Stream.concat(
+                        Stream.of(anywhere(application, zone)),
+                        at.features().stream()
+                                .filter(feature -> zone > 0 && PEOPLE.contains(feature.kind()))
+                                .map(feature -> held(application, zone, feature)))
+                .map(finding -> finding.standingIn("40 CFR 170.405(a), 170.505(b)"));
+    }
+
+    /** The zone binds wherever the sprayer runs: on the road, across the fence, whether or not a house is noted. */
+    private Finding anywhere(Application application, int zone) {
+        return zone == 0
+                ? clear(application.subject(), "Medium or coarser droplets from 12 in over the ground or less: no zone.")
+                : conditional(
+                        application.subject(),
+                        "Nobody but trained handlers may be within " + zone
+                                + " ft of the sprayer, on this field, on the road or across the fence.",
+                        "Stop while anyone is within " + zone + " ft, and go on when he has left.");
     }
 
     private static int zone(SprayPlan plan) {
         Droplets droplets = plan.droplets();
-        Double boom = plan.boomIn();
         return plan.method() == Method.AERIAL
                 ? PeopleNearby.WIDE_FEET
-                : PeopleNearby.sprayZoneFeet(
-                        droplets != null && droplets.compareTo(Droplets.MEDIUM) >= 0,
-                        boom != null && boom <= LOW_BOOM_IN);
+                : PeopleNearby.sprayZoneFeet(droplets != null && droplets.compareTo(Droplets.MEDIUM) >= 0, low(plan));
+    }
+
+    /** The height counts from the soil: over a crop its own height is added to that of the boom over the target. */
+    private static boolean low(SprayPlan plan) {
+        Double boom = plan.boomIn();
+        Double crop = plan.cropHeightIn();
+        return boom != null
+                && crop != null
+                && plan.method() != Method.CHEMIGATION
+                && boom + crop <= LOW_BOOM_IN;
     }
 
     private Finding held(Application application, int zone, Lying feature) {

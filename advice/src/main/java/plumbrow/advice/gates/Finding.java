@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param source where the limit stands
  * @param clears what would clear it: the condition to keep, what to look up and where, or what to change; empty
  *     where it is clear
+ * @param gap what the reference data lack, where it stands as it does for want of it; null elsewhere
  */
 public record Finding(
         String gate,
@@ -26,7 +27,26 @@ public record Finding(
         @Nullable Double limit,
         String unit,
         String source,
-        String clears) {
+        String clears,
+        @Nullable Gap gap) {
+    /** A property that the reference data lack of an active ingredient. */
+    public record Gap(String ingredient, String property) {}
+
+    /** A finding that no gap in the reference data decides. */
+    public Finding(
+            String gate,
+            Protects protects,
+            Standing standing,
+            String subject,
+            String says,
+            @Nullable Double measured,
+            @Nullable Double limit,
+            String unit,
+            String source,
+            String clears) {
+        this(gate, protects, standing, subject, says, measured, limit, unit, source, clears, null);
+    }
+
     /** How far the value found lies from the limit, in the unit of both; empty where nothing is measured. */
     public OptionalDouble distance() {
         return measured == null || limit == null
@@ -41,21 +61,40 @@ public record Finding(
 
     /** The same finding with the value found, the limit it is held against and the unit of both. */
     Finding against(double found, double allowed, String unitOfBoth) {
-        return new Finding(gate, protects, standing, subject, says, found, allowed, unitOfBoth, source, clears);
+        return new Finding(gate, protects, standing, subject, says, found, allowed, unitOfBoth, source, clears, gap);
     }
 
     /** The same finding with the place where its limit stands. */
     Finding standingIn(String place) {
-        return new Finding(gate, protects, standing, subject, says, measured, limit, unit, place, clears);
+        return new Finding(gate, protects, standing, subject, says, measured, limit, unit, place, clears, gap);
     }
 
     /** The same finding with another sentence. */
     Finding saying(String sentence) {
-        return new Finding(gate, protects, standing, subject, sentence, measured, limit, unit, source, clears);
+        return new Finding(gate, protects, standing, subject, sentence, measured, limit, unit, source, clears, gap);
     }
 
     /** The same finding with what would clear it. */
     Finding clearedBy(String what) {
-        return new Finding(gate, protects, standing, subject, says, measured, limit, unit, source, what);
+        return new Finding(gate, protects, standing, subject, says, measured, limit, unit, source, what, gap);
+    }
+
+    /** The same finding; where it is conditional, because the reference data lack a property of an ingredient. */
+    Finding lacking(String ingredient, String property) {
+        if (standing != Standing.CONDITIONAL) {
+            return this;
+        }
+        return new Finding(
+                gate,
+                protects,
+                standing,
+                subject,
+                says,
+                measured,
+                limit,
+                unit,
+                source,
+                clears,
+                new Gap(ingredient, property));
     }
 }

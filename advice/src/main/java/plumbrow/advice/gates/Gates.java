@@ -28,6 +28,7 @@ public final class Gates {
             new ProductSeasonMaximum(),
             new ActiveSeasonMaximum(),
             new GrowthStages(),
+            new Tolerance(),
             new Heights(),
             new MethodAllowed(),
             new CarrierVolume(),
@@ -35,8 +36,11 @@ public final class Gates {
             new BoomHeight(),
             new SprayWeather(),
             new TankMix(),
+            new Chemigation(),
+            new LabelLimits(),
             new RestrictedUse(),
             new RightToSave(),
+            new TreatedSeed(),
             new CareRead(),
             new PreHarvestInterval(),
             new Grazing(),
@@ -62,6 +66,7 @@ public final class Gates {
             Setbacks.fromNeighbours(),
             new PlantBacks(),
             new CarryOver(),
+            new VolunteerCrop(),
             new SitesOfAction(),
             new EffectiveRate(),
             new RepeatedGroup(),
@@ -123,12 +128,13 @@ public final class Gates {
         List<Cut.Asked> asked = new ArrayList<>();
         List<String> notRead = new ArrayList<>();
         for (Lying lying : at.features()) {
-            Setback row = at.index().setback(product, lying.kind()).orElse(null);
-            if (row == null || row.feet() == null) {
+            List<Setback> rows = at.index().setbacks(product, lying.kind());
+            if (rows.isEmpty() || rows.stream().anyMatch(row -> row.feet() == null)) {
                 notRead.add(lying.kind().word() + " " + lying.name());
-            } else {
-                asked.add(new Cut.Asked(lying.feature(), row));
             }
+            rows.stream()
+                    .filter(row -> row.feet() != null)
+                    .forEach(row -> asked.add(new Cut.Asked(lying.feature(), row)));
         }
         int number = Optional.ofNullable(application.pass()).map(Pass::number).orElse(0);
         return Cut.of(at.field(), number, product, asked, notRead);
@@ -138,8 +144,8 @@ public final class Gates {
         return new Case(index, field, program);
     }
 
-    /** The standing of a program: that of its worst finding, clear where no gate has anything to say. */
+    /** The standing of a program: that of its worst finding; where no gate has anything to say, that nothing was asked. */
     public static Standing standing(List<Finding> findings) {
-        return findings.stream().map(Finding::standing).reduce(Standing.CLEAR, Standing::worse);
+        return findings.stream().map(Finding::standing).reduce(Standing.NOTHING_ASKED, Standing::worse);
     }
 }

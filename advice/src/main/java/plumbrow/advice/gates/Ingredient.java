@@ -39,6 +39,11 @@ public record Ingredient(String name, List<String> groups, Map<Property, Bound> 
                         .orElseGet(() -> new Ingredient(name, List.of(), Map.of()));
     }
 
+    /** Whether the reference data know it as an insecticide. */
+    static boolean isInsecticide(String name) {
+        return ActiveName.known(name).map(Substance::kind).filter("insecticide"::equals).isPresent();
+    }
+
     private static Ingredient read(String name, Substance substance) {
         Map<Property, Bound> values = new EnumMap<>(Property.class);
         for (Property property : Property.values()) {

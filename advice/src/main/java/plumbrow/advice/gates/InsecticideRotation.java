@@ -4,12 +4,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import plumbrow.advice.shelf.ProductKind;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Whether an insecticide group goes on more than once a season.
  *
- * <p>Protects the usefulness of the chemistry. A second application of a group, the log counted, is conditional: another
+ * <p>Protects the usefulness of the chemistry. A second application of a group, the log and treated
+ * seed counted, is conditional: another
  * kind of insect may call for it, another generation of the same one breeds resistance. Never barred.
  *
  * <p>Source: group numbers of the reference data; once a season is common practice, no source. Needs: the content of
@@ -23,14 +26,21 @@ final class InsecticideRotation extends Question {
     @Override
     public List<Finding> check(Case at) {
         Map<String, Long> times = new TreeMap<>();
-        at.all().stream()
-                .flatMap(one -> ProductGroups.of(at, List.of(one.product()), ProductKind.INSECTICIDE).stream())
+        List<Application> onSeed = TreatedSeed.of(at);
+        Stream.concat(at.all().stream(), onSeed.stream())
+                .flatMap(one -> groups(at, one).stream())
                 .forEach(group -> times.merge(group, 1L, Long::sum));
-        Set<String> planned = ProductGroups.of(
-                at, at.planned().stream().map(Application::product).toList(), ProductKind.INSECTICIDE);
+        Set<String> planned = Stream.concat(at.planned().stream(), onSeed.stream())
+                .flatMap(one -> groups(at, one).stream())
+                .collect(Collectors.toCollection(TreeSet::new));
         return planned.stream()
                 .map(group -> judge(group, times.getOrDefault(group, 0L)))
                 .toList();
+    }
+
+    /** The insecticide groups of a product, on the seed or off it. */
+    private static Set<String> groups(Case at, Application application) {
+        return ProductGroups.insecticide(at, application.product());
     }
 
     private Finding judge(String group, long times) {

@@ -60,7 +60,8 @@ final class Leaching extends Question {
                     ingredient.name(),
                     "The reference data lack half-life or Koc of " + ingredient.name()
                             + ": unknown, and counted as one that leaches.",
-                    CARE);
+                    CARE)
+                    .lacking(ingredient.name(), "half-life or Koc");
         }
         double score = LeachingScore.of(halfLife, koc);
         String together = RunoffRating.leachingWithSoil(soil, RunoffRating.leaching(score));

@@ -5,16 +5,20 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import plumbrow.advice.field.CropName;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.field.NextCrop.Use;
+import plumbrow.advice.planting.Planting;
+import plumbrow.advice.program.Pass;
 import plumbrow.advice.shelf.PlantBack;
 import plumbrow.science.figure.Numbers;
 
 /**
- * Whether the plant-back interval of each label is over when the next crop, a cover crop or the crop of last resort is
- * planted.
+ * Whether the plant-back interval of each label is over when this crop, the next one, a cover crop or the crop of last resort
+ * is planted.
  *
- * <p>Protects the next crop. The label's row for that crop counts, else its row for any other; of rows split by pH those that
+ * <p>Protects the crop. What went on before this crop, by the log of all seasons in the book and by passes before planting, is
+ * held against this crop; where its label lists the crop, only a row that names the crop tells the days. The label's row for that crop counts, else its row for any other; of rows split by pH those that
  * fit the field's, and the longest. Days run from the application to the planting; exactly the interval is enough. Within
  * the interval the next crop is barred, and so is a cover crop that is grazed or fed; a cover crop that is not is
  * conditional, at the grower's own risk; a crop of last resort is conditional: it can't follow before the day. What else
@@ -24,14 +28,20 @@ import plumbrow.science.figure.Numbers;
  * <p>Source: the labels. Needs: plant-back rows of each product, next crops with their day, and pH of the field.
  */
 final class PlantBacks extends Question {
+    /** No plant-back interval is longer (value from memory); what was never read is not asked about beyond it. */
+    private static final int LONGEST_MONTHS = 48;
+
     PlantBacks() {
-        super("plant-back", Protects.NEXT_CROP, "Is the plant-back interval over when the next crop is planted?");
+        super(
+                "plant-back",
+                Protects.NEXT_CROP,
+                "Is the plant-back interval over when this crop and the next are planted?");
     }
 
     @Override
     public List<Finding> check(Case at) {
         if (at.planned().isEmpty()) {
-            return List.of();
+            return thisCrop(at).toList();
         }
         Stream<Finding> noNext = at.nextCrops().stream().anyMatch(next -> next.use() == Use.NEXT)
                 ? Stream.of()
@@ -41,13 +51,67 @@ final class PlantBacks extends Question {
                         "Enter the next crop and the day it is to be planted."));
         Stream<Finding> judged = at.all().stream()
                 .flatMap(application -> at.nextCrops().stream().map(next -> judge(at, application, next)));
-        return Stream.concat(noNext, judged).toList();
+        return Stream.of(thisCrop(at), noNext, judged).flatMap(each -> each).toList();
+    }
+
+    /** What went on before the crop of this season is planted, this season and in those before, held against that crop. */
+    private Stream<Finding> thisCrop(Case at) {
+        return Planting.of(at.season(), at.program()).lots().stream()
+                .map(Planting.Lot::pass)
+                .flatMap(seed -> Stream.concat(
+                                at.before().stream(),
+                                at.all().stream()
+                                        .filter(application -> beforePlanting(application, seed)))
+                        .flatMap(application -> thisCrop(at, application, seed.date())))
+                .distinct();
+    }
+
+    /** A pass without a day is taken in the order of its number. */
+    private static boolean beforePlanting(Application application, Pass seed) {
+        LocalDate applied = application.date();
+        LocalDate planted = seed.date();
+        Pass pass = application.pass();
+        if (!application.outdoors() && pass != null) {
+            return false;
+        }
+        return applied != null && planted != null
+                ? applied.isBefore(planted)
+                : pass == null || pass.number() < seed.number();
+    }
+
+    private Stream<Finding> thisCrop(Case at, Application application, @Nullable LocalDate planted) {
+        String crop = at.field().crop().word();
+        LocalDate applied = application.date();
+        if (applied != null && planted != null && !applied.isBefore(planted)) {
+            return Stream.of();
+        }
+        List<PlantBack> all = at.index().plantBacks(application.product());
+        String subject = application.subject() + ", this crop " + crop;
+        if (all.isEmpty() && applied != null && planted != null && applied.plusMonths(LONGEST_MONTHS).isBefore(planted)) {
+            return Stream.of();
+        }
+        List<PlantBack> rows = PlantBack.speakingFor(crop, all);
+        boolean named = rows.stream().anyMatch(row -> !CropName.same(row.nextCrop(), PlantBack.ANY_OTHER));
+        boolean free = !rows.isEmpty()
+                && rows.stream().allMatch(row -> row.days() != null && row.days() == 0);
+        if (!named && !free && at.use(application.product()).isPresent()) {
+            return Stream.of(unknown(
+                    subject,
+                    "The label lists " + crop + ", and how long before planting it may go on has not been read.",
+                    "Look up the days between " + application.product() + " and planting " + crop + " on its label; 0 for none."));
+        }
+        NextCrop asNext = new NextCrop(at.field().name(), crop, planted, Use.NEXT, false);
+        return Stream.of(judge(at, subject, application, rows, asNext));
     }
 
     private Finding judge(Case at, Application application, NextCrop next) {
         String subject = application.subject() + ", " + next.use().word() + " " + next.crop();
-        List<PlantBack> rows = PlantBack.speakingFor(
-                next.crop(), at.index().plantBacks(application.product()));
+        List<PlantBack> rows =
+                PlantBack.speakingFor(next.crop(), at.index().plantBacks(application.product()));
+        return judge(at, subject, application, rows, next);
+    }
+
+    private Finding judge(Case at, String subject, Application application, List<PlantBack> rows, NextCrop next) {
         Double ph = at.field().ph();
         List<PlantBack> fitting = rows.stream().filter(row -> fits(row, ph)).toList();
         if (ph == null && rows.stream().anyMatch(PlantBacks::byPh)) {

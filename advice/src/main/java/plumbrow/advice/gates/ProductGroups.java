@@ -37,6 +37,20 @@ public final class ProductGroups {
         return Ingredient.sameSite(group);
     }
 
+    /** The insecticide groups in an insecticide or a seed treatment. */
+    static Set<String> insecticide(Case at, String product) {
+        return at.index()
+                .product(product)
+                .map(Product::kind)
+                .filter(kind -> kind == ProductKind.INSECTICIDE || kind == ProductKind.SEED_TREATMENT)
+                .map(kind -> at.index().actives(product).stream()
+                        .map(ActiveContent::ingredient)
+                        .filter(ingredient -> kind == ProductKind.INSECTICIDE || Ingredient.isInsecticide(ingredient))
+                        .flatMap(ingredient -> Ingredient.of(ingredient).groups().stream())
+                        .collect(Collectors.toCollection(TreeSet::new)))
+                .orElseGet(TreeSet::new);
+    }
+
     static Set<String> of(Case at, Collection<String> products, ProductKind kind) {
         return products.stream()
                 .distinct()

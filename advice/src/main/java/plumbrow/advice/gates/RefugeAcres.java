@@ -1,6 +1,9 @@
 package plumbrow.advice.gates;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.RefugeRule;
@@ -18,12 +21,16 @@ import plumbrow.science.figure.Numbers;
  * <p>Refuge in the bag counts towards a rule kept in the bag. A rule kept in a block is met by rows of seed without
  * traits only: a blend against rootworm does not settle the block that a borer trait may still ask for. Acres in
  * messages are rounded up to a tenth. Unknown where the tag was not read; the sizes commonly published are then named,
- * not used. A refuge planted on another field is not seen here.
+ * not used. Where a program that keeps the tag as typed has less than is published for the seed's modes of action in
+ * this county, see {@link PublishedRefuge}, it is unknown until somebody has held it against the tag once more. A refuge planted on another field is not seen here.
  *
  * <p>Source: the bag tag or grower agreement; share of total as in University of Wisconsin W114. Needs: form and
  * required share of each trait seed.
  */
 final class RefugeAcres extends Question {
+    private static final String SOURCE =
+            "University of Kentucky ENTFACT-128 and -147; University of Wisconsin W114; terms of registration of 2010";
+
     RefugeAcres() {
         super("refuge-acres", Protects.USEFULNESS, "Is enough refuge planted?");
     }
@@ -32,15 +39,54 @@ final class RefugeAcres extends Question {
     public List<Finding> check(Case at) {
         SeedLots lots = SeedLots.of(at.season(), at.program());
         return lots.withTraits().stream()
-                .map(seed -> judge(at.season(), at.field(), lots, seed))
+                .flatMap(seed -> {
+                    Finding typed = judge(at.season(), at.field(), lots, seed);
+                    return Stream.concat(Stream.of(typed), published(at, lots, seed, typed).stream());
+                })
                 .toList();
+    }
+
+    /** Whether the rule as typed lacks what is published for the seed's modes of action in this county. */
+    private Optional<Finding> published(Case at, SeedLots lots, Seed seed, Finding typed) {
+        RefugeRule rule = seed.rule();
+        if (typed.standing() != Standing.CLEAR || at.field().crop() != Crop.CORN) {
+            return Optional.empty();
+        }
+        PublishedRefuge published = PublishedRefuge.of(at, seed, rule.form()).orElse(null);
+        if (published == null) {
+            return Optional.of(unknown(
+                    seed.product(),
+                    "Not all of its traits are on the traits sheet, so nobody can hold the tag against the published refuge.",
+                    "Enter each of its traits with group and insect: " + String.join(", ", seed.traits()) + "."));
+        }
+        String lacks = published.lacking(rule, lots, at.program().refuge());
+        if (lacks == null) {
+            return Optional.empty();
+        }
+        String checked = seed.tag().refugeCheckedBy();
+        String says = lacks + " The tag as typed asks for "
+                + (rule.form() == Form.NONE || rule.requiredPct() == null
+                        ? "none"
+                        : Numbers.read(rule.requiredPct()) + " %")
+                + ".";
+        return Optional.of((checked == null
+                        ? unknown(
+                                seed.product(),
+                                says,
+                                "Read the bag tag of " + seed.product() + " once more; if it does say so, write who checked it "
+                                        + "in refuge_checked_by.")
+                        : conditional(
+                                seed.product(),
+                                says + " Checked by " + checked + ".",
+                                "Keep the tag, and ask the seller where it stands below what is published."))
+                .standingIn(SOURCE));
     }
 
     private Finding judge(Season season, Field field, SeedLots lots, Seed seed) {
         RefugeRule rule = seed.rule();
         Double required = rule.requiredPct();
         if (rule.form() == Form.NONE) {
-            return Finding.of(this, Standing.CLEAR, seed.product(), "The tag asks for no refuge.")
+            return Finding.of(this, Standing.CLEAR, seed.product(), "The tag as typed asks for no refuge.")
                     .standingIn(rule.source());
         }
         if (rule.form() == Form.UNKNOWN || required == null) {

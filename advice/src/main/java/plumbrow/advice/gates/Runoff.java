@@ -54,7 +54,8 @@ final class Runoff extends Question {
                     ingredient.name(),
                     "The reference data lack half-life, solubility or Koc of " + ingredient.name()
                             + ": unknown, and counted as one that runs off.",
-                    CARE);
+                    CARE)
+                    .lacking(ingredient.name(), "half-life, solubility or Koc");
         }
         String dissolved = RunoffRating.runoffWithSoil(soil, RunoffRating.solution(halfLife, solubility, koc));
         String onSoil = RunoffRating.runoffWithSoil(soil, RunoffRating.adsorbed(halfLife, solubility, koc));

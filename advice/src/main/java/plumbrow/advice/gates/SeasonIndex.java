@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import plumbrow.advice.done.DoneWork;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
@@ -28,6 +29,7 @@ import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.ActiveContent;
 import plumbrow.advice.shelf.ActiveLimit;
 import plumbrow.advice.shelf.LabelBook;
+import plumbrow.advice.shelf.LabelLimit;
 import plumbrow.advice.shelf.LabelUse;
 import plumbrow.advice.shelf.MixRule;
 import plumbrow.advice.shelf.PlantBack;
@@ -36,6 +38,7 @@ import plumbrow.advice.shelf.ProductCare;
 import plumbrow.advice.shelf.Setback;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.SpecialLabel;
+import plumbrow.advice.shelf.ToleranceRule;
 import plumbrow.advice.shelf.UseTerms;
 
 /** The rows of a season by what they are asked for, so that a thousand fields cost a thousand times one field. */
@@ -53,6 +56,9 @@ final class SeasonIndex {
     private final Map<String, List<PlantBack>> plantBacks;
     private final Map<String, List<MixRule>> mixRules;
     private final Map<String, ProductCare> cares;
+    private final Map<Use, List<ToleranceRule>> tolerances;
+    private final Map<String, List<LabelLimit>> labelLimits;
+    private final Map<String, List<CropYear>> history;
     private final Map<String, List<Looked>> looked;
     private final Map<String, List<Feature>> features;
     private final Map<String, List<AlsoIn>> alsoIn;
@@ -89,6 +95,9 @@ final class SeasonIndex {
         setbacks = by(labels.setbacks(), Setback::product);
         plantBacks = by(labels.plantBacks(), PlantBack::product);
         mixRules = by(labels.mixRules(), MixRule::product);
+        tolerances = by(labels.tolerances(), one -> new Use(one.product(), one.crop()));
+        labelLimits = by(labels.limits(), LabelLimit::product);
+        history = by(season.history(), CropYear::field);
         cares = first(labels.cares(), ProductCare::product);
         looked = by(season.ground().looked(), Looked::field);
         features = by(season.ground().features(), Feature::field);
@@ -144,11 +153,28 @@ final class SeasonIndex {
         return specialLabels.getOrDefault(new Use(product, crop), List.of());
     }
 
-    /** What the label of a product says of its distance from a kind of thing; empty where that was not read. */
-    Optional<Setback> setback(String product, FeatureKind kind) {
+    /** What the label of a product says of its distance from a kind of thing; every row holds, none where it was not read. */
+    List<Setback> setbacks(String product, FeatureKind kind) {
         return setbacks.getOrDefault(product, List.of()).stream()
                 .filter(setback -> setback.kind() == kind)
-                .findFirst();
+                .toList();
+    }
+
+    /** In which crop, when and with which tolerance a label allows a herbicide; empty where that was not read. */
+    List<ToleranceRule> tolerances(String product, Crop crop) {
+        return tolerances.getOrDefault(new Use(product, crop), List.of());
+    }
+
+    /** What else the label of a product asks on a crop. */
+    List<LabelLimit> limits(String product, Crop crop) {
+        return labelLimits.getOrDefault(product, List.of()).stream()
+                .filter(limit -> limit.crop() == null || limit.crop() == crop)
+                .toList();
+    }
+
+    /** What a field carried in earlier years. */
+    List<CropYear> history(String field) {
+        return history.getOrDefault(field, List.of());
     }
 
     List<PlantBack> plantBacks(String product) {

@@ -1,8 +1,8 @@
 package plumbrow.advice.gates;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
@@ -14,7 +14,8 @@ import plumbrow.science.figure.Numbers;
  * Whether the distance that a label keeps from what lies around is kept; one gate for each of those it protects.
  *
  * <p>Something nearer to the field's edge than the label's setback makes it conditional: the strip in between stays
- * unsprayed. Exactly the setback is enough. Unknown where the label was not read for that kind of thing, or its distance
+ * unsprayed. Exactly the setback is enough. Every row of the label holds: one that
+ * always holds and one that holds downwind are two. Unknown where the label was not read for that kind of thing, or its distance
  * is not measured. Silent where nobody has looked around: {@link Surveyed} asks for that once.
  *
  * <p>Source: the label. Needs: the setback of each product from each kind of thing around, and its distance.
@@ -75,23 +76,35 @@ final class Setbacks extends Question {
                 .distinct()
                 .flatMap(product -> at.features().stream()
                         .filter(feature -> kinds.contains(feature.kind()))
-                        .map(feature -> judge(at, product, feature)))
+                        .flatMap(feature -> judge(at, product, feature)))
                 .toList();
     }
 
-    private Finding judge(Case at, String product, Lying feature) {
-        Optional<Setback> row = at.index().setback(product, feature.kind());
-        Double feet = row.map(Setback::feet).orElse(null);
-        String subject = product + ", " + feature.kind().word() + " " + feature.name();
-        if (row.isEmpty() || feet == null) {
-            return unknown(
-                    subject,
-                    "How far the label keeps from a " + feature.kind().word() + " has not been read.",
-                    "Look up buffers and setbacks from a " + feature.kind().word() + " on the label of " + product
-                            + ".");
-        }
-        return held(at.field(), subject, row.get(), feet, feature)
-                .standingIn(row.get().source());
+    /** Every row of the label holds: 20 ft always and 240 ft downwind are two distances to keep. */
+    private Stream<Finding> judge(Case at, String product, Lying feature) {
+        List<Setback> rows = at.index().setbacks(product, feature.kind());
+        return rows.isEmpty()
+                ? Stream.of(unread(product, feature))
+                : rows.stream().map(row -> judge(at.field(), product, row, feature));
+    }
+
+    private static String subject(String product, Lying feature) {
+        return product + ", " + feature.kind().word() + " " + feature.name();
+    }
+
+    private Finding unread(String product, Lying feature) {
+        return unknown(
+                subject(product, feature),
+                "How far the label keeps from a " + feature.kind().word() + " has not been read.",
+                "Look up buffers and setbacks from a " + feature.kind().word() + " on the label of " + product + ".");
+    }
+
+    private Finding judge(Field field, String product, Setback row, Lying feature) {
+        Double feet = row.feet();
+        return (feet == null
+                        ? unread(product, feature)
+                        : held(field, subject(product, feature), row, feet, feature))
+                .standingIn(row.source());
     }
 
     private Finding held(Field field, String subject, Setback row, double feet, Lying feature) {
@@ -109,7 +122,7 @@ final class Setbacks extends Question {
                     "How far it lies from the field is not measured; " + asked + ".",
                     "Measure the distance from the field's edge, or draw it on the field's map.");
         }
-        String says = "It lies " + Numbers.read(lies) + " ft from the field; " + asked + "." + feature.whence();
+        String says = "The " + feature.kind().word() + " " + feature.name() + " lies " + Numbers.read(lies) + " ft from the field; " + asked + "." + feature.whence();
         if (!Rounding.below(lies, feet)) {
             return clear(subject, says).against(lies, feet, "ft");
         }

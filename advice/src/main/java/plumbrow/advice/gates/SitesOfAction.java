@@ -17,8 +17,8 @@ import plumbrow.science.figure.Numbers;
  *
  * <p>Protects the usefulness of the chemistry. A herbicide counts where its control of the weed at the planned rate is 80 %
  * or more; its groups count, less those that the field's population resists. It never bars. Fewer than two over the season,
- * or two only from one premix, whose partners the book can't tell apart, are conditional. Two are conditional as well where
- * nobody has written whether this population resists anything. Unknown where the group of an ingredient or a rate is not
+ * or two only from one premix, whose partners the book can't tell apart, are conditional. Just two are conditional as well
+ * where nobody has written whether this population resists anything; of three one may fail. Unknown where the group of an ingredient or a rate is not
  * known and might make the second. Silent on a program without herbicide.
  *
  * <p>Source: Norsworthy et al. 2012, best practices against resistance; two as the floor is common practice. Needs: weeds,
@@ -136,7 +136,7 @@ final class SitesOfAction extends Question {
                     says + " All of them come from one product.",
                     "Make sure each partner of that product controls " + weed + " by itself.");
         }
-        return resisted.isEmpty()
+        return resisted.isEmpty() && groups.size() == FEWEST
                 ? conditional(
                         weed,
                         says + " Whether it resists any here nobody has written.",

@@ -22,7 +22,7 @@ final class SprayWeather extends UseGate {
 
     @Override
     Stream<Finding> judge(Case at, Application application, UseTerms terms) {
-        if (!application.sprayed()) {
+        if (!application.throughAir()) {
             return Stream.of();
         }
         List<String> unread = new ArrayList<>();

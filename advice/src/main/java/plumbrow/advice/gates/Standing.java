@@ -5,7 +5,9 @@ public enum Standing {
     BARRED("barred"),
     UNKNOWN("unknown"),
     CONDITIONAL("conditional"),
-    CLEAR("clear");
+    CLEAR("clear"),
+    /** No gate has anything to ask: not the same as asked and found clear. */
+    NOTHING_ASKED("nothing asked");
 
     private final String word;
 
@@ -19,7 +21,7 @@ public enum Standing {
 
     /** Whether a program with this standing may be advised: conditions can be met, unknowns can't be guessed. */
     public boolean advisable() {
-        return this == CONDITIONAL || this == CLEAR;
+        return this == CONDITIONAL || this == CLEAR || this == NOTHING_ASKED;
     }
 
     /** The worse of two. */

@@ -33,7 +33,7 @@ final class VapourDrift extends Question {
         boolean neighbours = at.features().stream().anyMatch(feature -> CROPS.contains(feature.kind()));
         return neighbours
                 ? Dose.outdoors(at).stream()
-                        .filter(dose -> dose.application().sprayed())
+                        .filter(dose -> dose.application().throughAir())
                         .map(Dose::ingredient)
                         .distinct()
                         .map(one -> judge(one).standingIn("Oregon State University EM 8561"))
@@ -48,7 +48,8 @@ final class VapourDrift extends Question {
                     ingredient.name(),
                     "The reference data lack the vapour pressure of " + ingredient.name()
                             + ": unknown, and counted as volatile.",
-                    CARE);
+                    CARE)
+                    .lacking(ingredient.name(), "vapour pressure");
         }
         double index = VolatilityClass.index(pressure * PASCALS_PER_MILLIPASCAL);
         String word = VolatilityClass.of(index);

@@ -58,6 +58,7 @@ import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.ActiveContent;
 import plumbrow.advice.shelf.ActiveLimit;
 import plumbrow.advice.shelf.Control;
+import plumbrow.advice.shelf.LabelLimit;
 import plumbrow.advice.shelf.LabelUse;
 import plumbrow.advice.shelf.MixRule;
 import plumbrow.advice.shelf.PlantBack;
@@ -68,6 +69,7 @@ import plumbrow.advice.shelf.Setback;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.SpecialLabel;
 import plumbrow.advice.shelf.Trait;
+import plumbrow.advice.shelf.ToleranceRule;
 import plumbrow.advice.shelf.UseTerms;
 import plumbrow.advice.stand.StandCount;
 import plumbrow.advice.tank.Addition;
@@ -122,7 +124,7 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
                 .of("farm", FARM, Field::farm)
                 .of("county", COUNTY, Field::county, "state", Field::state);
         Table<CropYear> history = new Table<>(all, "history", Season::history, CropYear::field, one -> "");
-        history.of("field", FIELD, CropYear::field).of("crop", CROP, CropYear::crop);
+        history.of("field", FIELD, CropYear::field).of("crop", CROP, CropYear::crop).free("herbicide_traits");
 
         Table<InsectPressure> insects =
                 new Table<>(all, "insects", from -> from.pests().insects(), InsectPressure::field, one -> "");
@@ -172,6 +174,9 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
         Table<Seed> seeds = new Table<>(all, "seeds", from -> from.shelf().seeds(), one -> "", Seed::product);
         seeds.of("product", PRODUCT, Seed::product)
                 .each("traits", TRAIT, Seed::traits)
+                .each("treatments", PRODUCT, one -> one.tag().treatments())
+                .free("herbicide_traits")
+                .free("refuge_checked_by")
                 .free("refuge_source");
         Table<Trait> traits = new Table<>(all, "traits", from -> from.shelf().traits(), one -> "", one -> "");
         traits.of("trait", ITSELF, Trait::name)
@@ -225,6 +230,15 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
                 new Table<>(all, "care", from -> from.shelf().labels().cares(), one -> "", ProductCare::product);
         care.of("product", PRODUCT, ProductCare::product)
                 .each("wear", ITSELF, ProductCare::wear)
+                .free("source");
+        Table<ToleranceRule> tolerances = new Table<>(
+                all, "tolerances", from -> from.shelf().labels().tolerances(), one -> "", ToleranceRule::product);
+        tolerances.of("product", PRODUCT, ToleranceRule::product).free("trait").free("source");
+        Table<LabelLimit> labelLimits =
+                new Table<>(all, "label_limits", from -> from.shelf().labels().limits(), one -> "", LabelLimit::product);
+        labelLimits
+                .of("product", PRODUCT, LabelLimit::product)
+                .free("value")
                 .free("source");
     }
 

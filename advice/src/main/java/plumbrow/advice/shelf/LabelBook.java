@@ -17,10 +17,12 @@ public record LabelBook(
         List<MixRule> mixRules,
         List<SpecialLabel> specialLabels,
         List<ProductCare> cares,
+        List<ToleranceRule> tolerances,
+        List<LabelLimit> limits,
         List<LabelDifference> differences) {
     /** Nothing read yet. */
-    public static final LabelBook UNREAD =
-            new LabelBook(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+    public static final LabelBook UNREAD = new LabelBook(
+            List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     public LabelBook {
         terms = List.copyOf(terms);
@@ -30,6 +32,8 @@ public record LabelBook(
         mixRules = List.copyOf(mixRules);
         specialLabels = List.copyOf(specialLabels);
         cares = List.copyOf(cares);
+        tolerances = List.copyOf(tolerances);
+        limits = List.copyOf(limits);
         differences = List.copyOf(differences);
     }
 
@@ -41,8 +45,10 @@ public record LabelBook(
             List<PlantBack> plantBacks,
             List<MixRule> mixRules,
             List<SpecialLabel> specialLabels,
-            List<ProductCare> cares) {
-        this(terms, soilRates, setbacks, plantBacks, mixRules, specialLabels, cares, List.of());
+            List<ProductCare> cares,
+            List<ToleranceRule> tolerances,
+            List<LabelLimit> limits) {
+        this(terms, soilRates, setbacks, plantBacks, mixRules, specialLabels, cares, tolerances, limits, List.of());
     }
 
     public Optional<UseTerms> terms(String product, Crop crop) {

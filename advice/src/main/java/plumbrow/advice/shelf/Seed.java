@@ -21,6 +21,7 @@ import plumbrow.advice.field.Crop;
  * @param standPct share of the yield that its stand keeps beside what too few plants cost [%]: vigour and evenness
  * @param saved what saved seed costs and lacks; null for bought seed
  * @param rights the right to plant it again; asked of every saved seed
+ * @param tag what else its tag says: tolerance of herbicides, treatments
  */
 public record Seed(
         String product,
@@ -35,12 +36,45 @@ public record Seed(
         Distribution gainBuPerAcre,
         Distribution standPct,
         @Nullable SavedSeed saved,
-        SeedRights rights) {
+        SeedRights rights,
+        SeedTag tag) {
     public Seed {
         traits = List.copyOf(traits);
     }
 
-    /** A seed of which nobody has entered how it comes up. */
+    /** Bare seed that tolerates no herbicide. */
+    public Seed(
+            String product,
+            Crop crop,
+            @Nullable Double seedsPerUnit,
+            @Nullable Double seedsPerPound,
+            double germinationPct,
+            @Nullable Distribution emergencePct,
+            List<String> traits,
+            double blendRefugePct,
+            RefugeRule rule,
+            Distribution gainBuPerAcre,
+            Distribution standPct,
+            @Nullable SavedSeed saved,
+            SeedRights rights) {
+        this(
+                product,
+                crop,
+                seedsPerUnit,
+                seedsPerPound,
+                germinationPct,
+                emergencePct,
+                traits,
+                blendRefugePct,
+                rule,
+                gainBuPerAcre,
+                standPct,
+                saved,
+                rights,
+                SeedTag.BARE);
+    }
+
+    /** Bare seed that tolerates no herbicide, of which nobody has entered how it comes up. */
     public Seed(
             String product,
             Crop crop,

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.pests.InsectPressure;
@@ -26,13 +27,17 @@ import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Control;
+import plumbrow.advice.shelf.LabelLimit;
 import plumbrow.advice.shelf.MixRule;
+import plumbrow.advice.shelf.PlantBack;
 import plumbrow.advice.shelf.ProductKind;
 import plumbrow.advice.shelf.RefugeRule;
 import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.SeedRights;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.SpecialLabel;
+import plumbrow.advice.shelf.ToleranceRule;
+import plumbrow.advice.shelf.Trait;
 
 /**
  * Changes to a scene written as in a decision table: {@code terms.boomHighestIn=24; plan.boomIn=?}. A question mark is
@@ -68,6 +73,7 @@ final class Edits {
                         scene.crew, "people", List.of(set(scene.crew.people().get(0), path[1], text)));
             case "refuge" -> scene.refuge = set(scene.refuge, path[1], text);
             case "rule" -> bag(scene, "rule", seed -> set(seed.rule(), path[1], text));
+            case "tag" -> bag(scene, "tag", seed -> set(seed.tag(), path[1], text));
             case "rights" -> bag(scene, "rights", seed -> set(seed.rights(), path[1], text));
             default -> inList(scene, path, text);
         }
@@ -114,6 +120,9 @@ final class Edits {
             case "insect" -> scene.insects;
             case "resistance" -> scene.resistance;
             case "control" -> scene.controls;
+            case "tolerance" -> scene.tolerances;
+            case "labellimit" -> scene.labelLimits;
+            case "history" -> scene.history;
             default -> throw new IllegalArgumentException(part);
         };
     }
@@ -165,6 +174,7 @@ final class Edits {
             case "resistance" -> scene.resistance.add(new KnownResistance("Home", "waterhemp", "9", "trial"));
             case "control" -> scene.controls.add(new Control("Tackline", "waterhemp", quart, sure, "guide"));
             case "block" -> {
+                scene.traits.add(new Trait("P1", "group 1", "corn borer", sure, "guide"));
                 scene.traitSeed("Trait", 0, Scene.rule(RefugeRule.Form.BLOCK, 20.0, 2640.0, 4));
                 scene.plainSeed("Plain").plant("Trait", 80).plant("Plain", 20);
                 scene.refuge = new RefugePlan(2640.0, 4);
@@ -172,6 +182,21 @@ final class Edits {
             case "saved" ->
                 scene.savedSeed("Bin", new SeedRights(Ask.NO, Ask.NO, Ask.YES, Ask.YES, Ask.NO))
                         .plant("Bin", 100);
+            case "seed" -> scene.plainSeed("Plain").plant("Plain", 100);
+            case "tolerance" ->
+                scene.tolerances.add(
+                        new ToleranceRule("Tackline", Crop.CORN, "glyphosate", "VE", "V8", "label p. 5"));
+            case "labellimit" ->
+                scene.labelLimits.add(new LabelLimit(
+                        "Tackline", Crop.CORN, LabelLimit.Kind.NOT_AFTER, "05-20", "label p. 3"));
+            case "history" ->
+                scene.history.add(new CropYear("Home", 2025, "corn", 200.0, List.of("glyphosate")));
+            case "treatment" -> {
+                scene.product("Seedcoat", ProductKind.SEED_TREATMENT)
+                        .active("Seedcoat", "thiamethoxam", 5, FarmUnit.GAL, null);
+                scene.plantBacks.add(new PlantBack("Seedcoat", PlantBack.ANY_OTHER, 0, null, null, "", "tag"));
+                one(scene, "tag.treatments=Seedcoat");
+            }
             case "scout", "till", "again" -> pass(scene, part);
             case "partner" -> {
                 scene.product("Partner", ProductKind.HERBICIDE).active("Partner", "mesotrione", 4, FarmUnit.GAL, null);
@@ -211,6 +236,7 @@ final class Edits {
             case "person" -> scene.crew.people().get(0);
             case "refuge" -> scene.refuge;
             case "rule" -> scene.seeds.isEmpty() ? null : scene.seeds.get(0).rule();
+            case "tag" -> scene.seeds.isEmpty() ? null : scene.seeds.get(0).tag();
             case "rights" -> scene.seeds.isEmpty() ? null : scene.seeds.get(0).rights();
             default -> rows(scene, part).stream().findFirst().orElse(null);
         };

@@ -42,6 +42,17 @@ class GatesPropertyTest {
         Held.tighteningNeverBetters(seed, Gates.all());
     }
 
+    /** Each row is added at either end of its list, so fewer scenes take as long as the others. */
+    static LongStream fewSeeds() {
+        return LongStream.range(0, SCENES / 4);
+    }
+
+    @ParameterizedTest
+    @MethodSource("fewSeeds")
+    void addingARowOfRestrictionNeverBettersAnyGate(long seed) {
+        Held.addingARestrictionNeverBetters(seed, Gates.all());
+    }
+
     @ParameterizedTest
     @MethodSource("seeds")
     void orderOfPassesDoesNotMatter(long seed) {

@@ -15,7 +15,7 @@ class GatesTest {
     }
 
     @Test
-    void programOfNothingIsClear() {
-        assertThat(Gates.standing(List.of())).isEqualTo(Standing.CLEAR);
+    void programOfNothingIsNotCalledClear() {
+        assertThat(Gates.standing(List.of())).isEqualTo(Standing.NOTHING_ASKED);
     }
 }

@@ -35,6 +35,12 @@ final class Held {
                 scene, edit -> noneBetter(each(scene, gates), before, gates, "seed " + seed + ", tighter " + edit));
     }
 
+    static void addingARestrictionNeverBetters(long seed, List<Gate> gates) {
+        Scene scene = RandomScene.of(seed);
+        List<Standing> before = each(scene, gates);
+        LabelEdits.adding(scene, row -> noneBetter(each(scene, gates), before, gates, "seed " + seed + ", with " + row));
+    }
+
     static void orderOfPassesDoesNotMatter(long seed, List<Gate> gates) {
         Scene scene = RandomScene.of(seed);
         List<List<Finding>> before = findings(scene, gates);
@@ -116,7 +122,7 @@ final class Held {
         return switch (standing) {
             case BARRED, UNKNOWN -> 0;
             case CONDITIONAL -> 1;
-            case CLEAR -> 2;
+            case CLEAR, NOTHING_ASKED -> 2;
         };
     }
 }

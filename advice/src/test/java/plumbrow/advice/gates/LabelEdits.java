@@ -6,12 +6,16 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.quantity.Amount;
+import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Droplets;
+import plumbrow.advice.shelf.LabelLimit;
 import plumbrow.advice.shelf.Method;
+import plumbrow.advice.shelf.MixRule;
 import plumbrow.advice.shelf.RefugeRule;
 import plumbrow.advice.shelf.SeedRights;
 
@@ -70,6 +74,9 @@ final class LabelEdits {
         }
         RefugeRule.Form unread = RefugeRule.Form.UNKNOWN;
         each(scene.seeds, "form", seed -> with(seed, "rule", with(seed.rule(), "form", unread)), look);
+        for (String name : List.of("herbicideTraits", "treatments", "refugeCheckedBy")) {
+            each(scene.seeds, name, seed -> with(seed, "tag", with(seed.tag(), name, null)), look);
+        }
         for (String question : QUESTIONS) {
             each(scene.seeds, question, seed -> with(seed, "rights", with(seed.rights(), question, Ask.UNKNOWN)), look);
         }
@@ -120,6 +127,46 @@ final class LabelEdits {
         tightenRule(scene, "fewestRows", rows -> (Integer) rows + 2, look);
         for (String question : List.of("contractForbids", "patentInForce", "hybrid")) {
             each(scene.seeds, question, seed -> with(seed, "rights", barred(seed.rights(), question)), look);
+        }
+    }
+
+    /** Runs the look once for every row of restriction that may be added beside one that stands there. */
+    static void adding(Scene scene, Look look) {
+        add(scene.setbacks, row -> with(row, "feet", row.feet() == null ? 240.0 : row.feet() + 100), look);
+        add(scene.setbacks, row -> with(with(row, "feet", 240.0), "downwindOnly", true), look);
+        add(scene.plantBacks, row -> with(row, "days", 900), look);
+        add(scene.limits, row -> with(row, "seasonMaxPounds", 0.1), look);
+        add(scene.soilRates, row -> with(row, "highRate", new Amount(1, FarmUnit.FL_OZ)), look);
+        add(scene.soilRates, row -> with(row, "forbidden", true), look);
+        add(scene.mixRules, row -> with(with(row, "partner", "atrazine"), "word", MixRule.Word.FORBIDDEN), look);
+        for (LabelLimit.Kind kind : LabelLimit.Kind.values()) {
+            String value = switch (kind.form()) {
+                case DAY -> "01-02";
+                case NUMBER -> "300";
+                case NAMES -> "IL: Elsewhere";
+                case WORDS -> "some words";
+            };
+            add(
+                    scene.terms,
+                    scene.labelLimits,
+                    row -> new LabelLimit(row.product(), null, kind, value, "label p. 3"),
+                    look);
+        }
+    }
+
+    private static <T> void add(List<T> rows, UnaryOperator<T> more, Look look) {
+        add(List.copyOf(rows), rows, more, look);
+    }
+
+    private static <S, T> void add(List<S> like, List<T> rows, Function<S, T> more, Look look) {
+        for (S one : like) {
+            T row = more.apply(one);
+            rows.add(row);
+            look.at(row.toString());
+            rows.remove(rows.size() - 1);
+            rows.add(0, row);
+            look.at(row.toString());
+            rows.remove(0);
         }
     }
 

@@ -75,7 +75,9 @@ class LabelGatesTest {
                 .spray("Spreader", "1 qt", null)
                 .pass(PassKind.TILLAGE, null, null, null, 100)
                 .harvest(null);
-        assertThat(Gates.check(scene.season(), scene.field(), scene.program())).isEmpty();
+        assertThat(Gates.check(scene.season(), scene.field(), scene.program()))
+                .extracting(Finding::gate)
+                .containsExactly("treated-seed");
         assertThat(scene.standing()).isEqualTo(Standing.CLEAR);
     }
 

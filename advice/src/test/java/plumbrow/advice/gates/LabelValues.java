@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.advice.shelf.ActiveContent;
 import plumbrow.advice.shelf.ActiveLimit;
 import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.LabelLimit;
 import plumbrow.advice.shelf.LabelUse;
 import plumbrow.advice.shelf.MixRule;
 import plumbrow.advice.shelf.PlantBack;
@@ -18,6 +19,7 @@ import plumbrow.advice.shelf.ProductCare;
 import plumbrow.advice.shelf.Setback;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.SpecialLabel;
+import plumbrow.advice.shelf.ToleranceRule;
 import plumbrow.advice.shelf.UseTerms;
 
 /** Every value of a label that may not have been read, found in the records themselves: none can be added unseen. */
@@ -34,7 +36,9 @@ final class LabelValues {
             Map.entry(Setback.class, scene -> scene.setbacks),
             Map.entry(PlantBack.class, scene -> scene.plantBacks),
             Map.entry(MixRule.class, scene -> scene.mixRules),
-            Map.entry(SpecialLabel.class, scene -> scene.specialLabels));
+            Map.entry(SpecialLabel.class, scene -> scene.specialLabels),
+            Map.entry(ToleranceRule.class, scene -> scene.tolerances),
+            Map.entry(LabelLimit.class, scene -> scene.labelLimits));
 
     /** Where a blank says something else than "not read". */
     static final Map<String, String> SAYS_SOMETHING = Map.ofEntries(
@@ -47,11 +51,15 @@ final class LabelValues {
             Map.entry("SoilRate.phHigh", "a row for any pH"),
             Map.entry("PlantBack.forPhFrom", "a row for any pH"),
             Map.entry("PlantBack.forPhBelow", "a row for any pH"),
-            Map.entry("SpecialLabel.counties", "the whole state"));
+            Map.entry("SpecialLabel.counties", "the whole state"),
+            Map.entry("ToleranceRule.trait", "a label that asks for no tolerance at these stages"),
+            Map.entry("ToleranceRule.earliestStage", "from the first stage on"),
+            Map.entry("ToleranceRule.latestStage", "up to the last stage"),
+            Map.entry("LabelLimit.crop", "every crop"));
 
     /** Rows that nobody can miss by looking at the book: a label that was read whole has no others. */
     static final List<Class<? extends Record>> READ_WHOLE =
-            List.of(SoilRate.class, PlantBack.class, MixRule.class, SpecialLabel.class);
+            List.of(SoilRate.class, PlantBack.class, MixRule.class, SpecialLabel.class, LabelLimit.class);
 
     private LabelValues() {}
 

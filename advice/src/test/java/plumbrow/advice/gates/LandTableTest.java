@@ -121,7 +121,7 @@ class LandTableTest {
                 "feature.nearestFt=0; active.ingredient=bifenthrin; feature.kind=DITCH | CONDITIONAL | 10.35106",
                 "feature.nearestFt=0; active.ingredient=bifenthrin; feature.kind=WELL  | SILENT | -",
                 "feature.nearestFt=0; active.ingredient=thiamethoxam           | CONDITIONAL | -",
-                "feature.nearestFt=329; active.ingredient=bifenthrin           | CLEAR       | -",
+                "feature.nearestFt=329; active.ingredient=bifenthrin           | CONDITIONAL | -",
                 "feature.nearestFt=328; active.ingredient=bifenthrin           | CONDITIONAL | -",
                 "feature.nearestFt=?                                           | UNKNOWN     | -",
                 "pass.rate=?                                                   | UNKNOWN     | -",
@@ -176,7 +176,7 @@ class LandTableTest {
                 "birds-and-mammals | active.ingredient=chlorpyrifos; pass.kind=GRANULE | SILENT",
                 "drift-to-neighbours | feature.kind=SENSITIVE_CROP                     | CONDITIONAL",
                 "drift-to-neighbours | feature.kind=ORGANIC_FIELD; feature.nearestFt=328 | CONDITIONAL",
-                "drift-to-neighbours | feature.kind=ORGANIC_FIELD; feature.nearestFt=329 | CLEAR",
+                "drift-to-neighbours | feature.kind=ORGANIC_FIELD; feature.nearestFt=329 | CONDITIONAL",
                 "drift-to-neighbours | feature.kind=ORGANIC_FIELD; feature.nearestFt=? | UNKNOWN",
                 "drift-to-neighbours | -                                               | SILENT",
                 "drift-to-neighbours | feature.kind=ORGANIC_FIELD; plan.method=ON_SEED | SILENT",
@@ -185,7 +185,7 @@ class LandTableTest {
                 "vapour-drift | feature.kind=ORGANIC_FIELD; active.ingredient=trifluralin | CONDITIONAL",
                 "vapour-drift | feature.kind=SENSITIVE_CROP; active.ingredient=EPTC    | CONDITIONAL",
                 "vapour-drift | feature.kind=SENSITIVE_CROP; active.ingredient=mesotrione | CONDITIONAL",
-                "vapour-drift | feature.kind=SENSITIVE_CROP; active.ingredient=EPTC; plan.method=SPOT | SILENT",
+                "vapour-drift | feature.kind=SENSITIVE_CROP; active.ingredient=EPTC; plan.method=SPOT | CONDITIONAL",
             })
     void lifeAround(String gate, @Nullable String edits, String expected) {
         Decides.line(gate, edits, expected);

@@ -29,7 +29,11 @@ final class Needed {
             "person",
             "refuge",
             "rule",
-            "rights");
+            "rights",
+            "tag",
+            "tolerance",
+            "labellimit",
+            "history");
 
     private Needed() {}
 

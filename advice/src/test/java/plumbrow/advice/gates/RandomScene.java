@@ -1,6 +1,7 @@
 package plumbrow.advice.gates;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
@@ -28,9 +29,11 @@ import plumbrow.advice.shelf.ProductCare;
 import plumbrow.advice.shelf.ProductKind;
 import plumbrow.advice.shelf.RefugeRule.Form;
 import plumbrow.advice.shelf.SeedRights;
+import plumbrow.advice.shelf.SeedTag;
 import plumbrow.advice.shelf.Setback;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.SpecialLabel;
+import plumbrow.advice.shelf.ToleranceRule;
 import plumbrow.advice.shelf.Trait;
 import plumbrow.advice.shelf.UseTerms;
 
@@ -142,6 +145,12 @@ final class RandomScene {
         for (FeatureKind kind : AROUND) {
             scene.setbacks.add(new Setback(product, kind, maybe(any(List.of(0.0, 66.0))), rare(), "label p. 4"));
         }
+        if (!rare()) {
+            scene.tolerances.add(new ToleranceRule(product, Crop.CORN, null, null, "PRE", "label p. 5"));
+            scene.tolerances.add(new ToleranceRule(
+                    product, Crop.CORN, any(Arrays.asList(null, "glyphosate")), "VE", null, "label p. 5"));
+        }
+        scene.plantBacks.add(new PlantBack(product, "corn", maybe(rare() ? 20 : 0), null, null, "", "label p. 9"));
         scene.plantBacks.add(new PlantBack(product, "soybean", maybe(100), null, null, "", "label p. 9"));
         scene.plantBacks.add(new PlantBack(product, PlantBack.ANY_OTHER, maybe(150), null, null, "", "label p. 9"));
         if (random.nextInt(5) == 0) {
@@ -225,9 +234,18 @@ final class RandomScene {
                 blend,
                 Scene.rule(form, maybe(5.0 * (1 + random.nextInt(2))), maybe(300.0 * random.nextInt(3)), maybe(4)));
         scene.savedSeed("Bin", new SeedRights(no(), no(), any(List.of(Ask.YES, Ask.NO)), Ask.YES, no()));
+        tag(0);
+        tag(1);
         double refuge = 5 * random.nextInt(6);
         scene.plant("Trait", 100 - refuge).plant("Bin", refuge);
         scene.refuge = new RefugePlan(maybe(300.0 * random.nextInt(2)), maybe(rare() ? 3 : 4 + random.nextInt(4)));
+    }
+
+    /** Most seed is bare and tolerates glyphosate. */
+    private void tag(int seed) {
+        SeedTag tag = new SeedTag(
+                maybe(rare() ? List.of() : List.of("glyphosate")), maybe(List.of()), maybe("Pat, 2026-02-02"));
+        scene.seeds.set(seed, LabelEdits.with(scene.seeds.get(seed), "tag", tag));
     }
 
     private boolean rare() {

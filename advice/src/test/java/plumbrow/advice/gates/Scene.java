@@ -10,6 +10,7 @@ import plumbrow.advice.crew.Crew;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Looked;
@@ -36,6 +37,7 @@ import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Control;
 import plumbrow.advice.shelf.LabelBook;
 import plumbrow.advice.shelf.LabelDifference;
+import plumbrow.advice.shelf.LabelLimit;
 import plumbrow.advice.shelf.LabelUse;
 import plumbrow.advice.shelf.MixRule;
 import plumbrow.advice.shelf.PlantBack;
@@ -51,6 +53,7 @@ import plumbrow.advice.shelf.Shelf;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.SpecialLabel;
 import plumbrow.advice.shelf.Trait;
+import plumbrow.advice.shelf.ToleranceRule;
 import plumbrow.advice.shelf.UseTerms;
 
 /** One corn field of 160 ac in Iowa, a shelf and a program, put together row by row as a test needs them. */
@@ -75,6 +78,9 @@ final class Scene {
     final List<MixRule> mixRules = new ArrayList<>();
     final List<LabelDifference> differences = new ArrayList<>();
     final List<SpecialLabel> specialLabels = new ArrayList<>();
+    final List<ToleranceRule> tolerances = new ArrayList<>();
+    final List<LabelLimit> labelLimits = new ArrayList<>();
+    final List<CropYear> history = new ArrayList<>();
     final List<SprayPlan> plans = new ArrayList<>();
     final List<Feature> features = new ArrayList<>();
     final List<AlsoIn> alsoIn = new ArrayList<>();
@@ -100,14 +106,24 @@ final class Scene {
                 uses,
                 limits,
                 controls,
-                new LabelBook(terms, soilRates, setbacks, plantBacks, mixRules, specialLabels, cares, differences));
+                new LabelBook(
+                        terms,
+                        soilRates,
+                        setbacks,
+                        plantBacks,
+                        mixRules,
+                        specialLabels,
+                        cares,
+                        tolerances,
+                        labelLimits,
+                        differences));
         return new Season(
                 2026,
                 LocalDate.of(2026, 3, 1),
                 "",
                 List.of(),
                 List.of(field()),
-                List.of(),
+                history,
                 shelf,
                 new Pests(insects, List.of(), weeds, resistance),
                 List.of(program()),
@@ -200,6 +216,14 @@ final class Scene {
 
     Scene traitSeed(String name, double blendPct, RefugeRule rule) {
         return seed(name, List.of("P1"), blendPct, rule, null, SeedRights.UNASKED);
+    }
+
+    /** Seed with two modes of action on a borer, for which 5 % is published, in the bag or in a block within half a mile. */
+    Scene pyramidSeed(String name, double blendPct, RefugeRule rule) {
+        Distribution control = new Distribution.Fixed(0.9);
+        traits.add(new Trait("P1", "group 1", "corn borer", control, "guide"));
+        traits.add(new Trait("P2", "group 2", "corn borer", control, "guide"));
+        return seed(name, List.of("P1", "P2"), blendPct, rule, null, SeedRights.UNASKED);
     }
 
     Scene savedSeed(String name, SeedRights rights) {

@@ -87,13 +87,13 @@ class SeedGatesTest {
                 "4.9, 5, BLEND, BARRED",
                 "5, ?, BLEND, UNKNOWN",
                 "5, 5, UNKNOWN, UNKNOWN",
-                "0, ?, NONE, CLEAR",
+                "0, ?, NONE, UNKNOWN",
                 // a blend does not settle a block that the tag still asks for
                 "10, 5, BLOCK, BARRED",
             })
     void refugeInTheBag(double inBag, @Nullable Double required, Form form, Standing expected) {
         Scene scene = new Scene()
-                .traitSeed("Trait", inBag, Scene.rule(form, required, 0.0, 4))
+                .pyramidSeed("Trait", inBag, Scene.rule(form, required, 0.0, 4))
                 .plant("Trait", 100);
         assertThat(scene.standing(new RefugeAcres())).isEqualTo(expected);
     }
@@ -103,7 +103,7 @@ class SeedGatesTest {
     @CsvSource({"160, 20, 32", "160, 19.9, 32", "74.5, 20, 14.9", "74.51, 10, 15"})
     void refugeInABlockIsAShareOfAllAcresRoundedUp(double acres, double blockPct, String acresNeeded) {
         Scene scene = new Scene()
-                .traitSeed("Trait", 0, Scene.rule(Form.BLOCK, 20.0, 0.0, 4))
+                .pyramidSeed("Trait", 0, Scene.rule(Form.BLOCK, 20.0, 0.0, 4))
                 .plainSeed("Plain")
                 .plant("Trait", 100 - blockPct)
                 .plant("Plain", blockPct);
@@ -116,7 +116,7 @@ class SeedGatesTest {
     @Test
     void bagAndBlockTogetherMayMeetARuleKeptInTheBag() {
         Scene scene = new Scene()
-                .traitSeed("Trait", 5, Scene.rule(Form.BLEND, 10.0, null, null))
+                .pyramidSeed("Trait", 5, Scene.rule(Form.BLEND, 10.0, null, null))
                 .plainSeed("Plain")
                 .plant("Trait", 94)
                 .plant("Plain", 6);
@@ -160,7 +160,7 @@ class SeedGatesTest {
             @Nullable Integer rows,
             Standing expected) {
         Scene scene = new Scene()
-                .traitSeed("Trait", 0, Scene.rule(Form.BLOCK, 20.0, farthest, fewest))
+                .pyramidSeed("Trait", 0, Scene.rule(Form.BLOCK, 20.0, farthest, fewest))
                 .plant("Trait", 80);
         scene.refuge = new RefugePlan(distance, rows);
         assertThat(scene.standing(new RefugePlacement())).isEqualTo(expected);
@@ -172,7 +172,7 @@ class SeedGatesTest {
         assertThat(plain.findings(new RefugeAcres())).isEmpty();
         assertThat(plain.findings(new RefugePlacement())).isEmpty();
         Scene bag = new Scene()
-                .traitSeed("Trait", 5, Scene.rule(Form.BLEND, 5.0, null, null))
+                .pyramidSeed("Trait", 5, Scene.rule(Form.BLEND, 5.0, null, null))
                 .plant("Trait", 100);
         assertThat(bag.findings(new RefugePlacement())).isEmpty();
     }

@@ -16,6 +16,7 @@ import plumbrow.advice.shelf.PlantBack;
 import plumbrow.advice.shelf.ProductCare;
 import plumbrow.advice.shelf.ProductKind;
 import plumbrow.advice.shelf.Setback;
+import plumbrow.advice.shelf.ToleranceRule;
 import plumbrow.advice.shelf.UseTerms;
 
 /** Labels that were read whole, and plans that keep them. */
@@ -43,8 +44,10 @@ final class WholeLabel {
         scene.terms.add(terms(product));
         scene.cares.add(care(product));
         scene.setbacks.add(new Setback(product, FeatureKind.STREAM, 66.0, false, "label p. 4"));
+        scene.tolerances.add(new ToleranceRule(product, Crop.CORN, null, null, null, "label p. 5"));
         scene.plantBacks.add(new PlantBack(product, "soybean", 300, null, null, "", "label p. 9"));
         scene.plantBacks.add(new PlantBack(product, PlantBack.ANY_OTHER, 500, null, null, "", "label p. 9"));
+        scene.plantBacks.add(new PlantBack(product, "corn", 0, null, null, "", "label p. 9"));
     }
 
     static void around(Scene scene) {

@@ -188,7 +188,9 @@ final class RandomShelf {
                 book.plantBacks(),
                 book.mixRules(),
                 book.specialLabels(),
-                book.cares());
+                book.cares(),
+                book.tolerances(),
+                book.limits());
         List<SprayPlan> plans = season.work().sprayPlans().stream()
                 .map(plan -> plan.pass() == 2 ? plan.overWeeds(0.0) : plan.overWeeds(2.0 + random.nextInt(4)))
                 .toList();
@@ -250,7 +252,9 @@ final class RandomShelf {
                 book.plantBacks(),
                 List.of(new MixRule("Herb 0", "Herb 1", MixRule.Word.FORBIDDEN, "invented label p. 2")),
                 book.specialLabels(),
-                book.cares());
+                book.cares(),
+                book.tolerances(),
+                book.limits());
         return new Season(
                 season.year(),
                 season.asOf(),

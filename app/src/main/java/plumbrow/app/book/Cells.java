@@ -26,6 +26,11 @@ final class Cells {
         return add(text);
     }
 
+    /** Names parted by semicolons, which no name holds; empty text for none, null where nobody has looked. */
+    Cells names(@Nullable List<String> names) {
+        return add(names == null ? null : String.join("; ", names));
+    }
+
     Cells whole(@Nullable Integer number) {
         return add(number);
     }

@@ -88,13 +88,14 @@ final class FieldRows {
 
     static final RowKind<CropYear> CROP_YEAR = new RowKind<>(
             "crop_year",
-            "field year crop yield_bu_ac",
+            "field year crop yield_bu_ac herbicide_traits",
             Season::history,
             (year, cells) -> cells.text(year.field())
                     .whole(year.year())
                     .text(year.crop())
-                    .real(year.yieldBuPerAcre()),
-            row -> new CropYear(row.text(), row.whole(), row.text(), row.maybeReal()));
+                    .real(year.yieldBuPerAcre())
+                    .names(year.herbicideTraits()),
+            row -> new CropYear(row.text(), row.whole(), row.text(), row.maybeReal(), row.maybeNames()));
 
     /** One point of a field's outline. */
     record Corner(String field, Mark mark) {}

@@ -7,11 +7,13 @@ import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Texture;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Droplets;
+import plumbrow.advice.shelf.LabelLimit;
 import plumbrow.advice.shelf.Method;
 import plumbrow.advice.shelf.MixRule;
 import plumbrow.advice.shelf.PlantBack;
 import plumbrow.advice.shelf.Setback;
 import plumbrow.advice.shelf.SoilRate;
+import plumbrow.advice.shelf.ToleranceRule;
 import plumbrow.advice.shelf.UseTerms;
 
 /** What labels ask of each use beyond its rates. */
@@ -146,6 +148,40 @@ final class LabelRows {
                     .word(rule.word())
                     .text(rule.source()),
             row -> new MixRule(row.text(), row.text(), row.word(MixRule.Word.class), row.text()));
+
+    static final RowKind<ToleranceRule> TOLERANCE = new RowKind<>(
+            "tolerance",
+            "product crop trait earliest_stage latest_stage source",
+            season -> season.shelf().labels().tolerances(),
+            (rule, cells) -> cells.text(rule.product())
+                    .word(rule.crop())
+                    .text(rule.trait())
+                    .text(rule.earliestStage())
+                    .text(rule.latestStage())
+                    .text(rule.source()),
+            row -> new ToleranceRule(
+                    row.text(),
+                    row.word(Crop.class),
+                    row.maybeText(),
+                    row.maybeText(),
+                    row.maybeText(),
+                    row.text()));
+
+    static final RowKind<LabelLimit> LIMIT = new RowKind<>(
+            "label_limit",
+            "product crop kind value source",
+            season -> season.shelf().labels().limits(),
+            (limit, cells) -> cells.text(limit.product())
+                    .word(limit.crop())
+                    .word(limit.kind())
+                    .text(limit.value())
+                    .text(limit.source()),
+            row -> new LabelLimit(
+                    row.text(),
+                    row.maybeWord(Crop.class),
+                    row.word(LabelLimit.Kind.class),
+                    row.text(),
+                    row.text()));
 
     private LabelRows() {}
 

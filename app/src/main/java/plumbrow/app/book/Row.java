@@ -3,6 +3,7 @@ package plumbrow.app.book;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.assumptions.Distribution;
@@ -27,6 +28,13 @@ final class Row {
     @Nullable
     String maybeText() throws SQLException {
         return cells.getString(++column);
+    }
+
+    /** Names parted by semicolons; null where nobody has looked. */
+    @Nullable
+    List<String> maybeNames() throws SQLException {
+        String names = maybeText();
+        return names == null ? null : names.isEmpty() ? List.of() : List.of(names.split("; ", -1));
     }
 
     double real() throws SQLException {

@@ -66,6 +66,8 @@ final class SeasonRows {
             SpecialLabelRows.COUNTY,
             CareRows.CARE,
             CareRows.WEAR,
+            LabelRows.TOLERANCE,
+            LabelRows.LIMIT,
             GroundRows.LOOKED,
             GroundRows.FEATURE,
             GroundRows.POINT,
@@ -310,7 +312,9 @@ final class SeasonRows {
                 SpecialLabelRows.withCounties(
                         all(SpecialLabelRows.SPECIAL_LABEL, year, distributions),
                         all(SpecialLabelRows.COUNTY, year, distributions)),
-                CareRows.withWear(all(CareRows.CARE, year, distributions), all(CareRows.WEAR, year, distributions)));
+                CareRows.withWear(all(CareRows.CARE, year, distributions), all(CareRows.WEAR, year, distributions)),
+                all(LabelRows.TOLERANCE, year, distributions),
+                all(LabelRows.LIMIT, year, distributions));
     }
 
     private Ground ground(int year, Distributions distributions) {

@@ -10,6 +10,7 @@ import plumbrow.advice.shelf.RefugeRule;
 import plumbrow.advice.shelf.SavedSeed;
 import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.SeedRights;
+import plumbrow.advice.shelf.SeedTag;
 
 /** What is particular to seed: traits, refuge, genetics, and what saved seed costs and may do. */
 final class SeedRows {
@@ -19,7 +20,8 @@ final class SeedRows {
             "product crop seeds_per_unit seeds_per_lb germination_pct emergence_pct blend_refuge_pct "
                     + "refuge_form refuge_required_pct refuge_farthest_ft refuge_fewest_rows refuge_source "
                     + "gain_bu_ac stand_pct years_behind bin_price_usd_bu cleaning_usd_bu treatment_usd_bu cleanout_pct "
-                    + "tests_usd lot_acres contract_forbids patent_in_force variety_protected own_harvest hybrid",
+                    + "tests_usd lot_acres contract_forbids patent_in_force variety_protected own_harvest hybrid "
+                    + "herbicide_traits treatments refuge_checked_by",
             season -> season.shelf().seeds(),
             SeedRows::write,
             SeedRows::read);
@@ -57,7 +59,8 @@ final class SeedRows {
                         seed.gainBuPerAcre(),
                         seed.standPct(),
                         seed.saved(),
-                        seed.rights()))
+                        seed.rights(),
+                        seed.tag()))
                 .toList();
     }
 
@@ -89,6 +92,9 @@ final class SeedRows {
                 .word(seed.rights().varietyProtected())
                 .word(seed.rights().ownHarvest())
                 .word(seed.rights().hybrid());
+        cells.names(seed.tag().herbicideTraits())
+                .names(seed.tag().treatments())
+                .text(seed.tag().refugeCheckedBy());
     }
 
     private static Seed read(Row row) throws SQLException {
@@ -122,7 +128,8 @@ final class SeedRows {
                         row.word(Ask.class),
                         row.word(Ask.class),
                         row.word(Ask.class),
-                        row.word(Ask.class)));
+                        row.word(Ask.class)),
+                new SeedTag(row.maybeNames(), row.maybeNames(), row.maybeText()));
     }
 
     private static @Nullable SavedSeed saved(

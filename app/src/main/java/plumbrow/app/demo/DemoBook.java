@@ -44,6 +44,7 @@ public final class DemoBook {
             "mix_rules.csv",
             "special_labels.csv",
             "care.csv",
+            "tolerances.csv",
             "surroundings.csv",
             "features.geojson",
             "also_in.csv",

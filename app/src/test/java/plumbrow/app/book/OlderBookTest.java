@@ -26,6 +26,7 @@ import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.season.Work;
 import plumbrow.advice.shelf.Seed;
+import plumbrow.advice.shelf.SeedTag;
 import plumbrow.advice.shelf.Shelf;
 import plumbrow.app.RandomSeason;
 import plumbrow.app.SmallSeason;
@@ -228,12 +229,14 @@ class OlderBookTest {
                 seed.seedsPerUnit(),
                 seed.seedsPerPound(),
                 seed.germinationPct(),
+                null,
                 seed.traits(),
                 seed.blendRefugePct(),
                 seed.rule(),
                 seed.gainBuPerAcre(),
                 seed.standPct(),
                 seed.saved(),
-                seed.rights());
+                seed.rights(),
+                SeedTag.UNREAD);
     }
 }

@@ -58,7 +58,9 @@ final class LabelRead {
                 List.of(new PlantBack(product, PlantBack.ANY_OTHER, 0, null, null, "", source)),
                 List.of(),
                 List.of(),
-                List.of(care));
+                List.of(care),
+                List.of(),
+                List.of());
     }
 
     static Ground ground(List<Field> fields, int year) {

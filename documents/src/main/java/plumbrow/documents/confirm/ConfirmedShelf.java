@@ -54,6 +54,8 @@ final class ConfirmedShelf {
                         over.rows(ShelfTable.MIX_RULES, labels.mixRules()),
                         labels.specialLabels(),
                         over.rows(ShelfTable.CARE, labels.cares()),
+                        labels.tolerances(),
+                        labels.limits(),
                         labels.differences()));
     }
 

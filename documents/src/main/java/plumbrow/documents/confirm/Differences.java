@@ -97,6 +97,8 @@ final class Differences {
                         labels.mixRules(),
                         labels.specialLabels(),
                         labels.cares(),
+                        labels.tolerances(),
+                        labels.limits(),
                         differences));
     }
 }

@@ -4,7 +4,8 @@ import plumbrow.advice.gates.Standing;
 import plumbrow.documents.picture.Canvas.Anchor;
 
 /**
- * Marks of the four standings, drawn as a field gate: closed with all its rails, closed by a question, ajar, or open.
+ * Marks of the standings, drawn as a field gate: closed with all its rails, closed by a question, ajar, open, or two posts
+ * where nothing is asked.
  * They differ in shape, not in colour, and stay apart in greyscale.
  */
 public final class StandingMark {
@@ -44,6 +45,8 @@ public final class StandingMark {
                 canvas.line(left, y + size * 0.72, x + size * 0.62, y + size * 0.9, Canvas.INK, size * 0.11);
                 canvas.line(x + size * 0.6, y + size * 0.38, x + size * 0.6, y + size * 0.92, Canvas.INK, size * 0.09);
             }
+            case NOTHING_ASKED ->
+                canvas.text(x + size / 2, y + size * 0.74, "–", size * 0.8, Canvas.INK, false, Anchor.MIDDLE);
             case CLEAR -> canvas.line(left, y + size * 0.92, right, y + size * 0.92, Canvas.INK, size * 0.06);
         }
     }

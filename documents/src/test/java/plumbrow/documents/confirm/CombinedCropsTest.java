@@ -54,7 +54,15 @@ class CombinedCropsTest {
         Product product =
                 new Product(NAME, ProductKind.HERBICIDE, 19, FarmUnit.GAL, null, null, null, null, null, "workbook");
         LabelBook labels = new LabelBook(
-                List.of(), List.of(), List.of(), List.of(workbook), List.of(), List.of(), List.of());
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(workbook),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
         return SampleSeason.season()
                 .withShelf(new Shelf(
                         List.of(product), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), labels));

@@ -35,6 +35,7 @@ import plumbrow.advice.shelf.RefugeRule;
 import plumbrow.advice.shelf.SavedSeed;
 import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.SeedRights;
+import plumbrow.advice.shelf.SeedTag;
 import plumbrow.advice.shelf.Shelf;
 import plumbrow.advice.shelf.Trait;
 
@@ -196,13 +197,15 @@ final class Fixture {
                         80_000.0,
                         null,
                         95,
+                        null,
                         List.of("Cry3Bb1", "Cry34/35"),
                         5,
                         new RefugeRule(RefugeRule.Form.BLEND, 5.0, 0.0, 4, TAG),
                         new Distribution.Pert(-2, 3, 8),
                         FULL_STAND,
                         null,
-                        SeedRights.UNASKED),
+                        SeedRights.UNASKED,
+                        new SeedTag(List.of("glyphosate"), List.of("Ridge 12"), null)),
                 new Seed(
                         "Bin run wheat",
                         Crop.WHEAT,

@@ -34,12 +34,14 @@ import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Droplets;
 import plumbrow.advice.shelf.LabelBook;
 import plumbrow.advice.shelf.Method;
+import plumbrow.advice.shelf.LabelLimit;
 import plumbrow.advice.shelf.MixRule;
 import plumbrow.advice.shelf.PlantBack;
 import plumbrow.advice.shelf.ProductCare;
 import plumbrow.advice.shelf.Setback;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.SpecialLabel;
+import plumbrow.advice.shelf.ToleranceRule;
 import plumbrow.advice.shelf.UseTerms;
 import plumbrow.advice.stand.StandCount;
 import plumbrow.advice.tank.Addition;
@@ -57,7 +59,19 @@ final class FixtureTerms {
     private FixtureTerms() {}
 
     static LabelBook labels() {
-        return new LabelBook(terms(), soilRates(), setbacks(), plantBacks(), mixRules(), specialLabels(), cares());
+        return new LabelBook(terms(), soilRates(), setbacks(), plantBacks(), mixRules(), specialLabels(), cares(), tolerances(), limits());
+    }
+
+    private static List<ToleranceRule> tolerances() {
+        return List.of(
+                new ToleranceRule("Ridge 12", Crop.CORN, null, null, "PRE", "label p. 6"),
+                new ToleranceRule("Ridge 12", Crop.CORN, "glyphosate", "VE", "V8", "label p. 6"));
+    }
+
+    private static List<LabelLimit> limits() {
+        return List.of(
+                new LabelLimit("Ridge 12", Crop.CORN, LabelLimit.Kind.NOT_AFTER, "06-12", "label p. 3"),
+                new LabelLimit("Ridge 12", null, LabelLimit.Kind.DUTY, "keep a record of every application", "label p. 3"));
     }
 
     private static List<UseTerms> terms() {

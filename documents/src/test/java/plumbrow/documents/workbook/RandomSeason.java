@@ -44,6 +44,7 @@ import plumbrow.advice.shelf.RefugeRule;
 import plumbrow.advice.shelf.SavedSeed;
 import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.SeedRights;
+import plumbrow.advice.shelf.SeedTag;
 import plumbrow.advice.shelf.Shelf;
 import plumbrow.advice.shelf.Trait;
 import plumbrow.advice.weeds.Basis;
@@ -122,7 +123,8 @@ final class RandomSeason {
                                 land.get(i).name(),
                                 2025 - random.nextInt(9),
                                 pick("corn", "Oats", "winter wheat", "fallow"),
-                                maybe(this::hundred))),
+                                maybe(this::hundred),
+                                maybe(() -> pick(List.of(), List.of("glyphosate"))))),
                 shelf,
                 pests(land, shelf),
                 programs,
@@ -256,7 +258,11 @@ final class RandomSeason {
                         pick(Ask.values()),
                         pick(Ask.values()),
                         pick(Ask.values()),
-                        pick(Ask.values())));
+                        pick(Ask.values())),
+                new SeedTag(
+                        maybe(() -> pick(List.of(), List.of("glyphosate"), List.of("glyphosate", "dicamba"))),
+                        maybe(List::of),
+                        maybe(this::text)));
     }
 
     private Pests pests(List<Field> land, Shelf shelf) {

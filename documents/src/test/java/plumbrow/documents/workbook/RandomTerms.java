@@ -41,12 +41,14 @@ import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Droplets;
 import plumbrow.advice.shelf.LabelBook;
 import plumbrow.advice.shelf.Method;
+import plumbrow.advice.shelf.LabelLimit;
 import plumbrow.advice.shelf.MixRule;
 import plumbrow.advice.shelf.PlantBack;
 import plumbrow.advice.shelf.ProductCare;
 import plumbrow.advice.shelf.Setback;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.SpecialLabel;
+import plumbrow.advice.shelf.ToleranceRule;
 import plumbrow.advice.shelf.UseTerms;
 import plumbrow.advice.stand.StandCount;
 
@@ -109,6 +111,23 @@ final class RandomTerms {
                                 ask(),
                                 maybe(() -> random.nextInt(72)),
                                 maybe(this::gear),
+                                text())),
+                make(
+                        3,
+                        i -> new ToleranceRule(
+                                PRODUCTS.get(i),
+                                Crop.CORN,
+                                pick(null, "glyphosate", "glufosinate"),
+                                pick(null, "PRE", "VE"),
+                                pick(null, "V8", "R1"),
+                                text())),
+                make(
+                        3,
+                        i -> new LabelLimit(
+                                PRODUCTS.get(i),
+                                pick(null, Crop.CORN),
+                                pick(LabelLimit.Kind.NOT_AFTER, LabelLimit.Kind.NOT_BEFORE),
+                                pick("06-12", "07-30"),
                                 text())));
     }
 

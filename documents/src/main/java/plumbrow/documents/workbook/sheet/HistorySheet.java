@@ -1,8 +1,10 @@
 package plumbrow.documents.workbook.sheet;
 
+import java.util.List;
 import plumbrow.advice.field.CropYear;
 import plumbrow.advice.season.Season;
 import plumbrow.documents.workbook.form.Column;
+import plumbrow.documents.workbook.form.ListKind;
 import plumbrow.documents.workbook.form.NumberKind;
 import plumbrow.documents.workbook.form.Sheet;
 import plumbrow.documents.workbook.form.TextKind;
@@ -21,6 +23,12 @@ public final class HistorySheet {
     static final Column<Double> YIELD = Column.of("yield_bu_ac", NumberKind.between(0, 1000), "what it brought", "58")
             .in("bu/ac")
             .blankMeans("unknown");
+    static final Column<List<String>> HERBICIDE_TRAITS = Column.of(
+                    "herbicide_traits",
+                    new ListKind<>(TextKind.NAME, "herbicides parted by semicolons, or none"),
+                    "herbicides its seed was tolerant of: what comes up of it tolerates them too",
+                    "glyphosate")
+            .blankMeans("unknown");
 
     public static final Sheet<CropYear> SHEET = Sheet.<CropYear>named(
                     "history", "What each field carried in earlier years; as many years as are known.", Season::history)
@@ -28,8 +36,10 @@ public final class HistorySheet {
             .column(YEAR, CropYear::year)
             .column(CROP, CropYear::crop)
             .column(YIELD, CropYear::yieldBuPerAcre)
+            .column(HERBICIDE_TRAITS, CropYear::herbicideTraits)
             .once(FIELD, YEAR, CROP)
-            .build(row -> new CropYear(row.get(FIELD), row.get(YEAR), row.get(CROP), row.find(YIELD)));
+            .build(row -> new CropYear(
+                    row.get(FIELD), row.get(YEAR), row.get(CROP), row.find(YIELD), row.find(HERBICIDE_TRAITS)));
 
     private HistorySheet() {}
 }

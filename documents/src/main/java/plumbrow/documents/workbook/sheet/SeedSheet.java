@@ -5,6 +5,7 @@ import plumbrow.advice.field.Crop;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.SeedRights;
+import plumbrow.advice.shelf.SeedTag;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.DistributionColumns;
 import plumbrow.documents.workbook.form.ListKind;
@@ -83,6 +84,25 @@ public final class SeedSheet {
             Words.ask("own_harvest", "whether it was harvested on this grower's own farm from seed got with authority");
     static final Column<Ask> HYBRID =
             Words.ask("hybrid", "whether it is the grain of a hybrid, which does not breed true");
+    static final Column<List<String>> HERBICIDE_TRAITS = Column.of(
+                    "herbicide_traits",
+                    new ListKind<>(TextKind.NAME, "herbicides parted by semicolons, or none"),
+                    "herbicides it is tolerant of, as the tag and the labels name the trait",
+                    "glyphosate; glufosinate")
+            .blankMeans("unknown");
+    static final Column<List<String>> TREATMENTS = Column.of(
+                    "treatments",
+                    new ListKind<>(TextKind.NAME, "products of the shelf parted by semicolons, or none for bare seed"),
+                    "treatments on the seed; treated seed is a use of a pesticide",
+                    "none")
+            .from(ShelfSheet.SHEET, ShelfSheet.PRODUCT)
+            .blankMeans("unknown");
+    static final Column<String> REFUGE_CHECKED = Column.of(
+                    "refuge_checked_by",
+                    TextKind.PROSE,
+                    "who held a refuge that is less than the published one against the tag once more, and when",
+                    "S. Lind, 2026-02-03")
+            .blankMeans("nobody has");
 
     public static final Sheet<Seed> SHEET = Sheet.<Seed>named(
                     "seeds",
@@ -104,6 +124,9 @@ public final class SeedSheet {
             .column(PROTECTED, seed -> seed.rights().varietyProtected())
             .column(OWN, seed -> seed.rights().ownHarvest())
             .column(HYBRID, seed -> seed.rights().hybrid())
+            .column(HERBICIDE_TRAITS, seed -> seed.tag().herbicideTraits())
+            .column(TREATMENTS, seed -> seed.tag().treatments())
+            .column(REFUGE_CHECKED, seed -> seed.tag().refugeCheckedBy())
             .once(PRODUCT)
             .build(SeedSheet::seed);
 
@@ -123,6 +146,7 @@ public final class SeedSheet {
                 GAIN.read(row),
                 STAND.read(row),
                 SavedColumns.saved(row),
-                new SeedRights(row.get(CONTRACT), row.get(PATENT), row.get(PROTECTED), row.get(OWN), row.get(HYBRID)));
+                new SeedRights(row.get(CONTRACT), row.get(PATENT), row.get(PROTECTED), row.get(OWN), row.get(HYBRID)),
+                new SeedTag(row.find(HERBICIDE_TRAITS), row.find(TREATMENTS), row.find(REFUGE_CHECKED)));
     }
 }

@@ -52,6 +52,8 @@ public final class Sheets {
             MixRuleSheet.SHEET,
             SpecialLabelSheet.SHEET,
             CareSheet.SHEET,
+            ToleranceSheet.SHEET,
+            LabelLimitSheet.SHEET,
             SurroundingsSheet.SHEET,
             AlsoInSheet.SHEET,
             NextCropSheet.SHEET,
@@ -138,7 +140,9 @@ public final class Sheets {
                 tables.values(PlantBackSheet.SHEET),
                 tables.values(MixRuleSheet.SHEET),
                 tables.values(SpecialLabelSheet.SHEET),
-                tables.values(CareSheet.SHEET));
+                tables.values(CareSheet.SHEET),
+                tables.values(ToleranceSheet.SHEET),
+                tables.values(LabelLimitSheet.SHEET));
     }
 
     private static Ground ground(Tables tables) {

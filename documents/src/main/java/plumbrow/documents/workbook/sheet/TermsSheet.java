@@ -137,14 +137,20 @@ public final class TermsSheet {
     }
 
     private static void checkStages(Row row, Objections objections) {
-        Crop crop = row.find(CROP);
+        checkStages(row, CROP, EARLIEST, LATEST, objections);
+    }
+
+    /** Two stages of a row are stages of its crop, and the earliest no later than the latest. */
+    static void checkStages(
+            Row row, Column<Crop> ofCrop, Column<String> first, Column<String> last, Objections objections) {
+        Crop crop = row.find(ofCrop);
         if (crop == null) {
             return;
         }
-        int earliest = place(row, EARLIEST, crop, objections);
-        int latest = place(row, LATEST, crop, objections);
+        int earliest = place(row, first, crop, objections);
+        int latest = place(row, last, crop, objections);
         if (earliest >= 0 && latest >= 0 && earliest > latest) {
-            objections.at(row, EARLIEST, "no later than latest_stage, which is " + row.found(LATEST));
+            objections.at(row, first, "no later than latest_stage, which is " + row.found(last));
         }
     }
 
