@@ -34,6 +34,7 @@ import plumbrow.advice.shelf.ProductKind;
 import plumbrow.advice.shelf.RefugeRule;
 import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.SeedRights;
+import plumbrow.advice.shelf.Setback;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.SpecialLabel;
 import plumbrow.advice.shelf.ToleranceRule;
@@ -182,6 +183,8 @@ final class Edits {
             case "saved" ->
                 scene.savedSeed("Bin", new SeedRights(Ask.NO, Ask.NO, Ask.YES, Ask.YES, Ask.NO))
                         .plant("Bin", 100);
+            case "downwind" ->
+                scene.setbacks.add(new Setback("Tackline", FeatureKind.STREAM, 240.0, true, "label p. 4"));
             case "seed" -> scene.plainSeed("Plain").plant("Plain", 100);
             case "tolerance" ->
                 scene.tolerances.add(

@@ -44,7 +44,8 @@ class GatePagesTest {
     void noPageIsLeftOfAGateThatIsGone() throws IOException {
         Files.createDirectories(DOCS);
         try (Stream<Path> files = Files.list(DOCS)) {
-            assertThat(files.map(file -> file.getFileName().toString())).isSubsetOf(pages().keySet());
+            assertThat(files.map(file -> file.getFileName().toString()).filter(name -> !name.equals("cases.md")))
+                    .isSubsetOf(pages().keySet());
         }
     }
 

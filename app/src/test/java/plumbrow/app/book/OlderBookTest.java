@@ -17,6 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.sqlite.SQLiteDataSource;
+import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.pests.Pests;
@@ -120,7 +121,7 @@ class OlderBookTest {
     void itKeepsItsSeasonsAndChoices() {
         try (Book book = Book.open(old)) {
             assertThat(book.seasons()).containsExactly(2027, 2028);
-            assertThat(book.season(2027)).contains(SmallSeason.of(2027));
+            assertThat(book.season(2027)).contains(asOfOld(SmallSeason.of(2027)));
             assertThat(book.season(2028)).contains(asOfOld(RandomSeason.of(2028, 5)));
             assertThat(book.choices(2027)).containsExactly(CHOICE);
             assertThat(book.check()).isEmpty();
@@ -185,7 +186,9 @@ class OlderBookTest {
                         .map(farm -> new Farm(farm.name(), farm.grower(), farm.cropShare(), farm.costShare()))
                         .toList(),
                 season.fields(),
-                season.history(),
+                season.history().stream()
+                        .map(year -> new CropYear(year.field(), year.year(), year.crop(), year.yieldBuPerAcre()))
+                        .toList(),
                 new Shelf(
                         shelf.products(),
                         shelf.seeds().stream().map(OlderBookTest::neverCameUp).toList(),

@@ -87,6 +87,7 @@ class JsonTest {
                   "unit" : "ft",
                   "source" : "label",
                   "clears" : "x",
+                  "gap" : null,
                   "distance" : null
                 }""");
     }

@@ -29,6 +29,8 @@ class FaultyTermsTest {
             "mix_rules",
             "special_labels",
             "care",
+            "tolerances",
+            "label_limits",
             "surroundings",
             "also_in",
             "next_crops",
