@@ -36,6 +36,7 @@ import plumbrow.advice.shelf.RefugeRule;
 import plumbrow.advice.shelf.SavedSeed;
 import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.SeedRights;
+import plumbrow.advice.shelf.SeedTag;
 import plumbrow.advice.shelf.Shelf;
 import plumbrow.advice.shelf.Trait;
 import plumbrow.advice.stand.StandCount;
@@ -237,6 +238,7 @@ final class Draft {
                 perUnit,
                 perPound,
                 germination,
+                null,
                 List.of(traitNames),
                 refugePct,
                 new RefugeRule(
@@ -248,7 +250,8 @@ final class Draft {
                 new Distribution.Fixed(0),
                 stand,
                 saved,
-                rights));
+                rights,
+                SeedTag.UNREAD));
     }
 
     void trait(String name, String group, String insect, String typical) {

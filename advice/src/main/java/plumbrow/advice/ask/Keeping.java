@@ -184,7 +184,8 @@ public record Keeping(String field, String farm, String grower, String county) {
                                 one.gainBuPerAcre(),
                                 one.standPct(),
                                 one.saved(),
-                                one.rights()))
+                                one.rights(),
+                                one.tag()))
                         .toList(),
                 shelf.traits().stream()
                         .map(one -> new Trait(
