@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Columns {
     private static final double SAME_LEFT = 2.5;
+    private static final double TOUCHING = .3;
     private static final int FEWEST_ROWS = 4;
     private static final int ENOUGH_PROSE = 8;
     private static final double FULL = .72;
@@ -30,6 +31,8 @@ final class Columns {
     private static final double DENSE = 1.9;
     private static final int FEWEST_WORDS = 3;
     private static final int DEEPEST = 6;
+    private static final double MEASURE = .8;
+    private static final double INDENT = 14;
     private static final double ACROSS = .7;
     private static final double CROSSING = .08;
     private static final int NARROWEST_GAP = 2;
@@ -111,7 +114,7 @@ final class Columns {
             }
         }
         for (double left : sectioned ? List.<Double>of() : gaps(rows)) {
-            for (Stretch run : runs(rows, left)) {
+            for (Stretch run : runs(rows, left, row -> reaches(row, left))) {
                 boolean longer = longest == null || run.rows.size() > longest.rows.size();
                 if (longer && partsPanels(run.rows, left)) {
                     longest = run;
@@ -153,18 +156,38 @@ final class Columns {
             }
         }
         int most = (int) (CROSSING * rows.size());
-        int empty = 0;
-        for (int x = 0; x < taken.length; x++) {
-            boolean inside = x > NARROWEST_OF_MANY * (to - from) && x < (1 - NARROWEST_OF_MANY) * (to - from);
-            if (taken[x] <= most) {
-                empty++;
-            } else {
-                if (empty >= NARROWEST_GAP && inside) {
-                    gaps.add(from + x);
+        int start = 0;
+        for (int x = 0; x <= taken.length; x++) {
+            if (x == taken.length || taken[x] > most) {
+                int end = emptiest(taken, start, x);
+                boolean inside = end > NARROWEST_OF_MANY * (to - from) && end < (1 - NARROWEST_OF_MANY) * (to - from);
+                if (x - start >= NARROWEST_GAP && inside) {
+                    gaps.add(from + end);
                 }
-                empty = 0;
+                start = x + 1;
             }
         }
+    }
+
+    /** Where the longest stretch of the emptiest places between two of them ends. */
+    private static int emptiest(int[] taken, int from, int to) {
+        int least = Integer.MAX_VALUE;
+        int longest = 0;
+        int end = from;
+        int run = 0;
+        for (int x = from; x < to; x++) {
+            if (taken[x] < least) {
+                least = taken[x];
+                longest = 0;
+                run = 0;
+            }
+            run = taken[x] == least ? run + 1 : 0;
+            if (run > longest) {
+                longest = run;
+                end = x + 1;
+            }
+        }
+        return end;
     }
 
     private static double right(Row row) {
@@ -256,12 +279,16 @@ final class Columns {
 
     /** Stretches of rows that no cell carries over the gutter. */
     private static List<Stretch> runs(List<Row> rows, double left) {
+        return runs(rows, left, row -> begins(row, left));
+    }
+
+    private static List<Stretch> runs(List<Row> rows, double left, Predicate<Row> counts) {
         List<Stretch> runs = new ArrayList<>();
         int from = 0;
         for (int i = 0; i <= rows.size(); i++) {
             if (i == rows.size() || crosses(rows.get(i), left)) {
                 List<Row> run = rows.subList(from, i);
-                if (run.stream().filter(row -> begins(row, left)).count() >= FEWEST_ROWS) {
+                if (run.stream().filter(counts).count() >= FEWEST_ROWS) {
                     runs.add(new Stretch(from, run, left));
                 }
                 from = i + 1;
@@ -271,7 +298,11 @@ final class Columns {
     }
 
     private static boolean crosses(Row row, double left) {
-        return row.cells().stream().anyMatch(cell -> cell.left() < left - SAME_LEFT && cell.right() > left - SAME_LEFT);
+        return row.cells().stream().anyMatch(cell -> cell.left() < left - SAME_LEFT && cell.right() > left - TOUCHING);
+    }
+
+    private static boolean reaches(Row row, double left) {
+        return row.cells().stream().anyMatch(cell -> cell.left() >= left - SAME_LEFT);
     }
 
     private static boolean begins(Row row, double left) {
@@ -295,7 +326,29 @@ final class Columns {
         run.forEach(row -> side(row, left, true, rights));
         boolean much = Math.min(lefts.size(), rights.size()) >= ENOUGH_TEXT
                 || (full(lefts) > MOSTLY_FULL * lefts.size() && full(rights) > MOSTLY_FULL * rights.size());
-        return much && flows(lefts) && flows(rights) && !beside(lefts, rights);
+        return much && flows(lefts) && flows(rights) && (!beside(lefts, rights) || measured(lefts, rights, left));
+    }
+
+    /** Columns on one grid of lines: on either side of the gutter most lines are running text that fills its measure. */
+    private static boolean measured(List<Row> lefts, List<Row> rights, double left) {
+        List<Cell> before = lefts.stream()
+                .map(row -> row.cells().get(row.cells().size() - 1))
+                .toList();
+        List<Cell> behind = rights.stream()
+                .map(Row::first)
+                .filter(cell -> Math.abs(cell.left() - left) < INDENT)
+                .toList();
+        return fills(before) && fills(behind);
+    }
+
+    private static boolean fills(List<Cell> side) {
+        double widest =
+                side.stream().mapToDouble(cell -> cell.box().width()).max().orElse(0);
+        long full = side.stream()
+                .filter(cell -> cell.words().size() > FEWEST_WORDS
+                        && cell.box().width() > MEASURE * widest)
+                .count();
+        return side.size() >= ENOUGH_TEXT && full > MOSTLY * side.size();
     }
 
     /** Line under line of running text. */

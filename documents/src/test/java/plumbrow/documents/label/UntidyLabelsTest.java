@@ -306,4 +306,178 @@ class UntidyLabelsTest {
         assertThat(label.needsTyping()).isTrue();
         assertThat(label.readings()).isEmpty();
     }
+
+    @Test
+    void establishmentsInAListOverLines() {
+        LabelPaper label = label(
+                "EPA Reg. No. 1234-567-8901",
+                "EPA Est. Nos. 1234-MO-1 U, 567-WI-2 BU, 8901-PA-",
+                "12, 345-OH-3 AE",
+                "Circled letter is first letter of lot number.");
+        assertThat(all(label, LabelKind.ESTABLISHMENT))
+                .containsExactly("1234-MO-1", "567-WI-2", "8901-PA-12", "345-OH-3");
+    }
+
+    @Test
+    void theSignalWordAtTheHeadOfItsSentence() {
+        LabelPaper label = label(
+                "PRECAUTIONARY STATEMENTS",
+                "Hazards to Humans and Domestic Animals",
+                "CAUTION. Harmful if swallowed. Wash hands.");
+        assertThat(all(label, LabelKind.SIGNAL_WORD)).containsExactly("CAUTION");
+    }
+
+    @Test
+    void aTableOfContentsIsNoHeading() {
+        LabelPaper label = label(
+                "INDEX:",
+                "1.0 First Aid",
+                "2.0 Storage and Disposal",
+                "3.0 Notice to User",
+                "",
+                "KEEP OUT OF REACH OF CHILDREN",
+                "CAUTION");
+        assertThat(all(label, LabelKind.SIGNAL_WORD)).containsExactly("CAUTION");
+    }
+
+    @Test
+    void storageDisposalAndContainerEachUnderItsWords() {
+        LabelPaper label = label(
+                "STORAGE AND DISPOSAL",
+                "Do not contaminate water, food or feed by storage or disposal.",
+                "Pesticide Storage: Store in a cool, dry place.",
+                "Pesticide Disposal: Wastes may be disposed of at an approved waste disposal facility.",
+                "Container Handling: Nonrefillable container. Do not reuse or refill this container.",
+                "",
+                "WARRANTY",
+                "None.");
+        assertThat(all(label, LabelKind.STORAGE)).containsExactly("Store in a cool, dry place.");
+        assertThat(all(label, LabelKind.DISPOSAL))
+                .containsExactly("Wastes may be disposed of at an approved waste disposal facility.");
+        assertThat(all(label, LabelKind.CONTAINER))
+                .containsExactly("Nonrefillable container. Do not reuse or refill this container.");
+    }
+
+    @Test
+    void storageThatIsCutOffIsUnclear() {
+        LabelPaper label = label("STORAGE AND DISPOSAL", "Pesticide Storage: Store in a cool, dry place away from");
+        assertThat(label.of(LabelKind.STORAGE)).isInstanceOf(LabelReading.Unclear.class);
+    }
+
+    @Test
+    void onlyANumberForEmergenciesIsOne() {
+        LabelPaper label = label(
+                "FIRST AID",
+                "IF SWALLOWED: Call a poison control center. Do not induce vomiting.",
+                "HOT LINE NUMBER",
+                "You may also contact 1-800-555-0147 (24 hours) for emergency medical treatment information.",
+                "For all other information, call 1-800-555-0199.",
+                "Questions or comments? Call 1-800-555-0188.");
+        assertThat(all(label, LabelKind.TELEPHONE)).containsExactly("1-800-555-0147");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "IF SWALLOWED: Call a poison control center or doctor. Do NOT induce",
+                "IF SWALLOWED: Call a poison control center or doctor. Do not give. Rinse skin with water.",
+                "IF IN EYES: Hold eye open and rinse slowly. Move person to fresh air.",
+                "IF ON SKIN: Take off contaminated clothing. Kills Weeds Fast Rinse skin immediately with water.",
+                "IF INHALED: Move person to fresh air. para recibir instrucciones Call a doctor.",
+            })
+    void firstAidThatMayBeCutOrMixedIsNotStated(String line) {
+        LabelPaper label = label("FIRST AID", line, "", "PRECAUTIONARY STATEMENTS", "CAUTION");
+        assertThat(all(label, LabelKind.FIRST_AID)).isEmpty();
+        assertThat(label.unclear(LabelKind.FIRST_AID)).isNotEmpty();
+    }
+
+    @Test
+    void oneLineMayHoldTheHelpForSeveralWays() {
+        LabelPaper label = label(
+                "FIRST AID",
+                "If Swallowed: Call a doctor. Do not induce vomiting. If on Skin: Take off contaminated clothing. If in Eyes: Hold eye open and rinse slowly.");
+        assertThat(all(label, LabelKind.FIRST_AID))
+                .containsExactly(
+                        "swallowed: Call a doctor. Do not induce vomiting.",
+                        "skin: Take off contaminated clothing.",
+                        "eyes: Hold eye open and rinse slowly.");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Do not apply by fixed wing aircraft at a height less than 100 feet above the canopy. | ≥ 100 ft by air",
+                "Do not release spray at a height greater than 10 feet above the canopy by aircraft. | ≤ 10 ft by air",
+            })
+    void heightOfFlightHasALeastOrAMost(String line, String says) {
+        assertThat(all(label("SPRAY DRIFT", line), LabelKind.BOOM)).containsExactly(says);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Rainfall within 24 hours after application may cause unintended runoff. | NONE | ",
+                "Avoid making applications when rainfall is expected before it has dried (minimum four hours). | RAIN_AHEAD | 4 h",
+                "If rain falls within three hours of application, retreatment may be needed. | RAINFAST | 3 h",
+            })
+    void rainAheadIsNotRainfast(String line, String kind, String says) {
+        LabelPaper label = label("DIRECTIONS FOR USE", line);
+        for (LabelKind each : List.of(LabelKind.RAIN_AHEAD, LabelKind.RAINFAST)) {
+            assertThat(all(label, each)).isEqualTo(each.name().equals(kind) ? List.of(says) : List.of());
+        }
+    }
+
+    @Test
+    void ratesByTheThousandSquareFeet() {
+        LabelPaper label = label(
+                "DIRECTIONS FOR USE",
+                "Apply 2 lb 5 oz to 3 lb 7 oz of this product per 1,000 sq ft of turf grass (equivalent to 100 to 150 pounds of product per acre of turf grass).");
+        assertThat(all(label, LabelKind.USE_RATE))
+                .containsExactly("37–55 oz/1000 sq ft on turf grass", "100–150 lb/ac on turf grass");
+    }
+
+    @Test
+    void aRangeWhoseLowerEndIsNotReadIsNoRate() {
+        LabelPaper label = corn("Apply 1 pint (one level measure full) to 2 pints per acre preemergence.");
+        assertThat(all(label, LabelKind.USE_RATE)).isEmpty();
+        assertThat(label.unclear(LabelKind.USE_RATE)).isNotEmpty();
+    }
+
+    @Test
+    void poundsOfSeveralInAGallon() {
+        LabelPaper label = label(
+                "Contains 0.3 lbs of fenpropathrin, 0.11 lbs of abamectin and 0.08 lbs of octanoic acid per gallon.");
+        assertThat(all(label, LabelKind.STRENGTH))
+                .containsExactly(
+                        "0.3 lb/gal fenpropathrin (active ingredient)",
+                        "0.11 lb/gal abamectin (active ingredient)",
+                        "0.08 lb/gal octanoic acid (active ingredient)");
+    }
+
+    @Test
+    void whoMayUseItWhereAndWhenPeopleComeBack() {
+        LabelPaper label = label(
+                "DIRECTIONS FOR USE",
+                "For use only by certified applicators or persons under their direct supervision.",
+                "Do not allow people or pets to enter the treated area until sprays have dried.",
+                "Do not apply this product in a way that will contact workers or other persons, either directly or through drift.");
+        assertThat(all(label, LabelKind.WHERE))
+                .containsExactly("For use only by certified applicators or persons under their direct supervision");
+        assertThat(all(label, LabelKind.KEEP_OUT))
+                .containsExactly("Do not allow people or pets to enter the treated area until sprays have dried");
+        assertThat(all(label, LabelKind.DRIFT)).isEmpty();
+    }
+
+    @Test
+    void theSpanishHalfIsNotRead() {
+        LabelPaper label = label(
+                "DIRECTIONS FOR USE",
+                "Do not apply by ground within 25 ft of lakes.",
+                "No lo aplique por tierra a menos de 25 pies de lagos, embalses,",
+                "y arroyos permanentes.");
+        assertThat(all(label, LabelKind.SETBACK)).containsExactly("25 ft from lakes by ground");
+    }
 }

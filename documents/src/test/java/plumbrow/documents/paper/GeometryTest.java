@@ -68,6 +68,84 @@ class GeometryTest {
     }
 
     @Test
+    @DisplayName("a gutter no wider than a blank parts columns whose lines the file sets one under the other")
+    void narrowGutter() throws IOException {
+        List<String> rows = rows(0, content -> {
+            for (int line = 0; line < 24; line++) {
+                show(content, 6, 20, 700 - line * 7, "the first column of directions fills its measure " + (line + 10));
+            }
+            float left = 20 + FONT.getStringWidth("the first column of directions fills its measure 10 ") / 1000 * 6;
+            for (int line = 0; line < 24; line++) {
+                show(content, 6, left, 699.4f - line * 6.3f, "the second column of cautions runs beside it " + line);
+            }
+        });
+        assertThat(rows).hasSize(48);
+        assertThat(rows.subList(0, 24)).allMatch(row -> row.startsWith("the first"));
+        assertThat(rows.subList(24, 48)).allMatch(row -> row.startsWith("the second"));
+    }
+
+    @Test
+    @DisplayName("three columns of running text on one grid of lines are columns")
+    void oneGrid() throws IOException {
+        List<String> rows = rows(0, content -> {
+            for (int line = 0; line < 40; line++) {
+                show(content, 6, 20, 700 - line * 7.2f, "first column of the directions that goes on and on " + line);
+                show(content, 6, 210, 700 - line * 7.2f, "second column that tells how to store it all away " + line);
+                show(content, 6, 400, 700 - line * 7.2f, "third column is what the long warranty says here " + line);
+            }
+        });
+        assertThat(rows.subList(0, 40)).allMatch(row -> row.startsWith("first"));
+        assertThat(rows.subList(40, 80)).allMatch(row -> row.startsWith("second"));
+        assertThat(rows.subList(80, 120)).allMatch(row -> row.startsWith("third"));
+    }
+
+    @Test
+    @DisplayName("a front in large type, each line set in the middle, stands beside small print and not among it")
+    void frontBesideSmallPrint() throws IOException {
+        List<String> rows = rows(0, content -> {
+            for (int line = 0; line < 40; line++) {
+                show(content, 6, 20, 700 - line * 7, "small print on how to use, store and throw away what is left, line " + line);
+            }
+            show(content, 34, 330, 640, "KESTREL");
+            show(content, 30, 345, 600, "GATE");
+            show(content, 14, 318, 570, "For control of weeds");
+            show(content, 9, 350, 540, "Active Ingredient:");
+            show(content, 9, 338, 529, "Atrazine 40.8%");
+            show(content, 9, 341, 518, "Other Ingredients 59.2%");
+            show(content, 12, 325, 490, "KEEP OUT OF REACH");
+            show(content, 12, 360, 476, "OF CHILDREN");
+            show(content, 20, 356, 450, "CAUTION");
+        });
+        assertThat(rows).hasSize(49);
+        assertThat(rows.subList(0, 40)).allMatch(row -> row.startsWith("small print"));
+        assertThat(rows.get(40)).isEqualTo("KESTREL");
+    }
+
+    @Test
+    @DisplayName("English and Spanish side by side, line beside line, are two columns")
+    void twoLanguages() throws IOException {
+        List<String> rows = rows(0, content -> {
+            for (int line = 0; line < 12; line++) {
+                show(content, 8, 40, 700 - line * 11, "Store in a cool dry place " + line);
+                show(content, 8, 260, 700 - line * 11, "Guarde en un lugar seco y fresco " + line);
+            }
+        });
+        assertThat(rows.subList(0, 12)).allMatch(row -> row.startsWith("Store"));
+        assertThat(rows.subList(12, 24)).allMatch(row -> row.startsWith("Guarde"));
+    }
+
+    @Test
+    @DisplayName("what lies beside the page, as where artwork is cut into pages, is not read")
+    void cutOff() throws IOException {
+        List<String> rows = rows(0, content -> {
+            show(content, 10, 72, 700, "Shown on this page");
+            show(content, 10, 700, 700, "Shown on the next page");
+            show(content, 10, -300, 650, "Shown on the page before");
+        });
+        assertThat(rows).containsExactly("Shown on this page");
+    }
+
+    @Test
     @DisplayName("a table of names and values stays row by row")
     void table() throws IOException {
         List<String> names = List.of("Flash point", "pH", "Solubility in water at 20 degrees", "Odor");

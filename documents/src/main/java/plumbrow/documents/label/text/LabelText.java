@@ -14,6 +14,9 @@ public final class LabelText {
     private static final Pattern ENDED = Pattern.compile(".*[.:!?)]|.*\\d");
     private static final Pattern LEADS_IN = Pattern.compile(".{3,160}:\\s*");
     private static final int LONGEST_CAPTION = 140;
+    /** A trade mark's sign or a bar alone says nothing. */
+    private static final Pattern SAYS = Pattern.compile("[\\p{L}\\p{N}]");
+
     private static final int LONGEST_SECOND = 30;
     private static final Pattern INDEX = Pattern.compile("(?i)\\W*(?:index|(?:table of )?contents)\\s?:?");
     private static final Pattern INDEX_LINE = Pattern.compile("\\s*\\d{1,2}(?:\\.\\d{1,2}){0,2}\\.?\\s+\\p{L}.{2,90}");
@@ -34,7 +37,9 @@ public final class LabelText {
     private LabelText(Paper paper) {
         heads = paper.heads();
         lineByLine = paper.kind() == Paper.Kind.HTML;
-        List<Row> rows = Foreign.without(paper.rows());
+        List<Row> rows = Foreign.without(paper.rows()).stream()
+                .filter(row -> SAYS.matcher(row.text()).find())
+                .toList();
         int at = 0;
         while (at < rows.size()) {
             at = take(rows, at);
