@@ -20,7 +20,9 @@ final class WherePart implements Part {
     private static final Pattern KEEP_OUT = Near.words(
             "(?:\\bdo not (?:allow|let|permit|enter|re-?enter)\\b|\\bkeep (?:[\\p{L},]+\\s+){1,6}(?:out|off|away)\\b|\\bshould not be (?:allowed|permitted) (?:in|into|on)\\b|\\b(?:can|may) re-?enter\\b|\\bremain outside\\b|\\bkeep off\\b)"
                     + ".*\\b(?:until|once|before|when|after)\\b.*\\b(?:dry|dries|dried|settled|dispersed|ventilated|aired)\\b"
-                    + "|\\bdo not re-?enter\\b.*\\b(?:for|until)\\b.*");
+                    + "|\\bdo not re-?enter\\b.*\\b(?:for (?:at least |a minimum of )?(?:\\d|one|two|three|four|six|eight|twelve|twenty)|until (?:the|it|all|vapors|spray))");
+    private static final Pattern BEGINS = Near.words(
+            "^\\W{0,2}(?:keep|do not|exit|leave|people|persons|adults|children|workers|pets|remain|stay|never|no (?:one|person)|avoid|wait|treated)\\b");
     private static final Pattern DRIFT = Near.words(
             "\\b(?:spray )?drift\\b.*\\b(?:responsib|site|avoid|potential|applicator)|\\bavoid(?:ing)?\\b.{0,30}\\bdrift|\\bpotential for (?:spray )?drift|\\bdo not\\b.*\\bwhen\\b.*\\b(?:favou?rs?|cause)\\b.*\\bdrift|\\bminimi[sz]e\\b.{0,30}\\bdrift");
     private static final Pattern NO_DRIFT =
@@ -33,7 +35,7 @@ final class WherePart implements Part {
                 continue;
             }
             where(sentence, readings);
-            if (Near.has(sentence, KEEP_OUT) && sentence.topic() != Topic.AGRICULTURAL_USE) {
+            if (Near.has(sentence, KEEP_OUT) && Near.has(sentence, BEGINS) && sentence.topic() != Topic.AGRICULTURAL_USE) {
                 readings.text(LabelKind.KEEP_OUT, plain(sentence.text()), sentence.quote());
             }
         }
