@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import plumbrow.advice.field.CropName;
 import plumbrow.advice.shelf.LabelBook;
 import plumbrow.advice.shelf.PlantBack;
 import plumbrow.advice.shelf.Shelf;
@@ -50,7 +51,7 @@ final class ConfirmedShelf {
                         over.rows(ShelfTable.TERMS, labels.terms()),
                         over.rows(ShelfTable.SOIL_RATES, labels.soilRates()),
                         over.rows(ShelfTable.SETBACKS, labels.setbacks()),
-                        over.rows(ShelfTable.PLANT_BACKS, labels.plantBacks()),
+                        over.stricter(over.rows(ShelfTable.PLANT_BACKS, labels.plantBacks())),
                         over.rows(ShelfTable.MIX_RULES, labels.mixRules()),
                         labels.specialLabels(),
                         over.rows(ShelfTable.CARE, labels.cares()),
@@ -197,6 +198,52 @@ final class ConfirmedShelf {
                     rows.set(at, row);
                 }
             });
+            return rows;
+        }
+
+        /**
+         * A crop that the workbook names and the label does not, but keeps off longer by its row for any other: the longer wait
+         * counts until somebody settles it.
+         */
+        List<PlantBack> stricter(List<PlantBack> rows) {
+            List<PlantBack> byLabel = byLabel();
+            return rows.stream()
+                    .map(row -> {
+                        Optional<PlantBack> longer = row.product().equals(product)
+                                ? PlantBack.speakingFor(row.nextCrop(), byLabel).stream()
+                                        .filter(said -> meet(said, row) && longer(said, row))
+                                        .max(Comparator.comparing(PlantBack::days))
+                                : Optional.empty();
+                        return longer.map(said -> new PlantBack(
+                                        row.product(),
+                                        row.nextCrop(),
+                                        said.days(),
+                                        row.forPhFrom(),
+                                        row.forPhBelow(),
+                                        row.condition(),
+                                        row.source() + "; " + label + " for crops it does not name, the longer wait"))
+                                .orElse(row);
+                    })
+                    .toList();
+        }
+
+        private static boolean longer(PlantBack said, PlantBack row) {
+            Integer by = said.days();
+            Integer has = row.days();
+            return by != null && has != null && by > has && !CropName.same(said.nextCrop(), row.nextCrop());
+        }
+
+        /** The plant-back rows that were confirmed on the label, by themselves. */
+        private List<PlantBack> byLabel() {
+            List<PlantBack> rows = new ArrayList<>();
+            for (LabelDecision decision : decisions) {
+                if (decision.row().table() == ShelfTable.PLANT_BACKS
+                        && decision.property().equals("days")
+                        && decision.verdict().enters()) {
+                    Object days = Rows.kind(ShelfTable.PLANT_BACKS, "days").read(decision.value());
+                    rows.add((PlantBack) Rows.with(Rows.blank(decision.row(), product), Map.of("days", days), label));
+                }
+            }
             return rows;
         }
 

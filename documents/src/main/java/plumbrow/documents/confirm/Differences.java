@@ -44,10 +44,13 @@ final class Differences {
         });
         List<LabelDifference> differences = new ArrayList<>();
         said.forEach((id, one) -> {
-            String workbook = ConfirmedShelf.written(written, product, one.row, one.property);
+            String row = ConfirmedShelf.written(written, product, one.row, one.property);
+            // A crop that the workbook doesn't name may have its row for any other: that is what the check goes by.
+            String workbook =
+                    row.isEmpty() ? ConfirmedShelf.found(written, product, one.row, one.property) : row;
             boolean settled = Optional.ofNullable(about.get(id))
                     .filter(last -> last.verdict() != Verdict.TAKEN_BACK)
-                    .map(last -> LabelValues.wholeLabel(last) || LabelValue.settled(last, workbook))
+                    .map(last -> LabelValues.wholeLabel(last) || LabelValue.settled(last, row))
                     .orElse(false);
             if (!settled
                     && !workbook.isEmpty()

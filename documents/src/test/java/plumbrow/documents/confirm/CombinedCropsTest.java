@@ -179,4 +179,41 @@ class CombinedCropsTest {
                 .singleElement()
                 .satisfies(row -> assertThat(row.days()).isEqualTo(155));
     }
+
+    /** The label's crop against the workbook's row for any other: the check goes by that one, and it differs. */
+    @Test
+    void theWorkbooksRowForAnyOtherDiffersToo() {
+        Season written = season(row("any other", 0));
+        assertThat(value(written, "plant-backs.alfalfa.days").inForce()).isEqualTo("0");
+        assertThat(counting(written).shelf().labels().differences())
+                .anySatisfy(one -> {
+                    assertThat(one.nextCrop()).isEqualTo("alfalfa");
+                    assertThat(one.workbook()).isEqualTo("0 days");
+                    assertThat(one.counts()).isEqualTo("0 days");
+                });
+    }
+
+    /** The workbook names a crop that the label keeps off by its row for any other, and longer: the longer wait counts. */
+    @Test
+    void ofTheWorkbooksCropAndTheLabelsAnyOtherTheLongerCounts() {
+        RowName other = new RowName(ShelfTable.PLANT_BACKS, Map.of("nextCrop", "any other", "condition", "none"), 1);
+        made.add(new LabelDecision(
+                FILE.sha256(), other, "days", Verdict.CONFIRMED, "540", "", 1, "words", "R. Voss", NOON));
+        assertThat(asked(counting(season(row("sunflower", 120))), "sunflower")).isEqualTo(540);
+        assertThat(asked(counting(season(row("sunflower", 700))), "sunflower")).isEqualTo(700);
+        made.add(new LabelDecision(
+                FILE.sha256(),
+                new RowName(ShelfTable.PLANT_BACKS, Map.of("nextCrop", "sunflower", "condition", "none"), 1),
+                "days",
+                Verdict.CONFIRMED,
+                "120",
+                "120",
+                1,
+                "words",
+                "R. Voss",
+                NOON));
+        assertThat(asked(counting(season(row("sunflower", 120))), "sunflower"))
+                .as("the label names it")
+                .isEqualTo(120);
+    }
 }
