@@ -44,7 +44,8 @@ final class LawfulDays {
                 .toList();
     }
 
-    private List<Window> of(Program program, Pass pass, LocalDate first, LocalDate last) {
+    /** Windows of one pass, day after day. */
+    List<Window> of(Program program, Pass pass, LocalDate first, LocalDate last) {
         ChangedProgram kept = changes.of(program, List.of(), program.name());
         Map<String, Integer> without = count(gates(without(kept, pass)));
         List<ChangedProgram> moved = first.datesUntil(last.plusDays(1))

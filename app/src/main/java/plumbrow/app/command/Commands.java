@@ -34,6 +34,7 @@ public final class Commands {
                 .addSubcommand(new WeighCommand(screen))
                 .addSubcommand(new CheckCommand(screen))
                 .addSubcommand(new SeasonCommand(screen))
+                .addSubcommand(new TodayCommand(screen))
                 .addSubcommand(new HoursCommand(screen))
                 .addSubcommand(new MixCommand(screen))
                 .addSubcommand(new YearsCommand(screen))

@@ -69,6 +69,7 @@ import plumbrow.app.desk.shelf.PaperApi;
 import plumbrow.app.desk.shelf.ReadingPage;
 import plumbrow.app.desk.shelf.ShelfPage;
 import plumbrow.app.desk.shelf.ShelfPapers;
+import plumbrow.app.desk.today.TodayPage;
 import plumbrow.app.desk.weighing.WeighingPage;
 import plumbrow.app.desk.years.YearsPage;
 
@@ -127,6 +128,7 @@ import plumbrow.app.desk.years.YearsPage;
     SeasonPage.class,
     ShelfPage.class,
     StartPage.class,
+    TodayPage.class,
     TroublePages.class,
     WeighingPage.class,
     YearsPage.class

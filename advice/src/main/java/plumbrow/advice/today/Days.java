@@ -1,0 +1,347 @@
+package plumbrow.advice.today;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import plumbrow.advice.calendar.LawfulWindows;
+import plumbrow.advice.calendar.Window;
+import plumbrow.advice.done.DoneWork;
+import plumbrow.advice.done.Fulfilled;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.gates.Standing;
+import plumbrow.advice.hours.HourlyWeather;
+import plumbrow.advice.hours.HoursAsked;
+import plumbrow.advice.hours.JobHours;
+import plumbrow.advice.hours.Practice;
+import plumbrow.advice.hours.SprayHour;
+import plumbrow.advice.hours.TripHours;
+import plumbrow.advice.program.Done;
+import plumbrow.advice.program.Pass;
+import plumbrow.advice.program.PassKind;
+import plumbrow.advice.program.Program;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.UseTerms;
+import plumbrow.advice.trip.SprayTrip;
+import plumbrow.science.figure.Numbers;
+
+/**
+ * Puts a day together: of each field's program what is planned near it and not in the log, with its hours and the days the gates
+ * leave; and of the log what must still be waited for.
+ *
+ * The log knows days, not hours: an interval runs from the end of the day at the latest.
+ */
+public final class Days {
+    private static final int LOOK_BACK_DAYS = 21;
+    private static final int LOOK_AHEAD_DAYS = 10;
+    private static final int WINDOW_DAYS = 21;
+    private static final int OTHER_BACK_DAYS = 3;
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("EEE, MMM d, HH:mm", Locale.US);
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.US);
+
+    private final Season season;
+    private final LocalDate day;
+    private final Function<Field, @Nullable String> chosen;
+    private final Function<Field, Optional<HourlyWeather>> weather;
+
+    private Days(
+            Season season,
+            LocalDate day,
+            Function<Field, @Nullable String> chosen,
+            Function<Field, Optional<HourlyWeather>> weather) {
+        this.season = season;
+        this.day = day;
+        this.chosen = chosen;
+        this.weather = weather;
+    }
+
+    /**
+     * A day on all fields of a season.
+     *
+     * @param chosen name of the program that was chosen for a field; null where none was, then the baseline counts
+     * @param weather hourly weather of a field
+     */
+    public static Today of(
+            Season season,
+            LocalDate day,
+            Function<Field, @Nullable String> chosen,
+            Function<Field, Optional<HourlyWeather>> weather) {
+        return new Days(season, day, chosen, weather).today();
+    }
+
+    private Today today() {
+        List<Today.Due> due = new ArrayList<>();
+        List<Today.Wait> waits = new ArrayList<>();
+        List<LocalDate> planned = new ArrayList<>();
+        for (Field field : season.fields()) {
+            waits(field, waits);
+            String name = chosen.apply(field);
+            season.programs(field.name()).stream()
+                    .filter(program -> name == null ? program.baseline() : program.name().equals(name))
+                    .findFirst()
+                    .ifPresent(program -> {
+                        due(field, program, name != null, due);
+                        program.passes().stream()
+                                .flatMap(pass -> Optional.ofNullable(pass.date()).stream())
+                                .forEach(planned::add);
+                    });
+        }
+        due.sort(Comparator.comparingInt(Days::rank)
+                .thenComparing(one -> one.daysLeft() == null ? Long.MAX_VALUE : one.daysLeft())
+                .thenComparing(Today.Due::planned)
+                .thenComparing(Today.Due::field));
+        LocalDate nearest = due.isEmpty()
+                ? planned.stream()
+                        .min(Comparator.comparingLong(one -> Math.abs(ChronoUnit.DAYS.between(one, day))))
+                        .orElse(null)
+                : null;
+        return new Today(day, due, waits, machines(due), nearest, sentence(due, waits));
+    }
+
+    /** What presses most: what is going to close, then what is barred by now, then what is late, then what comes. */
+    private static int rank(Today.Due due) {
+        if (due.daysLeft() != null) {
+            return 0;
+        }
+        return due.standing() == Standing.BARRED ? 1 : due.daysLate() >= 0 ? 2 : 3;
+    }
+
+    private void due(Field field, Program program, boolean decided, List<Today.Due> due) {
+        Fulfilled fulfilled = Fulfilled.of(program, DoneWork.thisSeason(season, field));
+        for (SprayTrip trip : SprayTrip.of(season, field, program)) {
+            LocalDate planned = trip.date();
+            boolean done = trip.passes().stream()
+                    .allMatch(pass -> fulfilled.done().containsKey(pass.number()));
+            if (planned != null && !done && near(planned, LOOK_BACK_DAYS)) {
+                due.add(trip(trip, planned, decided));
+            }
+        }
+        for (Pass pass : program.passes()) {
+            LocalDate planned = pass.date();
+            boolean goesOut = pass.kind() == PassKind.SPRAY || pass.kind() == PassKind.GRANULE;
+            if (!goesOut
+                    && planned != null
+                    && near(planned, OTHER_BACK_DAYS)
+                    && !fulfilled.done().containsKey(pass.number())) {
+                due.add(other(field, program, decided, pass, planned));
+            }
+        }
+    }
+
+    private boolean near(LocalDate planned, int back) {
+        return !planned.isBefore(day.minusDays(back)) && !planned.isAfter(day.plusDays(LOOK_AHEAD_DAYS));
+    }
+
+    private Today.Due other(Field field, Program program, boolean decided, Pass pass, LocalDate planned) {
+        String what = pass.product() == null ? pass.kind().word() : pass.kind().word() + " " + pass.product();
+        return new Today.Due(
+                field.name(),
+                field.farm(),
+                program.name(),
+                decided,
+                pass.number(),
+                false,
+                false,
+                what,
+                field.acres() * pass.sharePct() / 100,
+                planned,
+                ChronoUnit.DAYS.between(planned, day),
+                null,
+                "",
+                null,
+                null,
+                null,
+                null,
+                "",
+                "",
+                null,
+                null);
+    }
+
+    private Today.Due trip(SprayTrip trip, LocalDate planned, boolean decided) {
+        Field field = trip.field();
+        List<Window> windows = trip.passes().stream()
+                .flatMap(pass -> LawfulWindows.of(
+                        season, field, trip.program(), pass, day, day.plusDays(WINDOW_DAYS))
+                        .stream())
+                .toList();
+        Optional<Window> now = windows.stream()
+                .filter(window -> !window.from().isAfter(day) && !window.to().isBefore(day))
+                .min(Comparator.comparingInt(window -> order(window.standing())));
+        Standing standing = now.map(Window::standing).orElse(Standing.CLEAR);
+        LocalDate last = windows.stream()
+                .filter(window -> window.standing() == Standing.BARRED && window.from().isAfter(day))
+                .map(window -> window.from().minusDays(1))
+                .min(Comparator.naturalOrder())
+                .orElse(null);
+        TripHours hours = trip.sprayed() ? hours(trip, last) : null;
+        JobHours job = hours == null ? null : hours.job();
+        return new Today.Due(
+                field.name(),
+                field.farm(),
+                trip.program().name(),
+                decided,
+                trip.number(),
+                true,
+                trip.sprayed(),
+                trip.words(),
+                trip.acres(),
+                planned,
+                ChronoUnit.DAYS.between(planned, day),
+                standing,
+                standing == Standing.BARRED || standing == Standing.UNKNOWN
+                        ? now.map(Window::reason).orElse("")
+                        : "",
+                standing == Standing.BARRED ? null : last,
+                standing == Standing.BARRED || last == null ? null : Long.valueOf(ChronoUnit.DAYS.between(day, last)),
+                job == null ? null : Integer.valueOf((int) job.fit()),
+                job == null ? null : Integer.valueOf((int) job.count(SprayHour.Standing.UNKNOWN)),
+                !trip.sprayed() ? "" : hours == null ? "hours unknown: no hourly weather on file" : when(hours, job),
+                hours == null || hours.odds() == null || hours.odds().years().isEmpty() ? "" : hours.odds().words(),
+                hours == null
+                        ? trip.machines(season).stream().map(one -> one.name()).findFirst().orElse(null)
+                        : hours.machine(),
+                hours == null ? null : hours.neededHours());
+    }
+
+    private static int order(Standing standing) {
+        return standing == Standing.BARRED ? 0 : standing == Standing.UNKNOWN ? 1 : 2;
+    }
+
+    private @Nullable TripHours hours(SprayTrip trip, @Nullable LocalDate last) {
+        LocalDate until = last == null ? day.plusDays(LOOK_AHEAD_DAYS) : last;
+        return weather.apply(trip.field())
+                .flatMap(file -> TripHours.of(
+                        season, trip, file, new HoursAsked(day, day, null, day, until, Practice.DEFAULT)))
+                .orElse(null);
+    }
+
+    private static String when(TripHours hours, @Nullable JobHours job) {
+        if (job == null || job.fit() == 0) {
+            return hours.hours().stream().anyMatch(hour -> hour.standing() == SprayHour.Standing.UNKNOWN)
+                    ? "no hour known to be fit"
+                    : "no fit hour";
+        }
+        JobHours.Run run = job.enough().orElse(job.runs().get(0));
+        String clock = CLOCK.format(run.from().atZone(hours.zone())) + " to "
+                + CLOCK.format(run.until().atZone(hours.zone()));
+        return "fit " + clock + (job.fit() > run.hours() ? ", " + job.fit() + " h in all" : "");
+    }
+
+    /** What the log leaves to be waited for on the day: restricted entry and rain-free hours, at the latest. */
+    private void waits(Field field, List<Today.Wait> waits) {
+        for (Done done : season.work().log(field.name())) {
+            UseTerms terms = season.shelf().labels().terms(done.product(), field.crop()).orElse(null);
+            Integer reentry = terms == null ? null : terms.reentryHours();
+            if (done.date().isAfter(day) || done.date().isBefore(day.minusDays(7))) {
+                continue;
+            }
+            if (terms == null || reentry == null) {
+                waits.add(new Today.Wait(
+                        field.name(),
+                        "nobody goes in",
+                        "unknown",
+                        done.product() + " went on " + done.date()
+                                + ", and its restricted-entry interval has not been read"));
+            } else if (over(done.date(), reentry).isAfter(day.atStartOfDay())) {
+                waits.add(new Today.Wait(
+                        field.name(),
+                        "nobody goes in",
+                        MOMENT.format(over(done.date(), reentry)) + " at the latest",
+                        done.product() + " went on " + done.date() + "; the restricted-entry interval is " + reentry
+                                + " h from the end of it"));
+            }
+            Double rain = terms == null ? null : terms.rainFreeHours();
+            if (rain != null
+                    && rain > 0
+                    && over(done.date(), (int) Math.ceil(rain)).isAfter(day.atStartOfDay())) {
+                waits.add(new Today.Wait(
+                        field.name(),
+                        "no rain wanted",
+                        MOMENT.format(over(done.date(), (int) Math.ceil(rain))) + " at the latest",
+                        done.product() + " needs " + Numbers.plain(rain) + " h without rain after it"));
+            }
+        }
+    }
+
+    private static LocalDateTime over(LocalDate date, int hours) {
+        return date.plusDays(1).atStartOfDay().plusHours(hours);
+    }
+
+    private static List<Today.OfMachine> machines(List<Today.Due> due) {
+        Map<String, List<Today.Due>> by = new TreeMap<>();
+        due.stream()
+                .filter(one -> one.sprayed() && one.machine() != null)
+                .forEach(one -> by.computeIfAbsent(one.farm() + ", " + one.machine(), first -> new ArrayList<>())
+                        .add(one));
+        return by.values().stream()
+                .map(all -> new Today.OfMachine(
+                        all.get(0).farm(),
+                        Objects.requireNonNull(all.get(0).machine()),
+                        all.size(),
+                        all.stream()
+                                .map(Today.Due::neededHours)
+                                .filter(Objects::nonNull)
+                                .mapToDouble(Double::doubleValue)
+                                .sum(),
+                        all.stream()
+                                .map(Today.Due::fitHours)
+                                .filter(Objects::nonNull)
+                                .max(Comparator.naturalOrder())
+                                .orElse(null)))
+                .toList();
+    }
+
+    private static String sentence(List<Today.Due> due, List<Today.Wait> waits) {
+        List<Today.Due> all = due.stream().filter(Today.Due::sprayed).toList();
+        List<Today.Due> sprays = all.stream()
+                .filter(one -> one.standing() != Standing.BARRED)
+                .toList();
+        List<Today.Due> go = sprays.stream().filter(Today.Due::canGo).toList();
+        long closing = sprays.stream()
+                .filter(one -> one.daysLeft() != null && one.daysLeft() <= 5)
+                .count();
+        String sayDue = sprays.size() == 1 ? "One spray is due" : sprays.size() + " sprays are due";
+        String first;
+        if (all.isEmpty()) {
+            first = due.isEmpty() ? "Nothing is due." : "No spray is due.";
+        } else if (sprays.isEmpty()) {
+            first = "";
+        } else if (go.isEmpty()) {
+            Optional<Today.Due> hours =
+                    sprays.stream().filter(Today.Due::hoursEnough).findFirst();
+            first = hours.map(one -> sayDue + "; " + one.field() + " has the hours, " + one.hours()
+                            + ", once what is unknown of it has been looked at.")
+                    .orElse(sayDue + ", and none is known to be fit.");
+        } else {
+            first = sayDue + "; " + go.get(0).field() + " can go, " + go.get(0).hours()
+                    + (go.size() == 1 ? "." : ", and " + (go.size() - 1) + " more.");
+        }
+        int barred = all.size() - sprays.size();
+        if (barred > 0) {
+            first += (first.isEmpty() ? "" : " ")
+                    + (barred == 1 ? "One planned spray is barred that day." : barred + " planned sprays are barred that day.");
+        }
+        String close = closing == 0
+                ? ""
+                : closing == 1
+                        ? " One window closes within five days."
+                        : " " + closing + " windows close within five days.";
+        long kept = waits.stream()
+                .filter(wait -> wait.what().startsWith("nobody"))
+                .map(Today.Wait::field)
+                .distinct()
+                .count();
+        return first + close + (kept == 0 ? "" : kept == 1 ? " Nobody goes into one field." : " Nobody goes into " + kept + " fields.");
+    }
+}
