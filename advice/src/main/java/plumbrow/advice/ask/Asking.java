@@ -51,19 +51,8 @@ public final class Asking {
         WeighingOptions options = WeighingOptions.DEFAULT.withDraws(draws).asIfAllLookedUp();
         DrawSource source = new DrawSource(draws, options.seed());
         FieldAdvice advice = Adviser.adviseField(own, options, source);
-        List<NextInput> inputs = new ArrayList<>(Adviser.next(own, options, source).inputs());
-        Map<String, String> boxes = new LinkedHashMap<>(asked.boxes());
-        for (Box box : question.boxes()) {
-            if (!answers.told(box.id()) && !box.options().isEmpty() && !ONLY_WHERE.contains(box.id())) {
-                inputs.add(choice(question, answers, asOf, box, asked));
-                boxes.put("choice: " + box.id(), box.id());
-            }
-        }
-        NextInputs next = NextInputs.of(inputs.stream()
-                .filter(one -> one.input().startsWith("choice: ")
-                        || !boxes.containsKey(one.input())
-                        || !boxes.containsKey("choice: " + boxes.get(one.input())))
-                .toList());
+        Map<String, String> boxes = boxes(question, answers, asked);
+        NextInputs next = next(question, answers, asOf, asked, own, options, source);
         return new AskAnswer(
                 question.id(),
                 question.asks(),
@@ -76,6 +65,69 @@ public final class Asking {
                 asked.typicals().stream().map(Asking::typical).toList(),
                 boxes,
                 advice);
+    }
+
+    /**
+     * What to tell next by itself, which takes less than the answer.
+     *
+     * @throws SeasonGapException as {@link #answer} does
+     */
+    public static NextInputs next(Question question, Map<String, String> typed, LocalDate asOf, int draws) {
+        Answers answers = question.read(typed, asOf);
+        AskedSeason asked = question.season(answers, asOf);
+        WeighingOptions options = WeighingOptions.DEFAULT.withDraws(draws).asIfAllLookedUp();
+        return next(
+                question,
+                answers,
+                asOf,
+                asked,
+                OwnSeasons.of(asked.season()).of(asked.field()),
+                options,
+                new DrawSource(draws, options.seed()));
+    }
+
+    /** The mean margins of the programs that are not barred [$/ac], by name, as if what nobody has looked up came out clear. */
+    public static Map<String, Double> means(Question question, Map<String, String> typed, LocalDate asOf) {
+        return means(question.season(question.read(typed, asOf), asOf));
+    }
+
+    /** The box that tells an input, by the input. */
+    public static Map<String, String> boxes(Question question, Map<String, String> typed, LocalDate asOf) {
+        Answers answers = question.read(typed, asOf);
+        return boxes(question, answers, question.season(answers, asOf));
+    }
+
+    private static Map<String, String> boxes(Question question, Answers answers, AskedSeason asked) {
+        Map<String, String> boxes = new LinkedHashMap<>(asked.boxes());
+        open(question, answers).forEach(box -> boxes.put("choice: " + box.id(), box.id()));
+        return boxes;
+    }
+
+    /** Choices that nobody has made yet, other than those of place and pest. */
+    private static List<Box> open(Question question, Answers answers) {
+        return question.boxes().stream()
+                .filter(box -> !answers.told(box.id()) && !box.options().isEmpty() && !ONLY_WHERE.contains(box.id()))
+                .toList();
+    }
+
+    private static NextInputs next(
+            Question question,
+            Answers answers,
+            LocalDate asOf,
+            AskedSeason asked,
+            OwnSeason own,
+            WeighingOptions options,
+            DrawSource source) {
+        List<NextInput> inputs = new ArrayList<>();
+        Set<String> choices = new LinkedHashSet<>();
+        for (Box box : open(question, answers)) {
+            inputs.add(choice(question, answers, asOf, box, asked));
+            choices.add(box.id());
+        }
+        Adviser.next(own, options, source).inputs().stream()
+                .filter(one -> !choices.contains(asked.boxes().getOrDefault(one.input(), "")))
+                .forEach(inputs::add);
+        return NextInputs.of(inputs);
     }
 
     /**

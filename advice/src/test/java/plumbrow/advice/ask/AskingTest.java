@@ -69,6 +69,24 @@ class AskingTest {
         softly.assertAll();
     }
 
+    /** Each word of each choice, in a state with values of its own and in one without. */
+    @Test
+    void everyChoiceHasAnAnswer() {
+        SoftAssertions softly = new SoftAssertions();
+        for (Question question : Questions.all()) {
+            for (Box box : question.boxes()) {
+                for (Box.Option option : box.options()) {
+                    Map<String, String> typed = new LinkedHashMap<>(Map.of("state", "TX"));
+                    typed.put(box.id(), option.word());
+                    softly.assertThatCode(() -> Asking.means(question, typed, MARCH))
+                            .as(question.id() + " " + typed)
+                            .doesNotThrowAnyException();
+                }
+            }
+        }
+        softly.assertAll();
+    }
+
     @Test
     void atMostEightBoxesAreSeenAndEachHasItsOwnName() {
         assertThat(Questions.all()).hasSize(8).allSatisfy(question -> {
