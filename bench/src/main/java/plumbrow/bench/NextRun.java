@@ -22,20 +22,38 @@ import plumbrow.science.reference.TypicalValues;
  * Random fields whose truth is hidden, asked box by box: in the order of what to tell next, in the order of the page, and in a random
  * one. Counted is after how many answers the choice is within $1/ac of that with everything told, and stays so.
  *
- * <p>A truth is drawn about what is typical: numbers times e^(sZ), s 0.15 for price and yield, 0.8 for counts of a pest, 0.3 else;
- * choices each as likely as the next. Both are common practice, no source.
+ * <p>A truth is drawn from the spread of what is typical, choices each as likely as the next: the same belief as the order of asking
+ * rests on, so that the order is judged and not the belief. The draws of the fields' truth are others than those of the weighing.
  */
 final class NextRun {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
     private static final int DRAWS = 1_000;
     private static final double WITHIN_USD = 1;
     private static final Set<String> FIRST = Set.of("state", "crop", "pest", "weed");
-    private static final Set<String> COUNTS = Set.of("injury", "density", "count", "borers");
+    /** Score of the outer two of the three points by which a number is spread. */
+    private static final double END = Math.sqrt(3);
+
     private static final Set<String> LEFT = Set.of("acres", "planted", "again");
 
     private NextRun() {}
 
-    private record Needed(int byWorth, int byPage, int byChance, boolean open, int asked) {}
+    /**
+     * What one field came to.
+     *
+     * @param asked boxes asked before nothing more is worth asking
+     * @param typicalUsd what choosing on typical values alone leaves on the table [$/ac]
+     * @param worthUsd the same after these were told, {@code pageUsd} after as many in the order of the page
+     */
+    private record Needed(
+            int byWorth,
+            int byPage,
+            int byChance,
+            boolean open,
+            int asked,
+            int boxes,
+            double typicalUsd,
+            double worthUsd,
+            double pageUsd) {}
 
     public static void main(String[] arguments) {
         int fields = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 500;
@@ -57,6 +75,14 @@ final class NextRun {
         say("the open, by worth   ", open.stream().mapToInt(Needed::byWorth).toArray());
         say("the open, by page    ", open.stream().mapToInt(Needed::byPage).toArray());
         say("the open, by chance  ", open.stream().mapToInt(Needed::byChance).toArray());
+        System.out.printf(
+                Locale.ROOT,
+                "left on the table, mean $/ac: typical values alone %.2f, after the interview %.2f, after as many of the page"
+                        + " %.2f; boxes there %.1f%n",
+                all.stream().mapToDouble(Needed::typicalUsd).average().orElse(0),
+                all.stream().mapToDouble(Needed::worthUsd).average().orElse(0),
+                all.stream().mapToDouble(Needed::pageUsd).average().orElse(0),
+                all.stream().mapToDouble(Needed::boxes).average().orElse(0));
         say("asked before it stops", all.stream().mapToInt(Needed::asked).toArray());
     }
 
@@ -84,10 +110,12 @@ final class NextRun {
                                 : box.options().get(random.nextInt(box.options().size())).word());
             }
         }
-        Map<String, String> typical = question.typical(question.read(known, DAY), DAY);
         for (Box box : question.boxes()) {
             if (!FIRST.contains(box.id()) && !LEFT.contains(box.id())) {
-                truth.put(box.id(), truth(box, typical.getOrDefault(box.id(), "20"), random));
+                String value = truth(question, box, known, random);
+                if (!value.isEmpty()) {
+                    truth.put(box.id(), value);
+                }
             }
         }
         Map<String, String> told = new LinkedHashMap<>(known);
@@ -102,19 +130,29 @@ final class NextRun {
                 needed(question, known, truth, byPage, informed),
                 needed(question, known, truth, byChance, informed),
                 behind(informed, Asking.means(question, known, DAY)) > WITHIN_USD,
-                byWorth.size());
+                byWorth.size(),
+                truth.size(),
+                behind(informed, Asking.means(question, known, DAY)),
+                behind(informed, Asking.means(question, told(known, truth, byWorth), DAY)),
+                behind(
+                        informed,
+                        Asking.means(question, told(known, truth, byPage.subList(0, byWorth.size())), DAY)));
     }
 
-    private static String truth(Box box, String typical, Random random) {
+    /** A number between the three points of what is typical, by a normal score; a word of a choice by its chance. */
+    private static String truth(Question question, Box box, Map<String, String> known, Random random) {
+        List<Question.Likely> likely = question.likely(box, question.read(known, DAY), DAY);
         if (!box.options().isEmpty()) {
-            return box.options().get(random.nextInt(box.options().size())).word();
+            return likely.get(random.nextInt(likely.size())).typed();
         }
-        double spread = COUNTS.contains(box.id()) ? 0.8 : Set.of("price", "yield").contains(box.id()) ? 0.15 : 0.3;
-        double value = Double.parseDouble(typical.replace(",", "")) * Math.exp(spread * random.nextGaussian());
-        double held = box.range() == null
-                ? value
-                : Math.max(box.range().low(), Math.min(box.range().high(), value));
-        return String.format(Locale.ROOT, "%.3f", held);
+        if (likely.size() < 3) {
+            return "";
+        }
+        double score = Math.max(-END, Math.min(END, random.nextGaussian()));
+        double low = Double.parseDouble(likely.get(score < 0 ? 0 : 1).typed());
+        double high = Double.parseDouble(likely.get(score < 0 ? 1 : 2).typed());
+        double share = score < 0 ? 1 + score / END : score / END;
+        return String.format(Locale.ROOT, "%.4f", low + share * (high - low));
     }
 
     /** The boxes in the order in which they are asked for, until nothing more is. */
@@ -137,6 +175,13 @@ final class NextRun {
             order.add(box);
         }
         return order;
+    }
+
+    private static Map<String, String> told(
+            Map<String, String> known, Map<String, String> truth, List<String> boxes) {
+        Map<String, String> told = new LinkedHashMap<>(known);
+        boxes.forEach(box -> told.put(box, truth.getOrDefault(box, "")));
+        return told;
     }
 
     /** After how many answers the choice is good and stays so; all boxes where it never is. */

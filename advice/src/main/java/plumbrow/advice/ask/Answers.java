@@ -27,7 +27,7 @@ public record Answers(
         Map<String, String> choices,
         Map<String, LocalDate> days,
         Map<String, String> faults) {
-    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d{1,3}(,\\d{3})+|\\d+)?(\\.\\d+)?");
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d{1,3}(,\\d{3})+|\\d+)?(\\.\\d+)?([eE]-?\\d+)?");
     private static final Pattern MONTH_DAY = Pattern.compile("(\\d{1,2})[/.](\\d{1,2})(?:[/.](\\d{4}))?");
 
     public Answers {
@@ -116,7 +116,7 @@ public record Answers(
         return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
     }
 
-    private static Optional<LocalDate> day(String text, int year) {
+    static Optional<LocalDate> day(String text, int year) {
         try {
             Matcher written = MONTH_DAY.matcher(text);
             if (written.matches()) {

@@ -26,9 +26,13 @@ import plumbrow.science.reference.TypicalValue;
 /** Answers a question: the season its boxes make goes through the same checks and the same weighing as any other. */
 public final class Asking {
     /** Boxes that say where or what, which are answered first of all. */
-    private static final Set<String> ONLY_WHERE = Set.of("state", "crop", "pest", "weed");
+    private static final Set<String> ONLY_WHERE = Set.of("state", "crop", "pest", "weed", "acres");
 
-    private static final int CHOICE_DRAWS = 1_000;
+    /** Before the id of a box in the id of what it tells. */
+    private static final String BOX = "box: ";
+
+    private static final int FEW_DRAWS = 500;
+    private static final DrawSource DRAWN = new DrawSource(FEW_DRAWS, WeighingOptions.DEFAULT.seed());
 
     private Asking() {}
 
@@ -99,14 +103,14 @@ public final class Asking {
 
     private static Map<String, String> boxes(Question question, Answers answers, AskedSeason asked) {
         Map<String, String> boxes = new LinkedHashMap<>(asked.boxes());
-        open(question, answers).forEach(box -> boxes.put("choice: " + box.id(), box.id()));
+        open(question, answers).forEach(box -> boxes.put(BOX + box.id(), box.id()));
         return boxes;
     }
 
-    /** Choices that nobody has made yet, other than those of place and pest. */
+    /** Boxes that nobody has filled yet, other than those of place and pest, and of what changes no order. */
     private static List<Box> open(Question question, Answers answers) {
         return question.boxes().stream()
-                .filter(box -> !answers.told(box.id()) && !box.options().isEmpty() && !ONLY_WHERE.contains(box.id()))
+                .filter(box -> !answers.told(box.id()) && !ONLY_WHERE.contains(box.id()))
                 .toList();
     }
 
@@ -119,50 +123,57 @@ public final class Asking {
             WeighingOptions options,
             DrawSource source) {
         List<NextInput> inputs = new ArrayList<>();
-        Set<String> choices = new LinkedHashSet<>();
+        Set<String> boxes = new LinkedHashSet<>();
+        Map<String, Double> now = means(asked);
         for (Box box : open(question, answers)) {
-            inputs.add(choice(question, answers, asOf, box, asked));
-            choices.add(box.id());
+            inputs.add(told(question, answers, asOf, box, now, asked.field().acres()));
+            boxes.add(box.id());
         }
         Adviser.next(own, options, source).inputs().stream()
-                .filter(one -> !choices.contains(asked.boxes().getOrDefault(one.input(), "")))
+                .filter(one -> !boxes.contains(asked.boxes().getOrDefault(one.input(), "")))
                 .forEach(inputs::add);
         return NextInputs.of(inputs);
     }
 
     /**
-     * What one choice is worth that nobody has made yet: each of its answers as likely as the next, the season of each weighed on the
-     * same draws.
+     * What filling a box is worth that nobody has filled yet: the season of each answer that might be given is weighed, all on the same
+     * draws.
      *
      * <pre>  mean over answers of ( max_c E(m_c | answer) − E(m_now | answer) ), now = the program that leads without it</pre>
      */
-    private static NextInput choice(Question question, Answers answers, LocalDate asOf, Box box, AskedSeason asked) {
-        Map<String, Double> now = means(asked);
+    private static NextInput told(
+            Question question,
+            Answers answers,
+            LocalDate asOf,
+            Box box,
+            Map<String, Double> now,
+            double acres) {
         String leads = leading(now);
         double sum = 0;
-        for (Box.Option option : box.options()) {
+        for (Question.Likely answer : question.likely(box, answers, asOf)) {
             Map<String, String> typed = new LinkedHashMap<>(answers.typed());
-            typed.put(box.id(), option.word());
+            typed.put(box.id(), answer.typed());
             Map<String, Double> means = means(question.season(question.read(typed, asOf), asOf));
             double best = means.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
             double worst = means.values().stream().mapToDouble(Double::doubleValue).min().orElse(0);
-            sum += best - means.getOrDefault(leads, worst);
+            sum += answer.chance() * (best - means.getOrDefault(leads, worst));
         }
         return NextInput.of(
-                "choice: " + box.id(),
+                BOX + box.id(),
                 box.options().size() == 2 ? NextInput.Kind.YES_OR_NO : NextInput.Kind.NUMBER,
                 box.label() + (box.label().endsWith("?") ? "" : "?"),
                 box.hint().isEmpty() ? "own records" : box.hint(),
-                0,
-                sum / box.options().size(),
-                asked.field().acres(),
+                box.findingOutUsd(),
+                sum,
+                acres,
                 List.of());
     }
 
     private static Map<String, Double> means(AskedSeason asked) {
-        WeighingOptions options = WeighingOptions.DEFAULT.withDraws(CHOICE_DRAWS);
         return Adviser.means(
-                OwnSeasons.of(asked.season()).of(asked.field()), options, new DrawSource(CHOICE_DRAWS, options.seed()));
+                OwnSeasons.of(asked.season()).of(asked.field()),
+                WeighingOptions.DEFAULT.withDraws(FEW_DRAWS),
+                DRAWN);
     }
 
     private static String leading(Map<String, Double> means) {

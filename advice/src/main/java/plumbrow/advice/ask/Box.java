@@ -13,6 +13,7 @@ import plumbrow.science.figure.Range;
  * @param hint where to find it, or an example
  * @param range what can be typed; null for a choice or a day
  * @param options what can be chosen; empty for a number or a day
+ * @param findingOutUsd what finding it out costs for a field [$], common practice
  */
 public record Box(
         String id,
@@ -20,7 +21,8 @@ public record Box(
         String unit,
         String hint,
         @org.jspecify.annotations.Nullable Range range,
-        List<Option> options) {
+        List<Option> options,
+        double findingOutUsd) {
     /** One answer of a choice. */
     public record Option(String word, String words) {}
 
@@ -29,11 +31,11 @@ public record Box(
     }
 
     static Box number(String id, String label, String unit, String hint, double low, double high) {
-        return new Box(id, label, unit, hint, Range.closed(low, high), List.of());
+        return new Box(id, label, unit, hint, Range.closed(low, high), List.of(), 0);
     }
 
     static Box day(String id, String label, String hint) {
-        return new Box(id, label, "", hint, null, List.of());
+        return new Box(id, label, "", hint, null, List.of(), 0);
     }
 
     static Box choice(String id, String label, String hint, String... wordsByWord) {
@@ -41,7 +43,12 @@ public record Box(
         for (int i = 0; i + 1 < wordsByWord.length; i += 2) {
             options.add(new Option(wordsByWord[i], wordsByWord[i + 1]));
         }
-        return new Box(id, label, "", hint, null, options);
+        return new Box(id, label, "", hint, null, options, 0);
+    }
+
+    /** The same, which costs so much to find out for a field [$]. */
+    Box costing(double usd) {
+        return new Box(id, label, unit, hint, range, options, usd);
     }
 
     /** Whether a day is typed in it. */

@@ -54,10 +54,10 @@ final class Draft {
     static final double ACRES = 100;
 
     /** Doubt about a typical price besides its volatility: basis, and what the market has done since. Common practice, no source. */
-    private static final double PRICE_SD = 0.08;
+    static final double PRICE_SD = 0.08;
 
     /** How far the long-run means of fields lie about their state's, as a share. Common practice, no source. */
-    private static final double LEVEL_CV = 0.15;
+    static final double LEVEL_CV = 0.15;
 
     private static final int LAST_PLANTING_MONTH = 8;
 

@@ -30,7 +30,8 @@ final class KeepOrReplant extends FieldQuestion {
                 STATE,
                 PRICE,
                 YIELD,
-                Box.number("plants", "Plants that live", "plants/ac", "ten places; a thousandth of an acre × 1,000", 0, 300_000),
+                Box.number("plants", "Plants that live", "plants/ac", "ten places; a thousandth of an acre × 1,000", 0, 300_000)
+            .costing(20),
                 Box.day("planted", "Planted on", "month/day"),
                 Box.day("again", "Could be replanted on", "month/day"),
                 Box.number("seed", "Seed for replanting", "$ a unit", "80,000 kernels or 140,000 soybeans; 0 if free", 0, 500),

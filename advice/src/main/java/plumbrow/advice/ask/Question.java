@@ -35,4 +35,10 @@ public interface Question {
 
     /** What stands in a box that is left empty, as it is shown there; empty where nothing does. */
     Map<String, String> typical(Answers answers, LocalDate asOf);
+
+    /** What might be told in a box that is left empty, with the chance of each. */
+    List<Likely> likely(Box box, Answers answers, LocalDate asOf);
+
+    /** One answer that might be given, and its chance. */
+    record Likely(String typed, double chance) {}
 }

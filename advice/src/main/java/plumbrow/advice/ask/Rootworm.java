@@ -18,7 +18,8 @@ final class Rootworm {
             "third",
             "third year of corn or more");
     static final Box INJURY = Box.number(
-            "injury", "Root injury last July", "nodes", "on the 0 to 3 scale, roots without protection", 0, 3);
+            "injury", "Root injury last July", "nodes", "on the 0 to 3 scale, roots without protection", 0, 3)
+            .costing(75);
     static final Box FAILED = Box.choice(
             "failed",
             "Did trait corn here show unexpected injury last year?",
@@ -26,7 +27,8 @@ final class Rootworm {
             "no",
             "no",
             "yes",
-            "yes");
+            "yes")
+            .costing(40);
 
     /** What one summer's roots say of the next summer's. Common practice, no source. */
     private static final double TIMES = 2;

@@ -34,7 +34,8 @@ final class SavedOrBought extends FieldQuestion {
                 PRICE,
                 YIELD,
                 Box.number("bought", "Price of bought seed", "$", "140,000 soybeans, or a bushel of wheat", 1, 300),
-                Box.number("germination", "Germination of the saved seed", "%", "of a test", 20, 100),
+                Box.number("germination", "Germination of the saved seed", "%", "of a test", 20, 100)
+            .costing(20),
                 Box.number("behind", "Years since the variety was new", "years", "new ones yield more", 0, 40),
                 Box.choice(
                         "right",

@@ -54,7 +54,8 @@ final class SprayNowOrWait extends FieldQuestion {
                         "a plant, or % of leaf",
                         "aphids or borer larvae a plant; of leaf feeding the % still to be lost",
                         0,
-                        20_000),
+                        20_000)
+                        .costing(30),
                 Box.number("cost", "Insecticide", "$/ac", "product only", 0, 100),
                 Box.number("trip", "One spraying trip", "$/ac", "hired, or your own marginal cost", 0, 60),
                 ACRES);

@@ -31,7 +31,8 @@ final class TraitAndRefuge extends FieldQuestion {
                 Box.number("one", "Seed with one rootworm trait", "$/80,000 kernels", "a bag", 10, 600),
                 Box.number("two", "Seed with two", "$/80,000 kernels", "a bag", 10, 600),
                 Rootworm.FAILED,
-                Box.number("borers", "Corn borer larvae", "larvae/plant", "second generation, last year", 0, 20),
+                Box.number("borers", "Corn borer larvae", "larvae/plant", "second generation, last year", 0, 20)
+            .costing(30),
                 ACRES);
     }
 

@@ -24,7 +24,8 @@ final class Weeds {
             "giant ragweed",
             "giant ragweed");
     static final Box DENSITY =
-            Box.number("density", "Weeds before spraying", "plants/m²", "ten frames; 1 a square foot is 11", 0, 2000);
+            Box.number("density", "Weeds before spraying", "plants/m²", "ten frames; 1 a square foot is 11", 0, 2000)
+            .costing(30);
     private static final String SEED = "Seed";
     private static final double COUNTED_TIMES = 2;
 

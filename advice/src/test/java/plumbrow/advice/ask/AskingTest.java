@@ -214,12 +214,12 @@ class AskingTest {
     void whatToTellNext() {
         AskAnswer answer = ask("replant", "state", "IA");
         assertThat(answer.next().inputs()).isNotEmpty();
-        assertThat(answer.next().inputs().get(0).input()).isEqualTo("plants counted");
-        assertThat(answer.boxes().get("plants counted")).isEqualTo("plants");
+        assertThat(answer.next().inputs().get(0).input()).isEqualTo("box: plants");
+        assertThat(answer.boxes().get("box: plants")).isEqualTo("plants");
         assertThat(answer.next().inputs()).isSortedAccordingTo((one, other) -> Double.compare(other.netUsd(), one.netUsd()));
         AskAnswer told = ask("replant", "state", "IA", "seed", "145", "yield", "210", "price", "4.5");
         assertThat(told.next().inputs().stream().map(NextInput::input))
-                .doesNotContain("price: Seed for replanting", "yield", "price");
+                .doesNotContain("price: Seed for replanting", "yield", "price", "box: seed", "box: yield", "box: price");
     }
 
     @Test
@@ -233,14 +233,14 @@ class AskingTest {
     @Test
     void choicesAreAskedByWhatTheyAreWorth() {
         AskAnswer answer = ask("insecticide", "state", "IA", "history", "third");
-        assertThat(answer.next().inputs().get(0).input()).isEqualTo("choice: trait");
+        assertThat(answer.next().inputs().get(0).input()).isEqualTo("box: trait");
         assertThat(answer.next().inputs().get(0).usdPerAcre()).isGreaterThan(1);
         assertThat(ask("insecticide", "state", "IA", "history", "third", "trait", "two")
                         .next()
                         .inputs()
                         .stream()
                         .map(NextInput::input))
-                .doesNotContain("choice: trait");
+                .doesNotContain("box: trait");
     }
 
     @Test

@@ -6,11 +6,16 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import plumbrow.advice.calendar.SeasonTrials;
+import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Advice;
+import plumbrow.advice.weighing.Adviser;
 import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.NextInputs;
+import plumbrow.advice.weighing.OwnSeasons;
 import plumbrow.advice.weighing.WeighingOptions;
 import plumbrow.advice.years.BesideOneSeason;
 import plumbrow.documents.binder.Html.Column;
@@ -20,17 +25,29 @@ import plumbrow.science.figure.Numbers;
 
 /** All pages of the binder as one XHTML document: cover, a part for each field, sources of the shelf. */
 final class BinderPages {
+    /** Draws by which it is told what to tell next: enough to put it in order. */
+    private static final int NEXT_DRAWS = 4_000;
+
     private BinderPages() {}
 
     static String html(Season season, Advice advice, String recordHead) {
         ProgramPalette palette = ProgramPalette.of(season);
         SeasonTrials seasons = new SeasonTrials(
                 season, WeighingOptions.DEFAULT.withDraws(advice.draws()).withSeed(advice.seed()));
+        OwnSeasons own = OwnSeasons.of(season);
+        WeighingOptions few =
+                WeighingOptions.DEFAULT.withDraws(Math.min(NEXT_DRAWS, advice.draws())).withSeed(advice.seed());
+        DrawSource drawn = new DrawSource(few.draws(), few.seed());
         List<FieldPages> parts = new ArrayList<>();
         for (int i = 0; i < advice.fields().size(); i++) {
             FieldAdvice field = advice.fields().get(i);
             parts.add(new FieldPages(
-                    field, palette, "field-" + (i + 1), SeasonPages.of(seasons, field), later(season, field)));
+                    field,
+                    palette,
+                    "field-" + (i + 1),
+                    SeasonPages.of(seasons, field),
+                    later(season, field),
+                    next(season, own, field, few, drawn)));
         }
         Html html = new Html();
         html.markup("<html lang=\"en-US\">");
@@ -40,6 +57,14 @@ final class BinderPages {
         parts.forEach(part -> part.write(html));
         ShelfSources.write(html, season);
         return html.close("body").close("html").toString();
+    }
+
+    /** As {@link #later}: empty where the field has left the season. */
+    private static Optional<NextInputs> next(
+            Season season, OwnSeasons own, FieldAdvice advice, WeighingOptions options, DrawSource drawn) {
+        return season.programs(advice.field().name()).isEmpty()
+                ? Optional.empty()
+                : season.field(advice.field().name()).map(field -> Adviser.next(own.of(field), options, drawn));
     }
 
     /** The field of an advice may have left the season since; then nothing is said. */

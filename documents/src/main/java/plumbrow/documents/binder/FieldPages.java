@@ -5,6 +5,8 @@ import java.util.Optional;
 import plumbrow.advice.calendar.SeasonTrial;
 import plumbrow.advice.weighing.Comparison;
 import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.NextInput;
+import plumbrow.advice.weighing.NextInputs;
 import plumbrow.advice.weighing.GainDoubt;
 import plumbrow.advice.weighing.WeighedProgram;
 import plumbrow.documents.binder.Html.Column;
@@ -19,9 +21,15 @@ import plumbrow.science.figure.Numbers;
  * @param id under which contents and bookmarks find it
  * @param later what the seasons to come make of it; empty where nothing is to be said of them
  * @param season the advised program day by day, else the baseline; empty where the field's weeds can't be followed
+ * @param next what to tell or look up next; empty where nothing is to be said of it
  */
 record FieldPages(
-        FieldAdvice field, ProgramPalette palette, String id, Optional<SeasonTrial> season, String later) {
+        FieldAdvice field,
+        ProgramPalette palette,
+        String id,
+        Optional<SeasonTrial> season,
+        String later,
+        Optional<NextInputs> next) {
     private static final int PICTURE_PX = 690;
     private static final int MOST_IN_A_PICTURE = 8; // what fits under the advice on one page
 
@@ -48,6 +56,7 @@ record FieldPages(
             programs(html);
         }
         comparisons(html);
+        next.ifPresent(inputs -> next(html, inputs));
         season.ifPresent(trial -> SeasonPages.write(html, trial));
         new FindingPages(field).write(html);
         new ChangePages(field, palette).write(html);
@@ -62,6 +71,15 @@ record FieldPages(
                 + field.field().crop().word() + ", " + field.field().county() + " County, "
                 + field.field().state()
                 + ".";
+    }
+
+    private static void next(Html html, NextInputs next) {
+        html.element("h2", "Tell me next");
+        if (next.inputs().isEmpty()) {
+            html.element("p", next.says());
+        } else {
+            html.list(next.inputs().stream().map(NextInput::says).toList());
+        }
     }
 
     private static void paragraph(Html html, String head, String sentence) {
