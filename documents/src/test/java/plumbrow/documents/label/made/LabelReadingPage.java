@@ -10,11 +10,12 @@ final class LabelReadingPage {
         StringBuilder page = new StringBuilder("# How well labels are read\n\n");
         page.append(String.format(
                         Locale.US,
-                        "Measured on %d labels (%,d pages) of invented products in %d layouts: booklets in two columns, tables of rates by crop%n"
-                                + "or by soil, directions in sentences and in lists, boxes, web pages and plain text. What stands on them is known, because%n"
-                                + "it was put there; no maker's own label is among them. Maker and reader come from the same desk, and real labels are%n"
-                                + "longer and untidier: read these figures as a ceiling. Rates and limits are proposals; a person holds each against the%n"
-                                + "page before any gate believes it.%n%n",
+                        "Measured on %d labels (%,d pages) of invented products in %d layouts: booklets in two columns, small print in three and%n"
+                                + "four, panels with Spanish beside, tables of rates by crop or by soil, directions in sentences and in lists, boxes, web%n"
+                                + "pages and plain text. What stands on them is known, because it was put there; no maker's own label is among them. Maker%n"
+                                + "and reader come from the same desk, and real labels are longer and untidier: read these figures as a ceiling, and those%n"
+                                + "of real labels in [reading-real.md](reading-real.md#labels). Rates and limits are proposals; a person holds each against%n"
+                                + "the page before any gate believes it.%n%n",
                         score.labels,
                         score.pages,
                         score.byLayout.size()))
