@@ -15,6 +15,7 @@ from math import gamma
 DRAWS = int(sys.argv[1]) if len(sys.argv) > 1 else 1_000_000
 RANDOM = np.random.default_rng(int(sys.argv[2]) if len(sys.argv) > 2 else 7)
 TIE = -0.3
+GERMINATION = 0.95
 
 # name: cost $/ac, seed (trait groups, refuge share in the bag), insecticide, gain column
 PROGRAMS = {
@@ -37,6 +38,20 @@ def pert(low, likely, high):
     return low + (high - low) * RANDOM.beta(a, b, DRAWS)
 
 
+def around(median, spread, z):
+    """A share whose log-odds are spread about that of a middle."""
+    return 1 / (1 + (1 - median) / median * np.exp(-spread * z))
+
+
+def stand():
+    """Share of the yield that 33,000 seeds/ac keep: Nafziger's quadratic about a best stand and a sharpness that are drawn."""
+    plants = 33 * GERMINATION * pert(0.70, 1.00, 1.00)
+    best = pert(30, 35, 39)
+    outside = (plants < 10) | (plants > 1.25 * best)
+    assert not outside.any()
+    return 1 - np.maximum(0, pert(0.6, 1.0, 2.3) * 0.0007737 * (30.33 * (plants - best) / best) ** 2)
+
+
 def weibull_shape(cv):
     low, high = 0.5, 50.0
     for _ in range(200):
@@ -53,18 +68,20 @@ def draw():
     sd = 0.22 * np.sqrt(0.6)
     ranks = (np.argsort(np.argsort(w)) + 0.5) / DRAWS
     k = weibull_shape(0.16)
+    granule = RANDOM.standard_normal(DRAWS)  # where it works well at one rate it does at another
     return {
         "price": 4.40 * np.exp(sd * z - sd * sd / 2),
         "yield": 205 / gamma(1 + 1 / k) * (-np.log(1 - ranks)) ** (1 / k),
         "handling": pert(0.25, 0.35, 0.55),
         "pressure": pert(0.9, 1.7, 2.6),
-        "loss": pert(10, 15, 18) / 100,
+        "loss": 0.15 * (1 + 0.14 / 1.68 / 0.15 * RANDOM.standard_normal(DRAWS)),
         "Cry3": (RANDOM.random(DRAWS) < 0.50).astype(float),
         "Cry34": (RANDOM.random(DRAWS) < 0.55).astype(float),
-        "trait3": pert(0.8, 0.9, 0.95),
-        "trait34": pert(0.8, 0.9, 0.95),
-        "half": pert(0.40, 0.58, 0.70),
-        "full": pert(0.62, 0.75, 0.85),
+        "trait3": around(0.9, 0.5, RANDOM.standard_normal(DRAWS)),
+        "trait34": around(0.9, 0.5, RANDOM.standard_normal(DRAWS)),
+        "half": around(0.58, 1.0, granule),
+        "full": around(0.75, 1.0, granule),
+        "stand": stand(),
         "single": pert(-3, 0, 3),
         "pyramid": pert(-2.5, 0.5, 3.5),
         "plain": pert(-3, 0, 3),
@@ -81,7 +98,7 @@ def margin(program, x):
         works = x["trait3" if group == "Cry3" else "trait34"]
         through = through * (1 - (x[group] * works + (1 - x[group]) * FAILED[group]))
     left = bare * (1 - NEIGHBOURS) + (1 - bare) * through if groups else 1
-    bushels = np.maximum(0, x["yield"] * (1 - np.minimum(1, hit * left)) + x[gain])
+    bushels = np.maximum(0, x["yield"] * x["stand"] * (1 - np.minimum(1, hit * left)) + x[gain])
     return (x["price"] - x["handling"]) * bushels - cost
 
 

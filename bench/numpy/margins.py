@@ -27,7 +27,7 @@ def keep_from_weeds(weeds, columns, common):
     load = None
     most = 0.0
     for weed in weeds:
-        one = weed["firstPlantLossPct"] * columns[weed["density"]]
+        one = columns[weed["loss"]] * columns[weed["density"]]
         rest = left(weed["cuts"], columns)
         if rest is not None:
             one *= rest
