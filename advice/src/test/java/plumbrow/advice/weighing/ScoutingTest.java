@@ -22,6 +22,7 @@ import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.calendar.PassChange;
 import plumbrow.advice.calendar.ProgramChanges;
 import plumbrow.advice.gates.Standing;
+import plumbrow.advice.names.UnknownNames;
 import plumbrow.advice.pests.ScoutingSample;
 import plumbrow.advice.program.Done;
 import plumbrow.advice.program.Pass;
@@ -235,6 +236,17 @@ class ScoutingTest {
                         .weigh(100))
                 .isInstanceOf(SeasonGapException.class)
                 .hasMessageContaining("only passes against insects can wait for a count");
+    }
+
+    @Test
+    @DisplayName("an insect that does not press on the field is a name that refers to nothing, with the nearest that does")
+    void unknownName() {
+        Season season = field(MEAN, null, spray(2, "Guard", 4).waitingFor(new ScoutingTrigger("soybean aphids", 2, 0.0)))
+                .season();
+        assertThat(UnknownNames.of(season)).singleElement().satisfies(unknown -> {
+            assertThat(unknown.column()).isEqualTo("scout_insect");
+            assertThat(unknown.sentence()).contains("soybean aphids", "did you mean soybean aphid?");
+        });
     }
 
     @Test
