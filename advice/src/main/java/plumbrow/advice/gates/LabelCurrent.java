@@ -12,7 +12,8 @@ import plumbrow.advice.shelf.ProductCare;
  *
  * <p>Protects the law. Unknown where nobody has; conditional where it was more than a year before the day of the advice,
  * since labels change. Exactly a year is within it. A year is our own rule, no source. Unknown too for each value that touches
- * this field and that the label in the book and the workbook say differently, until a person settles it.
+ * this field and that the label in the book and the workbook say differently, until a person settles it; conditional where what
+ * counts forbids more than the label.
  *
  * <p>Needs: the day the label was held against the book; where the label itself is in the book, what differs from it.
  */
@@ -25,14 +26,17 @@ final class LabelCurrent extends CareGate {
     public List<Finding> check(Case at) {
         Stream<Finding> differing = at.index().season().shelf().labels().differences().stream()
                 .filter(one -> touches(at, one))
-                .map(one -> unknown(
-                                one.product(),
-                                "The label says " + one.what() + ": " + one.label() + "; the workbook says "
-                                        + one.workbook() + ". Nobody has settled which one holds; until then the checks go"
-                                        + " by " + one.counts() + ".",
-                                "Hold it against the label's page on the shelf and settle it.")
-                        .standingIn(one.source()));
+                .map(one -> differing(one).standingIn(one.source()));
         return Stream.concat(super.check(at).stream(), differing).toList();
+    }
+
+    private Finding differing(LabelDifference one) {
+        String says = "The label says " + one.what() + ": " + one.label() + "; the workbook says " + one.workbook()
+                + ". Nobody has settled which one holds; until then the checks go by " + one.counts() + ".";
+        String settle = "Hold it against the label's page on the shelf and settle it there, or in the workbook.";
+        return one.stricter()
+                ? unknown(one.product(), says, settle)
+                : conditional(one.product(), says + " That forbids more than the label.", settle);
     }
 
     private static boolean touches(Case at, LabelDifference one) {

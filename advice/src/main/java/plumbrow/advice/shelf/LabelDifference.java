@@ -11,6 +11,7 @@ import plumbrow.advice.field.Crop;
  * @param what what it is of, in a person's words, such as "plant-back interval, alfalfa"
  * @param label what the label says, with its unit
  * @param workbook what the workbook says, with its unit
+ * @param stricter whether the label forbids more than what counts, or nobody can tell
  * @param counts what the checks go by until it is settled, with its unit
  * @param source the label and its page
  */
@@ -22,4 +23,5 @@ public record LabelDifference(
         String label,
         String workbook,
         String counts,
+        boolean stricter,
         String source) {}

@@ -64,6 +64,11 @@ final class Differences {
     private static LabelDifference difference(
             Shelf counting, String product, LabelFile label, Said one, String workbook) {
         PropertyWords words = PropertyWords.of(one.property);
+        String counts = ConfirmedShelf.found(counting, product, one.row, one.property);
+        boolean held = !counts.isEmpty()
+                && TwoWords.stricter(one.row, one.property, counts, one.value)
+                        .filter(counts::equals)
+                        .isPresent();
         String row = one.row.words();
         return new LabelDifference(
                 product,
@@ -72,7 +77,8 @@ final class Differences {
                 words.title().toLowerCase(Locale.ROOT) + (row.isEmpty() ? "" : ", " + row),
                 words.with(one.value),
                 words.with(workbook),
-                words.with(ConfirmedShelf.found(counting, product, one.row, one.property)),
+                words.with(counts),
+                !held,
                 label.words() + (one.page > 0 ? ", page " + one.page : ""));
     }
 

@@ -160,6 +160,7 @@ class CombinedCropsTest {
                         "155 days",
                         "120 days",
                         "120 days",
+                        true,
                         "label of 2026-03-01, page 1"));
         LabelValue alfalfa = value(written, "plant-backs.alfalfa.days");
         made.addAll(values(written).decide(alfalfa, Verdict.WORKBOOK, "", "R. Voss", NOON));
