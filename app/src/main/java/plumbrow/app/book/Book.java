@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
@@ -196,18 +197,64 @@ public final class Book implements AutoCloseable {
 
     /** As {@link #bring(Season, Instant, boolean)}, by somebody whom the history of changes names. */
     public Brought bring(By by, Season season, boolean over) {
-        return database.write(sql -> {
-            SeasonRows rows = new SeasonRows(sql);
-            DeskChangeRows changes = new DeskChangeRows(JdbcClient.create(sql));
-            Optional<Season> before = rows.season(season.year());
-            List<String> gone = before.map(held -> changes.lost(held, season)).orElse(List.of());
-            if (!gone.isEmpty() && !over) {
+        return bring(by, season, coming -> {
+            if (!coming.gone().isEmpty() && !over) {
                 throw new MeanwhileException("Season " + season.year()
                         + " was changed in the book since a workbook was last brought in, and this one has it otherwise: "
-                        + String.join("; ", gone) + ". Nothing was changed.");
+                        + String.join("; ", coming.gone()) + ". Nothing was changed.");
             }
+        });
+    }
+
+    /**
+     * What bringing a season in would change.
+     *
+     * @param replaces whether the book holds a season of that year
+     * @param rows the rows that would be otherwise; lines of the log that the season lacks stay and are not among them; none where
+     *     the book holds no season of that year
+     * @param gone what was changed in the book since a season of that year was last brought in and would not be as it is, in
+     *     words
+     */
+    public record Incoming(boolean replaces, List<RowChange> rows, List<String> gone) {}
+
+    /** What bringing a season in would change; nothing is changed. */
+    public Incoming incoming(Season season) {
+        return database.read(sql -> incoming(sql, season));
+    }
+
+    private static Incoming incoming(JdbcOperations sql, Season season) {
+        Optional<Season> before = new SeasonRows(sql).season(season.year());
+        List<String> gone = new ArrayList<>();
+        List<RowChange> rows = new ArrayList<>();
+        before.ifPresent(held -> {
+            gone.addAll(new DeskChangeRows(JdbcClient.create(sql)).lost(held, season));
+            gone.addAll(new ChangeRows(sql).lost(held, season));
+            ChangeRows.differences(held, season).stream()
+                    .filter(row -> !row.table().equals(LOG) || row.before() == null)
+                    .forEach(rows::add);
+        });
+        return new Incoming(before.isPresent(), List.copyOf(rows), List.copyOf(gone));
+    }
+
+    private static final String LOG = "log";
+
+    /**
+     * As {@link #bring(By, Season, boolean)}, as far as somebody agrees to what it would change.
+     *
+     * @param agreeing may refuse by an exception of its own, which comes out as it is; nothing is changed then
+     */
+    public Brought bring(By by, Season season, Consumer<Incoming> agreeing) {
+        return writing(own -> sql -> {
+            SeasonRows rows = new SeasonRows(sql);
+            Optional<Season> before = rows.season(season.year());
+            Incoming coming = incoming(sql, season);
+            own.ask(() -> {
+                agreeing.accept(coming);
+                return coming;
+            });
+            List<String> gone = coming.gone();
             rows.replace(season);
-            changes.forget(season.year());
+            new DeskChangeRows(JdbcClient.create(sql)).forget(season.year());
             LogLine.Merged log = new LogRows(JdbcClient.create(sql)).merge(season, by.at());
             Season now = rows.season(season.year()).orElseThrow();
             if (before.isEmpty() || !before.get().equals(now)) {
@@ -268,7 +315,7 @@ public final class Book implements AutoCloseable {
 
     /** As {@link #change}, for a change that looks at more than the season as it was put in. */
     public void changeHeld(Function<Held, Season> change) {
-        changeHeld(By.unsaid(null), change);
+        changeHeld(By.unsaid(Instant.now()), change);
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -13,7 +14,10 @@ import org.springframework.jdbc.core.JdbcOperations;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import plumbrow.advice.season.Season;
 import plumbrow.documents.workbook.edit.RowChange;
+import plumbrow.documents.workbook.edit.RowName;
 import plumbrow.documents.workbook.edit.SeasonDiff;
+import plumbrow.documents.workbook.form.Sheet;
+import plumbrow.documents.workbook.sheet.Sheets;
 
 /** The changes of seasons, row by row: only ever added to. Works inside the transaction of whoever calls. */
 final class ChangeRows {
@@ -56,7 +60,7 @@ final class ChangeRows {
     }
 
     /** A season that a program made may hold distributions that no column takes: then there are no rows as texts. */
-    private static List<RowChange> differences(Season before, Season after) {
+    static List<RowChange> differences(Season before, Season after) {
         try {
             return SeasonDiff.between(before, after);
         } catch (IllegalArgumentException unshown) {
@@ -66,6 +70,43 @@ final class ChangeRows {
 
     private static @Nullable String json(@Nullable Map<String, String> row) {
         return row == null ? null : RowJson.of(row);
+    }
+
+    /** Tables of which {@link DeskChangeRows} tells by programs and things around a field. */
+    private static final Set<String> TOLD_ELSEWHERE =
+            Set.of("programs", "passes", "sprays", "tillage", "surroundings", "log");
+
+    /**
+     * Rows that were changed in the book since a workbook was last brought in, and that a coming season has otherwise than the
+     * one held, in words.
+     */
+    List<String> lost(Season held, Season coming) {
+        List<SeasonChange> changes = all(held.year());
+        int since = 0;
+        for (int i = 0; i < changes.size(); i++) {
+            since = changes.get(i).way() == By.Way.WORKBOOK ? i + 1 : since;
+        }
+        Set<String> touched = new LinkedHashSet<>();
+        changes.subList(since, changes.size()).stream()
+                .flatMap(change -> change.rows().stream())
+                .filter(row -> !TOLD_ELSEWHERE.contains(row.table()))
+                .forEach(row -> {
+                    touched.add(words(row.table(), row.before()));
+                    touched.add(words(row.table(), row.after()));
+                });
+        return differences(held, coming).stream()
+                .filter(row -> !row.columns().equals(List.of("boundary")))
+                .map(row -> words(row.table(), row.before() == null ? row.after() : row.before()))
+                .filter(touched::contains)
+                .distinct()
+                .map(name -> "the row " + name)
+                .toList();
+    }
+
+    private static String words(String table, @Nullable Map<String, String> row) {
+        return row == null
+                ? ""
+                : Sheets.named(table).map((Sheet<?> sheet) -> RowName.of(sheet, row)).orElse("");
     }
 
     private record Head(

@@ -48,6 +48,8 @@ public final class Commands {
                 .addSubcommand(new CommandLine(new BookCommand(screen))
                         .addSubcommand(new BookImport(screen))
                         .addSubcommand(new BookExport(screen)))
+                .addSubcommand(new RowCommand(screen))
+                .addSubcommand(new HistoryCommand(screen))
                 .addSubcommand(new LogCommand(screen))
                 .addSubcommand(new ReadCommand(screen))
                 .addSubcommand(new CardCommand(screen))

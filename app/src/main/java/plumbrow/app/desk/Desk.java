@@ -58,6 +58,9 @@ import plumbrow.app.desk.plan.PlanPage;
 import plumbrow.app.desk.plan.Plans;
 import plumbrow.app.desk.rows.EnterPage;
 import plumbrow.app.desk.rows.HistoryPage;
+import plumbrow.app.desk.rows.ImportPage;
+import plumbrow.app.desk.rows.IncomingWorkbooks;
+import plumbrow.app.desk.rows.RowsApi;
 import plumbrow.app.desk.rows.RowsPage;
 import plumbrow.app.desk.rows.StartPage;
 import plumbrow.app.desk.search.SearchPage;
@@ -111,6 +114,7 @@ import plumbrow.app.desk.years.YearsPage;
     FiguresPage.class,
     HoursPage.class,
     HistoryPage.class,
+    ImportPage.class,
     IngredientsPage.class,
     LogApi.class,
     LogPage.class,
@@ -123,6 +127,7 @@ import plumbrow.app.desk.years.YearsPage;
     PestsPage.class,
     PlanPage.class,
     ReadingPage.class,
+    RowsApi.class,
     RowsPage.class,
     SearchPage.class,
     SeasonPage.class,
@@ -152,6 +157,11 @@ public class Desk {
     @Bean
     DemoDesk demo() {
         return new DemoDesk(book -> open(book, 0));
+    }
+
+    @Bean
+    IncomingWorkbooks incomingWorkbooks() {
+        return new IncomingWorkbooks();
     }
 
     @Bean

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -144,9 +145,14 @@ public final class DeskBook implements AutoCloseable {
         book.begin(by, first);
     }
 
-    /** Puts a season in the place of that of its year, as a workbook does. */
-    public Book.Brought bring(By by, Season season, boolean over) {
-        return book.bring(by, season, over);
+    /** What bringing a season in would change; nothing is changed. */
+    public Book.Incoming incoming(Season season) {
+        return book.incoming(season);
+    }
+
+    /** Puts a season in the place of that of its year, as a workbook does, as far as somebody agrees to what it changes. */
+    public Book.Brought bring(By by, Season season, Consumer<Book.Incoming> agreeing) {
+        return book.bring(by, season, agreeing);
     }
 
     /** Every change of a season, in the order of writing. */

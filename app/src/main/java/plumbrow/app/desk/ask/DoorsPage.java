@@ -20,6 +20,7 @@ import org.springframework.web.multipart.MultipartFile;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.MeanwhileException;
 import plumbrow.app.desk.DeskBook;
+import plumbrow.app.desk.rows.IncomingWorkbooks;
 import plumbrow.app.desk.shown.Shown;
 import plumbrow.documents.workbook.Fault;
 import plumbrow.documents.workbook.WorkbookFaults;
@@ -30,11 +31,13 @@ import plumbrow.documents.workbook.WorkbookReader;
 public class DoorsPage {
     private final DeskBook book;
     private final DemoDesk demo;
+    private final IncomingWorkbooks waiting;
     private final Clock clock;
 
-    public DoorsPage(DeskBook book, DemoDesk demo, Clock clock) {
+    public DoorsPage(DeskBook book, DemoDesk demo, IncomingWorkbooks waiting, Clock clock) {
         this.book = book;
         this.demo = demo;
+        this.waiting = waiting;
         this.clock = clock;
     }
 
@@ -45,22 +48,17 @@ public class DoorsPage {
         return "demo";
     }
 
-    /** Takes in a workbook, whole or not at all. */
+    /** Takes in a workbook, whole or not at all; where the book has its year, what it would change is shown first. */
     @PostMapping("/workbook")
     String take(
             @RequestParam(name = "workbook", required = false) @Nullable List<MultipartFile> files,
-            @RequestParam(defaultValue = "") String replace,
             Model model,
             HttpServletResponse response) {
         try {
             Season season = read(files == null ? List.of() : files);
             boolean there = book.season().map(Season::year).filter(year -> year == season.year()).isPresent();
-            if (there && !replace.equals("yes")) {
-                return refused(
-                        "The book has a season " + season.year() + " already. Say below that the workbook takes its place,"
-                                + " and send it again.",
-                        model,
-                        response);
+            if (there) {
+                return "redirect:/season/import/" + waiting.hold(season);
             }
             book.bring(season, clock.instant());
             return "redirect:/";

@@ -1,13 +1,16 @@
 package plumbrow.app.desk.calendar;
 
 import jakarta.servlet.http.HttpServletResponse;
+import java.time.Clock;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicReference;
+import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.util.MultiValueMap;
+import org.springframework.web.bind.annotation.CookieValue;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -19,12 +22,17 @@ import plumbrow.advice.calendar.SeasonTrials;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
+import plumbrow.app.book.By;
 import plumbrow.app.book.MeanwhileException;
+import plumbrow.app.book.SeasonChange;
 import plumbrow.app.desk.Asked;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.door.NotHereException;
+import plumbrow.app.desk.rows.Remembered;
 import plumbrow.app.desk.shown.Shown;
 import plumbrow.documents.picture.SeasonPicture;
+import plumbrow.documents.workbook.edit.EditFaults;
+import plumbrow.documents.workbook.edit.RowChange;
 
 /** The season picture of a program: its days, its passes to be moved, and the way to keep a change. */
 @Controller
@@ -35,11 +43,12 @@ public class CalendarPage {
 
     private final DeskBook book;
     private final Trials trials;
-    private final Kept kept = new Kept();
+    private final Clock clock;
 
-    public CalendarPage(DeskBook book, Trials trials) {
+    public CalendarPage(DeskBook book, Trials trials, Clock clock) {
         this.book = book;
         this.trials = trials;
+        this.clock = clock;
     }
 
     @GetMapping("/fields/{name}/season")
@@ -93,6 +102,7 @@ public class CalendarPage {
     String keep(
             @PathVariable String name,
             @RequestParam MultiValueMap<String, String> asked,
+            @CookieValue(name = Remembered.WHO, defaultValue = "") String known,
             Model model,
             HttpServletResponse response) {
         Season season = Asked.season(book);
@@ -104,17 +114,13 @@ public class CalendarPage {
             return page(name, asked, model, response);
         }
         String shown = added ? Shown.text(asked.getFirst("name")).strip() : program;
-        AtomicReference<@Nullable ProgramKept> made = new AtomicReference<>();
+        Optional<Integer> made;
         try {
-            book.changeHeld(held -> {
+            made = book.changeHeld(by(season, known), held -> {
                 demandSeen(held.written(), field, program, asked);
                 // What a confirmed label allows holds too, though it is not written into the season.
                 changed(held.season(), field, program, boxes, added, shown);
-                Season after = changed(held.written(), field, program, boxes, added, shown);
-                if (!after.equals(held.written())) {
-                    made.set(new ProgramKept(held.written(), after, field.name(), shown, added));
-                }
-                return after;
+                return changed(held.written(), field, program, boxes, added, shown);
             });
         } catch (ProgramChangeException fault) {
             return again(name, program, boxes.with(fault), asked, model, response);
@@ -123,10 +129,9 @@ public class CalendarPage {
             response.setStatus(HttpStatus.CONFLICT.value());
             return again;
         }
-        ProgramKept change = made.get();
-        String done = change == null
+        String done = made.isEmpty()
                 ? "&done=nothing"
-                : "&done=" + (added ? "added" : "changed") + "&kept=" + kept.remember(change);
+                : "&done=" + (added ? "added" : "changed") + "&kept=" + made.get();
         return "redirect:/fields/" + Shown.part(name) + "/season?program=" + Shown.part(shown) + done;
     }
 
@@ -169,24 +174,55 @@ public class CalendarPage {
 
     /** Takes a kept change out of the book, as long as its program is as it was kept and nobody chose it. */
     @PostMapping("/fields/{name}/season/undo")
-    String undo(@PathVariable String name, @RequestParam(defaultValue = "") String kept) {
-        Field field = Asked.field(Asked.season(book), name);
-        ProgramKept change = this.kept
-                .find(kept)
-                .filter(one -> one.field().equals(field.name()))
-                .orElse(null);
-        boolean can = change != null;
-        if (change != null) {
+    String undo(
+            @PathVariable String name,
+            @RequestParam(defaultValue = "") String kept,
+            @CookieValue(name = Remembered.WHO, defaultValue = "") String known) {
+        Season season = Asked.season(book);
+        Field field = Asked.field(season, name);
+        Optional<SeasonChange> change = change(season, field, kept);
+        boolean can = change.isPresent();
+        if (change.isPresent()) {
             try {
-                book.changeHeld(change::undone);
-                this.kept.forget(kept);
-            } catch (MeanwhileException late) {
+                book.undo(change.get().number(), by(season, known));
+            } catch (MeanwhileException | EditFaults late) {
                 can = false;
             }
         }
-        String program =
-                change == null || (change.added() && can) ? "" : "program=" + Shown.part(change.program()) + "&";
+        String program = change.flatMap(CalendarPage::program)
+                .filter(one -> Asked.season(book).programs(name).stream()
+                        .map(Program::name)
+                        .anyMatch(one::equals))
+                .map(one -> "program=" + Shown.part(one) + "&")
+                .orElse("");
         return "redirect:/fields/" + Shown.part(name) + "/season?" + program + (can ? "done=undone" : "done=late");
+    }
+
+    /** A change of a program of the field that stands. */
+    private Optional<SeasonChange> change(Season season, Field field, String number) {
+        return number.isEmpty()
+                ? Optional.empty()
+                : book.changes(season.year()).stream()
+                        .filter(one -> String.valueOf(one.number()).equals(number)
+                                && !one.takenBack()
+                                && one.rows().stream().allMatch(row -> cell(row, "field").equals(field.name())))
+                        .findFirst();
+    }
+
+    private static Optional<String> program(SeasonChange change) {
+        return change.rows().stream()
+                .map(row -> cell(row, "program"))
+                .filter(program -> !program.isEmpty())
+                .findFirst();
+    }
+
+    private static String cell(RowChange row, String key) {
+        Map<String, String> cells = row.after() == null ? row.before() : row.after();
+        return cells == null ? "" : cells.getOrDefault(key, "");
+    }
+
+    private By by(Season season, String known) {
+        return new By(Remembered.read(known).orElse(season.adviser()), "", By.Way.DESK, clock.instant());
     }
 
     private String page(String name, MultiValueMap<String, String> asked, Model model, HttpServletResponse response) {
@@ -216,8 +252,7 @@ public class CalendarPage {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
         }
         String undo = Shown.text(asked.getFirst("kept"));
-        boolean can =
-                kept.find(undo).filter(one -> one.field().equals(field.name())).isPresent();
+        boolean can = change(season, field, undo).isPresent();
         model.addAttribute(
                 "view",
                 new CalendarView(

@@ -4,7 +4,6 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -25,6 +24,7 @@ import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.app.desk.shown.Part;
 import plumbrow.app.rows.ChangeWords;
+import plumbrow.app.rows.Changes;
 import plumbrow.documents.workbook.edit.EditFaults;
 
 /** Every change of the season: who, when, what from, what to, why; each can be taken back, and an undo too. */
@@ -86,12 +86,7 @@ public class HistoryPage {
         } catch (DateTimeException noDay) {
             fault = "found \"" + since + "\", expected a day as 2026-03-02.";
         }
-        List<SeasonChange> changes = new ArrayList<>();
-        for (SeasonChange change : book.changes(season.year())) {
-            if (from == null || (change.at() != null && !change.at().isBefore(from.atStartOfDay(ZoneId.systemDefault()).toInstant()))) {
-                changes.add(change);
-            }
-        }
+        List<SeasonChange> changes = new ArrayList<>(Changes.since(book.changes(season.year()), from));
         Collections.reverse(changes);
         Part<SeasonChange> part = Part.of(changes, page);
         model.addAttribute(
