@@ -11,8 +11,8 @@ import plumbrow.documents.workbook.WorkbookReader;
 
 /**
  * An invented season: three growers, sixteen fields of corn, soybeans and wheat in two states, whose honest answers
- * differ. People, farms, counties and products are invented; states, active ingredients and the sources named for
- * science are real.
+ * differ. People, farms and products are invented; states, counties and the ground, active ingredients and the sources
+ * named for science are real.
  *
  * <p>It travels inside Plumbrow as a workbook folder and is read by the same reader as anyone's workbook.
  */
