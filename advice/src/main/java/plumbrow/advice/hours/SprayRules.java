@@ -8,6 +8,7 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.hours.HourRule.Kind;
 import plumbrow.advice.hours.HourRule.Whose;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.LabelLimit;
 import plumbrow.advice.shelf.ProductCare;
 import plumbrow.advice.shelf.UseTerms;
 import plumbrow.advice.tank.HourLimit;
@@ -30,7 +31,10 @@ public final class SprayRules {
     public static List<HourRule> of(
             Season season, Field field, List<String> products, boolean leaves, Practice practice) {
         List<HourRule> rules = new ArrayList<>();
-        products.stream().distinct().forEach(product -> label(season, field, product, rules));
+        for (String product : products.stream().distinct().toList()) {
+            label(season, field, product, rules);
+            words(season, field, product, practice, rules);
+        }
         for (HourLimit limit : season.work().means().tank().limits()) {
             boolean here = (limit.state() == null || limit.state().equals(field.state()))
                     && (limit.product() == null || products.contains(limit.product()));
@@ -65,6 +69,27 @@ public final class SprayRules {
             rules.add(HourRule.unread(Kind.RAIN_FREE, owner, "whether it may go out ahead of rain", source));
         } else if (ahead > 0) {
             rules.add(label(Kind.RAIN_FREE, owner, (double) ahead, null, source));
+        }
+    }
+
+    /** What the label says in its own words of the hours of the day and of inversions. */
+    private static void words(Season season, Field field, String product, Practice practice, List<HourRule> rules) {
+        boolean told = season.work().means().tank().limits().stream()
+                .anyMatch(limit -> product.equals(limit.product())
+                        && (limit.measure() == HourLimit.Measure.AFTER_SUNRISE
+                                || limit.measure() == HourLimit.Measure.BEFORE_SUNSET));
+        String owner = "label of " + product;
+        for (LabelLimit limit : season.shelf().labels().limits()) {
+            if (!limit.product().equals(product) || (limit.crop() != null && limit.crop() != field.crop())) {
+                continue;
+            }
+            if (limit.kind() == LabelLimit.Kind.HOURS && !told) {
+                rules.add(HourRule.unread(
+                        Kind.DARK, owner, "its hours of day as numbers (“" + limit.value() + "”)", limit.source()));
+            } else if (limit.kind() == LabelLimit.Kind.INVERSION) {
+                rules.add(label(
+                        Kind.INVERSION, owner, practice.afterSunriseH(), practice.beforeSunsetH(), limit.source()));
+            }
         }
     }
 

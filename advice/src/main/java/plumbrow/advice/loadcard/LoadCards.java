@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.loadcard.LoadCard.Finding;
 import plumbrow.advice.loadcard.LoadCard.Line;
@@ -24,6 +25,7 @@ import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.ActiveName;
 import plumbrow.advice.shelf.Droplets;
+import plumbrow.advice.shelf.LabelLimit;
 import plumbrow.advice.shelf.LabelUse;
 import plumbrow.advice.shelf.MixRule;
 import plumbrow.advice.shelf.Product;
@@ -120,6 +122,9 @@ public final class LoadCards {
         room(lines, loads);
         List<LoadCard.NozzleChoice> nozzles = nozzles(carrier, limits);
         LoadCard.Catch catching = catching(carrier);
+        labelLimits(LabelLimit.Kind.DUTY)
+                .forEach(limit -> find(
+                        Weight.MIND, "The label of " + limit.product() + ": " + limit.value() + ".", limit.source()));
         List<String> wear = wear();
         Integer reentry = reentry();
         List<Finding> sorted = findings.stream()
@@ -267,7 +272,7 @@ public final class LoadCards {
         if (measured == null) {
             find(
                     Weight.LOOK_UP,
-                    name + ": " + Numbers.plain(exact.value()) + " " + exact.unit().symbol()
+                    name + ": " + Numbers.read(exact.value(), exact.unit().symbol())
                             + " can't be measured within the label; take a finer tool or mix a larger load.",
                     "");
         } else if (Math.abs(measured.offPct()) > 2) {
@@ -324,14 +329,14 @@ public final class LoadCards {
         }
         Amount needed = total.in(there.unit());
         if (needed.value() > there.value() * (1 + 1e-9)) {
-            double short_ = needed.value() - there.value();
-            String open = containers(new Amount(short_, there.unit()), care);
+            double missing = needed.value() - there.value();
+            String open = containers(new Amount(missing, there.unit()), care);
             find(
                     Weight.MIND,
-                    name + ": " + Numbers.fixed(short_, 1) + " " + there.unit().symbol() + " short of what the job takes" + open
+                    name + ": " + Numbers.read(missing, there.unit().symbol()) + " short of what the job takes" + open
                             + ".",
                     "sheet shelf");
-            return "short by " + Numbers.fixed(short_, 1) + " " + there.unit().symbol();
+            return "short by " + Numbers.read(missing, there.unit().symbol());
         }
         return "enough: " + there.text() + " on hand";
     }
@@ -470,7 +475,7 @@ public final class LoadCards {
         }
         Optional<WaterTest> test = tank.water(trip.field().farm());
         if (test.isEmpty()) {
-            find(Weight.LOOK_UP, "No water test of the farm is on file: what the water needs is unknown.", "sheet water_tests");
+            find(Weight.LOOK_UP, "No water test of the farm is on file: what the water needs is unknown.", "the water tests of the workbook");
             return "What the water needs is unknown: no test on file.";
         }
         WaterTest water = test.get();
@@ -682,6 +687,21 @@ public final class LoadCards {
         return choices;
     }
 
+    /** The product whose label names other nozzles only; empty where this one may be used. */
+    private Optional<String> namesOthers(String nozzle) {
+        return labelLimits(LabelLimit.Kind.NOZZLES)
+                .filter(limit -> limit.names().stream().noneMatch(name -> name.equalsIgnoreCase(nozzle)))
+                .map(LabelLimit::product)
+                .findFirst();
+    }
+
+    private Stream<LabelLimit> labelLimits(LabelLimit.Kind kind) {
+        return season.shelf().labels().limits().stream()
+                .filter(limit -> limit.kind() == kind
+                        && trip.products().contains(limit.product())
+                        && (limit.crop() == null || limit.crop() == trip.field().crop()));
+    }
+
     private LoadCard.NozzleChoice choice(
             String name, List<Nozzle> chart, double gpm, double carrier, double spacing, LoadCard.Limits limits) {
         String size = chart.get(0).size();
@@ -703,6 +723,11 @@ public final class LoadCards {
                     "its chart goes from " + Numbers.plain(low) + " to " + Numbers.plain(high) + " psi");
         }
         Droplets found = at.droplets();
+        Optional<String> others = namesOthers(name);
+        if (others.isPresent()) {
+            return new LoadCard.NozzleChoice(
+                    name, size, psi, found, false, "the label of " + others.get() + " names other nozzles only");
+        }
         if (limits.finest() == null || limits.coarsest() == null) {
             return new LoadCard.NozzleChoice(name, size, psi, found, false, "what the labels ask is not read");
         }

@@ -86,7 +86,6 @@ final class Measures {
     /** A total, told in a unit a person buys by. */
     static String total(Amount amount) {
         FarmUnit big = amount.unit().dimension() == Dimension.VOLUME ? FarmUnit.GAL : FarmUnit.LB;
-        Amount told = amount.in(big);
-        return text(Math.rint(told.value() * 100) / 100) + " " + big.symbol();
+        return Numbers.read(amount.in(big).value(), big.symbol());
     }
 }

@@ -194,7 +194,7 @@ public final class Days {
                 trip.number(),
                 true,
                 trip.sprayed(),
-                trip.words(),
+                trip.words() + waitsFor(trip),
                 trip.acres(),
                 planned,
                 ChronoUnit.DAYS.between(planned, day),
@@ -212,6 +212,15 @@ public final class Days {
                         ? trip.machines(season).stream().map(one -> one.name()).findFirst().orElse(null)
                         : hours.machine(),
                 hours == null ? null : hours.neededHours());
+    }
+
+    /** What scouting must find before it goes out. */
+    private static String waitsFor(SprayTrip trip) {
+        return trip.passes().stream()
+                .flatMap(pass -> Optional.ofNullable(pass.trigger()).stream())
+                .map(trigger -> ", " + trigger.words() + ": scout first")
+                .findFirst()
+                .orElse("");
     }
 
     private static int order(Standing standing) {

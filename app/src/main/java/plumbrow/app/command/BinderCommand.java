@@ -47,7 +47,7 @@ final class BinderCommand implements Callable<Integer> {
         Advice advice = FieldsBar.show(
                 screen, season.fields().size(), bar -> Adviser.advise(season, WeighingOptions.DEFAULT, bar));
         if (pages) {
-            Binder.write(season, advice, recordHead(), out);
+            Binder.write(season, advice, recordHead(), from::weather, out);
         } else {
             AdviceSheet.write(season, advice, out);
         }

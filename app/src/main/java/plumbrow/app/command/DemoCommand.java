@@ -66,7 +66,9 @@ final class DemoCommand implements Callable<Integer> {
                 screen, season.fields().size(), bar -> Adviser.advise(season, WeighingOptions.DEFAULT, bar));
         Path pages = folder.resolve("binder.pdf");
         Path sheet = folder.resolve("advice.xlsx");
-        Binder.write(season, advice, recordHead(file), pages);
+        try (Book book = Book.open(file)) {
+            Binder.write(season, advice, recordHead(file), book::weather, pages);
+        }
         AdviceSheet.write(season, advice, sheet);
         screen.say(json ? Json.of(advice) : AdviceWords.of(advice, Map.of()));
         if (!json) {

@@ -8,9 +8,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.hours.HourlyWeather;
+import plumbrow.advice.hours.MeasuredDays;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weeds.WeatherDay;
 import plumbrow.advice.weeds.WeedBook;
@@ -82,15 +84,37 @@ public final class WeatherIntake {
     public static Taken take(Book book, String name, byte[] bytes, WeatherAsked asked, Instant at) {
         WeatherRead read = WeatherFile.read(name, bytes, asked);
         if (read.days().isEmpty()) {
-            return new Taken(read, book.keepWeather(name, bytes, read, at).already());
+            boolean already = book.keepWeather(name, bytes, read, at).already();
+            int years = days(book, MeasuredDays.of(read.weather()));
+            return new Taken(years == 0 ? read : told(read, years), already);
         }
-        List<Boolean> changed = new ArrayList<>();
+        int years = days(book, read.days());
+        return new Taken(told(read, years), years == 0);
+    }
+
+    /** Puts days into the latest season; how many whole seasons of them were new. */
+    private static int days(Book book, List<WeatherDay> days) {
+        if (days.isEmpty()) {
+            return 0;
+        }
+        AtomicInteger years = new AtomicInteger();
         book.change(season -> {
-            Season with = withDays(season, read.days());
-            changed.add(!with.equals(season));
+            Season with = withDays(season, days);
+            int more = with.pests().weedBook().days().size() - season.pests().weedBook().days().size();
+            years.set(with.equals(season) ? 0 : Math.max(1, more / DAYS_OF_SEASON));
             return with;
         });
-        return new Taken(read, changed.contains(false));
+        return years.get();
+    }
+
+    private static WeatherRead told(WeatherRead read, int years) {
+        List<String> notes = new ArrayList<>(read.notes());
+        notes.add(
+                years == 0
+                        ? "No new season was whole from March 1 to September 30, so no days went to the season."
+                        : (years == 1 ? "One whole season" : years + " whole seasons")
+                                + " of days went to the measured days of the season, from which lateness is reckoned.");
+        return new WeatherRead(read.format(), read.weather(), read.days(), notes);
     }
 
     /** Whole seasons only, from 1 March to 30 September: a year with a gap is none of the seasons that may come. */

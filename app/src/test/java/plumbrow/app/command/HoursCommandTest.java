@@ -141,6 +141,33 @@ class HoursCommandTest {
         }
     }
 
+    /** Hours of a whole season give its days too; one hour without rain, and the day is none, so the season is none. */
+    @Test
+    void hoursOfAWholeSeasonGiveItsDays() throws IOException {
+        StringBuilder whole = new StringBuilder("time_beginning,temperature_c,rain_mm\n");
+        StringBuilder gap = new StringBuilder(whole);
+        for (var at = LocalDate.of(2014, 3, 1).atStartOfDay();
+                at.isBefore(LocalDate.of(2014, 10, 1).atStartOfDay());
+                at = at.plusHours(1)) {
+            String line = at.toString().replace('T', ' ') + "," + (10 + at.getHour() / 2.0) + ",";
+            whole.append(line).append(at.getHour() == 3 ? "2.54" : "0").append('\n');
+            gap.append(line).append(at.getDayOfYear() == 150 && at.getHour() == 5 ? "" : "0").append('\n');
+        }
+        Path file = Files.writeString(folder.resolve("gap.csv"), gap);
+        plumbrow("hours", "import", file, "--book", book, "--place", FIELD).good();
+        try (Book opened = Book.open(book)) {
+            assertThat(opened.latestSeason().orElseThrow().pests().weedBook().days()).isEmpty();
+        }
+        Path other = Files.writeString(folder.resolve("whole.csv"), whole);
+        assertThat(plumbrow("hours", "import", other, "--book", book, "--place", FIELD).good().out())
+                .contains("One whole season of days went to the measured days");
+        try (Book opened = Book.open(book)) {
+            assertThat(opened.latestSeason().orElseThrow().pests().weedBook().days())
+                    .hasSize(214)
+                    .allMatch(day -> day.lowF() == 50 && day.highF() == 70.7 && day.rainIn() == .1);
+        }
+    }
+
     @Test
     void theLoadCardAndTheDayAreTold() throws IOException {
         taken();

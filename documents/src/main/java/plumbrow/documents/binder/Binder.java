@@ -2,6 +2,10 @@ package plumbrow.documents.binder;
 
 import java.nio.file.Path;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.hours.HourlyWeather;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.documents.FileTrouble;
@@ -32,7 +36,17 @@ public final class Binder {
      * @param recordHead as the book prints it; empty where the season comes from no book
      */
     public static void write(Season season, Advice advice, String recordHead, Path pdf) {
-        String pages = Typeface.printable(BinderPages.html(season, advice, recordHead));
+        write(season, advice, recordHead, field -> Optional.empty(), pdf);
+    }
+
+    /** The same with the hourly weather of fields, from which the season pictures have their fit hours. */
+    public static void write(
+            Season season,
+            Advice advice,
+            String recordHead,
+            Function<Field, Optional<HourlyWeather>> weather,
+            Path pdf) {
+        String pages = Typeface.printable(BinderPages.html(season, advice, recordHead, weather));
         long number = Objects.hash(advice.year(), advice.seed(), pages.hashCode());
         WholeFile.write(
                 pdf,

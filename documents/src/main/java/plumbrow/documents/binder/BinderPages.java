@@ -7,7 +7,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.hours.HourlyWeather;
 import plumbrow.advice.calendar.SeasonTrials;
 import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.season.Season;
@@ -30,10 +33,14 @@ final class BinderPages {
 
     private BinderPages() {}
 
-    static String html(Season season, Advice advice, String recordHead) {
+    static String html(
+            Season season,
+            Advice advice,
+            String recordHead,
+            Function<Field, Optional<HourlyWeather>> weather) {
         ProgramPalette palette = ProgramPalette.of(season);
         SeasonTrials seasons = new SeasonTrials(
-                season, WeighingOptions.DEFAULT.withDraws(advice.draws()).withSeed(advice.seed()));
+                season, WeighingOptions.DEFAULT.withDraws(advice.draws()).withSeed(advice.seed()), weather);
         OwnSeasons own = OwnSeasons.of(season);
         WeighingOptions few =
                 WeighingOptions.DEFAULT.withDraws(Math.min(NEXT_DRAWS, advice.draws())).withSeed(advice.seed());

@@ -45,7 +45,7 @@ public class PapersPage {
 
     @GetMapping("/binder.pdf")
     ResponseEntity<byte[]> binder(@RequestParam(defaultValue = "") String farm) throws IOException {
-        return advised(farm, "binder", ".pdf", MediaType.APPLICATION_PDF, Binder::write);
+        return advised(farm, "binder", ".pdf", MediaType.APPLICATION_PDF, this::binder);
     }
 
     @GetMapping("/advice.xlsx")
@@ -70,6 +70,10 @@ public class PapersPage {
         Season season = Asked.season(book);
         SeasonCheck check = SeasonCheck.of(season, List.of(Asked.field(season, name)));
         return file("check", ".pdf", MediaType.APPLICATION_PDF, season, file -> CheckPaper.write(check, file));
+    }
+
+    private void binder(Season season, Advice advice, Path file) {
+        Binder.write(season, advice, "", book::weather, file);
     }
 
     private ResponseEntity<byte[]> advised(String farm, String name, String ending, MediaType type, Writer writer)
