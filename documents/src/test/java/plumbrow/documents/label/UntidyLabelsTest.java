@@ -480,4 +480,36 @@ class UntidyLabelsTest {
                 "y arroyos permanentes.");
         assertThat(all(label, LabelKind.SETBACK)).containsExactly("25 ft from lakes by ground");
     }
+
+    @Test
+    void usesOfACropMayFollowTheListOfRotationalCrops() {
+        LabelPaper label = label(
+                "ROTATIONAL CROPS",
+                "Soybeans: 10 months",
+                "All other crops: 18 months",
+                "",
+                "FIELD CORN",
+                "Apply 2.4 to 3.0 qt/A preemergence.",
+                "Do not apply more than 3.0 qt per acre per year.");
+        assertThat(all(label, LabelKind.USE_RATE)).containsExactly("2.4–3 qt/ac on FIELD CORN preemergence");
+        assertThat(all(label, LabelKind.SEASON_MAX)).containsExactly("FIELD CORN: ≤ 3 qt/ac per year");
+        assertThat(all(label, LabelKind.PLANT_BACK)).containsExactly("Soybeans: 10 months", "All other crops: 18 months");
+    }
+
+    @Test
+    void aSecondVolumeOfWaterIsNoRate() {
+        LabelPaper label =
+                corn("Apply in a minimum of 10 gallons of water per acre by ground and 5 gallons per acre by air.");
+        assertThat(all(label, LabelKind.USE_RATE)).isEmpty();
+        assertThat(all(label, LabelKind.CARRIER)).containsExactly("≥ 10 gal/ac by ground", "≥ 5 gal/ac by air");
+    }
+
+    @Test
+    void adjuvantsAsPrinted() {
+        LabelPaper label = corn(
+                "Add nonionic surfactant (NIS) at 0.25% v/v (1 qt per 100 gallons of spray).",
+                "Do not add crop oil concentrate after emergence.");
+        assertThat(all(label, LabelKind.ADJUVANT))
+                .containsExactly("Add nonionic surfactant (NIS) at 0.25% v/v (1 qt per 100 gallons of spray)");
+    }
 }

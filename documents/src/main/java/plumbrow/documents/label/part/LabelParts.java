@@ -27,6 +27,7 @@ public final class LabelParts {
             new StagePart(),
             new HeightPart(),
             new NoticePart(),
+            new AdjuvantPart(),
             new FormulationPart(),
             new MakerPart(),
             new PhonePart(),

@@ -51,7 +51,9 @@ final class RatePart implements Part {
                 .toList();
         boolean areas = all.size() > 1 && all.stream().map(rate -> area(rate)).distinct().count() == all.size();
         boolean odd = Near.has(sentence, NO_RATE) && !(areas && Near.has(sentence, AGAIN));
+        boolean carrier = all.stream().anyMatch(Stuff::isCarrier);
         List<RateText> own = all.stream()
+                .filter(rate -> !(carrier && rate.amount().unit().equals("gal/ac")))
                 .filter(rate -> !Stuff.isOther(rate) && rate.of() == Of.PRODUCT && !odd)
                 .toList();
         for (RateText rate : own) {

@@ -26,6 +26,9 @@ final class SprayPart implements Part {
     private static final Pattern RAIN = Near.words("\\brain(?:fast|fall)?\\b");
     private static final Pattern AHEAD = Near.words("\\b(?:expected|forecast(?:ed)?|predicted|likely|imminent)\\b");
 
+    /** "a minimum of 10 gallons by ground and 5 gallons by air". */
+    private static final Pattern JOINED =
+            Pattern.compile("(?i)\\s*(?:(?:by|for|with)\\s(?:\\p{L}+\\s?){1,3})?,?\\s*(?:and|or)\\s+");
     private static final Pattern AVOID = Near.words("\\bavoid\\b");
     private static final Pattern NO_RAIN_AHEAD =
             Near.words("\\brain(?:fall)? is not (?:predicted|expected|forecast)|\\bno rain(?:fall)? is (?:predicted|expected|forecast)");
@@ -48,9 +51,13 @@ final class SprayPart implements Part {
         }
         int from = 0;
         Matcher gpa = GPA.matcher(text);
-        java.util.List<RateText> rates =
-                RateText.all(text).stream().filter(Stuff::isCarrier).toList();
-        if (!rates.isEmpty()) {
+        java.util.List<RateText> volumes = RateText.all(text).stream()
+                .filter(rate -> rate.amount().unit().equals("gal/ac"))
+                .toList();
+        java.util.List<RateText> rates = volumes.stream()
+                .filter(rate -> Stuff.isCarrier(rate) || rate.stuff().isBlank())
+                .toList();
+        if (volumes.stream().anyMatch(Stuff::isCarrier)) {
             for (RateText rate : rates) {
                 int next = rates.indexOf(rate) + 1 < rates.size()
                         ? rates.get(rates.indexOf(rate) + 1).from()
@@ -81,7 +88,8 @@ final class SprayPart implements Part {
     private static void put(
             Sentence sentence, Amount amount, int before, int from, int to, int next, Readings readings) {
         String text = sentence.text();
-        boolean least = LEAST.matcher(text.substring(before, to)).find()
+        boolean joined = before > 0 && JOINED.matcher(text.substring(before, from)).matches();
+        boolean least = LEAST.matcher(text.substring(joined ? 0 : before, to)).find()
                 || text.substring(to, next).toLowerCase(Locale.ROOT).matches("^[^,;]{0,25}(?:minimum|or more).*")
                 || LEAST.matcher(sentence.under()).find();
         Way behind = WayWords.in(text.substring(to, next));

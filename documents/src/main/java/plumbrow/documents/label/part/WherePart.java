@@ -12,7 +12,7 @@ final class WherePart implements Part {
     private static final Pattern ONLY = Pattern.compile(
             "(?i)(?<what>\\bfor (?:retail )?sale to and use only by\\b.*|\\bfor use only (?:by|in|on|around|at)\\b.*|\\bfor use (?:by|in|on|around|at)\\b[^.;]{2,90}\\bonly\\b.*"
                     + "|\\bfor (?:(?!sale|control|best|use\\b)[\\p{L}/-]+\\s+){1,5}(?:use(?: sites?)?|areas?|sites?) only\\b.*"
-                    + "|\\bnot (?:for (?:use|sale)|registered for (?:use|sale)) in\\b.*|\\bnot to be (?:applied to|used (?:in|on))\\b.*"
+                    + "|\\bnot (?:for (?:use|sale|distribution)|registered for (?:use|sale))\\b[^.;]{0,60}?\\bin(?:to)?\\b.*|\\bnot to be (?:applied to|used (?:in|on))\\b.*"
                     + "|^in [A-Z][\\p{L} ]{2,40}:.*\\bonly\\b.*|\\bdo not (?:use|apply|sell)[^.;]{0,30} in (?:the )?(?:states?|counties|county|parish(?:es)?) of\\b.*"
                     + "|\\b(?:may|can) (?:only )?be (?:used|applied)[^.;]{0,20} only in\\b.*|\\buse only in (?:the )?(?:states?|following|counties)\\b.*)",
             Pattern.DOTALL);

@@ -10,7 +10,7 @@ public enum Column {
     REENTRY(true, "re-?(?:stricted[- ])?entry|restricted.entry|\\bREI\\b"),
     PLANT_BACK(
             true,
-            "plant-?back|rotation(?:al)? interval|interval (?:after|from|before) |replant|months after|before planting"),
+            "plant-?back|rotation(?:al)? interval|interval (?:after|from|before) |replant|months after|before planting|^intervals? \\(?(?:in )?months\\)?$"),
     APPLICATIONS(true, "(?:number|no\\.|#|maximum) of app|max\\.? (?:no\\.? )?app|applications (?:per|/)"),
     REAPPLICATION(
             true,

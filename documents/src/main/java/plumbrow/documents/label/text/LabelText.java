@@ -14,6 +14,10 @@ public final class LabelText {
     private static final Pattern ENDED = Pattern.compile(".*[.:!?)]|.*\\d");
     private static final Pattern LEADS_IN = Pattern.compile(".{3,160}:\\s*");
     private static final int LONGEST_CAPTION = 140;
+    /** What follows the name of a crop where its uses begin, and not its wait in a list of rotational crops. */
+    private static final Pattern USES = Pattern.compile(
+            "(?i)^\\W*(?:apply|broadcast|for (?:pre|post|control|use|best|early)|use\\b|do not (?:apply|exceed|make)|make\\b|this product|directions|application|rates?\\b|timing|pre-?emergence|post-?emergence|burndown)");
+
     /** A trade mark's sign or a bar alone says nothing. */
     private static final Pattern SAYS = Pattern.compile("[\\p{L}\\p{N}]");
 
@@ -124,7 +128,9 @@ public final class LabelText {
         }
         lines.add(new Line(row, topic));
         Optional<String> named = startsAnew(row) ? CropWords.heading(text) : Optional.empty();
-        if (named.isPresent() && topic != Topic.FIRST_AID && topic != Topic.ROTATION) {
+        boolean uses = topic != Topic.ROTATION
+                || (Prose.isShout(text) && at + 1 < rows.size() && USES.matcher(rows.get(at + 1).text()).find());
+        if (named.isPresent() && topic != Topic.FIRST_AID && uses) {
             close();
             crop = named.get();
             topic = Topic.CROP;
