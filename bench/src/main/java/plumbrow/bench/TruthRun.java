@@ -17,6 +17,8 @@ import plumbrow.documents.label.LabelPaper;
 import plumbrow.documents.label.LabelReader;
 import plumbrow.documents.label.LabelReading;
 import plumbrow.documents.label.PaperSort;
+import plumbrow.documents.ocr.OcrDoubts;
+import plumbrow.documents.ocr.Tesseract;
 import plumbrow.documents.paper.Paper;
 import plumbrow.documents.paper.PaperLimits;
 import plumbrow.documents.paper.PaperTrouble;
@@ -167,13 +169,13 @@ public final class TruthRun {
 
     /** All that is stated; what is unclear or without data is not. */
     private List<Value> values(Path pdf, boolean label) {
-        Paper paper = PaperSort.read(pdf, PaperLimits.USUAL);
+        Paper paper = PaperSort.read(pdf, PaperLimits.USUAL, new Tesseract());
         List<Value> values = new ArrayList<>();
         if ((PaperSort.of(paper) == PaperSort.LABEL) != label) {
             list.append(name(pdf) + " taken for a " + PaperSort.of(paper) + "\n");
         }
         if (PaperSort.of(paper) == PaperSort.LABEL) {
-            LabelPaper read = LabelReader.read(paper);
+            LabelPaper read = OcrDoubts.over(LabelReader.read(paper), paper.optical());
             for (LabelReading.OnPaper reading : read.readings()) {
                 if (reading instanceof LabelReading.Stated stated) {
                     values.add(new Value(
@@ -186,7 +188,7 @@ public final class TruthRun {
                 }
             }
         } else {
-            SafetySheet read = SheetReader.read(paper);
+            SafetySheet read = OcrDoubts.over(SheetReader.read(paper), paper.optical());
             read.sections()
                     .forEach(section -> values.add(new Value(
                             SECTION,

@@ -24,6 +24,11 @@ public record OpticalWord(int line, String text, int left, int top, int right, i
         return other.left <= across && across <= other.right && other.top <= down && down <= other.bottom;
     }
 
+    /** The same place with other words. */
+    OpticalWord saying(String other) {
+        return new OpticalWord(line, other, left, top, right, bottom, confidence);
+    }
+
     /** The same in a picture drawn larger or smaller by a factor. */
     OpticalWord scaled(double by) {
         return new OpticalWord(

@@ -4,6 +4,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -28,6 +29,8 @@ final class ScannedPage {
     private static final int LONGEST_PX = 4200;
     private static final double SURE = 80;
     private static final double NOISE = 25;
+    private static final double HARDLY = 50;
+    private static final Pattern FRAME = Pattern.compile("[\\[\\]{}|_~]+");
     private static final double CAPITAL = .72;
     private static final double SMALL_LETTER = .53;
     private static final double BLANK = .28;
@@ -182,18 +185,30 @@ final class ScannedPage {
         List<List<OpticalWord>> lines = new ArrayList<>();
         int at = Integer.MIN_VALUE;
         for (OpticalWord word : words) {
-            boolean noise = word.confidence() < NOISE
-                    && word.text().chars().noneMatch(Character::isLetterOrDigit);
-            if (noise) {
+            if (isNoise(word)) {
                 continue;
             }
             if (word.line() != at) {
                 lines.add(new ArrayList<>());
                 at = word.line();
             }
-            lines.get(lines.size() - 1).add(word);
+            List<OpticalWord> line = lines.get(lines.size() - 1);
+            line.add(!line.isEmpty() && numbersSection(line.get(line.size() - 1), word) ? word.saying(word.text().replace(';', ':')) : word);
         }
         return lines;
+    }
+
+    /** What frames and dirt leave: signs that say nothing, and a letter or two that nobody is sure of. */
+    private static boolean isNoise(OpticalWord word) {
+        boolean says = word.text().chars().anyMatch(Character::isLetterOrDigit);
+        return says
+                ? word.confidence() < HARDLY && word.text().length() <= 2 && !word.holdsNumber()
+                : word.confidence() < NOISE || FRAME.matcher(word.text()).matches();
+    }
+
+    /** The colon after the number of a section, read as a semicolon. */
+    private static boolean numbersSection(OpticalWord before, OpticalWord word) {
+        return before.text().equalsIgnoreCase("section") && word.text().matches("\\d{1,2};");
     }
 
     /** The letters of a line, each an even share of its word, on one baseline. */
