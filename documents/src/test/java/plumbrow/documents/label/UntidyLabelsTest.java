@@ -512,4 +512,33 @@ class UntidyLabelsTest {
         assertThat(all(label, LabelKind.ADJUVANT))
                 .containsExactly("Add nonionic surfactant (NIS) at 0.25% v/v (1 qt per 100 gallons of spray)");
     }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Apply in 10 to 20 gallons per acre. | 10–20 gal/ac",
+                "Apply in a minimum of 2 gallons per acre by air. | ≥ 2 gal/ac by air",
+                "Apply with at least 15 gallons per acre. | ≥ 15 gal/ac",
+            })
+    void gallonsThatItGoesOutInAreNoRate(String line, String says) {
+        LabelPaper label = corn(line);
+        assertThat(all(label, LabelKind.USE_RATE)).isEmpty();
+        assertThat(all(label, LabelKind.CARRIER)).containsExactly(says);
+    }
+
+    @Test
+    void limitsStandAmongTheRemarksOfATable() {
+        LabelPaper label = label(
+                "DIRECTIONS FOR USE",
+                "",
+                "SOYBEANS",
+                "Pests                       Rate (fl oz/A)       PHI (days)       Remarks",
+                "Bean leaf beetle            2.1 - 6.4            18               Apply in a minimum of 2 gallons per acre by air.",
+                "Soybean aphid               2.6 - 6.4            18               Do not apply more than 12.8 fl oz/A per season.");
+        assertThat(all(label, LabelKind.USE_RATE))
+                .containsExactly("2.1–6.4 fl oz/ac on SOYBEANS", "2.6–6.4 fl oz/ac on SOYBEANS");
+        assertThat(all(label, LabelKind.SEASON_MAX)).containsExactly("SOYBEANS: ≤ 12.8 fl oz/ac per season");
+        assertThat(all(label, LabelKind.CARRIER)).containsExactly("≥ 2 gal/ac by air");
+    }
 }

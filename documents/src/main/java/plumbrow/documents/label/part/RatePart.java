@@ -17,7 +17,7 @@ import plumbrow.documents.label.text.Topic;
 /** Use rates that stand in sentences. */
 final class RatePart implements Part {
     private static final Pattern APPLY = Near.words(
-            "\\bappl(?:y|ied|ication)|\\buse\\b|\\brate|\\bbroadcast\\b|\\bspray\\b|\\bband\\b|\\bin-?furrow\\b|^\\W*(?:pre|post)");
+            "\\bappl(?:y|ied|ication)|\\buse\\b|\\brate|\\bbroadcast\\b|\\bspray\\b|\\bband\\b|\\bin-?furrow\\b|^\\W*(?:pre|post|foliar)");
     private static final Pattern TIMING = Pattern.compile(
             "(?i)\\b(?:early pre-?plant|pre-?plant(?: incorporated| surface)?|pre-?emergence|at[- ]plant(?:ing)?|early post-?emergence|late post-?emergence|post-?emergence|burndown|layby|in the fall|fall application"
                     + "|after (?:\\w+ ){0,2}emergence|before (?:\\w+ ){0,2}emerge(?:s|nce)?|(?:from )?V[E\\d]{1,2}(?: (?:to|through) [VR][T\\d]{1,2})?(?: stage)?|R\\d (?:to|through) R\\d|until (?:corn|soybeans?|wheat|the crop) (?:is|are|reach\\w*) [^,.;]{3,30}"
@@ -51,7 +51,7 @@ final class RatePart implements Part {
                 .toList();
         boolean areas = all.size() > 1 && all.stream().map(rate -> area(rate)).distinct().count() == all.size();
         boolean odd = Near.has(sentence, NO_RATE) && !(areas && Near.has(sentence, AGAIN));
-        boolean carrier = all.stream().anyMatch(Stuff::isCarrier);
+        boolean carrier = all.stream().anyMatch(Stuff::isCarrier) || Stuff.goesOutIn(sentence.text());
         List<RateText> own = all.stream()
                 .filter(rate -> !(carrier && rate.amount().unit().equals("gal/ac")))
                 .filter(rate -> !Stuff.isOther(rate) && rate.of() == Of.PRODUCT && !odd)

@@ -16,6 +16,14 @@ final class Stuff {
         return CARRIER.matcher(rate.stuff()).find() && rate.amount().unit().startsWith("gal");
     }
 
+    private static final Pattern IN_GALLONS = Pattern.compile(
+            "(?i)\\b(?:in|with)\\s+(?:a\\s+)?(?:minimum\\s+(?:of\\s+)?|at\\s+least\\s+)?[\\d.]+\\s?(?:(?:to|-|–)\\s?[\\d.]+\\s?)?(?:gal\\b|gals\\b|gallons?\\b)(?!\\s+of\\s+(?!water|spray|solution|carrier))|\\bminimum\\b.{0,30}\\bgal(?:lons?)?\\b.{0,20}\\bby (?:air|ground)\\b");
+
+    /** Whether gallons by the acre are what the product goes out in: "apply in a minimum of 10 gallons per acre". */
+    static boolean goesOutIn(String sentence) {
+        return IN_GALLONS.matcher(sentence).find();
+    }
+
     /** Whether something beside the product is meant. */
     static boolean isOther(RateText rate) {
         return CARRIER.matcher(rate.stuff()).find()

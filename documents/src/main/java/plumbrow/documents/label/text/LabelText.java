@@ -18,6 +18,9 @@ public final class LabelText {
     private static final Pattern USES = Pattern.compile(
             "(?i)^\\W*(?:apply|broadcast|for (?:pre|post|control|use|best|early)|use\\b|do not (?:apply|exceed|make)|make\\b|this product|directions|application|rates?\\b|timing|pre-?emergence|post-?emergence|burndown)");
 
+    private static final Pattern REMARK =
+            Pattern.compile("(?:\\S+\\s+){3,}\\S+[.!]?\\s*", Pattern.DOTALL);
+
     /** A trade mark's sign or a bar alone says nothing. */
     private static final Pattern SAYS = Pattern.compile("[\\p{L}\\p{N}]");
 
@@ -118,6 +121,7 @@ public final class LabelText {
                     topic,
                     crop,
                     caption.length() > LONGEST_CAPTION ? "" : caption));
+            remarks(grids.get(grids.size() - 1));
             List<Row> used = found.table().rows();
             List<Row> rest = rows.subList(at, found.body()).stream()
                     .filter(each -> !used.contains(each))
@@ -142,6 +146,28 @@ public final class LabelText {
             run.add(row);
         }
         return at + 1;
+    }
+
+    /** What a table says in words beside its values holds for the crops of its row. */
+    private void remarks(Grid grid) {
+        if (grid.topic() == Topic.ROTATION) {
+            return;
+        }
+        int crops = grid.column(Column.CROP);
+        for (List<Passage> record : grid.records()) {
+            String named = crops < 0
+                    ? grid.crop()
+                    : CropWords.in(record.get(crops).text()).isPresent()
+                            ? record.get(crops).text()
+                            : grid.crop();
+            for (int i = 0; i < record.size(); i++) {
+                if (grid.columns().get(i) == Column.OTHER && REMARK.matcher(record.get(i).text()).matches()) {
+                    for (Passage each : Prose.sentences(record.get(i))) {
+                        sentences.add(new Sentence(each, topic, named, grid.caption()));
+                    }
+                }
+            }
+        }
     }
 
     /** The headings of a table of contents are none. */
