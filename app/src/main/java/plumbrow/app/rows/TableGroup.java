@@ -19,6 +19,8 @@ public enum TableGroup {
             "Label terms",
             "label_uses",
             "terms",
+            "tolerances",
+            "label_limits",
             "soil_rates",
             "setbacks",
             "plant_backs",
@@ -61,7 +63,7 @@ public enum TableGroup {
     public List<Sheet<?>> tables() {
         if (this != OTHER) {
             return names.stream()
-                    .map(name -> Sheets.named(name).orElseThrow())
+                    .flatMap(name -> Sheets.named(name).stream())
                     .collect(Collectors.toCollection(ArrayList::new));
         }
         Set<String> grouped =
