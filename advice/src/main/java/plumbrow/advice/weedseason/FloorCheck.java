@@ -27,6 +27,29 @@ final class FloorCheck {
                 .average();
     }
 
+    /**
+     * How uneven the floor of a tool is.
+     *
+     * @param logSd SD of the logarithm of its depth, which for an unevenness this small is its coefficient of variation; 0 for even
+     */
+    record Spread(double logSd, String source) {}
+
+    /** As dug on a field, else at the end of what is called even. */
+    static Spread spread(WeedBook book, String field, Tool tool) {
+        double[] depths = book.floor().stream()
+                .filter(hole -> hole.field().equals(field) && hole.tool() == tool)
+                .mapToDouble(FloorDepth::depthIn)
+                .toArray();
+        return depths.length > 1
+                ? new Spread(
+                        TillageFloor.standardDeviation(depths) / TillageFloor.mean(depths),
+                        depths.length + " holes dug on the field; a draw is one place of it")
+                : new Spread(
+                        GOOD_CV_PCT / 100,
+                        "nobody dug: varies by 15 %, the end of an even floor (common practice, no source); a draw is one place"
+                                + " of the field");
+    }
+
     static List<String> sentences(WeedBook book, String field) {
         Map<Tool, List<FloorDepth>> byTool = new EnumMap<>(Tool.class);
         book.floor().stream()

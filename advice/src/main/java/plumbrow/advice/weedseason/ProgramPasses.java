@@ -155,7 +155,35 @@ final class ProgramPasses {
                         tool.rotary(),
                         tool.killShare(),
                         tool.halfHeightCm(),
-                        tool.broughtUpShare()),
+                        tool.broughtUpShare(),
+                        worksIn(pass) ? unevenness(tool) : Uncertain.known(1)),
                 0));
+    }
+
+    /** Whether it works in a herbicide, so that the depth of its floor counts. */
+    private boolean worksIn(Pass tillage) {
+        return program.passes().stream()
+                .filter(pass -> ProgramGaps.herbicide(season, pass))
+                .anyMatch(pass -> pass.date() != null
+                        && tillage.date() != null
+                        && (pass.date().isBefore(tillage.date())
+                                || (pass.date().equals(tillage.date()) && pass.number() < tillage.number())));
+    }
+
+    /** How deep the floor lies under a place of the field: a draw is one place, so that the mean over draws is the field's. */
+    private Uncertain unevenness(Tool tool) {
+        FloorCheck.Spread spread = FloorCheck.spread(season.pests().weedBook(), field.name(), tool);
+        if (spread.logSd() == 0) {
+            return Uncertain.known(1);
+        }
+        int place = inputs.place(
+                "floor: " + tool.word(),
+                "depth of the floor of the " + tool.word() + " under a place of the field",
+                "times its mean",
+                new Distribution.Factor(1, spread.logSd()),
+                spread.source(),
+                "floor of the " + tool.word() + " on " + field.name(),
+                DoubtKind.YEAR);
+        return drawn(new EngineColumn.Times(place, 1));
     }
 }

@@ -17,6 +17,7 @@ import plumbrow.science.weedseason.Residual;
 import plumbrow.science.weedseason.SeasonLoss;
 import plumbrow.science.weedseason.SeasonTrace;
 import plumbrow.science.weedseason.Species;
+import plumbrow.science.weedseason.Tillage;
 import plumbrow.science.weedseason.Uncertain;
 import plumbrow.science.weedseason.WeedSeason;
 import plumbrow.science.years.WeedResponse;
@@ -338,6 +339,8 @@ public final class ProgramSeason {
             soil.rainAfterDays().ifPresent(rain -> columns.add(rain.column()));
             soil.responses()
                     .forEach(response -> columns.add(response.oddsTimes().column()));
+        } else if (pass instanceof Tillage tillage) {
+            columns.add(tillage.depthTimes().column());
         } else if (pass instanceof Post post) {
             post.responses()
                     .forEach(response -> columns.add(response.oddsTimes().column()));

@@ -116,6 +116,34 @@ class ProgramsTest {
                         && sentence.contains("raise it at hole 1 (9.50 in) and lower it at hole 2 (8.50 in)"));
     }
 
+    @Test
+    @DisplayName("an uneven floor is drawn place by place: it dilutes where it is deep, lets weeds through where it is shallow, and costs")
+    void unevenFloor() {
+        String floor = "floor: field cultivator";
+        assertThat(dry().follow("left").place(floor)).as("nothing is worked in").isNegative();
+        assertThat(dry().dug(4, 4, 4).follow("worked in").place(floor))
+                .as("dug and even")
+                .isNegative();
+        WeedField.Followed uneven = dry().dug(2, 6, 4).follow("worked in"); // they vary by half
+        double[][] drawn = uneven.drawn(DRAWS);
+        double[] depths = drawn[uneven.place(floor)];
+        double logSd = Math.sqrt(Arrays.stream(depths)
+                .map(Math::log)
+                .map(log -> log * log)
+                .average()
+                .orElseThrow());
+        assertThat(logSd).isCloseTo(.5, within(.02));
+        double asDug = mean(uneven.season().loss(drawn, DRAWS).lossPct());
+        drawn[uneven.place(floor)] = new double[DRAWS];
+        Arrays.fill(drawn[uneven.place(floor)], 1);
+        double even = mean(uneven.season().loss(drawn, DRAWS).lossPct());
+        assertThat(asDug).isGreaterThan(1.02 * even);
+    }
+
+    private static double mean(double[] values) {
+        return Arrays.stream(values).average().orElseThrow();
+    }
+
     private static double stoppedShare(WeedField.Followed followed) {
         SeasonTrace trace = likely(followed);
         SeasonTrace.OfSpecies weed = trace.species().get(0);

@@ -97,8 +97,9 @@ final class ResidualFate {
         return depthCm <= LAYER_CM ? 1 : LAYER_CM / depthCm;
     }
 
-    /** Depth to which a tillage pass mixes [cm]. */
-    static double mixedCm(Tillage tillage) {
-        return Incorporation.mixedDepth(tillage.workingDepthCm(), tillage.rotary());
+    /** Depth to which a tillage pass mixes where its floor lies at so many steps [cm]. */
+    static double mixedCm(Tillage tillage, int depthSteps) {
+        return Incorporation.mixedDepth(
+                tillage.workingDepthCm() * depthSteps / Tillage.DEPTH_STEPS, tillage.rotary());
     }
 }

@@ -6,19 +6,21 @@ import java.util.Map;
 import plumbrow.science.weeds.HyperbolicLoss;
 
 /**
- * The weed season over many draws. For one thread: it keeps the effects of passes that were made on a day before, as days late
- * and days to rain are whole and come again from draw to draw.
+ * The weed season over many draws. For one thread: it keeps the effects of passes that were made on a day before, as days late,
+ * days to rain and steps of the floor's depth are whole and come again from draw to draw.
  */
 final class SeasonKernel {
     private static final int DAY_BITS = 9;
+    private static final int DEPTH_BITS = 6;
 
     private final WeedSeason season;
     private final double[][] columns;
     private final Effects effects;
     private final SpeciesKernel[] species;
     private final PassesMet met;
-    private final List<Map<Long, Effect[]>> known;
+    private final List<Map<Long, Map<Long, Effect[]>>> known;
     private final int[] made;
+    private final int[] depths;
     private final double highestLossPct;
 
     SeasonKernel(WeedSeason season, double[][] columns, Cohorts cohorts) {
@@ -30,9 +32,10 @@ final class SeasonKernel {
                 .toArray(SpeciesKernel[]::new);
         this.met = new PassesMet(season.passes());
         this.known = season.passes().stream()
-                .<Map<Long, Effect[]>>map(pass -> new HashMap<>())
+                .<Map<Long, Map<Long, Effect[]>>>map(pass -> new HashMap<>())
                 .toList();
         this.made = new int[season.passes().size()];
+        this.depths = new int[season.passes().size()];
         this.highestLossPct = season.highestLossPct();
     }
 
@@ -63,24 +66,27 @@ final class SeasonKernel {
     private void meet(int draw) {
         List<Pass> passes = season.passes();
         long tilled = 0;
+        long deep = 0;
         for (int p = 0; p < made.length; p++) {
             Pass pass = passes.get(p);
             made[p] = pass.day()
                     - season.days().first()
                     + Math.min(season.days().count(), pass.daysLate().wholeDays(columns, draw));
-            if (pass instanceof Tillage) {
+            if (pass instanceof Tillage tillage) {
+                depths[p] = tillage.depthSteps(columns, draw);
+                deep = (deep << DEPTH_BITS) + depths[p];
                 tilled = (tilled << DAY_BITS) + Math.min(made[p], season.days().count());
             }
         }
         met.clear();
         for (int p = 0; p < made.length; p++) {
             if (made[p] < season.days().count()) {
-                met.add(p, made[p], effectsOf(p, draw, tilled));
+                met.add(p, made[p], effectsOf(p, draw, tilled, deep));
             }
         }
     }
 
-    private Effect[] effectsOf(int p, int draw, long tilled) {
+    private Effect[] effectsOf(int p, int draw, long tilled, long deep) {
         int index = made[p];
         Pass pass = season.passes().get(p);
         int rain = pass instanceof Residual residual ? rainAfter(residual, draw) : -1;
@@ -88,10 +94,12 @@ final class SeasonKernel {
         if (pass instanceof Residual) {
             key += ((tilled << DAY_BITS) + rain + 1) << DAY_BITS;
         }
-        Effect[] found = known.get(p).get(key);
+        Map<Long, Effect[]> there =
+                known.get(p).computeIfAbsent(pass instanceof Residual ? deep : 0, depth -> new HashMap<>());
+        Effect[] found = there.get(key);
         if (found == null) {
             found = work(pass, index, rain);
-            known.get(p).put(key, found);
+            there.put(key, found);
         }
         return found;
     }
@@ -113,7 +121,7 @@ final class SeasonKernel {
         double[] mixed = new double[season.days().count()];
         for (int p = 0; p < made.length; p++) {
             if (season.passes().get(p) instanceof Tillage tillage && made[p] < mixed.length) {
-                mixed[made[p]] = Math.max(mixed[made[p]], ResidualFate.mixedCm(tillage));
+                mixed[made[p]] = Math.max(mixed[made[p]], ResidualFate.mixedCm(tillage, depths[p]));
             }
         }
         return mixed;

@@ -202,7 +202,8 @@ class KernelTest {
                         random.nextBoolean(),
                         .95,
                         25,
-                        random.nextDouble(.3));
+                        random.nextDouble(.3),
+                        random.nextBoolean() ? Uncertain.drawn(6) : Uncertain.known(1));
         };
     }
 
