@@ -126,6 +126,9 @@ final class PdfGlyphs extends PDFTextStripper {
         if (separator || (Character.isISOControl(first) && !Character.isWhitespace(first))) {
             return named(position);
         }
+        if (first == '\u2212' || first == '\u2010' || first == '\u2011') {
+            return "-"; // the signs for minus and hyphens, which mean what the plain one does
+        }
         return first >= '\ufb00' && first <= '\ufb06' ? Normalizer.normalize(text, Normalizer.Form.NFKC) : text;
     }
 

@@ -47,7 +47,12 @@ final class AcutePart implements Part {
     private static final Pattern AMOUNT = Pattern.compile("\\d\\s?(?:mg|g|µg|ml|mL|µL|ppm)\\b");
     private static final Pattern UNIT_IN_HEAD =
             Pattern.compile("\\(\\s*(mg\\s?/\\s?kg|mg\\s?/\\s?l|mg\\s?/\\s?L|ppm|mg\\s?/\\s?m[3³])[^)]*\\)?|\\b(mg/kg|mg/[lL]|ppm)\\b");
-    private static final Pattern BARE_CELL = Pattern.compile("\\s*[=:]?\\s*([<>≤≥]?\\s*\\d[\\d.,]*)\\s*");
+    private static final Pattern BARE_CELL = Pattern.compile(
+            "(?is)\\s*[=:]?\\s*([<>≤≥]?\\s*\\d[\\d.,]*\\d|[<>≤≥]?\\s*\\d)\\s*(?:,?\\s*\\(?(?:rats?|mouse|mice|rabbits?|guinea pigs?|dogs?)\\b.*)?");
+    /** Where a sheet turns from its ingredients to the mixture. */
+    private static final Pattern OWN_ESTIMATES =
+            Pattern.compile("(?i)numerical measures of toxicity|acute toxicity estimates?|\\bATE\\s*(?:mix|values?)");
+
     /** "A substance: INHALATION (LC50) …": a name with a colon before its test. */
     private static final Pattern HEADED = Pattern.compile(
             "(?:^|[\\n\\t])[\\s:]*([\\p{Lu}\\d][^:\\n\\t]{3,90}?)\\s?:\\s*(?=(?i:inhalation|oral|dermal|LC\\s?50|LD\\s?50))");
@@ -79,8 +84,7 @@ final class AcutePart implements Part {
             table(table, sheet, substances, readings);
         }
         Passage.Builder rest = new Passage.Builder();
-        rows.stream()
-                .filter(row -> !used.contains(row))
+        substances.joined(rows.stream().filter(row -> !used.contains(row)).toList())
                 .forEach(row -> rest.newLine(Passage.of(row)).endLine());
         running(rest.build(), sheet, substances, readings);
     }
@@ -88,7 +92,8 @@ final class AcutePart implements Part {
     private static boolean isHeader(Row row) {
         return row.cells().size() > 1
                 && row.cells().stream()
-                                .filter(cell -> HEADER.matcher(cell.text()).matches())
+                                .filter(cell -> HEADER.matcher(cell.text()).matches()
+                                        && !cell.text().contains(":"))
                                 .count()
                         > 1
                 && !AMOUNT.matcher(row.text()).find();
@@ -256,14 +261,15 @@ final class AcutePart implements Part {
         String head = table.heads().get(column).replaceAll("/\\s+", "/");
         Matcher unit = UNIT_IN_HEAD.matcher(head);
         Passage cell = record.get(column);
-        if (!unit.find() || !BARE_CELL.matcher(cell.text()).matches()) {
+        Matcher number = BARE_CELL.matcher(cell.text());
+        if (!unit.find() || !number.matches()) {
             return;
         }
         String printed = unit.group(1) == null ? unit.group(2) : unit.group(1);
         AmountText amount = null;
         for (Family family : UNITS) {
             amount = amount == null
-                    ? AmountText.first(cell.text().strip() + " " + printed, family, sheet.style())
+                    ? AmountText.first(number.group(1).strip() + " " + printed, family, sheet.style())
                     : amount;
         }
         if (amount != null) {
@@ -278,7 +284,7 @@ final class AcutePart implements Part {
                     cell,
                     measure,
                     route(find(ROUTE, head)),
-                    species(find(SPECIES, head)),
+                    species(first(find(SPECIES, cell.text()), find(SPECIES, head))),
                     "",
                     substance,
                     hours(head),
@@ -305,9 +311,17 @@ final class AcutePart implements Part {
         String measure = "";
         String species = "";
         Route route = Route.UNSAID;
+        int end = 0;
         for (Stretch stretch : Stretch.of(text, sheet.style(), UNITS)) {
             Nearby near = new Nearby(text, stretch);
             String words = near.before() + "\n" + near.line();
+            if (OWN_ESTIMATES
+                    .matcher(text.substring(Math.min(end, stretch.amount().from()), stretch.amount().from()))
+                    .find()) {
+                substance = "";
+                species = "";
+            }
+            end = stretch.amount().to();
             substance = named(near, words, substances, substances.in(words, substance));
             boolean dose = stretch.amount().amount().unit().contains("/kg");
             Route printed = route(near.find(ROUTE));

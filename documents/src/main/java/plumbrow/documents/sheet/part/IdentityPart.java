@@ -34,7 +34,7 @@ final class IdentityPart implements Part {
 
     /** A number of three, three and four digits is whole before what stands behind it. */
     private static final Pattern WHOLE_NUMBER =
-            Pattern.compile("^(\\+?(?:1[-. ]{1,2})?\\(?\\d{3}\\)?[-. /]{1,3}\\d{3}[-. ]\\d{4})\\s\\d.*");
+            Pattern.compile("^(\\+?(?:1[-. ]{1,2})?\\(?\\d{3}\\)?[-. /]{1,3}\\d{3}[-. ]\\d{4})[\\s(]+\\d.*");
     private static final Pattern UNCLOSED = Pattern.compile("\\s*\\([^)]*$");
     private static final Pattern POSTAL_CODE = Pattern.compile("\\d{5}[-–]\\d{4}");
     private static final int FEWEST_DIGITS = 7;
@@ -151,7 +151,9 @@ final class IdentityPart implements Part {
         printed = whole.matches() ? whole.group(1) : printed;
         String number = printed.indexOf('(') >= 0 && printed.indexOf(')') < 0 ? printed.replace("(", "") : printed;
         long digits = number.chars().filter(Character::isDigit).count();
-        if (digits >= FEWEST_DIGITS
+        boolean closed = number.indexOf(')') >= 0 && number.indexOf('(') < 0;
+        if (!closed
+                && digits >= FEWEST_DIGITS
                 && digits <= MOST_DIGITS
                 && !POSTAL_CODE.matcher(number).matches()) {
             readings.state(

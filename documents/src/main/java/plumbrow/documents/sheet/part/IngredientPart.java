@@ -24,7 +24,7 @@ import plumbrow.science.safety.CasCheck;
 
 /** Ingredients with their CAS numbers and shares: from a table, from labels one below the other, or from plain lines. */
 final class IngredientPart implements Part {
-    static final Pattern CAS = Pattern.compile("(?<![\\d-])(\\d{2,7})[-–‐‑](\\d{2})[-–‐‑](\\d)(?![\\d-])");
+    static final Pattern CAS = Pattern.compile("(?<![\\d-])0*(\\d{2,7})[-–‐‑](\\d{2})[-–‐‑](\\d)(?![\\d-])");
     private static final Pattern OLD_CAS = Pattern.compile("\\s*(\\d{2,7})(\\d{2})(\\d)\\s*");
     /** A sheet of old gives the limits of each ingredient below it. */
     private static final Pattern LIMIT_ROW =

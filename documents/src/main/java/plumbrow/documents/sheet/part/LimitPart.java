@@ -30,7 +30,7 @@ final class LimitPart implements Part {
     private static final Pattern AUTHORITY = Pattern.compile(
             "(?i)\\b(?:OSHA|PEL|ACGIH|TLV|NIOSH|REL|WEL|EH40|Cal/?OSHA|manufacturer|company|internal|AIHA|WEEL|MAK|AGW|VLEP|IOELV)\\b");
     private static final Pattern BASIS = Pattern.compile(
-            "(?i)\\bSTE[LV]\\b|\\bshort[- ]term\\b|\\b15[- ]?min|\\bceiling\\b|\\bCEIL\\b|\\bTLV-C\\b|\\(C\\)|\\bTWA(?:EV)?\\b|\\b8[- ]?(?:h|hr|hour)s?\\b|time[- ]weighted");
+            "(?i)\\bSTE[LV]\\b|\\bshort[- ]term\\b|\\b15[- ]?min|\\bceiling\\b|\\bCEIL\\b|\\bTLV-C\\b|\\(C\\)|\\bTWA(?:EV)?(?:\\b|(?=\\d))|\\b8[- ]?(?:h|hr|hour)s?\\b|time[- ]weighted");
     private static final Pattern HEADER =
             Pattern.compile("(?i).*\\b(?:PEL|TLV|REL|WEL|OEL|TWA|STEL|limits?|OSHA|ACGIH|NIOSH|ceiling)\\b.*");
     private static final Pattern NAME_HEAD = Pattern.compile(
@@ -46,6 +46,8 @@ final class LimitPart implements Part {
     private static final Pattern ELSEWHERE = Pattern.compile(
             "(?i)\\b(?:Quebec|Québec|Ontario|Alberta|British Columbia|Mexico|Brazil|Canada|CAN|OHSA|TWAEV|STEV|Argentina|Chile)\\b");
 
+    private static final Pattern NOT_SET =
+            Pattern.compile("(?i)\\bnot\\s+(?:established|available|applicable)|\\bnone\\b|\\bN\\.?/?E\\.?\\b|(?<!\\S)[-–](?!\\S)");
     private static final Pattern DANGER = Pattern.compile("(?i)\\bIDLH\\b");
     private static final int LONGEST_NAME = 90;
 
@@ -71,18 +73,28 @@ final class LimitPart implements Part {
             byType(table, title, sheet, substances, readings);
         }
         List<Row> others = rows.stream().filter(row -> !used.contains(row)).toList();
+        int unsure = rows.size();
         for (HeaderTable table : HeaderTable.in(
                 others, LimitPart::isHeader, LimitPart::holdsValue, row -> false, substances::goesOn)) {
             if (table.heads().size() > 2 || !Lines.listsBelowNames(table)) {
                 used.addAll(table.rows());
                 table(table, title(rows, table.rows().get(0)), sheet, substances, readings);
+                boolean manyLands = table.heads().stream()
+                        .anyMatch(head -> ELSEWHERE.matcher(head).find());
+                unsure = manyLands ? Math.min(unsure, rows.indexOf(table.rows().get(0))) : unsure;
             }
         }
-        Lines.read(rows.stream().filter(row -> !used.contains(row)).toList(), sheet, substances, readings);
+        // what is left of a table with other lands' columns may be of any of them
+        Lines.read(rows.subList(0, unsure).stream().filter(row -> !used.contains(row)).toList(), sheet, substances, readings);
     }
 
     private static boolean isHeader(Row row) {
-        return row.cells().size() > 1
+        boolean elsewhere = row.cells().size() > 2
+                && NAME_HEAD.matcher(row.first().text()).matches()
+                && ELSEWHERE.matcher(row.text()).find()
+                && !AMOUNT.matcher(row.text()).find();
+        return elsewhere
+                || row.cells().size() > 1
                 && row.cells().stream()
                         .skip(1)
                         .anyMatch(cell -> HEADER.matcher(cell.text()).matches()
@@ -214,6 +226,7 @@ final class LimitPart implements Part {
                     String authority = first(
                             near.find(AUTHORITY), find(AUTHORITY, head), find(AUTHORITY, whole.toString()), find(AUTHORITY, title));
                     String basis = first(
+                            byOrder(record, i, k, cell.text(), stretches),
                             find(BASIS, own), k > 0 && before ? near.find(BASIS) : "", find(BASIS, head), find(BASIS, others(record, i)));
                     state(stretches.get(k), cell, substance, authority, basis, readings);
                 }
@@ -222,6 +235,24 @@ final class LimitPart implements Part {
                 }
             }
         }
+    }
+
+    /** "TWA / STEL" in one cell and "100 ppm / not established" in the other: each amount has the basis of its own line. */
+    private static String byOrder(List<Passage> record, int column, int at, String text, List<Stretch> stretches) {
+        for (int i = 0; i < record.size(); i++) {
+            String types = record.get(i).text();
+            List<String> all = BASIS.matcher(types).results().map(java.util.regex.MatchResult::group).toList();
+            if (i == column || all.size() < 2 || BASIS.matcher(text).find() || AMOUNT.matcher(types).find()) {
+                continue;
+            }
+            List<Integer> places = new ArrayList<>();
+            stretches.forEach(stretch -> places.add(stretch.amount().from()));
+            int mine = places.get(at);
+            NOT_SET.matcher(text).results().forEach(none -> places.add(none.start()));
+            places.sort(null);
+            return places.size() == all.size() ? all.get(places.indexOf(mine)) : "";
+        }
+        return "";
     }
 
     /** A number alone under an authority's head, with its unit in the head or in a column of its own. */

@@ -52,12 +52,20 @@ final class MakerPart implements Part {
     private static final double APART = 2.3;
 
     private static final double SAME_LEFT = 15;
+    private static final double BLANK = 14;
     private static final int MOST_LINES = 5;
 
     @Override
     public void read(SheetText sheet, Readings readings) {
         List<Row> rows = new ArrayList<>(sheet.front());
         rows.addAll(sheet.rows(SheetSection.IDENTIFICATION));
+        seek(rows, readings);
+        if (!readings.has(ValueKind.ADDRESS)) {
+            seek(rows.stream().map(MakerPart::closed).toList(), readings);
+        }
+    }
+
+    private static void seek(List<Row> rows, Readings readings) {
         for (int i = 0; i < rows.size() && !readings.has(ValueKind.ADDRESS); i++) {
             for (Cell cell : rows.get(i).cells()) {
                 if (TOWN.matcher(cell.text()).find() || runsOver(rows, i, cell)) {
@@ -66,6 +74,22 @@ final class MakerPart implements Part {
                 }
             }
         }
+    }
+
+    /** Cells with no more than a wide blank between them are one here: an address has no columns of its own. */
+    private static Row closed(Row row) {
+        List<Cell> cells = new ArrayList<>();
+        for (Cell cell : row.cells()) {
+            Cell last = cells.isEmpty() ? null : cells.get(cells.size() - 1);
+            if (last != null && cell.left() - last.right() < BLANK && !last.text().endsWith(":")) {
+                List<Word> words = new ArrayList<>(last.words());
+                words.addAll(cell.words());
+                cells.set(cells.size() - 1, new Cell(words));
+            } else {
+                cells.add(cell);
+            }
+        }
+        return new Row(row.page(), cells);
     }
 
     /** A town at the end of one line, and its state and code on the next. */
@@ -127,6 +151,9 @@ final class MakerPart implements Part {
     /** The words of a row from the block's left edge on; null where none begins there. */
     private static @Nullable Passage above(Row row, double left) {
         for (Cell cell : row.cells()) {
+            if (cell.text().chars().noneMatch(Character::isLetterOrDigit)) {
+                continue;
+            }
             if (Math.abs(cell.left() - left) <= SAME_LEFT) {
                 return Passage.of(row.page(), cell);
             }

@@ -82,7 +82,7 @@ final class PropertyPart implements Part {
                 if (item.is(Label.FIRE_HAZARDS)) {
                     bothLimits(item, sheet, readings);
                 } else if (item.is(Label.VOC)) {
-                    volatiles(item.value(), sheet, readings);
+                    volatiles(item, sheet, readings);
                 }
             }
         }
@@ -106,8 +106,20 @@ final class PropertyPart implements Part {
     }
 
     /** Volatile matter in each unit that it is given in. */
-    private static void volatiles(Passage value, SheetText sheet, Readings readings) {
+    private static void volatiles(Item item, SheetText sheet, Readings readings) {
+        Passage value = item.value();
+        int column = value.text().indexOf('\t');
+        if (column >= 0 && value.text().substring(column).matches("(?s)\\t\\s*%.*")) {
+            value = value.part(0, column);
+        }
         String text = value.text();
+        Property property = new Property(ValueKind.VOC, Label.VOC, VOLATILE);
+        AmountText ofHead = withUnitOfHead(property, text, item.head().text(), sheet);
+        if (ofHead != null && ofHead.doubt().isEmpty() && ofHead.amount().low() >= 0 && !text.startsWith("-")) {
+            readings.state(
+                    ValueKind.VOC, new Content.Measured(ofHead.amount()), value.quote(ofHead.from(), ofHead.to()));
+            return;
+        }
         Matcher ahead = UNIT_AHEAD.matcher(text);
         boolean any = false;
         while (ahead.find()) {
@@ -181,6 +193,10 @@ final class PropertyPart implements Part {
 
     private static @Nullable AmountText amount(Property property, String text, String head, SheetText sheet) {
         String searched = property.kind == ValueKind.PH ? blanked(text) : text;
+        AmountText ofHead = property.kind == ValueKind.DENSITY ? withUnitOfHead(property, searched, head, sheet) : null;
+        if (ofHead != null && !ofHead.amount().unit().isEmpty()) {
+            return ofHead;
+        }
         for (Family family : property.families) {
             AmountText amount = AmountText.first(searched, family, sheet.style());
             if (amount != null) {

@@ -7,6 +7,9 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import plumbrow.documents.paper.Cell;
+import plumbrow.documents.paper.Row;
+import plumbrow.documents.paper.Word;
 import plumbrow.documents.sheet.Content;
 import plumbrow.documents.sheet.ValueKind;
 
@@ -17,8 +20,10 @@ final class Substances {
     private static final Pattern CAS_BEHIND =
             Pattern.compile("(?i)[\\s(\\[–-]*(?:CAS[^\\d]{0,8})?0*\\d{2,7}-\\d{2}-\\d[)\\]\\s]*");
     private static final int SHORTEST = 4;
+    private static final int SHORTEST_NAME = 3;
     private static final int SHORTEST_PART = 6;
     private static final int LIKENESS = 10;
+    private static final double SAME_LEFT = 4;
 
     private final List<String> names = new ArrayList<>();
     private final List<String> keys = new ArrayList<>();
@@ -28,7 +33,7 @@ final class Substances {
     Substances(Readings readings) {
         readings.stated(ValueKind.INGREDIENT).forEach(stated -> {
             String name = ((Content.Ingredient) stated.content()).name();
-            if (name.length() >= SHORTEST
+            if (name.length() >= SHORTEST_NAME
                     && !name.toLowerCase(Locale.ROOT).matches(".*\\b(?:other|inert|water|total).*")) {
                 names.add(name);
             }
@@ -98,7 +103,39 @@ final class Substances {
     /** Whether the cell's words are those of an ingredient, from its first on. */
     boolean begins(String printed) {
         String key = key(printed);
-        return key.length() >= SHORTEST && keys.stream().anyMatch(each -> each.startsWith(key) || key.startsWith(each));
+        return keys.contains(key) && key.length() >= SHORTEST_NAME
+                || key.length() >= SHORTEST && keys.stream().anyMatch(each -> each.startsWith(key) || key.startsWith(each));
+    }
+
+    /** Rows in which an ingredient's name that runs over its line stands whole on the first of them. */
+    List<Row> joined(List<Row> rows) {
+        List<Row> joined = new ArrayList<>(rows);
+        for (int i = 0; i + 1 < joined.size(); i++) {
+            Row row = joined.get(i);
+            Row next = joined.get(i + 1);
+            boolean below = next.page() == row.page()
+                    && Math.abs(next.first().left() - row.first().left()) < SAME_LEFT
+                    && next.top() - row.top() < 2 * (row.bottom() - row.top());
+            String both = key(row.first().text() + next.first().text());
+            boolean runsOn = row.cells().size() > 1
+                    && below
+                    && !keys.contains(key(row.first().text()))
+                    && keys.contains(both);
+            if (runsOn) {
+                List<Word> words = new ArrayList<>(row.first().words());
+                words.addAll(next.first().words());
+                List<Cell> cells = new ArrayList<>(List.of(new Cell(words)));
+                cells.addAll(row.cells().subList(1, row.cells().size()));
+                joined.set(i, new Row(row.page(), cells));
+                if (next.cells().size() > 1) {
+                    joined.set(
+                            i + 1, new Row(next.page(), next.cells().subList(1, next.cells().size())));
+                } else {
+                    joined.remove(i + 1);
+                }
+            }
+        }
+        return joined;
     }
 
     /** Whether a name begins like an ingredient's, though it goes on otherwise. */

@@ -51,6 +51,13 @@ final class TransportPart implements Part {
             used.addAll(table.rows());
             table(table, readings);
         }
+        for (HeaderTable table : HeaderTable.in(
+                rows.stream().filter(row -> !used.contains(row)).toList(),
+                TransportPart::isFieldsHeader,
+                row -> MODE.matcher(row.first().text()).find() && row.cells().size() > 2)) {
+            used.addAll(table.rows());
+            byRow(table, readings);
+        }
         String mode = "";
         Item before = null;
         for (Item item :
@@ -75,6 +82,26 @@ final class TransportPart implements Part {
                                 .count()
                         > 1
                 && !UN.matcher(row.text()).find();
+    }
+
+    /** "Regulation, UN number, proper shipping name, class, group": a line for each mode. */
+    private static boolean isFieldsHeader(Row row) {
+        return row.cells().size() > 3
+                && row.cells().stream().filter(cell -> kind(cell.text()) != null).count() > 2
+                && !UN.matcher(row.text()).find();
+    }
+
+    private static void byRow(HeaderTable table, Readings readings) {
+        for (List<Passage> record : table.records()) {
+            String mode = mode(record.get(0).text());
+            for (int i = 1; i < record.size(); i++) {
+                String head = table.heads().get(i);
+                ValueKind kind = head.matches("(?i)\\W*PG\\W*") ? ValueKind.PACKING_GROUP : kind(head);
+                if (kind != null && !record.get(i).isEmpty()) {
+                    field(kind, record.get(i), mode, readings);
+                }
+            }
+        }
     }
 
     private static void table(HeaderTable table, Readings readings) {

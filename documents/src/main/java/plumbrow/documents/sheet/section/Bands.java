@@ -69,11 +69,12 @@ final class Bands {
             }
             List<Word> words = cell.words();
             int at = -1;
-            double nearest = NEAR;
+            double widest = 0;
             for (int k = 1; k < words.size(); k++) {
-                double gap = (words.get(k - 1).box().right() + words.get(k).box().left()) / 2;
-                if (Math.abs(gap - ends[i]) < nearest) {
-                    nearest = Math.abs(gap - ends[i]);
+                double before = words.get(k - 1).box().right();
+                double behind = words.get(k).box().left();
+                if (Math.abs((before + behind) / 2 - ends[i]) < NEAR && behind - before > widest) {
+                    widest = behind - before;
                     at = k;
                 }
             }

@@ -2,6 +2,7 @@ package plumbrow.documents.sheet.section;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
@@ -18,6 +19,7 @@ import plumbrow.documents.paper.Word;
  * as where names run over several lines or stand in the middle of their row.
  */
 public final class HeaderTable {
+    private static final int ACROSS_WORDS = 7;
     private static final double FAR = 2.2;
     private static final double CLOSE = 1.6;
     private static final double NEARER = .8;
@@ -103,7 +105,8 @@ public final class HeaderTable {
     /** How the rows of a record are told. */
     private record Ways(Predicate<Row> anchor, Predicate<Row> once, BiPredicate<String, String> goesOn) {}
 
-    private static HeaderTable read(List<Row> rows, Ways ways) {
+    private static HeaderTable read(List<Row> all, Ways ways) {
+        List<Row> rows = all;
         Predicate<Row> anchor = ways.anchor;
         int first = 1;
         while (first < rows.size() && !anchor.test(rows.get(first)) && first < 5) {
@@ -115,13 +118,16 @@ public final class HeaderTable {
         List<Cell> columns = new ArrayList<>(rows.get(0).cells());
         List<StringBuilder> heads = new ArrayList<>();
         columns.forEach(cell -> heads.add(new StringBuilder(cell.text())));
-        Cell stub = rows.get(first).first();
-        boolean more = rows.subList(first, rows.size()).stream()
-                .anyMatch(row -> row.cells().size() > columns.size());
-        if (more && stub.right() < columns.get(0).left()) {
+        Optional<Row> more = rows.subList(first, rows.size()).stream()
+                .filter(row -> row.cells().size() > columns.size())
+                .findFirst();
+        Cell stub = more.orElse(rows.get(first)).first();
+        if (more.isPresent() && stub.right() < columns.get(0).left()) {
             columns.add(0, stub);
             heads.add(0, new StringBuilder());
         }
+        int last = beforeAcross(rows, first, columns);
+        rows = rows.subList(0, last);
         int body = 1;
         while (body < first && headerGoesOn(rows, body, columns)) {
             for (Cell cell : rows.get(body).cells()) {
@@ -143,6 +149,30 @@ public final class HeaderTable {
                 groups.stream().map(group -> record(group, columns)).toList();
         int used = body + groups.stream().mapToInt(List::size).sum();
         return new HeaderTable(heads.stream().map(StringBuilder::toString).toList(), records, rows.subList(0, used));
+    }
+
+    /** Where a line of running text across the columns ends the table. */
+    private static int beforeAcross(List<Row> rows, int from, List<Cell> columns) {
+        double widest = widest(columns);
+        for (int i = from + 1; i < rows.size(); i++) {
+            Cell only = rows.get(i).first();
+            if (rows.get(i).cells().size() == 1
+                    && only.box().width() > widest * 1.3
+                    && only.right() > columns.get(columns.size() > 1 ? 1 : 0).right()
+                    && only.left() < columns.get(0).right()
+                    && only.words().size() > ACROSS_WORDS) {
+                return i;
+            }
+        }
+        return rows.size();
+    }
+
+    private static double widest(List<Cell> columns) {
+        double widest = columns.size() > 1 ? 0 : Double.MAX_VALUE;
+        for (int i = 1; i < columns.size(); i++) {
+            widest = Math.max(widest, columns.get(i).left() - columns.get(i - 1).left());
+        }
+        return widest;
     }
 
     /** A second line of the header stands close under the first, all of it below its columns. */
@@ -266,11 +296,7 @@ public final class HeaderTable {
                         .anyMatch(column -> Math.abs(column.left() - cell.left()) < 8
                                 || Math.abs(column.right() - cell.right()) < 8
                                 || (cell.left() < column.right() && cell.right() > column.left())));
-        double width = columns.size() > 1 ? 0 : Double.MAX_VALUE;
-        for (int i = 1; i < columns.size(); i++) {
-            width = Math.max(width, columns.get(i).left() - columns.get(i - 1).left());
-        }
-        double widest = width;
+        double widest = widest(columns);
         return close
                 && under
                 && row.cells().stream().allMatch(cell -> cell.box().width() <= widest * 1.3);

@@ -53,7 +53,7 @@ public final class Headings {
                         + "|product (?:information|identifier|identity)|company information|identity");
         english(
                 SheetSection.HAZARDS,
-                "hazards?(?:\\(s\\))? (?:identification|information|summary|overview)|hazardous identification"
+                "hazards?(?:\\(s\\))? (?:identification|information|summary|overview)(?: of (?:the )?(?:product|substance|mixture|preparation))?|hazardous identification"
                         + "|identification of (?:the )?hazards?|potential health hazards?");
         english(
                 SheetSection.COMPOSITION,
@@ -94,7 +94,7 @@ public final class Headings {
                 "(?:waste )?disposal(?: (?:considerations?|information|instructions|methods?|procedures))|waste disposal|disposal");
         english(
                 SheetSection.TRANSPORT,
-                "transport(?:ation)?(?: (?:information|data|requirements))|shipping (?:information|data)|transport(?:ation)?");
+                "transport(?:ation)?(?: (?:informations?|data|requirements))|shipping (?:information|data)|transport(?:ation)?");
         english(
                 SheetSection.REGULATION,
                 "regulatory(?: (?:information|status|data))?|regulations?|information on regulation");

@@ -18,6 +18,8 @@ import plumbrow.documents.paper.Word;
 public final class Items {
     private static final double SAME_LEFT = 7;
     private static final double BELOW = 2;
+    private static final double APART = 40;
+    private static final Pattern OPEN_SENTENCE = Pattern.compile("[\\p{L}\\d,;)]\\s*$");
 
     /** A label that isn't known still ends the value before it. */
     private static final Pattern ANY_LABEL = Pattern.compile(
@@ -124,7 +126,9 @@ public final class Items {
         String text = passage.text();
         boolean first = at == 0;
         Optional<Labels.Hit> hit = Labels.at(text, first && !last);
-        if (hit.isPresent() && hit.get().label() != Label.PARTITION && goesOn(row, cell, text, first)) {
+        if (hit.isPresent()
+                && hit.get().label() != Label.PARTITION
+                && (goesOn(row, cell, text, first) || underValue(hit.get(), row, cell))) {
             hit = Optional.empty();
         }
         if (hit.isPresent() && opens(hit.get(), text, at, last, row) && !wraps(hit.get(), cell, text)) {
@@ -158,6 +162,17 @@ public final class Items {
             }
         }
         add(passage, cell, first);
+    }
+
+    /** A line below a value, with nothing beside it, is more of the value though its words may be a label's. */
+    private boolean underValue(Labels.Hit hit, Row row, Cell cell) {
+        Draft before = draft;
+        return before != null
+                && before.isTable()
+                && !hit.colon()
+                && row.cells().size() == 1
+                && Math.abs(cell.left() - before.valueLeft) <= SAME_LEFT
+                && Math.abs(cell.left() - before.left) > APART;
     }
 
     /**
@@ -205,6 +220,11 @@ public final class Items {
         }
         if (SUBHEADING.matcher(text).matches()) {
             return true;
+        }
+        if (!before.isTable()
+                && SMALL_START.matcher(text).lookingAt()
+                && OPEN_SENTENCE.matcher(before.value.build().text()).find()) {
+            return false;
         }
         boolean below = Math.abs(cell.left() - before.left) <= SAME_LEFT;
         if (!below || !before.isTable()) {

@@ -33,10 +33,10 @@ public enum Label {
     SUPERSEDES(
             "(?:supersedes|replaces)(?: (?:the )?(?:sds|msds|date|version|sheet|issue|revision))*(?: (?:of|dated|from))?|date of previous (?:issue|version|revision)|previous (?:revision|version|issue)(?: date)?"),
     // section 2
-    SIGNAL_WORD("signal ?words?"),
+    SIGNAL_WORD("(?:label )?signal ?words?(?:\\(s\\))?"),
     HAZARD_STATEMENTS(
-            "(?:ghs )?hazard ?statements?(?: \\(s\\))?|hazard\\(s\\) statements?|health hazards? statements?"),
-    PRECAUTIONS("precautionary ?statements?|prevention|response|storage statements?"),
+            "(?:ghs |label )?hazard ?statements?(?: ?\\(s\\))?|hazard\\(s\\) statements?|health hazards? statements?"),
+    PRECAUTIONS("(?:label )?precautionary ?statements?(?: ?\\(s\\))?|prevention|response|storage statements?"),
     CLASSIFICATION(
             "(?:ghs |osha |hazard )?classifications?(?: of the (?:substance|mixture|product|chemical))?.{0,60}?|hazard class(?:es)? and category|label elements|pictograms?|symbols?|other hazards|hazards? not otherwise classified.*?|emergency overview|unknown acute toxicity|potential health effects|ghs label elements|routes? of (?:entry|exposure)|target organs|hmis|nfpa"),
     // section 3
@@ -101,7 +101,7 @@ public enum Label {
     // section 9
     VAPOUR_PRESSURE("vapou?r ?pressure|vap\\.? press(?:ure|\\.)"),
     BOILING_POINT(
-            "(?:initial )?boiling (?:point|temperature|range)(?:(?: ?/ ?| and | or )(?:initial )?boiling range|/range)?|(?:initial )?b\\.?p\\.?"),
+            "(?:initial )?boiling(?: ?/ ?condensation)? (?:point|temperature|range)(?:(?: ?/ ?| and | or )(?:initial )?boiling range|/range)?|(?:initial )?b\\.?p\\.?"),
     FLASH_POINT("flash ?-?point"),
     DENSITY(
             "(?:relative )?density(?: and/or relative density)?(?: ?/ ?specific gravity)?|specific gravity(?: ?/ ?(?:relative )?density)?|sp\\.? ?gr(?:avity|\\.)|specific weight|liquid density"),
@@ -139,7 +139,7 @@ public enum Label {
             "(?:(?:un|u\\.n\\.|dot|imdg|imo|iata|dot ?/ ?imo) )?(?:proper )?shipping (?:name|description)|(?:.{0,30}? )?bill of lading description|description of (?:the )?goods"),
     TRANSPORT_CLASS(
             "(?:transport|dot|primary|un|imdg|iata)? ?hazard class(?:\\(es\\)|es|ification)?(?:/division)?|class(?:/division)?|transport hazard class\\(es\\)|hazard class/division|division"),
-    PACKING_GROUP("pack(?:ing|aging) ?group"),
+    PACKING_GROUP("(?:(?:dot|imdg|imo|iata) )?pack(?:ing|aging) ?group"),
     MARINE_POLLUTANT("marine pollutants?"),
     TRANSPORT_OTHER(
             "environmental hazards?|special precautions for users?|transport in bulk.{0,60}?|erg(?: guide)?(?: (?:no\\.?|number))?|ems(?: no\\.?)?|labels?(?: required)?|technical name|emergency response guide.{0,20}?"),
