@@ -17,7 +17,7 @@ import plumbrow.documents.sheet.Amount.Qualifier;
 /** The most that may be put out: in a season, at once, and how many times. */
 final class MostPart implements Part {
     static final Pattern LIMIT = Near.words(
-            "\\bnot (?:apply |use |make )?(?:a total of )?(?:more than|exceed)|\\bexceed|\\bmax(?:imum|\\.)|\\bno more than\\b|\\bnot to exceed\\b|\\bup to a total\\b|\\btotal of all applications");
+            "\\bnot (?:apply |use |make )?(?:a total of )?(?:more than|exceed)|\\bexceed|\\bmax(?:imum|\\.)|\\bno more than\\b|\\bnot to exceed\\b|\\bup to a total\\b|\\btotal of all applications|\\bcombined total\\b");
     private static final Pattern TIME = Near.words(
             "(?:per|/|in (?:a|any|one)|each|within a|during (?:a|the)|for the)\\s?(?:\\w+ ){0,2}?(?<per>year|season|12[- ]month)|\\b(?<annual>annual(?:ly)?|yearly|seasonal)\\b|\\b(?<cumulative>in a (?:crop )?(?:year|season))");
     private static final Pattern SINGLE = Near.words(

@@ -111,9 +111,8 @@ final class StoragePart implements Part {
         /** A second line of a label in the left column; or the label of the next row. */
         private String both(String next) {
             if (complete(String.valueOf(lead))) {
-                String open = next;
-                open(open);
-                return open;
+                open(next);
+                return next;
             }
             return lead + " " + next;
         }
