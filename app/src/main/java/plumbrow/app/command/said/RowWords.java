@@ -1,5 +1,6 @@
 package plumbrow.app.command.said;
 
+import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -73,7 +74,7 @@ public final class RowWords {
             ChangeWords words = ChangeWords.of(change);
             paper.prose(
                     "  " + change.number() + "  ",
-                    (change.at() == null ? "" : change.at() + ", ") + change.who() + ", by "
+                    (change.at() == null ? "" : change.at().truncatedTo(ChronoUnit.SECONDS) + ", ") + change.who() + ", by "
                             + change.way().word() + (change.why().isEmpty() ? "" : ", " + change.why())
                             + (change.takenBack() ? " (taken back)" : "") + ": " + words.title());
             if (words.rows().size() > 1) {
