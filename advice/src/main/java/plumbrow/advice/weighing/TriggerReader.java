@@ -12,7 +12,6 @@ import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.assumptions.DoubtKind;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
-import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.ScoutingSample;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.Program;
@@ -156,7 +155,7 @@ final class TriggerReader {
                 .filter(pressure ->
                         pressure.field().equals(field.name()) && pressure.insect().equals(insect))
                 .findFirst()
-                .map(InsectPressure::sample);
+                .flatMap(pressure -> Optional.ofNullable(pressure.sample()));
     }
 
     private void say(String sentence) {
