@@ -9,6 +9,8 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import plumbrow.science.figure.Numbers;
+import plumbrow.science.weather.DeltaT;
 
 /**
  * One hour held to every rule.
@@ -69,6 +71,18 @@ public record SprayHour(
         return out.stream()
                 .anyMatch(said ->
                         said.rule().whose() == HourRule.Whose.LABEL || said.rule().whose() == HourRule.Whose.STATE);
+    }
+
+    /** What must be minded of a fit hour: delta T above 8 °C, or so near an end of its classes that the wet bulb's error may flip it. */
+    public String mind() {
+        Double delta = deltaTC;
+        if (delta == null || !fit()) {
+            return "";
+        }
+        String marginal = DeltaT.classOf(delta).equals("marginal") ? "marginal" : "";
+        String near = DeltaT.borderline(delta) ? "borderline" : "";
+        String both = marginal.isEmpty() ? near : near.isEmpty() ? marginal : marginal + ", " + near;
+        return both.isEmpty() ? "" : "delta T " + Numbers.fixed(delta, 1) + " °C, " + both;
     }
 
     /** Why, in words, with whose rules: what rules it out, else what is not known; empty where it is fit. */

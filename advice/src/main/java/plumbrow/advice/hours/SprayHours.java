@@ -14,7 +14,6 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.hours.SprayHour.Said;
 import plumbrow.science.figure.Numbers;
-import plumbrow.science.weather.DeltaT;
 import plumbrow.science.weather.Inversion;
 import plumbrow.science.weather.RainFree;
 import plumbrow.science.weather.WetBulb;
@@ -282,11 +281,6 @@ public final class SprayHours {
         }
         double humidity = Math.min(humidityPct, HIGHEST_HUMIDITY_PCT);
         return WetBulb.holds(celsius, humidity) ? Double.valueOf(celsius - WetBulb.celsius(celsius, humidity)) : null;
-    }
-
-    /** Whether the class of a delta T may flip by the error of the wet bulb. */
-    public static boolean borderline(double deltaC) {
-        return DeltaT.borderline(deltaC);
     }
 
     /** The ground at the end of every hour on file. Hours that are missing between them may have been wet. */

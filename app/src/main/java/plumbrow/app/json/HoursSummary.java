@@ -59,6 +59,7 @@ public record HoursSummary(
             @Nullable Double rainIn,
             @Nullable Double rainChancePct,
             @Nullable Double deltaTC,
+            String mind,
             String inversion,
             List<Why> ruledOutBy,
             List<Why> unknown) {}
@@ -125,6 +126,7 @@ public record HoursSummary(
                 air.rainIn(),
                 air.rainChancePct(),
                 hour.deltaTC(),
+                hour.mind(),
                 hour.inversion(),
                 hour.out().stream().map(HoursSummary::why).toList(),
                 hour.unknown().stream().map(HoursSummary::why).toList());

@@ -69,7 +69,8 @@ public final class HoursPicture {
     private static void box(Canvas canvas, SprayHour hour, double x, double y, double wide) {
         double high = ROW - 4;
         String why = hour.why();
-        canvas.open(clockWords(hour) + hour.standing().word() + (why.isEmpty() ? "" : ": " + why));
+        canvas.open(clockWords(hour) + hour.standing().word() + (why.isEmpty() ? "" : ": " + why)
+                + (hour.mind().isEmpty() ? "" : ", " + hour.mind()));
         switch (hour.standing()) {
             case FIT -> canvas.rect(x + .5, y + 1, wide - 1, high - 2, FIT, 1);
             case UNKNOWN -> {
@@ -96,9 +97,11 @@ public final class HoursPicture {
     }
 
     private static String clockWords(SprayHour hour) {
-        return hour.windBoomMph() == null
+        Double boom = hour.windBoomMph();
+        Double station = hour.weather().windMph();
+        return boom == null || station == null
                 ? ""
-                : "wind at the boom " + Numbers.fixed(hour.windBoomMph(), 1) + " mph, ";
+                : "wind " + Numbers.fixed(boom, 1) + " mph at the boom, " + Numbers.fixed(station, 1) + " at the station; ";
     }
 
     /** What is told first of an hour: law before good practice. */

@@ -59,7 +59,8 @@ public final class HoursWords {
         return hour.standing().word() + (why.isEmpty() ? "" : ": " + why);
     }
 
-    private static String rule(HourRule rule) {
+    /** A rule in words, with whose it is and where it stands. */
+    public static String rule(HourRule rule) {
         Double least = rule.least();
         Double most = rule.most();
         String limits = !rule.unread().isEmpty()

@@ -3,7 +3,9 @@ package plumbrow.app.desk.hours;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.hours.SprayHour;
@@ -11,6 +13,7 @@ import plumbrow.advice.hours.TripHours;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.trip.SprayTrip;
 import plumbrow.documents.picture.HoursPicture;
+import plumbrow.science.figure.Numbers;
 
 /**
  * The page of a trip's hours.
@@ -41,7 +44,43 @@ public record HoursView(
     }
 
     /** Hours after one another that are told alike. */
-    public record Stretch(int begin, int end, SprayHour hour) {}
+    public record Stretch(int begin, int end, List<SprayHour> hours) {
+        public SprayHour hour() {
+            return hours.get(0);
+        }
+
+        /** Wind over the stretch at the boom and at the station: "wind 4 to 7 mph at the boom, 9 to 14 at the station". */
+        public String wind() {
+            DoubleSummaryStatistics boom = new DoubleSummaryStatistics();
+            DoubleSummaryStatistics station = new DoubleSummaryStatistics();
+            for (SprayHour hour : hours) {
+                Double at = hour.windBoomMph();
+                Double high = hour.weather().windMph();
+                if (at != null && high != null) {
+                    boom.accept(at);
+                    station.accept(high);
+                }
+            }
+            return boom.getCount() == 0
+                    ? ""
+                    : "wind " + range(boom) + " mph at the boom, " + range(station) + " at the station";
+        }
+
+        /** What must be minded of them. */
+        public String mind() {
+            return hours.stream()
+                    .map(SprayHour::mind)
+                    .filter(words -> !words.isEmpty())
+                    .distinct()
+                    .collect(Collectors.joining("; "));
+        }
+
+        private static String range(DoubleSummaryStatistics winds) {
+            String low = Numbers.fixed(winds.getMin(), 0);
+            String high = Numbers.fixed(winds.getMax(), 0);
+            return low.equals(high) ? low : low + " to " + high;
+        }
+    }
 
     public List<Stretch> stretches(List<SprayHour> day) {
         List<Stretch> all = new ArrayList<>();
@@ -51,9 +90,11 @@ public record HoursView(
             if (last != null
                     && last.hour().standing() == hour.standing()
                     && last.hour().reasons().equals(hour.reasons())) {
-                all.set(all.size() - 1, new Stretch(last.begin(), begin + 1, last.hour()));
+                List<SprayHour> longer = new ArrayList<>(last.hours());
+                longer.add(hour);
+                all.set(all.size() - 1, new Stretch(last.begin(), begin + 1, longer));
             } else {
-                all.add(new Stretch(begin, begin + 1, hour));
+                all.add(new Stretch(begin, begin + 1, List.of(hour)));
             }
         }
         return all;
