@@ -66,9 +66,6 @@ class BrowserTest {
                 new Page("ask-aphids", "/ask/spray-now?state=MN&count=300"),
                 new Page("ask-replant", "/ask/replant?state=IL"),
                 new Page("next", HOME + "/next"),
-                new Page("today", "/today?day=2027-05-10"),
-                new Page("hours", HOME + "/hours"),
-                new Page("mix", HOME + "/mix"),
                 new Page("ingredients", "/ingredients"),
                 new Page("ingredient", "/ingredients/atrazine"),
                 new Page("trouble", "/nothing-here"));

@@ -1,0 +1,80 @@
+package plumbrow.app.desk;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import org.assertj.core.api.SoftAssertions;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import plumbrow.advice.season.Season;
+import plumbrow.app.book.Book;
+import plumbrow.app.book.Choice;
+import plumbrow.app.demo.DemoBook;
+import plumbrow.app.demo.DemoWeather;
+import plumbrow.app.desk.shown.Shown;
+import plumbrow.app.weather.WeatherIntake;
+import plumbrow.app.weather.Zones;
+
+/** The pages that are read on a phone in the cab: today, hours, load card. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@SuppressWarnings("NullAway.Init")
+class CabPagesTest {
+    private OpenDesk desk;
+
+    @BeforeAll
+    void open(@TempDir Path folder) throws Exception {
+        Season season = DemoBook.season();
+        desk = OpenDesk.over(season);
+        Path file = DemoWeather.writeTo(folder.resolve("weather")).get(0);
+        try (Book book = Book.open(desk.file())) {
+            WeatherIntake.take(
+                    book,
+                    "hours.csv",
+                    Files.readAllBytes(file),
+                    WeatherIntake.asked(
+                            season,
+                            "IA: Kossuth",
+                            Zones.of(season, "IA: Kossuth"),
+                            null,
+                            null,
+                            null,
+                            null,
+                            null,
+                            "invented"),
+                    Instant.EPOCH);
+            book.choose(new Choice(2026, "Vine Bottom", "Before and after", "x", Instant.EPOCH, "", null, null));
+        }
+    }
+
+    @AfterAll
+    void close() {
+        desk.close();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1280, 390})
+    void each_stands_in_its_window_and_is_in_reach_of_everybody(int width) {
+        String field = "/fields/" + Shown.part("Vine Bottom");
+        List<String> pages = List.of(
+                "/today?day=2026-06-01",
+                field + "/hours?pass=4&from=2026-06-01",
+                field + "/mix?pass=4",
+                "/fields/" + Shown.part("Dry Bench") + "/hours");
+        SoftAssertions softly = new SoftAssertions();
+        try (Chromium browser = Chromium.open(width, 900)) {
+            for (String page : pages) {
+                browser.go(desk.address() + page);
+                softly.assertThat(browser.cutOff()).as("cut off on " + page).isEmpty();
+                softly.assertThat(browser.smallTargets()).as("small on " + page).isEmpty();
+                softly.assertThat(browser.complaints()).as("console of " + page).isEmpty();
+                softly.assertThat(browser.inaccessible()).as("axe on " + page).isEmpty();
+            }
+        }
+        softly.assertAll();
+    }
+}
