@@ -37,6 +37,11 @@ public record ProgramCheck(Field field, Program program, List<Finding> findings)
         return Gates.standing(findings);
     }
 
+    /** What stands in its way or is to be kept, one line for each matter. */
+    public List<Matter> matters() {
+        return Matter.of(List.of(this));
+    }
+
     /** How many findings stand so. */
     public int count(Standing standing) {
         return count(findings, standing);

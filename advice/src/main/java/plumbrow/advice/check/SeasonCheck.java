@@ -62,6 +62,11 @@ public record SeasonCheck(Season season, List<ProgramCheck> programs) {
                 programs.stream().filter(check -> check.standing() == standing).count();
     }
 
+    /** All that stands in the way or is to be kept, one line for each matter, in the order of telling. */
+    public List<Matter> matters() {
+        return Matter.of(programs);
+    }
+
     /** What to look up, and where: that which settles most findings first. */
     public List<LookUp> lookUps() {
         return LookUp.of(programs);
@@ -81,6 +86,9 @@ public record SeasonCheck(Season season, List<ProgramCheck> programs) {
         return "Of " + all + (all == 1 ? " program " : " programs ") + "on " + fields().size()
                 + (fields().size() == 1 ? " field, " : " fields, ") + count(Standing.BARRED) + " barred, "
                 + count(Standing.UNKNOWN) + " unknown, " + count(Standing.CONDITIONAL) + " conditional, "
-                + count(Standing.CLEAR) + " clear.";
+                + count(Standing.CLEAR) + " clear"
+                + (count(Standing.NOTHING_ASKED) == 0
+                        ? "."
+                        : ", of " + count(Standing.NOTHING_ASKED) + " nothing was asked.");
     }
 }

@@ -18,6 +18,8 @@ public enum Where {
             "Look up the texture",
             "Look up slope",
             "Enter the next crop",
+            "Enter the herbicide traits",
+            "Enter which of them",
             "Say whether the cover");
     private static final List<String> OF_THE_FARM =
             List.of("Look what ", "Say whether there is such a place", "Enter the licence");

@@ -1,5 +1,7 @@
 package plumbrow.advice.gates;
 
+import java.util.List;
+
 /** What a gate says, worst first. Unknown is never clear. */
 public enum Standing {
     BARRED("barred"),
@@ -22,6 +24,11 @@ public enum Standing {
     /** Whether a program with this standing may be advised: conditions can be met, unknowns can't be guessed. */
     public boolean advisable() {
         return this == CONDITIONAL || this == CLEAR || this == NOTHING_ASKED;
+    }
+
+    /** Those that a finding may have, worst first; that nothing was asked stands of a program. */
+    public static List<Standing> ofFindings() {
+        return List.of(BARRED, UNKNOWN, CONDITIONAL, CLEAR);
     }
 
     /** The worse of two. */

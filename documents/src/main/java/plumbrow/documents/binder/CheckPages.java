@@ -6,6 +6,8 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.check.AcrossLine;
 import plumbrow.advice.check.LookUp;
+import plumbrow.advice.check.Matter;
+import plumbrow.advice.check.MatterKind;
 import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.field.Field;
@@ -58,7 +60,7 @@ final class CheckPages {
                         + "clear.");
         List<Column> columns = new ArrayList<>(
                 List.of(Column.words("field", 20), Column.words("program", 32), Column.words("standing", 16)));
-        for (Standing standing : Standing.values()) {
+        for (Standing standing : Standing.ofFindings()) {
             columns.add(Column.figure(standing.word() + ", findings", 8));
         }
         html.table("plain", columns);
@@ -69,12 +71,13 @@ final class CheckPages {
                     .open("td")
                     .standing(program.standing())
                     .close("td");
-            for (Standing standing : Standing.values()) {
+            for (Standing standing : Standing.ofFindings()) {
                 html.figure(Numbers.fixed(program.count(standing), 0));
             }
             html.close("tr");
         }
         html.endTable();
+        matters(html, check.matters());
         acrossLines(html, check.acrossLines());
         lookUps(html, check.lookUps());
         html.element("h2", "Before anything is bought or put on");
@@ -82,6 +85,20 @@ final class CheckPages {
         html.element("h2", "Who to call");
         html.list(StandingCautions.WHO_TO_CALL);
         html.close("div");
+    }
+
+    /** Every matter of the farm in a line, under what it asks. */
+    private static void matters(Html html, List<Matter> matters) {
+        for (MatterKind kind : MatterKind.values()) {
+            List<String> lines = matters.stream()
+                    .filter(matter -> matter.kind() == kind)
+                    .map(Matter::line)
+                    .toList();
+            if (!lines.isEmpty()) {
+                html.element("h2", kind.words());
+                html.list(lines);
+            }
+        }
     }
 
     private static void acrossLines(Html html, List<AcrossLine> lines) {
@@ -154,14 +171,15 @@ final class CheckPages {
                 .words(program.program().name() + ": ")
                 .standing(program.standing())
                 .close("h2");
-        for (ProgramCheck.Group group : program.groups()) {
-            if (group.standing() != Standing.CLEAR) {
-                html.element("h3", "To protect " + group.protects().words());
-                findings(
-                        html,
-                        group.findings().stream()
-                                .filter(finding -> finding.standing() != Standing.CLEAR)
-                                .toList());
+        List<Matter> matters = program.matters();
+        for (MatterKind kind : MatterKind.values()) {
+            List<Finding> findings = matters.stream()
+                    .filter(matter -> matter.kind() == kind)
+                    .flatMap(matter -> matter.findings().stream())
+                    .toList();
+            if (!findings.isEmpty()) {
+                html.element("h3", kind.words());
+                findings(html, findings);
             }
         }
         String clear = program.findings().stream()

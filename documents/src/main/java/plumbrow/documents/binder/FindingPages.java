@@ -1,11 +1,12 @@
 package plumbrow.documents.binder;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import plumbrow.advice.check.Matter;
+import plumbrow.advice.check.MatterKind;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.weighing.FieldAdvice;
@@ -13,35 +14,51 @@ import plumbrow.advice.weighing.WeighedProgram;
 import plumbrow.documents.binder.Html.Column;
 import plumbrow.science.figure.Numbers;
 
-/** What the gates found on a field, worst first. A finding that several programs share is told once. */
+/** What the gates found on a field, in the order of telling. A finding that several programs share is told once. */
 record FindingPages(FieldAdvice field) {
     void write(Html html) {
         html.element("h2", "Is it allowed and safe");
-        Map<Standing, Map<Finding, List<String>>> found = worstFirst();
-        if (found.isEmpty()) {
+        List<Matter> matters = Matter.ofFindings(told());
+        if (matters.isEmpty() && clear().isEmpty()) {
             html.element("p", "No gate had anything to say of these programs.");
         }
-        found.forEach((standing, findings) -> table(html, standing, findings));
-    }
-
-    /** By standing, worst first; each finding with the programs it holds for. */
-    private Map<Standing, Map<Finding, List<String>>> worstFirst() {
-        Map<Standing, Map<Finding, List<String>>> found = new EnumMap<>(Standing.class);
-        for (WeighedProgram program : field.programs()) {
-            for (Finding finding : program.findings()) {
-                found.computeIfAbsent(finding.standing(), none -> new LinkedHashMap<>())
-                        .computeIfAbsent(finding, none -> new ArrayList<>())
-                        .add(program.name());
+        for (MatterKind kind : MatterKind.values()) {
+            List<Matter> of =
+                    matters.stream().filter(matter -> matter.kind() == kind).toList();
+            if (!of.isEmpty()) {
+                html.element("h3", kind.words());
+                table(html, found(of.stream().flatMap(matter -> matter.told().stream()).toList()));
             }
         }
+        Map<Finding, List<String>> clear = clear();
+        if (!clear.isEmpty()) {
+            html.open("h3").standing(Standing.CLEAR).close("h3");
+            table(html, clear);
+        }
+    }
+
+    private List<Matter.Told> told() {
+        return field.programs().stream()
+                .flatMap(program -> program.findings().stream()
+                        .map(finding -> new Matter.Told(field.field().name(), program.name(), finding)))
+                .toList();
+    }
+
+    private Map<Finding, List<String>> clear() {
+        return found(told().stream()
+                .filter(one -> one.finding().standing() == Standing.CLEAR)
+                .toList());
+    }
+
+    /** Each finding with the programs it holds for. */
+    private static Map<Finding, List<String>> found(List<Matter.Told> told) {
+        Map<Finding, List<String>> found = new LinkedHashMap<>();
+        told.forEach(one -> found.computeIfAbsent(one.finding(), none -> new ArrayList<>())
+                .add(one.program()));
         return found;
     }
 
-    private void table(Html html, Standing standing, Map<Finding, List<String>> findings) {
-        html.open("h3")
-                .standing(standing)
-                .words(findings.size() == 1 ? ", 1 finding" : ", " + findings.size() + " findings");
-        html.close("h3");
+    private void table(Html html, Map<Finding, List<String>> findings) {
         html.table(
                 "plain",
                 List.of(

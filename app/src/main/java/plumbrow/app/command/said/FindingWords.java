@@ -6,7 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import plumbrow.advice.check.AcrossLine;
-import plumbrow.advice.check.LookUp;
+import plumbrow.advice.check.Matter;
+import plumbrow.advice.check.MatterKind;
 import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.gates.Finding;
@@ -19,18 +20,20 @@ import plumbrow.science.figure.Numbers;
 public final class FindingWords {
     private FindingWords() {}
 
-    /** More of them stand in the JSON, on the desk and on paper. */
-    private static final int MOST_LOOK_UPS = 12;
-
-    /** The whole first, then program by program and by who is protected, then what to look up. */
+    /** The whole first, then every matter in the order of telling, then what is lawful on one side of a line. */
     public static String checked(SeasonCheck check) {
         Paper paper = new Paper().heading(check.sentence());
         if (check.programs().size() > 1) {
             paper.gap().table(table(check));
         }
-        check.programs().forEach(program -> program(paper, program));
+        if (check.programs().size() == 1) {
+            ProgramCheck only = check.programs().get(0);
+            paper.heading(only.field().name() + ", " + only.program().name() + ": "
+                    + only.standing().word());
+        }
+        matters(paper, check.matters());
+        clear(paper, check);
         acrossLines(paper, check.acrossLines());
-        lookUps(paper, check.lookUps());
         return paper.gap()
                 .prose("The current label is the law. Local code and licensed practice decide.")
                 .text();
@@ -38,7 +41,7 @@ public final class FindingWords {
 
     private static TextTable table(SeasonCheck check) {
         TextTable table = TextTable.empty().words("field").words("program").words("standing");
-        for (Standing standing : Standing.values()) {
+        for (Standing standing : Standing.ofFindings()) {
             table.numbers(standing.word(), "");
         }
         for (ProgramCheck program : check.programs()) {
@@ -46,7 +49,7 @@ public final class FindingWords {
                     program.field().name(),
                     program.program().name(),
                     program.standing().word()));
-            for (Standing standing : Standing.values()) {
+            for (Standing standing : Standing.ofFindings()) {
                 cells.add(Numbers.fixed(program.count(standing), 0));
             }
             table.row(cells.toArray(String[]::new));
@@ -54,23 +57,38 @@ public final class FindingWords {
         return table;
     }
 
-    private static void program(Paper paper, ProgramCheck program) {
-        paper.heading(program.field().name() + ", " + program.program().name() + ": "
-                + program.standing().word());
-        for (ProgramCheck.Group group : program.groups()) {
-            if (group.standing() != Standing.CLEAR) {
-                paper.prose("To protect " + group.protects().words() + ":");
-                group.findings().stream()
-                        .filter(finding -> finding.standing() != Standing.CLEAR)
-                        .forEach(finding -> finding(paper, finding, ""));
+    /** Each matter in a line, under what it asks; what is not law is counted. */
+    private static void matters(Paper paper, List<Matter> matters) {
+        for (MatterKind kind : MatterKind.values()) {
+            List<Matter> of =
+                    matters.stream().filter(matter -> matter.kind() == kind).toList();
+            if (!of.isEmpty()) {
+                paper.heading(kind.words() + " (" + of.size() + ")");
+                of.forEach(matter -> {
+                    paper.prose("  - ", matter.line());
+                    if (matter.findings().size() == 1 && !kind.folded()) {
+                        source(paper, matter.findings().get(0), "    ");
+                    }
+                });
             }
         }
-        String clear = program.findings().stream()
+    }
+
+    private static void source(Paper paper, Finding finding, String indent) {
+        String measured = measured(finding);
+        if (!measured.isEmpty() || !finding.source().isEmpty()) {
+            paper.prose(indent, measured + (finding.source().isEmpty() ? "" : "Source: " + finding.source()));
+        }
+    }
+
+    private static void clear(Paper paper, SeasonCheck check) {
+        String clear = check.programs().stream()
+                .flatMap(program -> program.findings().stream())
                 .filter(finding -> finding.standing() == Standing.CLEAR)
                 .map(Finding::gate)
                 .distinct()
                 .collect(Collectors.joining(", "));
-        if (!clear.isEmpty()) {
+        if (!clear.isEmpty() && check.programs().size() == 1) {
             paper.prose("  clear: ", clear);
         }
     }
@@ -89,45 +107,15 @@ public final class FindingWords {
         }
     }
 
-    private static void lookUps(Paper paper, List<LookUp> lookUps) {
-        if (!lookUps.isEmpty()) {
-            paper.heading("What to look up, and where");
-            lookUps.stream()
-                    .limit(MOST_LOOK_UPS)
-                    .forEach(one -> paper.prose(
-                            "  settles " + one.settles() + ": ",
-                            one.about() + ", " + one.where().words() + ": " + one.ask()));
-            if (lookUps.size() > MOST_LOOK_UPS) {
-                paper.prose("  and " + (lookUps.size() - MOST_LOOK_UPS) + " more, each of which settles no more.");
-            }
-        }
-    }
-
-    /** The findings of a field's programs that are not clear, each said once with the programs it holds for. */
+    /** What stands in the way of a field's programs, each matter once with the programs it holds for. */
     static void across(Paper paper, FieldAdvice advice) {
-        Map<Finding, List<String>> programs = new LinkedHashMap<>();
-        for (WeighedProgram program : advice.programs()) {
-            program.findings().stream()
-                    .filter(finding -> finding.standing() != Standing.CLEAR)
-                    .forEach(finding -> programs.computeIfAbsent(finding, first -> new ArrayList<>())
-                            .add(program.name()));
-        }
-        if (!programs.isEmpty()) {
+        List<Matter> matters = Matter.ofFindings(advice.programs().stream()
+                .flatMap(program -> program.findings().stream()
+                        .map(finding -> new Matter.Told(advice.field().name(), program.name(), finding)))
+                .toList());
+        if (!matters.isEmpty()) {
             paper.heading("What stands in the way");
-            programs.forEach((finding, names) -> finding(paper, finding, " (" + String.join(", ", names) + ")"));
-        }
-    }
-
-    private static void finding(Paper paper, Finding finding, String where) {
-        String mark = "  " + finding.standing().word() + ": ";
-        paper.prose(mark, finding.says() + where);
-        String indent = " ".repeat(mark.length());
-        if (!finding.clears().isEmpty()) {
-            paper.prose(indent, finding.clears());
-        }
-        String measured = measured(finding);
-        if (!measured.isEmpty() || !finding.source().isEmpty()) {
-            paper.prose(indent, measured + (finding.source().isEmpty() ? "" : "Source: " + finding.source()));
+            matters(paper, matters);
         }
     }
 

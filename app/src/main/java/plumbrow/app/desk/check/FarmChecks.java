@@ -7,6 +7,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.check.AcrossLine;
 import plumbrow.advice.check.LookUp;
+import plumbrow.advice.check.Matter;
 import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.field.Field;
@@ -28,6 +29,7 @@ public final class FarmChecks {
     record Checked(
             SeasonCheck check,
             Map<String, List<ProgramCheck>> programs,
+            List<Matter> matters,
             List<LookUp> lookUps,
             List<AcrossLine> acrossLines) {}
 
@@ -71,7 +73,7 @@ public final class FarmChecks {
         SeasonCheck check = new SeasonCheck(
                 season,
                 answers.stream().flatMap(known -> known.programs().stream()).toList());
-        return new Checked(check, programs, check.lookUps(), check.acrossLines());
+        return new Checked(check, programs, check.matters(), check.lookUps(), check.acrossLines());
     }
 
     private static List<ProgramCheck> programs(Gates gates, Field field, Season own, Map<Finding, Finding> once) {

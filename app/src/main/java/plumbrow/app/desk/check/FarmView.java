@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import plumbrow.advice.check.AcrossLine;
 import plumbrow.advice.check.LookUp;
+import plumbrow.advice.check.Matter;
 import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.field.Field;
@@ -25,6 +26,9 @@ public record FarmView(FarmChecks.Checked checked, String sentence, Sieve sieve,
 
     /** Shown at all; when they are looked up the next ones come. */
     public static final int MOST_LOOK_UPS = 100;
+
+    /** Lines of what stands in the way that are shown of a large farm; each field has its own page. */
+    public static final int MOST_MATTERS = 200;
 
     /** Places of one line, and fields of one thing to look up, that are named. */
     public static final int MOST_NAMED = 12;
@@ -56,6 +60,12 @@ public record FarmView(FarmChecks.Checked checked, String sentence, Sieve sieve,
 
     public List<ProgramCheck> programs(Field field) {
         return programs(checked, field).stream().filter(sieve::shows).toList();
+    }
+
+    /** The matters of the farm, of many the most pressing. */
+    public List<Matter> matters() {
+        return checked.matters()
+                .subList(0, Math.min(MOST_MATTERS, checked.matters().size()));
     }
 
     public List<LookUp> lookUps() {

@@ -2,6 +2,7 @@ package plumbrow.app.desk.check;
 
 import java.util.List;
 import plumbrow.advice.check.LookUp;
+import plumbrow.advice.check.Matter;
 import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.field.Field;
@@ -25,12 +26,9 @@ public record FieldView(
         return Gates.of(check.season()).counties(field);
     }
 
-    /** The groups of which something comes through the sieve. */
-    public List<ProgramCheck.Group> groups() {
-        return program.groups().stream()
-                .map(group -> new ProgramCheck.Group(group.protects(), sieve.through(group.findings())))
-                .filter(group -> !group.findings().isEmpty())
-                .toList();
+    /** What comes through the sieve, one line for each matter, in the order of telling. */
+    public List<Matter> matters() {
+        return Matter.of(List.of(new ProgramCheck(field, program.program(), sieve.through(program.findings()))));
     }
 
     public List<Finding> clear() {

@@ -2,6 +2,7 @@ package plumbrow.app.desk.weighing;
 
 import java.util.Comparator;
 import java.util.List;
+import plumbrow.advice.check.Matter;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.season.Season;
@@ -39,11 +40,11 @@ public record WeighingView(
         return form.changed() ? "With your changed assumptions: " + advice.sentence() : advice.sentence();
     }
 
-    /** What must be seen to before a program is carried out, worst first. */
-    public List<Finding> open(WeighedProgram program) {
-        return program.findings().stream()
-                .filter(finding -> finding.standing() != Standing.CLEAR)
-                .toList();
+    /** What must be seen to before a program is carried out, one line for each matter, in the order of telling. */
+    public List<Matter> open(WeighedProgram program) {
+        return Matter.ofFindings(program.findings().stream()
+                .map(finding -> new Matter.Told(advice.field().name(), program.name(), finding))
+                .toList());
     }
 
     /** The gates that a program passes. */
