@@ -77,7 +77,7 @@ class CheckPagesTest {
                         "The label does not exclude Faribault County, MN.");
         assertThat(visitor.get("/fields/Levee/check?program=Single%20trait%2C%20Hartsedge")
                         .text())
-                .contains("Martin County, MN and Faribault County, MN", "To protect wildlife barred");
+                .contains("Martin County, MN and Faribault County, MN", "Barred 1 barred");
     }
 
     @Test

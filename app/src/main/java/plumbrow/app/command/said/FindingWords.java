@@ -1,9 +1,7 @@
 package plumbrow.app.command.said;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import plumbrow.advice.check.AcrossLine;
 import plumbrow.advice.check.Matter;
@@ -13,7 +11,6 @@ import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.weighing.FieldAdvice;
-import plumbrow.advice.weighing.WeighedProgram;
 import plumbrow.science.figure.Numbers;
 
 /** Findings said in text: the standing in a word, the reason, the measured value against its limit, what clears it. */
