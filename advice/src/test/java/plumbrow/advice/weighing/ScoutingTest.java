@@ -12,6 +12,8 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -62,7 +64,7 @@ class ScoutingTest {
     }
 
     /** Worth $1,000/ac, 1 % lost per insect, 90 % kept: a spray gains 9·P − 20, so it pays from 2.22 insects on. */
-    private static OneField field(double mean, ScoutingSample sample, Pass scouted) {
+    private static OneField field(double mean, @Nullable ScoutingSample sample, Pass scouted) {
         return new OneField()
                 .assumptions(PRICE, YIELD)
                 .seed("Plain", 100, 0, NONE)
@@ -175,7 +177,7 @@ class ScoutingTest {
                         PassKind.SPRAY,
                         LocalDate.of(2026, 5, 1),
                         "Guard",
-                        spray(2, "Guard", 4).rate(),
+                        Objects.requireNonNull(spray(2, "Guard", 4).rate()),
                         100,
                         new Distribution.Fixed(2),
                         1)
@@ -213,7 +215,7 @@ class ScoutingTest {
                         PassKind.SPRAY,
                         LocalDate.of(2026, 9, 30),
                         "Guard",
-                        spray(2, "Guard", 4).rate(),
+                        Objects.requireNonNull(spray(2, "Guard", 4).rate()),
                         100,
                         0,
                         NONE,

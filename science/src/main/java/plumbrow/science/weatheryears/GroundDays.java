@@ -36,7 +36,11 @@ public final class GroundDays {
         }
     }
 
-    /** The day is over. @param dayOfYear 1 to 366 */
+    /**
+     * The day is over.
+     *
+     * @param dayOfYear 1 to 366
+     */
     public void endOfDay(int dayOfYear) {
         dry = Math.max(0, dry - FitDays.driesMm(dayOfYear));
         wet = Math.max(0, wet - FitDays.driesMm(dayOfYear));
