@@ -2,6 +2,7 @@ package plumbrow.advice.ask;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** The states of the union as the options of a box: those with typical values of their own first. */
 final class UsStates {
@@ -15,11 +16,13 @@ final class UsStates {
                     + "OK Oklahoma|OR Oregon|PA Pennsylvania|RI Rhode Island|SC South Carolina|TN Tennessee|TX Texas|"
                     + "UT Utah|VT Vermont|VA Virginia|WA Washington|WV West Virginia|WY Wyoming";
 
+    private static final Pattern SEPARATOR = Pattern.compile("\\|");
+
     private UsStates() {}
 
     static String[] options() {
         List<String> all = new ArrayList<>();
-        for (String state : (OWN + "|" + OTHERS).split("\\|")) {
+        for (String state : SEPARATOR.split(OWN + "|" + OTHERS, -1)) {
             all.add(state.substring(0, 2));
             all.add(state.substring(3));
         }
@@ -28,7 +31,7 @@ final class UsStates {
 
     /** "Iowa"; the postal code where it is none of these. */
     static String name(String code) {
-        for (String state : (OWN + "|" + OTHERS).split("\\|")) {
+        for (String state : SEPARATOR.split(OWN + "|" + OTHERS, -1)) {
             if (state.startsWith(code + " ")) {
                 return state.substring(3);
             }

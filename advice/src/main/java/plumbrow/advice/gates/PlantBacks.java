@@ -74,7 +74,7 @@ final class PlantBacks extends Question {
         if (!application.outdoors() && pass != null) {
             return false;
         }
-        return applied != null && planted != null
+        return (applied != null && planted != null)
                 ? applied.isBefore(planted)
                 : pass == null || pass.number() < seed.number();
     }

@@ -3,7 +3,6 @@ package plumbrow.advice.hours;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
-import java.util.Collection;
 import java.util.List;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -67,7 +66,7 @@ public record HourlyWeather(
                 last.longitude(),
                 last.windHeightM(),
                 String.join("; ", files.stream().map(HourlyWeather::source).distinct().toList()),
-                List.copyOf((Collection<WeatherHour>) all.values()));
+                List.copyOf(all.values()));
     }
 
     public boolean empty() {

@@ -195,7 +195,7 @@ public final class SprayHours {
             return null;
         }
         double minute = Duration.between(day.atStartOfDay(ZoneOffset.UTC).toInstant(), begin)
-                        .getSeconds()
+                        .toSeconds()
                 / 60.0;
         return new Hours(
                 (minute - rise.getAsDouble()) / MINUTES_PER_HOUR,

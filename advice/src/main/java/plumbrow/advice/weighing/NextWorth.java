@@ -143,7 +143,7 @@ final class NextWorth {
     }
 
     private static String lower(String name) {
-        return name.isEmpty() || name.length() > 1 && Character.isUpperCase(name.charAt(1))
+        return name.isEmpty() || (name.length() > 1 && Character.isUpperCase(name.charAt(1)))
                 ? name
                 : Character.toLowerCase(name.charAt(0)) + name.substring(1);
     }

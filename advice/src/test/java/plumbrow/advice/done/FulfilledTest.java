@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -98,7 +99,7 @@ class FulfilledTest {
         Fulfilled both = Fulfilled.of(
                 program, List.of(line(JUNE.plusDays(1), 20), line(JUNE, 20).meaning(new MeantPass("One", 2))));
         assertThat(both.done()).containsOnlyKeys(1, 2);
-        assertThat(both.done().get(2).date()).isEqualTo(JUNE);
+        assertThat(Objects.requireNonNull(both.done().get(2)).date()).isEqualTo(JUNE);
     }
 
     /** Another program that plans the same product for the day of the pass that was meant has it fulfilled too. */

@@ -181,7 +181,7 @@ final class OneField {
         return this;
     }
 
-    OneField insect(String insect, Distribution pressure, Distribution lossPct, ScoutingSample sample) {
+    OneField insect(String insect, Distribution pressure, Distribution lossPct, @Nullable ScoutingSample sample) {
         insects.add(new InsectPressure(
                 FIELD,
                 insect,
