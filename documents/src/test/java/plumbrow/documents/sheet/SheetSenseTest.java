@@ -35,6 +35,7 @@ class SheetSenseTest {
             delimiter = '|',
             value = {
                 "FLASH_POINT | Flash point: None detected at or below 200 °F | > 200 °F",
+                "FLASH_POINT | Flash point: F: 86 C: 30 | 86 °F",
                 "FLASH_POINT | Flash point: ‹ 61 °C | < 61 °C",
                 "FLASH_POINT | Flash point: Greater than 200 °F (TCC) | > 200 °F, closed cup",
                 "FLASH_POINT | Flash point: >93 °C | > 93 °C",
@@ -152,6 +153,24 @@ class SheetSenseTest {
                                 + " Never give anything by mouth to a person who has fainted.",
                         "EYES: Hold eye open and rinse slowly with water for 15 to 20 minutes. Remove contact lenses after the"
                                 + " first 5 minutes, then go on rinsing.");
+    }
+
+    @Test
+    void aSentenceThatBreaksOffIsNotShownAsWhole() {
+        SafetySheet sheet = sheet(
+                "SECTION 4: FIRST AID MEASURES", "Inhaled:   Bring the person to fresh air. Keep the person warm and at");
+        assertThat(sheet.all(ValueKind.FIRST_AID)).isEmpty();
+        assertThat(sheet.of(ValueKind.FIRST_AID)).isInstanceOf(Reading.Unclear.class);
+    }
+
+    @Test
+    void hoursBetweenMeasureAndAmount() {
+        assertThat(all(
+                        sheet(
+                                "SECTION 11: TOXICOLOGICAL INFORMATION",
+                                "Inhalation: LC50 1 h (nose only) > 2.04 mg/L Rat Inhalation LC50 4 h (nose only) > 0.51 mg/L Rat"),
+                        ValueKind.ACUTE_TOXICITY))
+                .containsExactly("inhaled LC50 > 2.04 mg/L, 1 h", "inhaled LC50 rat > 0.51 mg/L, 4 h");
     }
 
     @Test

@@ -315,18 +315,20 @@ final class AcutePart implements Part {
         for (Stretch stretch : Stretch.of(text, sheet.style(), UNITS)) {
             Nearby near = new Nearby(text, stretch);
             String words = near.before() + "\n" + near.line();
-            if (OWN_ESTIMATES
-                    .matcher(text.substring(Math.min(end, stretch.amount().from()), stretch.amount().from()))
-                    .find()) {
+            int from = stretch.amount().from();
+            String between = text.substring(Math.min(end, from), from);
+            boolean own = OWN_ESTIMATES.matcher(between).find();
+            if (own) {
                 substance = "";
                 species = "";
+                words = near.line();
             }
             end = stretch.amount().to();
             substance = named(near, words, substances, substances.in(words, substance));
             boolean dose = stretch.amount().amount().unit().contains("/kg");
             Route printed = route(near.find(ROUTE));
             Route nextRoute = dose && printed == Route.INHALED ? Route.UNSAID : printed;
-            String nextSpecies = near.find(SPECIES);
+            String nextSpecies = own ? find(SPECIES, near.line()) : near.find(SPECIES);
             boolean sameRoute = nextRoute == Route.UNSAID || nextRoute == route;
             species = nextSpecies.isEmpty() && sameRoute && !words.contains("\n\n") ? species : nextSpecies;
             route = nextRoute == Route.UNSAID ? route : nextRoute;
@@ -341,9 +343,19 @@ final class AcutePart implements Part {
                     species(species),
                     sex(near.onLine(SEX)),
                     substance,
-                    lastHours(words),
+                    first(hoursOfMeasure(between), lastHours(words)),
                     readings);
         }
+    }
+
+    /** "LC50 4 h (nose only) > 0.51 mg/L": hours between measure and amount are that amount's. */
+    private static String hoursOfMeasure(String between) {
+        int behind = -1;
+        Matcher measures = MEASURE.matcher(between);
+        while (measures.find()) {
+            behind = measures.end();
+        }
+        return behind < 0 ? "" : lastHours(between.substring(behind));
     }
 
     /** A name in the first column of the line, where the list says whose value each is. */

@@ -42,6 +42,10 @@ final class PropertyPart implements Part {
             Set.of(ValueKind.FLASH_POINT, ValueKind.LOWER_EXPLOSIVE_LIMIT, ValueKind.UPPER_EXPLOSIVE_LIMIT);
     private static final List<Family> VOLATILE = List.of(Family.PERCENT, Family.DENSITY);
     private static final Pattern WHICH_LIMIT = Pattern.compile("(?i)\\b(lower|upper|LEL|UEL|LFL|UFL)\\b\\s*[:=]?\\s*");
+    /** "F: 86 C: 30": the unit stands before its figure, and the next one's is not this one's. */
+    private static final Pattern DEGREES_AHEAD =
+            Pattern.compile("\\W*(?<unit>[FC])\\s*[:=]\\s*(?<number>[<>≤≥]?\\s*-?\\d+(?:[.,]\\d+)?)");
+
     private static final Pattern UNIT_AHEAD = Pattern.compile(
             "(?i)(?<unit>(?:wt\\.?\\s?)?%|g\\s?/\\s?l|lbs?\\.?\\s?/\\s?gal)\\s*[:=]\\s*(?<number>[<>≤≥]?\\s*\\d[\\d.,]*)");
     private static final Pattern RATE_WORDS = Pattern.compile(
@@ -196,6 +200,14 @@ final class PropertyPart implements Part {
         AmountText ofHead = property.kind == ValueKind.DENSITY ? withUnitOfHead(property, searched, head, sheet) : null;
         if (ofHead != null && !ofHead.amount().unit().isEmpty()) {
             return ofHead;
+        }
+        Matcher degrees = DEGREES_AHEAD.matcher(searched);
+        if (property.families.contains(Family.TEMPERATURE) && degrees.lookingAt()) {
+            AmountText whole = AmountText.first(
+                    degrees.group("number") + " °" + degrees.group("unit"), Family.TEMPERATURE, sheet.style());
+            return whole == null
+                    ? null
+                    : new AmountText(whole.amount(), degrees.start("number"), degrees.end("number"), whole.doubt());
         }
         for (Family family : property.families) {
             AmountText amount = AmountText.first(searched, family, sheet.style());

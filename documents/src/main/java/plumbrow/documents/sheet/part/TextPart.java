@@ -52,6 +52,11 @@ final class TextPart implements Part {
     /** A column of exposure limits, not what to wear. */
     private static final Pattern LIMITS = Pattern.compile("\\b(?:TWA|STEL|STEV|TWAEV)\\b");
 
+    /** A sentence does not end so: the rest stands somewhere else. */
+    private static final Pattern BREAKS_OFF =
+            Pattern.compile("(?i).*(?:[,(–-]|\\b(?:and|or|at|the|an?|of|to|with|for|in|by|if|until|from|is|are|be|into))\\s*",
+                    Pattern.DOTALL);
+
     private static final Pattern LEAD = Pattern.compile("^[\\s:–-]+");
 
     @Override
@@ -65,10 +70,16 @@ final class TextPart implements Part {
             Route route = item.label().map(FIRST_AID::get).orElse(null);
             if (route != null && says(item)) {
                 aided = true;
-                readings.state(
-                        ValueKind.FIRST_AID,
-                        new Content.FirstAid(route, prose(item.value())),
-                        item.value().quote());
+                String help = prose(item.value());
+                if (BREAKS_OFF.matcher(help).matches()) {
+                    readings.unclear(
+                            ValueKind.FIRST_AID, "the sentence breaks off", item.value().quote());
+                } else {
+                    readings.state(
+                            ValueKind.FIRST_AID,
+                            new Content.FirstAid(route, help),
+                            item.value().quote());
+                }
             }
         }
         for (Item item : sheet.items(SheetSection.EXPOSURE)) {
