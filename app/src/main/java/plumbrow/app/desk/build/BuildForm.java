@@ -22,8 +22,8 @@ import plumbrow.documents.workbook.edit.ProgramDraft.Trip;
  * @param lines its passes as typed, blank ones among them
  */
 public record BuildForm(String name, boolean baseline, String note, List<Line> lines) {
-    /** Blank lines offered below those that are filled in. */
-    private static final int SPARE = 2;
+    /** Fewest lines that are offered; one is always blank. */
+    private static final int LINES = 2;
 
     private static final int LONGEST_NAME = 80;
 
@@ -72,9 +72,9 @@ public record BuildForm(String name, boolean baseline, String note, List<Line> l
 
     private static List<Line> spare(List<Line> lines) {
         List<Line> all = new ArrayList<>(lines.stream().filter(line -> !line.blank()).toList());
-        for (int i = 0; i < SPARE; i++) {
+        do {
             all.add(Line.BLANK);
-        }
+        } while (all.size() < LINES);
         return all;
     }
 

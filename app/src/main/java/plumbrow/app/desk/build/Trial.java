@@ -61,6 +61,10 @@ public record Trial(
         return of(Standing.BARRED);
     }
 
+    public List<Finding> conditional() {
+        return of(Standing.CONDITIONAL);
+    }
+
     public List<Finding> unknown() {
         return of(Standing.UNKNOWN);
     }

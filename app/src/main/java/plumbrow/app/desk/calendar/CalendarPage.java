@@ -312,7 +312,7 @@ public class CalendarPage {
                     .findFirst()
                     .map(Program::name)
                     .orElseThrow(() ->
-                            new NotHereException(field.name() + " has no program yet: enter one in the workbook."));
+                            new NotHereException(field.name() + " has no program yet: build one on the page Build programs of the field."));
         }
         return programs.stream()
                 .map(Program::name)
