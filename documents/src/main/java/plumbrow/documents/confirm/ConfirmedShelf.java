@@ -130,6 +130,11 @@ final class ConfirmedShelf {
         return unread || longest.isEmpty() ? "" : CellText.show(longest.getAsInt());
     }
 
+    private static int waits(PlantBack row) {
+        Integer days = row.days();
+        return days == null ? 0 : days;
+    }
+
     /** Whether two rows can hold at one pH. */
     private static boolean meet(PlantBack one, PlantBack other) {
         return from(one) < below(other) && from(other) < below(one);
@@ -212,7 +217,7 @@ final class ConfirmedShelf {
                         Optional<PlantBack> longer = row.product().equals(product)
                                 ? PlantBack.speakingFor(row.nextCrop(), byLabel).stream()
                                         .filter(said -> meet(said, row) && longer(said, row))
-                                        .max(Comparator.comparing(PlantBack::days))
+                                        .max(Comparator.comparingInt(ConfirmedShelf::waits))
                                 : Optional.empty();
                         return longer.map(said -> new PlantBack(
                                         row.product(),

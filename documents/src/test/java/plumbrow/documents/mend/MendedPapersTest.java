@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -142,7 +143,7 @@ class MendedPapersTest {
                 "PLANT_BACK | Alfalfa: 155 days | Alfalfa: 155 d",
                 "SETBACK | Do not apply within 66 feet of streams. | stream",
             })
-    void aLabelsValueIsReadAsTyped(LabelKind kind, String typed, String says) {
+    void aLabelsValueIsReadAsTyped(LabelKind kind, String typed, @Nullable String says) {
         if (says == null) {
             assertThat(LabelText.read(kind, typed)).isEmpty();
         } else {

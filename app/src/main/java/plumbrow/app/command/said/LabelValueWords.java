@@ -26,7 +26,7 @@ public final class LabelValueWords {
                 .words("value")
                 .words("label")
                 .words("workbook")
-                .words("gates see")
+                .words("checks see")
                 .numbers("page", "")
                 .words("how it stands");
         for (LabelValue value : work.values().values()) {
@@ -47,7 +47,7 @@ public final class LabelValueWords {
         }
         return paper.table(table)
                 .gap()
-                .prose("The gates see only what somebody has confirmed, or what the workbook says.")
+                .prose("The checks see only what somebody has confirmed, or what the workbook says.")
                 .text();
     }
 

@@ -3,10 +3,12 @@ package plumbrow.app.command.said;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plumbrow.app.book.StoredPaper;
 import plumbrow.app.papers.Intake;
 import plumbrow.documents.sheet.Reading;
+import plumbrow.documents.ocr.Tesseract;
 import plumbrow.documents.shelf.FiledPaper;
 import plumbrow.documents.shelf.SheetChange;
 import plumbrow.documents.shelf.SheetChanges;
@@ -45,7 +47,12 @@ public final class PaperWords {
                     filed.dated() == null ? "unknown" : filed.dated().toString(),
                     filed.fileName());
         });
-        return paper.table(table).text();
+        paper.table(table);
+        boolean typing = outcomes.stream()
+                .flatMap(each -> Optional.ofNullable(each.stored()).stream())
+                .anyMatch(stored -> stored.paper().needsTyping());
+        String lacking = new Tesseract().lacking();
+        return (typing && !lacking.isEmpty() ? paper.gap().prose(lacking) : paper).text();
     }
 
     /** Every product with its papers and what is missing. */

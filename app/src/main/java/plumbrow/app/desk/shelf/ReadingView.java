@@ -8,6 +8,8 @@ import plumbrow.app.book.StoredPaper;
 import plumbrow.app.book.TypedSheet;
 import plumbrow.app.book.TypedValue;
 import plumbrow.app.papers.PaperMends;
+import plumbrow.app.papers.ReadPaper;
+import plumbrow.documents.shelf.FiledPaper;
 import plumbrow.documents.mend.Mend;
 import plumbrow.documents.paper.Mark;
 import plumbrow.documents.paper.PagePicture;
@@ -40,6 +42,21 @@ public record ReadingView(
 
     /** A value that a sheet has its place for and this one doesn't state. */
     public record Silent(String title, String says) {}
+
+    /** Whether nothing could be made out, so that somebody has to type what the page says. */
+    public boolean toBeTyped() {
+        return mends.read() instanceof ReadPaper.Scan;
+    }
+
+    /** Whether a card can be made of it. */
+    public boolean cards() {
+        return mends.read() instanceof ReadPaper.Sheet || stored.paper().kind() == FiledPaper.Kind.SAFETY_SHEET;
+    }
+
+    /** Whether it has values for the shelf. */
+    public boolean proposes() {
+        return mends.read() instanceof ReadPaper.Label;
+    }
 
     /** Everything that was read or put right, in order. */
     public List<PaperMends.Line> places() {

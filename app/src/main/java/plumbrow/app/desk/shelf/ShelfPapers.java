@@ -27,6 +27,7 @@ import plumbrow.documents.mend.Mend;
 import plumbrow.documents.mend.MendedLabel;
 import plumbrow.documents.mend.MendedPaper;
 import plumbrow.documents.mend.MendedSheet;
+import plumbrow.documents.ocr.Tesseract;
 import plumbrow.documents.paper.PagePicture;
 import plumbrow.documents.sheet.SafetySheet;
 import plumbrow.documents.shelf.FiledPaper;
@@ -125,7 +126,10 @@ public final class ShelfPapers implements DisposableBean {
         if (stored(number).paper().needsTyping() && stored(number).paper().kind() == FiledPaper.Kind.SAFETY_SHEET) {
             return TypedSheet.of(book.typed(number)).sheet();
         }
-        throw new NotHereException("Paper number " + number + " is not a safety sheet, and a card is made from one.");
+        throw new NotHereException(
+                read(number) instanceof ReadPaper.Scan
+                        ? "Paper number " + number + " is a picture that can't be read here. " + new Tesseract().lacking()
+                        : "Paper number " + number + " is not a safety sheet, and a card is made from one.");
     }
 
     /** A label with its values on their way to the shelf. */
