@@ -44,12 +44,17 @@ function say(words) {
 
 // A label that leads to a box which is folded away: unfold it first.
 function unfold(event) {
-  const label = event.target.closest("label.to, .faults a");
+  const label = event.target.closest("label.to, a.to, .faults a");
   const id = label && (label.htmlFor || (label.hash || "").slice(1));
   const box = id && document.getElementById(id);
   const folded = box && box.closest("details:not([open])");
   if (folded) {
     folded.open = true;
+  }
+  if (box && label.matches("a.to")) {
+    event.preventDefault();
+    box.focus();
+    box.scrollIntoView({ block: "center" });
   }
 }
 

@@ -9,6 +9,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.field.Crop;
 import plumbrow.advice.names.Near;
 import plumbrow.science.figure.Numbers;
 
@@ -20,13 +23,15 @@ import plumbrow.science.figure.Numbers;
  * @param choices the words chosen
  * @param days the days typed
  * @param faults what can't be read, by the id of the box; a typical value stands there meanwhile
+ * @param own the book's assumptions for whole crops, which come before what is typical
  */
 public record Answers(
         Map<String, String> typed,
         Map<String, Double> numbers,
         Map<String, String> choices,
         Map<String, LocalDate> days,
-        Map<String, String> faults) {
+        Map<String, String> faults,
+        List<AssumptionLine> own) {
     private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d{1,3}(,\\d{3})+|\\d+)?(\\.\\d+)?([eE]-?\\d+)?");
     private static final Pattern MONTH_DAY = Pattern.compile("(\\d{1,2})[/.](\\d{1,2})(?:[/.](\\d{4}))?");
 
@@ -36,6 +41,7 @@ public record Answers(
         choices = Map.copyOf(choices);
         days = Map.copyOf(days);
         faults = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(faults));
+        own = List.copyOf(own);
     }
 
     /**
@@ -73,7 +79,7 @@ public record Answers(
                                 () -> faults.put(box.id(), found(box, text) + "expected a number, " + limits(box)));
             }
         }
-        return new Answers(typed, numbers, choices, days, faults);
+        return new Answers(typed, numbers, choices, days, faults, List.of());
     }
 
     private static void keep(
@@ -130,6 +136,18 @@ public record Answers(
         } catch (DateTimeException noDay) {
             return Optional.empty();
         }
+    }
+
+    /** The same where a book's season has assumptions of its own. */
+    Answers knowing(List<AssumptionLine> assumptions) {
+        return new Answers(typed, numbers, choices, days, faults, assumptions);
+    }
+
+    /** What the book says of a crop. */
+    Optional<AssumptionLine> own(Crop crop, AssumptionQuantity quantity) {
+        return own.stream()
+                .filter(line -> line.crop() == crop && line.quantity() == quantity)
+                .findFirst();
     }
 
     boolean told(String box) {

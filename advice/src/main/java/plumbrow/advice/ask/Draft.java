@@ -139,9 +139,11 @@ final class Draft {
     private void money() {
         told("price", "price");
         told("yield", "yield");
-        double volatility = typical("volatility factor").likely();
         Double price = answers.numbers().get("price");
-        if (price == null) {
+        if (price == null && own(AssumptionQuantity.PRICE)) {
+            told("price", "price");
+        } else if (price == null) {
+            double volatility = typical("volatility factor").likely();
             TypicalValue found = typical(crop == Crop.WHEAT ? "planning price" : "projected price");
             assume(
                     AssumptionQuantity.PRICE,
@@ -150,27 +152,34 @@ final class Draft {
         } else {
             assume(
                     AssumptionQuantity.PRICE,
-                    new Distribution.Lognormal(price, volatility, 1),
+                    new Distribution.Lognormal(
+                            price, typical("volatility factor").likely(), 1),
                     "price " + TOLD + "; volatility " + typical("volatility factor").words());
         }
-        double cv = typical("field yield CV").likely();
         Double yield = answers.numbers().get("yield");
-        if (yield == null) {
+        if (yield == null && own(AssumptionQuantity.YIELD)) {
+            told("yield", "yield");
+        } else if (yield == null) {
             TypicalValue level =
                     typical(crop == Crop.WHEAT ? "state mean yield" : "planning yield level, crop 2026");
             assume(
                     AssumptionQuantity.YIELD,
-                    new Distribution.Weibull(level.likely(), root(cv, LEVEL_CV)),
+                    new Distribution.Weibull(level.likely(), root(typical("field yield CV").likely(), LEVEL_CV)),
                     level.words());
         } else {
             assume(
                     AssumptionQuantity.YIELD,
-                    new Distribution.Weibull(yield, cv),
+                    new Distribution.Weibull(yield, typical("field yield CV").likely()),
                     "level " + TOLD + "; spread " + typical("field yield CV").words());
         }
+        boolean handled = answers.own(crop, AssumptionQuantity.HANDLING).isPresent();
         typicalLine(AssumptionQuantity.HANDLING, "haul and check-off");
-        if (crop == Crop.CORN) {
+        if (crop == Crop.CORN
+                && (!handled || answers.own(crop, AssumptionQuantity.DRYING).isPresent())) {
             typicalLine(AssumptionQuantity.DRYING, "drying");
+        }
+        if (own(AssumptionQuantity.PRICE_YIELD_TIE)) {
+            return;
         }
         TypicalValue tie = TypicalValues.find(crop.word(), state(), "price-yield correlation, field")
                 .filter(found -> !found.state().equals("all"))
@@ -183,7 +192,20 @@ final class Draft {
         return Math.sqrt(one * one + other * other);
     }
 
+    /** Takes the book's own line for the crop, if it has one. */
+    private boolean own(AssumptionQuantity quantity) {
+        return answers.own(crop, quantity)
+                .map(line -> {
+                    assume(quantity, line.distribution(), "your book’s assumptions: " + line.source());
+                    return true;
+                })
+                .orElse(false);
+    }
+
     void typicalLine(AssumptionQuantity quantity, String typical) {
+        if (own(quantity)) {
+            return;
+        }
         TypicalValue found = typical(typical);
         assume(quantity, spread(found), found.words());
     }

@@ -3,7 +3,10 @@ package plumbrow.advice.ask;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import plumbrow.advice.assumptions.AssumptionLine;
 import plumbrow.advice.field.Crop;
+import plumbrow.science.reference.TypicalValue;
 
 /** One question that a grower asks, with its boxes and the season that they make. */
 public interface Question {
@@ -35,6 +38,19 @@ public interface Question {
 
     /** What stands in a box that is left empty, as it is shown there; empty where nothing does. */
     Map<String, String> typical(Answers answers, LocalDate asOf);
+
+    /** The boxes whose value, where they are left empty, is the book's own and not typical. */
+    default Set<String> own(Answers answers) {
+        return Set.of();
+    }
+
+    /** The same question where a book's season has assumptions for whole crops, which come before what is typical. */
+    default Question knowing(List<AssumptionLine> assumptions) {
+        List<AssumptionLine> own = assumptions.stream()
+                .filter(line -> line.crop() != null && !TypicalValue.marked(line.source()))
+                .toList();
+        return own.isEmpty() ? this : new KnowingQuestion(this, own);
+    }
 
     /** What might be told in a box that is left empty, with the chance of each. */
     List<Likely> likely(Box box, Answers answers, LocalDate asOf);

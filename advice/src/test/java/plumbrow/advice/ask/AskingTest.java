@@ -12,6 +12,8 @@ import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 import plumbrow.advice.assumptions.AssumptionLine;
 import plumbrow.advice.assumptions.AssumptionQuantity;
+import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.field.Crop;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.gates.Standing;
@@ -196,6 +198,29 @@ class AskingTest {
                 .map(AssumptionLine::source)
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** A book's own assumptions for a crop come before what is typical, a told box before both; what the book knows is not asked. */
+    @Test
+    void theBooksOwnComesBeforeTheTypical() {
+        Question plain = question("replant");
+        AssumptionLine own = new AssumptionLine(
+                Crop.CORN, null, AssumptionQuantity.PRICE, new Distribution.Fixed(3.33), "the elevator’s board");
+        AssumptionLine typical = new AssumptionLine(
+                Crop.CORN, null, AssumptionQuantity.YIELD, new Distribution.Fixed(99), TypicalValue.MARK + ": kept once");
+        Question knowing = plain.knowing(List.of(own, typical));
+        Map<String, String> nothing = Map.of("state", "IA");
+        Season season = knowing.season(knowing.read(nothing, MARCH), MARCH).season();
+        assertThat(source(season, AssumptionQuantity.PRICE)).isEqualTo("your book’s assumptions: the elevator’s board");
+        assertThat(source(season, AssumptionQuantity.YIELD)).as("a kept typical value is none of the book's own").contains("NASS");
+        assertThat(knowing.typical(knowing.read(nothing, MARCH), MARCH)).containsEntry("price", "3.33");
+        assertThat(knowing.own(knowing.read(nothing, MARCH))).containsExactly("price");
+        Season told = knowing.season(knowing.read(Map.of("state", "IA", "price", "5"), MARCH), MARCH).season();
+        assertThat(source(told, AssumptionQuantity.PRICE)).startsWith("price told");
+        assertThat(Asking.next(knowing, nothing, MARCH, FEW).inputs().stream().map(NextInput::input))
+                .doesNotContain("box: price", "price");
+        Map<String, String> soybeans = Map.of("state", "IA", "crop", "soybean");
+        assertThat(knowing.own(knowing.read(soybeans, MARCH))).as("corn's price is not soybeans'").isEmpty();
     }
 
     @Test

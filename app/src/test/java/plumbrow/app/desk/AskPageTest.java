@@ -138,8 +138,26 @@ class AskPageTest {
             var taken = send(visitor, "season.xlsx", Files.readAllBytes(file));
             assertThat(taken.header("Location")).as(taken.text()).isEqualTo("/");
             assertThat(desk.book().season().orElseThrow().fields()).hasSize(season.fields().size());
-            assertThat(send(visitor, "season.xlsx", Files.readAllBytes(file)).text())
-                    .contains("The book has a season 2026 already");
+            assertThat(send(visitor, "season.xlsx", Files.readAllBytes(file)).header("Location"))
+                    .as("what it would change is shown first")
+                    .startsWith("/season/import/");
+        }
+    }
+
+    /** A season without assumptions can't be weighed; typical ones stand in when asked for, marked so, and it can. */
+    @Test
+    void typical_values_stand_in_for_assumptions_that_are_lacking() {
+        try (OpenDesk desk = OpenDesk.over(DeskSeason.of(2027).withAssumptions(java.util.List.of()))) {
+            Visitor visitor = new Visitor(desk);
+            String weighing = "/fields/" + plumbrow.app.desk.shown.Shown.part(DeskSeason.HOME) + "/weighing";
+            assertThat(visitor.get(weighing).body()).contains("href=\"/typical\"");
+            assertThat(visitor.get("/typical").text()).contains("Price of " + DeskSeason.HOME);
+            assertThat(visitor.post("/typical", "/typical", Map.of()).status()).isEqualTo(302);
+            assertThat(visitor.get(weighing).status()).isEqualTo(200);
+            assertThat(desk.book().season().orElseThrow().assumptions())
+                    .isNotEmpty()
+                    .allSatisfy(line -> assertThat(TypicalValue.marked(line.source())).isTrue());
+            assertThat(visitor.get("/typical").text()).contains("Every field has a price and a yield");
         }
     }
 

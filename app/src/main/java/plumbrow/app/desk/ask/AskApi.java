@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Map;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
@@ -54,6 +55,7 @@ public class AskApi {
     @GetMapping("/api/ask/{id}")
     ResponseEntity<byte[]> ask(@PathVariable String id, @RequestParam Map<String, String> typed) {
         Question question = Questions.find(id)
+                .map(one -> one.knowing(book.season().map(Season::assumptions).orElse(List.of())))
                 .orElseThrow(() -> new NotHereException("There is no question called “" + id + "”."));
         AskAnswer answer = Asking.answer(
                 question,

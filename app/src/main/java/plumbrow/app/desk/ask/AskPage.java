@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.springframework.http.HttpStatus;
@@ -21,8 +22,10 @@ import plumbrow.advice.ask.AskedSeason;
 import plumbrow.advice.ask.Keeping;
 import plumbrow.advice.ask.Question;
 import plumbrow.advice.ask.Questions;
+import plumbrow.advice.assumptions.AssumptionLine;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.BookException;
+import plumbrow.app.book.By;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.door.NotHereException;
 import plumbrow.app.desk.shown.Shown;
@@ -101,7 +104,8 @@ public class AskPage {
         if (book.season().isEmpty()) {
             book.bring(keeping.alone(asked), clock.instant());
         } else {
-            book.change(season -> keeping.into(season, asked));
+            By by = new By(null, "kept from a question", By.Way.DESK, clock.instant());
+            book.changeHeld(by, held -> keeping.into(held.written(), asked));
         }
     }
 
@@ -121,14 +125,18 @@ public class AskPage {
                         answer,
                         question.season(answers, asOf).season(),
                         question.typical(answers, asOf),
+                        question.own(answers),
                         rough,
                         keep,
                         keepFaults));
         return "ask";
     }
 
-    private static Question question(String id) {
-        return Questions.find(id).orElseThrow(() -> new NotHereException("There is no question called “" + id + "”."));
+    private Question question(String id) {
+        List<AssumptionLine> own = book.season().map(Season::assumptions).orElse(List.of());
+        return Questions.find(id)
+                .map(question -> question.knowing(own))
+                .orElseThrow(() -> new NotHereException("There is no question called “" + id + "”."));
     }
 
     /** Today; the day of the book's season where that is about another year. */

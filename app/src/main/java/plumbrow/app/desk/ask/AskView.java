@@ -16,6 +16,7 @@ import plumbrow.app.desk.shown.Shown;
  *
  * @param season the season that the boxes make
  * @param typical what stands in an empty box
+ * @param own the boxes in which that is the book's own and not typical
  * @param rough whether fewer draws were taken because somebody is typing
  * @param keep what was typed of the field's names, by box; empty where nobody has
  * @param keepFaults what keeps it from being kept, by box
@@ -25,6 +26,7 @@ public record AskView(
         AskAnswer answer,
         Season season,
         Map<String, String> typical,
+        java.util.Set<String> own,
         boolean rough,
         Map<String, String> keep,
         Map<String, String> keepFaults) {

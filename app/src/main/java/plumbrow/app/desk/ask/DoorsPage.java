@@ -14,11 +14,15 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.multipart.MultipartFile;
+import plumbrow.advice.ask.TypicalAssumptions;
 import plumbrow.advice.season.Season;
+import plumbrow.app.book.By;
 import plumbrow.app.book.MeanwhileException;
+import plumbrow.app.desk.Asked;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.rows.IncomingWorkbooks;
 import plumbrow.app.desk.shown.Shown;
@@ -46,6 +50,22 @@ public class DoorsPage {
     String demo(Model model) {
         model.addAttribute("address", demo.address());
         return "demo";
+    }
+
+    /** Which assumptions are lacking, and the offer to put typical ones there. */
+    @GetMapping("/typical")
+    String lacking(Model model) {
+        model.addAttribute("lacking", TypicalAssumptions.lacking(Asked.season(book)));
+        return "typical";
+    }
+
+    /** Puts typical assumptions where a field has none, each marked so, so that it can be weighed. */
+    @PostMapping("/typical")
+    String typical() {
+        Asked.season(book);
+        By by = new By(null, "typical values where none were entered", By.Way.DESK, clock.instant());
+        book.changeHeld(by, held -> TypicalAssumptions.filled(held.written()));
+        return "redirect:/";
     }
 
     /** Takes in a workbook, whole or not at all; where the book has its year, what it would change is shown first. */

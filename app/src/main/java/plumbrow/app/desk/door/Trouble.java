@@ -8,6 +8,11 @@ import org.springframework.http.HttpStatus;
  * @param status the code the browser gets
  */
 public record Trouble(int status, String title, String says, String whatToDo) {
+    /** Whether typical values could stand in for what is lacking. */
+    public boolean typicalCouldStand() {
+        return says.contains("the assumptions have no ");
+    }
+
     static Trouble notHere(String sentence) {
         return new Trouble(
                 HttpStatus.NOT_FOUND.value(), "Not in this book", sentence, "Look for it among the season's fields.");
@@ -18,7 +23,7 @@ public record Trouble(int status, String title, String says, String whatToDo) {
                 HttpStatus.UNPROCESSABLE_CONTENT.value(),
                 "The season lacks something",
                 sentence,
-                "Add it to the workbook and import the workbook again.");
+                "Enter it on the screen, or add it to the workbook and bring the workbook in again.");
     }
 
     static Trouble tooMany(String sentence) {

@@ -2,6 +2,7 @@ package plumbrow.app.desk.weighing;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Clock;
+import java.util.HashMap;
 import java.util.Map;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -14,6 +15,8 @@ import org.springframework.web.bind.annotation.RequestParam;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.NextInput;
+import plumbrow.advice.weighing.NextInputs;
 import plumbrow.advice.weighing.WeighingOptions;
 import plumbrow.app.book.MeanwhileException;
 import plumbrow.app.desk.Asked;
@@ -52,9 +55,28 @@ public class WeighingPage {
             @RequestHeader(name = "HX-Request", defaultValue = "false") boolean inPlace,
             Model model) {
         Season season = Asked.season(book);
-        model.addAttribute("next", weighings.next(season, Asked.field(season, name)));
+        NextInputs next = weighings.next(season, Asked.field(season, name));
+        model.addAttribute("next", next);
         model.addAttribute("field", name);
+        model.addAttribute("places", places(next, asTheSeasonSays(season, name), inPlace));
         return inPlace ? "nextnow" : "nextpage";
+    }
+
+    /** Where each thing is told: in its box of the assumptions, among the season's rows, or on the check. */
+    private static Map<String, String> places(NextInputs next, FieldAdvice advice, boolean inPlace) {
+        String field = "/fields/" + Shown.part(advice.field().name());
+        Map<String, String> boxes = new HashMap<>();
+        AssumptionForm.of(advice.inputs())
+                .lines()
+                .forEach(line -> boxes.put(
+                        line.input().id(),
+                        (inPlace ? "" : field + "/weighing") + "#" + line.boxes().get(0).id()));
+        Map<String, String> places = new HashMap<>();
+        for (NextInput input : next.inputs()) {
+            String elsewhere = input.kind() == NextInput.Kind.LOOK_UP ? field + "/check" : "/season/shelf";
+            places.put(input.input(), boxes.getOrDefault(input.input(), elsewhere));
+        }
+        return places;
     }
 
     /** The answer with the assumptions as typed. Rough while typing; the page then asks again for the full number. */
