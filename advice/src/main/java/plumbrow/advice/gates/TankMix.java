@@ -1,5 +1,6 @@
 package plumbrow.advice.gates;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -8,6 +9,7 @@ import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.shelf.ActiveName;
 import plumbrow.advice.shelf.MixRule;
 import plumbrow.advice.shelf.Product;
+import plumbrow.advice.shelf.ProductKind;
 
 /**
  * Whether what goes into one tank may, and whether what a label asks for is in it.
@@ -83,7 +85,7 @@ final class TankMix extends Question {
                     "Spray " + found.get() + " in a pass of its own."));
         }
         return partners.stream()
-                .filter(partner -> contentUnknown(at, partner))
+                .filter(partner -> contentUnknown(at, rule, partner))
                 .findFirst()
                 .map(partner -> unknown(
                         application.subject(),
@@ -120,9 +122,16 @@ final class TankMix extends Question {
                 || at.index().actives(partner).stream().anyMatch(active -> ActiveName.same(active.ingredient(), meant));
     }
 
-    private static boolean contentUnknown(Case at, String partner) {
+    /**
+     * Whether what the rule forbids may be in a partner whose content is not in the book. An adjuvant holds no pesticide and is
+     * no other product, but it may hold what is neither, such as ammonium sulfate.
+     */
+    private static boolean contentUnknown(Case at, MixRule rule, String partner) {
         boolean labelled =
                 at.index().product(partner).map(one -> one.kind().underLabel()).orElse(true);
-        return labelled && at.index().actives(partner).isEmpty();
+        boolean neither = ActiveName.known(rule.partner()).isEmpty()
+                && at.index().product(rule.partner()).isEmpty()
+                && Arrays.stream(ProductKind.values()).noneMatch(kind -> kind.word().equalsIgnoreCase(rule.partner()));
+        return (labelled || neither) && at.index().actives(partner).isEmpty();
     }
 }
