@@ -117,7 +117,7 @@ final class BirdsAndMammals extends Question {
         List<String> reached = LevelOfConcern.reached(quotient, eater.word, "acute");
         String says = "Eating short grass of the field brings " + (atMost ? "at most " : "") + Numbers.read(quotient)
                 + " of what kills half; "
-                + (reached.isEmpty() ? "no level reached." : "reached: " + String.join(", ", reached) + ".");
+                + (reached.isEmpty() ? "no level reached." : "reached: " + DriftToWater.levels(reached) + ".");
         Finding finding = reached.isEmpty() ? clear(subject, says) : conditional(subject, says, CARE);
         return finding.against(quotient, LISTED_SPECIES, "of the LD50");
     }

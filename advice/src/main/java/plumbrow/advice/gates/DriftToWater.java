@@ -97,9 +97,14 @@ final class DriftToWater extends Question {
                 : "";
         String says = beyond + "Drift may bring " + Numbers.fixed(concentration, 3) + " µg/L, " + Numbers.read(quotient)
                 + " of what kills half; " + (reached.isEmpty() ? "no level is" : "levels")
-                + " reached" + (reached.isEmpty() ? "." : ": " + String.join(", ", reached) + ".");
+                + " reached" + (reached.isEmpty() ? "." : ": " + levels(reached) + ".");
         Finding finding = reached.isEmpty() ? clear(subject, says) : conditional(subject, says, care);
         return finding.against(quotient, LISTED_SPECIES, "of the LC50");
+    }
+
+    /** The levels in words: that of restricted use is a level of concern and says nothing of a product's registration. */
+    static String levels(List<String> reached) {
+        return String.join(", ", reached).replace("restricted-use", "the middle level (0.1 for fish, 0.2 for birds)");
     }
 
     /** The lower half-lethal concentration of trout and water flea [mg/L]; null where either is not known. */
