@@ -80,21 +80,14 @@ public final class Days {
     }
 
     private Today today() {
+        List<OfField> fields = season.fields().parallelStream().map(this::field).toList();
         List<Today.Due> due = new ArrayList<>();
         List<Today.Wait> waits = new ArrayList<>();
         List<LocalDate> planned = new ArrayList<>();
-        for (Field field : season.fields()) {
-            waits(field, waits);
-            String name = chosen.apply(field);
-            season.programs(field.name()).stream()
-                    .filter(program -> name == null ? program.baseline() : program.name().equals(name))
-                    .findFirst()
-                    .ifPresent(program -> {
-                        due(field, program, name != null, due);
-                        program.passes().stream()
-                                .flatMap(pass -> Optional.ofNullable(pass.date()).stream())
-                                .forEach(planned::add);
-                    });
+        for (OfField field : fields) {
+            due.addAll(field.due());
+            waits.addAll(field.waits());
+            planned.addAll(field.planned());
         }
         due.sort(Comparator.comparingInt(Days::rank)
                 .thenComparing(one -> one.daysLeft() == null ? Long.MAX_VALUE : one.daysLeft())
@@ -106,6 +99,25 @@ public final class Days {
                         .orElse(null)
                 : null;
         return new Today(day, due, waits, machines(due), nearest, sentence(due, waits));
+    }
+
+    /** What the day has for one field. */
+    private record OfField(List<Today.Due> due, List<Today.Wait> waits, List<LocalDate> planned) {}
+
+    private OfField field(Field field) {
+        OfField of = new OfField(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        waits(field, of.waits());
+        String name = chosen.apply(field);
+        season.programs(field.name()).stream()
+                .filter(program -> name == null ? program.baseline() : program.name().equals(name))
+                .findFirst()
+                .ifPresent(program -> {
+                    due(field, program, name != null, of.due());
+                    program.passes().stream()
+                            .flatMap(pass -> Optional.ofNullable(pass.date()).stream())
+                            .forEach(of.planned()::add);
+                });
+        return of;
     }
 
     /** What presses most: what is going to close, then what is barred by now, then what is late, then what comes. */
@@ -170,11 +182,9 @@ public final class Days {
 
     private Today.Due trip(SprayTrip trip, LocalDate planned, boolean decided) {
         Field field = trip.field();
-        List<Window> windows = trip.passes().stream()
-                .flatMap(pass -> LawfulWindows.of(
-                        season, field, trip.program(), pass, day, day.plusDays(WINDOW_DAYS))
-                        .stream())
-                .toList();
+        // What shares the tank moves with its first pass, so one asks for all.
+        List<Window> windows = LawfulWindows.of(
+                season, field, trip.program(), trip.passes().get(0), day, day.plusDays(WINDOW_DAYS));
         Optional<Window> now = windows.stream()
                 .filter(window -> !window.from().isAfter(day) && !window.to().isBefore(day))
                 .min(Comparator.comparingInt(window -> order(window.standing())));

@@ -7,6 +7,8 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -63,10 +65,26 @@ public class TodayPage {
         }
     }
 
+    /** The day last asked for, as long as nothing of it has changed. */
     private Today today(Season season, LocalDate day) {
         List<Choice> choices = book.choices(season.year());
-        return Days.of(season, day, field -> Decided.chosen(season, field, choices), book::weather);
+        String weather = book.weatherVersion();
+        Known last = known.get();
+        if (last != null
+                && last.season() == season
+                && last.choices().equals(choices)
+                && last.weather().equals(weather)
+                && last.today().day().equals(day)) {
+            return last.today();
+        }
+        Today today = Days.of(season, day, field -> Decided.chosen(season, field, choices), book::weather);
+        known.set(new Known(season, choices, weather, today));
+        return today;
     }
+
+    private record Known(Season season, List<Choice> choices, String weather, Today today) {}
+
+    private final AtomicReference<@Nullable Known> known = new AtomicReference<>();
 
     private static LocalDate read(String day) {
         try {
