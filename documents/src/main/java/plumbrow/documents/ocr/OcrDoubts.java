@@ -63,7 +63,9 @@ public final class OcrDoubts {
     }
 
     private static double low(@org.jspecify.annotations.Nullable Amount percent) {
-        return percent == null || percent.qualifier() == Amount.Qualifier.LESS_THAN
+        return percent == null
+                        || percent.low() > WHOLE // no share at all, and unclear by itself
+                        || percent.qualifier() == Amount.Qualifier.LESS_THAN
                         || percent.qualifier() == Amount.Qualifier.AT_MOST
                 ? 0
                 : percent.low();
@@ -77,6 +79,7 @@ public final class OcrDoubts {
         double shares = label.readings().stream()
                 .filter(reading -> optical.holds(reading.quote()))
                 .mapToDouble(reading -> reading instanceof LabelReading.Stated stated ? share(stated.content()) : 0)
+                .filter(share -> share <= WHOLE)
                 .sum();
         List<LabelReading.OnPaper> readings = new ArrayList<>();
         for (LabelReading.OnPaper reading : label.readings()) {
