@@ -72,7 +72,8 @@ public class HoursPage {
         } catch (IllegalArgumentException wrong) {
             fault = fault.isEmpty() ? String.valueOf(wrong.getMessage()) : fault;
         }
-        if (!fault.isEmpty()) {
+        // A field whose program sprays nothing is no fault of whoever follows a link to it.
+        if (!fault.isEmpty() && (!trouble.isEmpty() || !asked.isEmpty())) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
         }
         SprayTrip trip = query == null ? null : query.trip();

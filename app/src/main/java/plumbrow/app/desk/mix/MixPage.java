@@ -56,7 +56,9 @@ public class MixPage {
             made = made(season, field, program, pass, machine);
         } catch (IllegalArgumentException wrong) {
             fault = String.valueOf(wrong.getMessage());
-            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+            if (program != null || pass != null || machine != null) {
+                response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+            }
         }
         SprayTrip trip = made == null ? null : made.trip();
         model.addAttribute(

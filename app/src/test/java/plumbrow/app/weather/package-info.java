@@ -1,0 +1,4 @@
+@NullMarked
+package plumbrow.app.weather;
+
+import org.jspecify.annotations.NullMarked;
