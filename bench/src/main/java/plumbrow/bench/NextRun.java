@@ -25,7 +25,7 @@ import plumbrow.science.reference.TypicalValues;
  * <p>A truth is drawn from the spread of what is typical, choices each as likely as the next: the same belief as the order of asking
  * rests on, so that the order is judged and not the belief. The draws of the fields' truth are others than those of the weighing.
  */
-final class NextRun {
+public final class NextRun {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
     private static final int DRAWS = 1_000;
     private static final double WITHIN_USD = 1;

@@ -2,6 +2,7 @@ package plumbrow.advice.ask;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,11 +37,11 @@ public record Answers(
     private static final Pattern MONTH_DAY = Pattern.compile("(\\d{1,2})[/.](\\d{1,2})(?:[/.](\\d{4}))?");
 
     public Answers {
-        typed = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(typed));
+        typed = Collections.unmodifiableMap(new LinkedHashMap<>(typed));
         numbers = Map.copyOf(numbers);
         choices = Map.copyOf(choices);
         days = Map.copyOf(days);
-        faults = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(faults));
+        faults = Collections.unmodifiableMap(new LinkedHashMap<>(faults));
         own = List.copyOf(own);
     }
 

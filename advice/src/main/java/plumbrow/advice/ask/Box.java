@@ -1,7 +1,9 @@
 package plumbrow.advice.ask;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import plumbrow.science.figure.Range;
 
 /**
@@ -20,7 +22,7 @@ public record Box(
         String label,
         String unit,
         String hint,
-        @org.jspecify.annotations.Nullable Range range,
+        @Nullable Range range,
         List<Option> options,
         double findingOutUsd) {
     /** One answer of a choice. */
@@ -39,7 +41,7 @@ public record Box(
     }
 
     static Box choice(String id, String label, String hint, String... wordsByWord) {
-        List<Option> options = new java.util.ArrayList<>();
+        List<Option> options = new ArrayList<>();
         for (int i = 0; i + 1 < wordsByWord.length; i += 2) {
             options.add(new Option(wordsByWord[i], wordsByWord[i + 1]));
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -59,7 +60,7 @@ public final class TypicalValues {
                         .filter(value -> value.crop().equals("all"))
                         .toList()
                 : ofCrop;
-        return latest(rows, state.strip().toUpperCase(java.util.Locale.ROOT))
+        return latest(rows, state.strip().toUpperCase(Locale.ROOT))
                 .or(() -> latest(rows, "all"))
                 .or(() -> pooled(rows));
     }

@@ -1,9 +1,12 @@
 package plumbrow.app.desk.ask;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import plumbrow.advice.ask.AskAnswer;
 import plumbrow.advice.ask.Box;
 import plumbrow.advice.ask.Question;
@@ -26,7 +29,7 @@ public record AskView(
         AskAnswer answer,
         Season season,
         Map<String, String> typical,
-        java.util.Set<String> own,
+        Set<String> own,
         boolean rough,
         Map<String, String> keep,
         Map<String, String> keepFaults) {
@@ -84,7 +87,7 @@ public record AskView(
     }
 
     /** The box that answers what could be told next; null where there is none here. */
-    public @org.jspecify.annotations.Nullable Box box(NextInput next) {
+    public @Nullable Box box(NextInput next) {
         String id = answer.boxes().get(next.input());
         return question.boxes().stream()
                 .filter(box -> box.id().equals(id))
@@ -94,7 +97,7 @@ public record AskView(
 
     /** The address of this question with one more answer. */
     public String with(Box box, String value) {
-        Map<String, String> all = new java.util.LinkedHashMap<>(answer.typed());
+        Map<String, String> all = new LinkedHashMap<>(answer.typed());
         all.put(box.id(), value);
         return "/ask/" + question.id() + "?"
                 + all.entrySet().stream()
