@@ -92,7 +92,10 @@ public record JointForm(String id, String title, List<Part> parts) {
 
     /** Its row is made only where something of it was typed. */
     public static Part maybe(Part part) {
-        return new Part(part.prefix, part.sheet, part.asked, part.fixed, part.same, false, part.finish);
+        List<Asked> optional = part.asked.stream()
+                .map(one -> new Asked(one.column(), false, one.label(), one.unit(), one.hint()))
+                .toList();
+        return new Part(part.prefix, part.sheet, optional, part.fixed, part.same, false, part.finish);
     }
 
     public static Part finished(Part part, UnaryOperator<Map<String, String>> finish) {

@@ -28,7 +28,7 @@ public final class TableNames {
         // "Seeds per lb" is no name without its pound.
         end = end < words.length && words[end - 1].equals("per") ? words.length : end;
         String name = String.join(" ", Arrays.copyOf(words, end));
-        return capital(name.equals("ph") ? "pH" : name);
+        return capital(name.equals("ph") ? "pH" : name.replaceFirst("^rei\\b", "REI").replaceFirst("^phi\\b", "PHI"));
     }
 
     private static Set<String> unit(String unit) {

@@ -138,9 +138,18 @@ class AskPageTest {
             var taken = send(visitor, "season.xlsx", Files.readAllBytes(file));
             assertThat(taken.header("Location")).as(taken.text()).isEqualTo("/");
             assertThat(desk.book().season().orElseThrow().fields()).hasSize(season.fields().size());
-            assertThat(send(visitor, "season.xlsx", Files.readAllBytes(file)).header("Location"))
-                    .as("what it would change is shown first")
-                    .startsWith("/season/import/");
+            // A second one shows what it would change before it does.
+            String shown = send(visitor, "season.xlsx", Files.readAllBytes(file)).header("Location");
+            assertThat(shown).startsWith("/season/import/");
+            assertThat(visitor.get(shown).text()).contains("Nothing: it says what the book holds");
+            WorkbookWriter.write(season.withAssumptions(season.assumptions().subList(1, season.assumptions().size())), file);
+            String less = send(visitor, "season.xlsx", Files.readAllBytes(file)).header("Location");
+            var page = visitor.get(less);
+            assertThat(page.text()).contains("1 row would change", "assumptions: removed corn");
+            assertThat(desk.book().season().orElseThrow().assumptions()).hasSize(season.assumptions().size());
+            assertThat(visitor.post(less, less, Map.of("mark", "another")).status()).isEqualTo(409);
+            assertThat(visitor.post(less, less, Map.of("mark", page.hidden("mark"))).status()).isEqualTo(302);
+            assertThat(desk.book().season().orElseThrow().assumptions()).hasSize(season.assumptions().size() - 1);
         }
     }
 
