@@ -2,6 +2,7 @@ package plumbrow.app.command;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +21,9 @@ import plumbrow.app.json.Json;
 import plumbrow.app.rows.ChangeSummary;
 import plumbrow.app.rows.TableRows;
 import plumbrow.documents.workbook.edit.EditFaults;
+import plumbrow.documents.workbook.edit.Renaming;
 import plumbrow.documents.workbook.edit.RowChange;
+import plumbrow.documents.workbook.edit.SeedPair;
 import plumbrow.documents.workbook.form.Sheet;
 
 /** The tables of the season row by row, with the columns and the faults of the workbook. */
@@ -83,7 +86,9 @@ final class RowCommand implements Runnable {
         return Exit.GOOD;
     }
 
-    @Command(name = "add", description = "Adds a row.")
+    @Command(
+            name = "add",
+            description = "Adds a row; after a +, a row of another table with it, as a seed on shelf and seeds.")
     int add(
             @Parameters(paramLabel = "TABLE", description = TABLE) String table,
             @Parameters(paramLabel = "CELL", arity = "1..*", description = CELLS) List<String> cells,
@@ -92,7 +97,7 @@ final class RowCommand implements Runnable {
             @Option(names = "--who", paramLabel = "NAME", description = WHO) @Nullable String who,
             @Option(names = "--why", paramLabel = "TEXT", description = WHY) @Nullable String why,
             @Option(names = "--json", description = JSON) boolean json) {
-        return edit(file, table, who, why, json, (season, sheet) -> TableRows.add(sheet, typed(cells)));
+        return edit(file, table, who, why, json, (season, sheet) -> TableRows.addAll(together(table, cells)));
     }
 
     @Command(name = "change", description = "Changes cells of a row; columns that are not named stay as they are.")
@@ -114,7 +119,10 @@ final class RowCommand implements Runnable {
                 why,
                 json,
                 (season, sheet) ->
-                        TableRows.change(season, sheet, row, typed(cells), Objects.requireNonNullElse(seen, "")));
+                        Renaming.along(
+                                season,
+                                TableRows.change(
+                                        season, sheet, row, typed(cells), Objects.requireNonNullElse(seen, ""))));
     }
 
     @Command(name = "remove", description = "Removes a row, where no other refers to it.")
@@ -134,7 +142,8 @@ final class RowCommand implements Runnable {
                 who,
                 why,
                 json,
-                (season, sheet) -> TableRows.remove(season, sheet, row, Objects.requireNonNullElse(seen, "")));
+                (season, sheet) -> SeedPair.removal(
+                        season, TableRows.remove(season, sheet, row, Objects.requireNonNullElse(seen, ""))));
     }
 
     private int edit(
@@ -143,12 +152,12 @@ final class RowCommand implements Runnable {
             @Nullable String who,
             @Nullable String why,
             boolean json,
-            BiFunction<Season, Sheet<?>, RowChange> change) {
+            BiFunction<Season, Sheet<?>, List<RowChange>> change) {
         try (Book book = Book.open(file)) {
             Sheet<?> sheet = TableRows.sheet(table);
             Season season = written(book, file);
             By by = new By(who, Objects.requireNonNullElse(why, ""), By.Way.COMMAND, Instant.now());
-            Optional<Integer> number = book.edit(by, List.of(change.apply(season, sheet)));
+            Optional<Integer> number = book.edit(by, change.apply(season, sheet));
             if (number.isEmpty()) {
                 screen.say(json ? "{}" : "Nothing was changed, since the row is so already.");
                 return Exit.GOOD;
@@ -168,6 +177,23 @@ final class RowCommand implements Runnable {
     private static Season written(Book book, Path file) {
         return book.latestWritten()
                 .orElseThrow(() -> new BadInputException("The book " + file + " holds no season yet."));
+    }
+
+    /** Cells by table: "a=1 b=2 + seeds c=3". */
+    private static Map<String, Map<String, String>> together(String first, List<String> cells) {
+        Map<String, List<String>> byTable = new LinkedHashMap<>();
+        String table = first;
+        for (int i = 0; i < cells.size(); i++) {
+            if (cells.get(i).equals("+") && i + 1 < cells.size()) {
+                i++;
+                table = cells.get(i);
+            } else {
+                byTable.computeIfAbsent(table, none -> new ArrayList<>()).add(cells.get(i));
+            }
+        }
+        Map<String, Map<String, String>> typed = new LinkedHashMap<>();
+        byTable.forEach((name, texts) -> typed.put(name, typed(texts)));
+        return typed;
     }
 
     private static Map<String, String> typed(List<String> cells) {

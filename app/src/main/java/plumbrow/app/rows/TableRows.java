@@ -135,6 +135,13 @@ public record TableRows(String table, String purpose, List<ColumnSummary> column
         return RowChange.add(sheet.name(), TypedRow.over(sheet, 0, Map.of(), typed));
     }
 
+    /** The changes that add a row to each of several tables. */
+    public static List<RowChange> addAll(Map<String, Map<String, String>> rows) {
+        List<RowChange> changes = new ArrayList<>();
+        rows.forEach((table, typed) -> changes.add(add(sheet(table), typed)));
+        return changes;
+    }
+
     /**
      * The change of some cells of a row; those that are not named stay.
      *

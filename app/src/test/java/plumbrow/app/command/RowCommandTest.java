@@ -84,6 +84,37 @@ class RowCommandTest {
         assertThat(plumbrow("row", "show", "fields", 2, "--book", book).good().out()).contains("blank: soil pH");
     }
 
+    /** A seed stands on two sheets, neither of which may be without the other. */
+    @Test
+    void aSeedComesAndGoesWithBothItsRows() {
+        plumbrow("row", "add", "shelf", "product=Kettle 99", "kind=seed", "price_usd=250", "priced_per=unit", "source=tag", "--book", book)
+                .refused("a row for this seed on the sheet seeds");
+        plumbrow("row", "add", "shelf", "product=Kettle 99", "kind=seed", "price_usd=250", "priced_per=unit", "source=tag",
+                        "+", "seeds", "product=Kettle 99", "crop=corn", "seeds_per_unit=80000", "germination_pct=95", "--book", book)
+                .good();
+        assertThat(plumbrow("row", "list", "seeds", "--book", book).good().out()).contains("Kettle 99");
+        plumbrow("row", "remove", "shelf", 4, "--book", book).good();
+        assertThat(plumbrow("row", "list", "seeds", "--book", book).good().out()).doesNotContain("Kettle 99");
+        plumbrow("history", "undo", "--book", book).good();
+        assertThat(plumbrow("row", "list", "shelf", "--book", book).good().out()).contains("Kettle 99");
+    }
+
+    @Test
+    void aNameTakesAlongWhatRefersToIt() {
+        plumbrow("row", "change", "fields", 2, "field=South 80", "--book", book).good();
+        plumbrow("row", "change", "shelf", 3, "product=Stonefly 4G", "--book", book).good();
+        plumbrow("row", "change", "programs", 4, "program=all of it", "--book", book).good();
+        String passes = plumbrow("row", "list", "passes", "--book", book).good().out().replaceAll("\\s+", " ");
+        assertThat(passes)
+                .contains("South 80", "Stonefly 4G", "all of it")
+                .doesNotContain("North 80", "Stonefly 3G", "full rate");
+        plumbrow("log", "add", "--book", book, "--field", "South 80", "--date", "2027-02-01", "--product", "Stonefly 4G",
+                        "--rate", "4", "--unit", "lb/ac", "--source", "log book")
+                .good();
+        plumbrow("row", "change", "fields", 2, "field=West 80", "--book", book).refused("the log is only added to");
+        assertThat(plumbrow("book", "check", "--book", book).good().code()).isZero();
+    }
+
     @Test
     void aWorkbookSaysWhatItWouldChange() {
         Path workbook = folder.resolve("season");

@@ -9,6 +9,8 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -20,6 +22,7 @@ import org.springframework.test.web.servlet.request.MockMvcRequestBuilders;
 import org.springframework.web.util.HtmlUtils;
 import plumbrow.advice.names.KnownNames;
 import plumbrow.advice.names.NameColumn;
+import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.RowJson;
 import plumbrow.app.book.SeasonChange;
@@ -279,6 +282,51 @@ class RowsTest {
                 address + "/series",
                 Map.of("program", from.name(), "trip", String.valueOf(trip), "by", "rates", "values", "many"));
         assertThat(rates.text()).contains("found \"many\", expected numbers parted by semicolons");
+        assertThat(written()).isEqualTo(before);
+    }
+
+    /** A field has one baseline: where another program becomes it, the one until now no longer is. */
+    @Test
+    void the_baseline_moves_in_one_step() {
+        String field = "Depot Eighty";
+        String address = "/fields/" + Shown.part(field) + "/build";
+        Season before = written();
+        String other = before.programs(field).stream()
+                .filter(program -> !program.baseline())
+                .findFirst()
+                .orElseThrow()
+                .name();
+        String page = address + "?program=" + Shown.part(other) + "&as=change";
+        Visitor.Page form = visitor.get(page);
+        Map<String, String> typed = new LinkedHashMap<>();
+        Matcher boxes = Pattern.compile(
+                        "name=\"(t\\d\\.from)\" value=\"([^\"]*)\"|<input id=\"t\\d-\\w+\" name=\"(t\\d\\.\\w+)\"[^>]*? value=\"([^\"]*)\"")
+                .matcher(form.body());
+        while (boxes.find()) {
+            typed.put(
+                    boxes.group(1) == null ? boxes.group(3) : boxes.group(1),
+                    boxes.group(1) == null ? boxes.group(4) : boxes.group(2));
+        }
+        var program = before.programs(field).stream()
+                .filter(one -> one.name().equals(other))
+                .findFirst()
+                .orElseThrow();
+        for (int i = 0; i < program.passes().size(); i++) {
+            String product = program.passes().get(i).product();
+            typed.put("t" + i + ".what", product == null ? "=" + program.passes().get(i).kind().word() : product);
+            var rate = program.passes().get(i).rate();
+            typed.put("t" + i + ".unit", rate == null ? "" : rate.unit().symbol() + "/ac");
+        }
+        typed.put("as", "change");
+        typed.put("program", other);
+        typed.put("name", other);
+        typed.put("baseline", "yes");
+        typed.put("seen", form.hidden("seen"));
+        Visitor.Page kept = visitor.post(page, address, typed);
+        assertThat(kept.status()).as(kept.text()).isEqualTo(302);
+        assertThat(written().programs(field).stream().filter(Program::baseline).map(Program::name))
+                .containsExactly(other);
+        visitor.post("/history", "/history/" + last().number() + "/undo", Map.of());
         assertThat(written()).isEqualTo(before);
     }
 

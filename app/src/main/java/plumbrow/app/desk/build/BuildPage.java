@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -124,7 +125,15 @@ public class BuildPage {
         List<RowChange> changes = changing
                 ? made.draft().instead(season, field.name(), from, name)
                 : made.draft().added(field.name(), name);
-        return new Plan(name, made, changes);
+        return new Plan(
+                name,
+                made,
+                form.baseline()
+                        ? Stream.concat(
+                                        changes.stream(),
+                                        ProgramDraft.noLongerBaseline(season, field.name(), changing ? from : "").stream())
+                                .toList()
+                        : changes);
     }
 
     @PostMapping("/fields/{name}/build")

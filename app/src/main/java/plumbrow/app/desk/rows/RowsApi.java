@@ -31,7 +31,9 @@ import plumbrow.app.rows.ChangeSummary;
 import plumbrow.app.rows.Changes;
 import plumbrow.app.rows.TableRows;
 import plumbrow.documents.workbook.edit.EditFaults;
+import plumbrow.documents.workbook.edit.Renaming;
 import plumbrow.documents.workbook.edit.RowChange;
+import plumbrow.documents.workbook.edit.SeedPair;
 
 /**
  * The tables of the season and the history of their changes for programs. Bodies are JSON objects of texts by column; the names
@@ -115,9 +117,35 @@ public class RowsApi {
                 book.undo(number, new By(typed.who(), typed.why(), By.Way.UNDO, clock.instant())));
     }
 
+    /** Adds a row to each of several tables at once, which refer to one another: texts by "table.column". */
+    @PostMapping(path = "/api/season", consumes = MediaType.APPLICATION_JSON_VALUE)
+    ResponseEntity<byte[]> addTogether(@RequestBody byte[] body) {
+        Typed typed = typed(body);
+        Map<String, Map<String, String>> rows = new LinkedHashMap<>();
+        typed.cells().forEach((key, text) -> {
+            int point = key.indexOf('.');
+            if (point <= 0) {
+                throw new IllegalArgumentException(
+                        "found \"" + key + "\", expected a table and a column, such as shelf.product.");
+            }
+            rows.computeIfAbsent(key.substring(0, point), none -> new LinkedHashMap<>())
+                    .put(key.substring(point + 1), text);
+        });
+        return editAll(HttpStatus.CREATED, typed, TableRows.addAll(rows));
+    }
+
     private ResponseEntity<byte[]> edit(HttpStatus good, Typed typed, Function<Season, RowChange> change) {
+        Season season = written();
+        RowChange asked = change.apply(season);
+        return editAll(
+                good,
+                typed,
+                asked.after() == null ? SeedPair.removal(season, asked) : Renaming.along(season, asked));
+    }
+
+    private ResponseEntity<byte[]> editAll(HttpStatus good, Typed typed, List<RowChange> changes) {
         By by = new By(typed.who(), typed.why(), By.Way.PROGRAM, clock.instant());
-        Optional<Integer> number = book.edit(by, List.of(change.apply(written())));
+        Optional<Integer> number = book.edit(by, changes);
         return number.isEmpty() ? json(HttpStatus.OK, "{}") : change(good, number.get());
     }
 

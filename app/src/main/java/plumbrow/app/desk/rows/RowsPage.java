@@ -30,9 +30,11 @@ import plumbrow.app.desk.door.NoSeasonException;
 import plumbrow.app.desk.door.NotHereException;
 import plumbrow.app.desk.shown.Shown;
 import plumbrow.documents.workbook.edit.EditFaults;
+import plumbrow.documents.workbook.edit.Renaming;
 import plumbrow.documents.workbook.edit.RowChange;
 import plumbrow.documents.workbook.edit.RowName;
 import plumbrow.documents.workbook.edit.SeasonTables;
+import plumbrow.documents.workbook.edit.SeedPair;
 import plumbrow.documents.workbook.edit.TypedRow;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.Sheet;
@@ -204,7 +206,8 @@ public class RowsPage {
         String who = who(season, asked, known);
         String seen = Shown.text(asked.getFirst("seen"));
         try {
-            Optional<Integer> kept = book.edit(new By(who, why, By.Way.DESK, clock.instant()), List.of(change));
+            Optional<Integer> kept = book.edit(
+                    new By(who, why, By.Way.DESK, clock.instant()), change.after() == null ? SeedPair.removal(season, change) : Renaming.along(season, change));
             Remembered.write(response, who);
             return "redirect:" + after(sheet, kept, done.isEmpty() ? "added" : done, row, asked);
         } catch (EditFaults faults) {

@@ -1,9 +1,13 @@
 package plumbrow.app.desk.rows;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import plumbrow.advice.field.Crop;
+import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.app.desk.shown.Part;
 import plumbrow.app.rows.TableGroup;
@@ -82,6 +86,16 @@ public record TableView(
     /** Whether its only row is changed and none added. */
     public boolean single() {
         return sheet.most() == 1 && all == 1;
+    }
+
+    /** A field of each crop, from whose page a seed is entered; none for other tables. */
+    public List<Field> seedsFrom() {
+        Set<Crop> crops = EnumSet.noneOf(Crop.class);
+        return Set.of("shelf", "seeds").contains(sheet.name())
+                ? season.fields().stream()
+                        .filter(field -> crops.add(field.crop()))
+                        .toList()
+                : List.of();
     }
 
     public boolean log() {

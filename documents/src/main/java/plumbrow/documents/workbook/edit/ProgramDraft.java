@@ -160,6 +160,25 @@ public record ProgramDraft(Map<String, String> program, List<Trip> trips) {
         return changes;
     }
 
+    /**
+     * The changes by which another program may become the baseline: a field has one.
+     *
+     * @param except the program that stays as it is; empty for none
+     */
+    public static List<RowChange> noLongerBaseline(Season season, String field, String except) {
+        List<RowChange> changes = new ArrayList<>();
+        List<Map<String, String>> programs = SeasonTables.of(season).rows(ProgramSheet.SHEET);
+        for (int i = 0; i < programs.size(); i++) {
+            Map<String, String> row = programs.get(i);
+            if (row.getOrDefault(FIELD, "").equals(field)
+                    && !row.getOrDefault(PROGRAM, "").equals(except)
+                    && row.getOrDefault(BASELINE, "").equals("yes")) {
+                changes.add(RowChange.change(ProgramSheet.SHEET.name(), i, row, with(row, BASELINE, "no")));
+            }
+        }
+        return changes;
+    }
+
     private static List<RowChange> withoutPasses(SeasonTables tables, String field, String name) {
         List<RowChange> changes = new ArrayList<>();
         for (Sheet<?> sheet : OF_PASSES) {
