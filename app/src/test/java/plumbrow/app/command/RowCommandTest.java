@@ -108,7 +108,7 @@ class RowCommandTest {
         assertThat(passes)
                 .contains("South 80", "Stonefly 4G", "all of it")
                 .doesNotContain("North 80", "Stonefly 3G", "full rate");
-        plumbrow("log", "add", "--book", book, "--field", "South 80", "--date", "2027-02-01", "--product", "Stonefly 4G",
+        plumbrow("log", "add", "--book", book, "--field", "South 80", "--date", "2026-05-01", "--product", "Stonefly 4G",
                         "--rate", "4", "--unit", "lb/ac", "--source", "log book")
                 .good();
         plumbrow("row", "change", "fields", 2, "field=West 80", "--book", book).refused("the log is only added to");
