@@ -4,12 +4,15 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.Sheet;
 
 /** What tables and columns are called on a page: their workbook names as words, without the unit, which stands beside the box. */
 public final class TableNames {
+    private static final Pattern CODE_NAME = Pattern.compile("(?<![\\w/.])[a-z]+(?:_[a-z0-9]+)+(?![\\w/])");
+
     private TableNames() {}
 
     /** "Label uses". */
@@ -29,6 +32,11 @@ public final class TableNames {
         end = end < words.length && words[end - 1].equals("per") ? words.length : end;
         String name = String.join(" ", Arrays.copyOf(words, end));
         return capital(name.equals("ph") ? "pH" : name.replaceFirst("^rei\\b", "REI").replaceFirst("^phi\\b", "PHI"));
+    }
+
+    /** A text of the workbook in which names of columns are set apart as words: "price of one of “priced per”". */
+    public static String words(String text) {
+        return CODE_NAME.matcher(text).replaceAll(name -> "“" + name.group().replace('_', ' ') + "”");
     }
 
     private static Set<String> unit(String unit) {

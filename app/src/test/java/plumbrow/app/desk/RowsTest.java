@@ -29,6 +29,7 @@ import plumbrow.app.book.SeasonChange;
 import plumbrow.app.desk.shown.Shown;
 import plumbrow.app.demo.DemoBook;
 import plumbrow.app.rows.TableGroup;
+import plumbrow.app.rows.TableNames;
 import plumbrow.documents.workbook.edit.SeasonTables;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.Sheet;
@@ -74,7 +75,7 @@ class RowsTest {
         Sheet<?> sheet = Sheets.named(table).orElseThrow();
         String page = HtmlUtils.htmlUnescape(visitor.get("/season/" + table + "/new").body());
         for (Column<?> column : sheet.columns()) {
-            assertThat(page).as(column.key()).contains("name=\"" + column.key() + "\"", column.meaning());
+            assertThat(page).as(column.key()).contains("name=\"" + column.key() + "\"", TableNames.words(column.meaning()));
             assertThat(List.of("seen", "back", "more", "copy", "by-who", "by-why", "done", "change", "find", "page"))
                     .doesNotContain(column.key());
         }

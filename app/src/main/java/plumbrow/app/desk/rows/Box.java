@@ -185,7 +185,7 @@ public record Box(
         if (!column.required()) {
             parts.add(column.blank().isEmpty() ? "may be left blank" : column.blank());
         }
-        return String.join("; ", parts);
+        return TableNames.words(String.join("; ", parts));
     }
 
     public boolean required() {
@@ -198,7 +198,7 @@ public record Box(
 
     /** What the first choice of a list says, which leaves the cell blank. */
     public String none() {
-        return column.required() ? "choose" : column.blank().isEmpty() ? "blank" : column.blank();
+        return column.required() ? "choose" : column.blank().isEmpty() ? "blank" : TableNames.words(column.blank());
     }
 
     /** Whether a word of several is chosen. */

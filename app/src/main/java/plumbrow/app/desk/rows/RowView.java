@@ -91,6 +91,11 @@ public record RowView(
         return fallback == null ? "" : column.kind().show(fallback).found();
     }
 
+    /** What the table holds. */
+    public String purpose() {
+        return TableNames.words(sheet.purpose());
+    }
+
     public TableGroup group() {
         return TableGroup.of(sheet);
     }

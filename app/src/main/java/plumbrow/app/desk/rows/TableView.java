@@ -79,6 +79,11 @@ public record TableView(
         return TableNames.of(sheet);
     }
 
+    /** What the table holds. */
+    public String purpose() {
+        return TableNames.words(sheet.purpose());
+    }
+
     public TableGroup group() {
         return TableGroup.of(sheet);
     }
