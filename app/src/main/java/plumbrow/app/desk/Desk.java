@@ -56,6 +56,7 @@ import plumbrow.app.desk.papers.PapersPage;
 import plumbrow.app.desk.pests.PestsPage;
 import plumbrow.app.desk.plan.PlanPage;
 import plumbrow.app.desk.plan.Plans;
+import plumbrow.app.desk.rows.EffectPage;
 import plumbrow.app.desk.rows.EnterPage;
 import plumbrow.app.desk.rows.HistoryPage;
 import plumbrow.app.desk.rows.ImportPage;
@@ -109,6 +110,7 @@ import plumbrow.app.desk.years.YearsPage;
     ConfirmPage.class,
     DoorsPage.class,
     Doors.class,
+    EffectPage.class,
     EnterPage.class,
     FieldPage.class,
     FiguresPage.class,

@@ -323,10 +323,17 @@ class RowsTest {
         typed.put("name", other);
         typed.put("baseline", "yes");
         typed.put("seen", form.hidden("seen"));
+        int count = desk.book().changes(before.year()).size();
         Visitor.Page kept = visitor.post(page, address, typed);
         assertThat(kept.status()).as(kept.text()).isEqualTo(302);
         assertThat(written().programs(field).stream().filter(Program::baseline).map(Program::name))
                 .containsExactly(other);
+        assertThat(desk.book().changes(before.year())).hasSize(count + 1);
+        // What it did to the answer: the same programs, compared with another one.
+        Visitor.Page effect = visitor.get("/history/" + last().number() + "/effect");
+        assertThat(effect.status()).isEqualTo(200);
+        assertThat(effect.text()).contains("What change " + last().number() + " did to the answer", field);
+        assertThat(visitor.get("/history/99999/effect").status()).isEqualTo(404);
         visitor.post("/history", "/history/" + last().number() + "/undo", Map.of());
         assertThat(written()).isEqualTo(before);
     }
