@@ -218,7 +218,7 @@ class SprayHoursTest {
     }
 
     private static HourRule random(SplittableRandom random) {
-        Kind kind = Kind.values()[random.nextInt(Kind.values().length)];
+        Kind kind = List.of(Kind.values()).get(random.nextInt(Kind.values().length));
         return random.nextInt(5) == 0
                 ? HourRule.unread(kind, "label of one more", "something", "p. 1")
                 : new HourRule(

@@ -2,6 +2,7 @@ package plumbrow.app.book;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -37,13 +38,13 @@ final class ChangeRows {
     int add(@Nullable Season before, Season after, By by, @Nullable Integer takesBack) {
         String who = by.who();
         client.sql("INSERT INTO season_change (season, at, who, why, way, takes_back) VALUES (?, ?, ?, ?, ?, ?)")
-                .params(
+                .params(Arrays.asList(
                         after.year(),
                         by.at() == null ? null : by.at().toString(),
                         who == null ? after.adviser() : who,
                         by.why(),
                         by.way().word(),
-                        takesBack)
+                        takesBack))
                 .update();
         int number =
                 client.sql("SELECT last_insert_rowid()").query(Integer.class).single();

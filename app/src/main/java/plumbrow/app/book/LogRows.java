@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -147,7 +148,12 @@ final class LogRows {
             throw new BookException("Line " + line + " of the log is struck: it is no pass any more.");
         }
         client.sql("INSERT INTO log_pass (line, program, pass, who, said_at) VALUES (?, ?, ?, ?, ?)")
-                .params(line, meant.program(), meant.none() ? null : meant.pass(), who, when == null ? "" : when.toString())
+                .params(Arrays.asList(
+                        line,
+                        meant.program(),
+                        meant.none() ? null : meant.pass(),
+                        who,
+                        when == null ? "" : when.toString()))
                 .update();
         new ChainRows(client).addLast(RecordKind.LOG_PASS);
         return line(line);

@@ -1,6 +1,7 @@
 package plumbrow.app.command;
 
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -62,7 +63,7 @@ final class AskCommand implements Callable<Integer> {
         Question question = Questions.find(asked).orElseThrow(() -> new BadInputException(noQuestion(asked)));
         LocalDate day = asOf;
         AskAnswer answer = Asking.answer(
-                question, typed(question), day == null ? LocalDate.now() : day, WeighingOptions.DEFAULT.draws());
+                question, typed(question), day == null ? LocalDate.now(ZoneId.systemDefault()) : day, WeighingOptions.DEFAULT.draws());
         if (!answer.faults().isEmpty()) {
             throw new BadInputException(String.join(System.lineSeparator(), answer.faults().values()));
         }

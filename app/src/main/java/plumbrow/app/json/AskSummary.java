@@ -6,7 +6,11 @@ import plumbrow.advice.ask.Question;
 
 /** A question and its boxes. */
 public record AskSummary(String question, String asks, String about, List<OfBox> boxes) {
-    /** @param expects what can be typed */
+    /**
+     * One box.
+     *
+     * @param expects what can be typed
+     */
     public record OfBox(String box, String label, String unit, String hint, String expects) {}
 
     public static AskSummary of(Question question) {

@@ -48,11 +48,12 @@ public enum TableGroup {
     OTHER("Other");
 
     private final String title;
+    @SuppressWarnings("ImmutableEnumChecker") // Never changed after it is made.
     private final List<String> names;
 
     TableGroup(String title, String... names) {
         this.title = title;
-        this.names = Arrays.asList(names);
+        this.names = List.of(names);
     }
 
     public String title() {

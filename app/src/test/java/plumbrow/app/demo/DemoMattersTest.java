@@ -30,7 +30,7 @@ class DemoMattersTest {
 
     @Test
     void everyFindingThatIsNotClearStandsInOneLine() {
-        Map<Finding, Integer> in = new IdentityHashMap<>();
+        IdentityHashMap<Finding, Integer> in = new IdentityHashMap<>();
         check.matters().forEach(matter -> matter.told().forEach(told -> in.merge(told.finding(), 1, Integer::sum)));
         Set<Finding> all = new HashSet<>();
         for (ProgramCheck program : check.programs()) {
@@ -71,7 +71,7 @@ class DemoMattersTest {
     }
 
     private static boolean named(Matter matter, Matter.Told told) {
-        String[] subject = told.finding().subject().split(", ");
+        String[] subject = told.finding().subject().split(", ", -1);
         String named = subject[0].startsWith("pass ") ? subject[1] : subject[0];
         Finding.Gap gap = told.finding().gap();
         return matter.line().contains(named)

@@ -29,70 +29,70 @@ class EnteredSeasonTest {
                 Chromium browser = Chromium.open(width, 900)) {
             browser.go(desk.address() + "/season/start");
             looked(browser, softly, "enter-start");
-            fill(browser, "season.adviser", "R. Alder");
-            fill(browser, "fields.field", "East 80");
-            fill(browser, "fields.acres", "78.4");
-            choose(browser, "fields.crop", "corn");
-            choose(browser, "fields.state", "IA");
-            fill(browser, "fields.county", "Adams");
+            fill("season.adviser", "R. Alder");
+            fill("fields.field", "East 80");
+            fill("fields.acres", "78.4");
+            choose("fields.crop", "corn");
+            choose("fields.state", "IA");
+            fill("fields.county", "Adams");
             press(browser, "main form button");
             browser.until(ExpectedConditions.urlContains("/fields/East%2080/enter"));
             looked(browser, softly, "enter-steps");
 
-            fill(browser, "price.b", "4.4");
-            fill(browser, "price.a", "3.6");
-            fill(browser, "price.c", "5.4");
-            fill(browser, "yield.b", "190");
-            fill(browser, "yield.a", "150");
-            fill(browser, "yield.c", "220");
-            fill(browser, "handling.b", "0.35");
+            fill("price.b", "4.4");
+            fill("price.a", "3.6");
+            fill("price.c", "5.4");
+            fill("yield.b", "190");
+            fill("yield.a", "150");
+            fill("yield.c", "220");
+            fill("handling.b", "0.35");
             press(browser, "form[action*='/enter/money'] > .buttons button");
             browser.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector("#money .there")));
 
-            fill(browser, "insects.insect", "western corn rootworm");
-            choose(browser, "insects.measure", "node injury");
-            fill(browser, "insects.pressure_likely", "0.9");
-            fill(browser, "insects.loss_likely_pct", "15");
+            fill("insects.insect", "western corn rootworm");
+            choose("insects.measure", "node injury");
+            fill("insects.pressure_likely", "0.9");
+            fill("insects.loss_likely_pct", "15");
             press(browser, "form[action*='/enter/insect'] > .buttons button");
             browser.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector("#pests .there")));
 
-            fill(browser, "tag.product", "Hollowbrook 108");
-            fill(browser, "tag.price_usd", "240");
-            fill(browser, "seeds.seeds_per_unit", "80000");
+            fill("tag.product", "Hollowbrook 108");
+            fill("tag.price_usd", "240");
+            fill("seeds.seeds_per_unit", "80000");
             press(browser, "form[action*='/enter/seed'] > .buttons button");
             browser.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector("#seeds .there")));
 
             // A slip of the hand is said beside its box, and what was typed stays.
             WebElement product = browser.find("form[action*='/enter/product']");
-            fill(browser, product, "shelf.product", "Stonefly 3G");
-            choose(browser, product, "shelf.kind", "insecticide");
-            fill(browser, product, "shelf.price_usd", "3.10");
-            choose(browser, product, "shelf.priced_per", "lb");
-            fill(browser, product, "label_uses.low_rate", "3");
-            fill(browser, product, "label_uses.high_rate", "6");
-            choose(browser, product, "label_uses.rate_unit", "lb/ac");
-            fill(browser, product, "control.pest", "western corn rotworm");
-            fill(browser, product, "control.control_likely", "0.55");
+            fill(product, "shelf.product", "Stonefly 3G");
+            choose(product, "shelf.kind", "insecticide");
+            fill(product, "shelf.price_usd", "3.10");
+            choose(product, "shelf.priced_per", "lb");
+            fill(product, "label_uses.low_rate", "3");
+            fill(product, "label_uses.high_rate", "6");
+            choose(product, "label_uses.rate_unit", "lb/ac");
+            fill(product, "control.pest", "western corn rotworm");
+            fill(product, "control.control_likely", "0.55");
             press(browser, "form[action*='/enter/product'] > .buttons button");
             browser.until(ExpectedConditions.presenceOfElementLocated(By.id("choice-faults")));
             softly.assertThat(browser.text("#fault-box-control-pest")).contains("did you mean western corn rootworm?");
             looked(browser, softly, "enter-fault");
-            fill(browser, "control.pest", "western corn rootworm");
+            fill("control.pest", "western corn rootworm");
             press(browser, "form[action*='/enter/product'] > .buttons button");
             browser.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector("#products .there")));
 
             press(browser, "#programs a.button");
             browser.until(ExpectedConditions.presenceOfElementLocated(By.id("trips")));
             looked(browser, softly, "build-first");
-            choose(browser, "t0.what", "Hollowbrook 108");
-            fill(browser, "t0.rate", "34");
+            choose("t0.what", "Hollowbrook 108");
+            fill("t0.rate", "34");
             press(browser, "#program > .buttons button");
             browser.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".built")));
             press(browser, ".built a[href*='as=copy']");
             browser.until(ExpectedConditions.urlContains("as=copy"));
-            choose(browser, "t1.what", "Stonefly 3G");
-            fill(browser, "t1.rate", "6");
-            choose(browser, "t1.method", "in furrow");
+            choose("t1.what", "Stonefly 3G");
+            fill("t1.rate", "6");
+            choose("t1.method", "in furrow");
             browser.until(ExpectedConditions.textToBePresentInElementLocated(By.id("trial"), "Against the baseline"));
             looked(browser, softly, "build-second");
             press(browser, "#program > .buttons button");
@@ -132,10 +132,10 @@ class EnteredSeasonTest {
     }
 
     private void fill(Chromium browser, String name, String text) {
-        fill(browser, browser.find("main"), name, text);
+        fill(browser.find("main"), name, text);
     }
 
-    private void fill(Chromium browser, WebElement within, String name, String text) {
+    private void fill(WebElement within, String name, String text) {
         inputs++;
         WebElement box = within.findElement(By.cssSelector("[name='" + name + "']"));
         box.clear();
@@ -143,10 +143,10 @@ class EnteredSeasonTest {
     }
 
     private void choose(Chromium browser, String name, String word) {
-        choose(browser, browser.find("main"), name, word);
+        choose(browser.find("main"), name, word);
     }
 
-    private void choose(Chromium browser, WebElement within, String name, String word) {
+    private void choose(WebElement within, String name, String word) {
         inputs++;
         new Select(within.findElement(By.cssSelector("[name='" + name + "']"))).selectByValue(word);
     }

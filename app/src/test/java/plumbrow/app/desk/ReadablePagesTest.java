@@ -71,7 +71,7 @@ class ReadablePagesTest {
 
     /** The page without the names in its address: "/fields/…/check". */
     private static String kind(String address) {
-        String[] parts = URI.create(address).getRawPath().split("/");
+        String[] parts = URI.create(address).getRawPath().split("/", -1);
         StringBuilder kind = new StringBuilder();
         for (int i = 1; i < parts.length; i++) {
             kind.append('/').append(i % 2 == 0 ? "…" : parts[i]);

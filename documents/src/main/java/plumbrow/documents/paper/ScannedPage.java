@@ -214,9 +214,9 @@ final class ScannedPage {
     /** The letters of a line, each an even share of its word, on one baseline. */
     private void place(List<OpticalWord> line, double toPoints) {
         double base = middle(line.stream()
-                .map(word -> (double) (word.text().matches(HANGING)
+                .map(word -> word.text().matches(HANGING)
                         ? word.bottom() - .2 * (word.bottom() - word.top())
-                        : word.bottom()))
+                        : word.bottom())
                 .toList());
         double size = middle(line.stream().map(ScannedPage::size).toList());
         for (OpticalWord word : line) {

@@ -42,7 +42,7 @@ final class DailyRecords {
 
     static WeatherRead read(String text, WeatherAsked asked, String file) {
         DailyRecords records = new DailyRecords();
-        String[] lines = text.split("\\R");
+        String[] lines = text.split("\\R", -1);
         if (tabled(lines[0])) {
             records.table(text);
         } else {

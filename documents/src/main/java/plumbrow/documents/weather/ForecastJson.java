@@ -4,7 +4,6 @@ import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
-import java.time.Period;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -57,7 +56,7 @@ final class ForecastJson {
         Double longitude = middle == null ? asked.longitude() : Double.valueOf(middle[0]);
         boolean periods = properties.get("periods") instanceof JSONArray;
         Map<Instant, WeatherHour> hours =
-                periods ? periods((JSONArray) properties.get("periods")) : grid(properties, file);
+                properties.get("periods") instanceof JSONArray list ? periods(list) : grid(properties, file);
         if (hours.isEmpty()) {
             throw new WeatherTrouble("The file " + file + " holds no hour of a forecast.");
         }
@@ -205,7 +204,7 @@ final class ForecastJson {
 
     private static long duration(String valid, Matcher parts) {
         try {
-            long days = parts.group(2) == null ? 0 : Period.parse("P" + parts.group(2) + "D").getDays();
+            long days = parts.group(2) == null ? 0 : Duration.parse("P" + parts.group(2) + "D").toDays();
             long hours = parts.group(3) == null ? 0 : Duration.parse("P" + parts.group(3)).toHours();
             long all = days * 24 + hours;
             if (all > 0 && all <= 24 * 31) {

@@ -33,7 +33,7 @@ final class IsdLite {
 
     static WeatherRead read(String text, WeatherAsked asked, String file) {
         Map<Instant, WeatherHour> hours = new HashMap<>();
-        String[] lines = text.split("\\R");
+        String[] lines = text.split("\\R", -1);
         for (int i = 0; i < lines.length; i++) {
             if (lines[i].isBlank()) {
                 continue;

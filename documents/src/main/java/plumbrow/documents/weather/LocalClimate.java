@@ -49,7 +49,7 @@ final class LocalClimate {
                 longitude = WeatherText.number(line.number(), line.cell("LONGITUDE"), "a longitude", -180, 180);
             }
             String type = line.cell("REPORT_TYPE");
-            if (type.startsWith("SO") || line.cell(AIR).isEmpty() && line.cell("HourlyWindSpeed").isEmpty()) {
+            if (type.startsWith("SO") || (line.cell(AIR).isEmpty() && line.cell("HourlyWindSpeed").isEmpty())) {
                 continue; // summary of a day or a month
             }
             LocalDateTime at;

@@ -112,7 +112,7 @@ public final class PlainCsv {
         KEYS.stream().filter(first::has).forEach(key -> headings.putIfAbsent(key, key));
         boolean dated = has("time_ending")
                 || has("time_beginning")
-                || ((has("date") || has("year") && has("month") && has("day"))
+                || ((has("date") || (has("year") && has("month") && has("day")))
                         && (has("hour_ending") || has("hour_beginning")));
         if (!dated) {
             throw new WeatherTrouble("No heading says when an hour is; expected time_ending or time_beginning, or a date"
@@ -168,8 +168,8 @@ public final class PlainCsv {
             for (DateTimeFormatter form : MOMENTS) {
                 try {
                     return LocalDateTime.parse(cell, form).toInstant(asked.clock());
-                } catch (DateTimeException next) {
-                    continue;
+                } catch (DateTimeException other) {
+                    // Perhaps it is written in the next form.
                 }
             }
         }
@@ -181,8 +181,8 @@ public final class PlainCsv {
             for (DateTimeFormatter form : DAYS) {
                 try {
                     return LocalDate.parse(cell(line, "date"), form);
-                } catch (DateTimeException next) {
-                    continue;
+                } catch (DateTimeException other) {
+                    // Perhaps it is written in the next form.
                 }
             }
             throw WeatherTrouble.line(line.number(), cell(line, "date"), "a date such as 2026-05-04");

@@ -72,7 +72,7 @@ public record WeatherRead(String format, HourlyWeather weather, List<WeatherDay>
             Predicate<WeatherHour> lacks) {
         long count = hours.stream().filter(lacks).count();
         if (count > 0) {
-            notes.add(Numbers.fixed(count, 0) + " of "
+            notes.add(Numbers.fixed((double) count, 0) + " of "
                     + Numbers.fixed(hours.size(), 0) + " hours lack " + what
                     + ": unknown, and never fit for spraying.");
         }

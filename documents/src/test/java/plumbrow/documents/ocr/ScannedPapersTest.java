@@ -169,15 +169,17 @@ class ScannedPapersTest {
 
     @Test
     void linesThatAreNoWordsArePassedOver() {
-        String lines = "level\tpage_num\tblock_num\tpar_num\tline_num\tword_num\tleft\ttop\twidth\theight\tconf\ttext\n"
-                + "5\t1\t1\t1\t1\t1\t10\t20\t30\t12\t96.5\tFlash\n"
-                + "5\t1\t1\t1\t1\t2\t45\t20\t30\t12\t91\tpoint\n"
-                + "5\t1\t1\t1\t2\t1\t10\t40\t30\t12\t88\t62\n"
-                + "5\t1\t1\t1\t2\t2\t-4\t40\t30\t12\t88\tno\n"
-                + "5\t1\t1\t1\t2\t3\t9\t40\t0\t12\t88\tno\n"
-                + "5\t1\t1\t1\t2\t4\t9999999999\t40\t3\t12\t88\tno\n"
-                + "5\t1\t1\t1\t2\t5\t9\t40\t3\t12\tx\tno\n"
-                + "5\t1\t1\t1\t2\t6\t9\t40\t3\t12\t95\t \n";
+        String lines = """
+                level\tpage_num\tblock_num\tpar_num\tline_num\tword_num\tleft\ttop\twidth\theight\tconf\ttext
+                5\t1\t1\t1\t1\t1\t10\t20\t30\t12\t96.5\tFlash
+                5\t1\t1\t1\t1\t2\t45\t20\t30\t12\t91\tpoint
+                5\t1\t1\t1\t2\t1\t10\t40\t30\t12\t88\t62
+                5\t1\t1\t1\t2\t2\t-4\t40\t30\t12\t88\tno
+                5\t1\t1\t1\t2\t3\t9\t40\t0\t12\t88\tno
+                5\t1\t1\t1\t2\t4\t9999999999\t40\t3\t12\t88\tno
+                5\t1\t1\t1\t2\t5\t9\t40\t3\t12\tx\tno
+                5\t1\t1\t1\t2\t6\t9\t40\t3\t12\t95\t 
+                """;
         assertThat(TesseractLines.read(lines))
                 .extracting(OpticalWord::text, OpticalWord::line)
                 .containsExactly(

@@ -239,11 +239,16 @@ class SheetSenseTest {
 
     @Test
     void theMakersBlock() {
-        String text = "SAFETY DATA SHEET\n\nSECTION 1: IDENTIFICATION\nProduct name: Larkfield 4L\n"
-                + "Manufacturer:     Larkfield Works LLC\n"
-                + "                  12 Mill Lane\n"
-                + "                  Plainville, KS 67663\n"
-                + "Emergency phone:  1-800-555-0142 (24 hours)\n";
+        String text = """
+                SAFETY DATA SHEET
+
+                SECTION 1: IDENTIFICATION
+                Product name: Larkfield 4L
+                Manufacturer:     Larkfield Works LLC
+                                  12 Mill Lane
+                                  Plainville, KS 67663
+                Emergency phone:  1-800-555-0142 (24 hours)
+                """;
         SafetySheet sheet = SheetReader.read(text.getBytes(StandardCharsets.UTF_8), "sheet.txt");
         assertThat(all(sheet, ValueKind.MAKER)).containsExactly("Larkfield Works LLC");
         assertThat(all(sheet, ValueKind.ADDRESS)).containsExactly("12 Mill Lane, Plainville, KS 67663");

@@ -38,8 +38,10 @@ class WeatherFileTest {
     /** NOAA ISD-Lite, format document; the line of application-and-weather.md 10.1. */
     @Test
     void isd_lite_is_read_as_its_document_says() {
-        WeatherRead read = read("2024 05 15 18   244   106 10142   190    41     2     0 -9999\n"
-                + "2024 05 15 19 -9999 -9999 10140   200 -9999 -9999    -1 -9999\n");
+        WeatherRead read = read("""
+                2024 05 15 18   244   106 10142   190    41     2     0 -9999
+                2024 05 15 19 -9999 -9999 10140   200 -9999 -9999    -1 -9999
+                """);
         assertThat(read.format()).isEqualTo("NOAA ISD-Lite");
         WeatherHour hour = read.weather().hours().get(0);
         assertThat(hour.begin()).isEqualTo(Instant.parse("2024-05-15T17:00:00Z"));
@@ -142,9 +144,14 @@ class WeatherFileTest {
 
     @Test
     void ghcn_daily_gives_whole_days_only_in_all_three_forms() {
-        List<WeatherDay> days = read("USW00094846,20240515,TMAX,244,,,W,\nUSW00094846,20240515,TMIN,106,,,W,\n"
-                        + "USW00094846,20240515,PRCP,25,,,W,\nUSW00094846,20240516,TMAX,250,,I,W,\n"
-                        + "USW00094846,20240516,TMIN,100,,,W,\nUSW00094846,20240516,PRCP,0,,,W,\n")
+        List<WeatherDay> days = read("""
+                USW00094846,20240515,TMAX,244,,,W,
+                USW00094846,20240515,TMIN,106,,,W,
+                USW00094846,20240515,PRCP,25,,,W,
+                USW00094846,20240516,TMAX,250,,I,W,
+                USW00094846,20240516,TMIN,100,,,W,
+                USW00094846,20240516,PRCP,0,,,W,
+                """)
                 .days();
         assertThat(days).singleElement().satisfies(day -> {
             assertThat(day.date()).isEqualTo(LocalDate.of(2024, 5, 15));
@@ -152,8 +159,11 @@ class WeatherFileTest {
             assertThat(day.lowF()).isEqualTo(51.1);
             assertThat(day.rainIn()).isCloseTo(.098, within(1e-9));
         });
-        assertThat(read("STATION,DATE,PRCP,PRCP_ATTRIBUTES,TMAX,TMIN\nUSW1,2024-05-15,25,\",,W\",244,106\n"
-                                + "USW1,2024-05-16,25,\",D,W\",244,106\n")
+        assertThat(read("""
+                STATION,DATE,PRCP,PRCP_ATTRIBUTES,TMAX,TMIN
+                USW1,2024-05-15,25,",,W",244,106
+                USW1,2024-05-16,25,",D,W",244,106
+                """)
                         .days())
                 .isEqualTo(days.stream()
                         .map(day -> new WeatherDay(

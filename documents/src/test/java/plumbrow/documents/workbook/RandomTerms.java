@@ -117,15 +117,15 @@ final class RandomTerms {
                         i -> new ToleranceRule(
                                 PRODUCTS.get(i),
                                 Crop.CORN,
-                                pick(null, "glyphosate", "glufosinate"),
-                                pick(null, "PRE", "VE"),
-                                pick(null, "V8", "R1"),
+                                maybe(() -> pick("glyphosate", "glufosinate")),
+                                maybe(() -> pick("PRE", "VE")),
+                                maybe(() -> pick("V8", "R1")),
                                 text())),
                 make(
                         3,
                         i -> new LabelLimit(
                                 PRODUCTS.get(i),
-                                pick(null, Crop.CORN),
+                                maybe(() -> Crop.CORN),
                                 pick(LabelLimit.Kind.NOT_AFTER, LabelLimit.Kind.NOT_BEFORE),
                                 pick("06-12", "07-30"),
                                 text())));

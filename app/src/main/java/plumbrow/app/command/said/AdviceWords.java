@@ -13,7 +13,11 @@ import plumbrow.science.figure.Numbers;
 public final class AdviceWords {
     private AdviceWords() {}
 
-    /** @param later a sentence on the seasons to come, by field; fields without one say nothing of them */
+    /**
+     * The whole advice as text.
+     *
+     * @param later a sentence on the seasons to come, by field; fields without one say nothing of them
+     */
     public static String of(Advice advice, Map<String, String> later) {
         Paper paper = new Paper();
         List<FieldAdvice> fields = advice.fields();

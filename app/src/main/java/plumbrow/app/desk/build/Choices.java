@@ -58,7 +58,7 @@ public record Choices(List<Choice> seeds, List<Choice> products) {
                 season.shelf().seeds().stream()
                         .filter(seed -> seed.product().equals(product.name()) && seed.crop() == field.crop())
                         .findFirst()
-                        .ifPresent(seed -> seeds.add(seed(product, seed)));
+                        .ifPresent(seed -> seeds.add(seed(product)));
             } else {
                 products.add(product(season, field, product));
             }
@@ -66,7 +66,7 @@ public record Choices(List<Choice> seeds, List<Choice> products) {
         return new Choices(List.copyOf(seeds), List.copyOf(products));
     }
 
-    private static Choice seed(Product product, Seed seed) {
+    private static Choice seed(Product product) {
         return new Choice(
                 product.name(),
                 product.kind().word(),

@@ -66,6 +66,7 @@ public class TodayPage {
     }
 
     /** The day last asked for, as long as nothing of it has changed. */
+    @SuppressWarnings("ReferenceEquality") // The desk hands out the same season until something in it changes.
     private Today today(Season season, LocalDate day) {
         List<Choice> choices = book.choices(season.year());
         String weather = book.weatherVersion();

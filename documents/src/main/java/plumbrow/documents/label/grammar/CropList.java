@@ -76,7 +76,7 @@ public final class CropList {
         boolean examples = EXAMPLES.matcher(members).find();
         List<String> named = new ArrayList<>();
         boolean crops = true;
-        for (String each : SEPARATOR.split(EXAMPLES.matcher(members).replaceAll(" "))) {
+        for (String each : SEPARATOR.split(EXAMPLES.matcher(members).replaceAll(" "), -1)) {
             String crop = each.replaceAll("[.:]+$", "").strip();
             if (!crop.isEmpty()) {
                 named.add(crop);

@@ -69,7 +69,7 @@ final class FrontPart implements Part {
 
     private static Optional<Passage> under(Row row, Cell cell) {
         return row.cells().stream()
-                .filter(each -> Math.abs(each.left() - cell.left()) < UNDER || each.left() < cell.right() && each.right() > cell.left())
+                .filter(each -> Math.abs(each.left() - cell.left()) < UNDER || (each.left() < cell.right() && each.right() > cell.left()))
                 .findFirst()
                 .map(each -> Passage.of(row.page(), each));
     }

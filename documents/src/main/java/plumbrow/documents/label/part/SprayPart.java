@@ -58,7 +58,7 @@ final class SprayPart implements Part {
         java.util.List<RateText> rates = volumes.stream()
                 .filter(rate -> Stuff.isCarrier(rate) || rate.stuff().isBlank())
                 .toList();
-        if (goesOutIn && !rates.isEmpty() || volumes.stream().anyMatch(Stuff::isCarrier)) {
+        if ((goesOutIn && !rates.isEmpty()) || volumes.stream().anyMatch(Stuff::isCarrier)) {
             for (RateText rate : rates) {
                 int next = rates.indexOf(rate) + 1 < rates.size()
                         ? rates.get(rates.indexOf(rate) + 1).from()

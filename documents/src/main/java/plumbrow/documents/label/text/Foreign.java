@@ -31,7 +31,7 @@ final class Foreign {
                     && count(ENGLISH, row.text()) == 0
                     && !SIGNAL.matcher(row.text()).find()
                     && (count(SPANISH, row.text()) > 0
-                            || i + 1 < rows.size() && isSpanish(rows.get(i + 1).text()))
+                            || (i + 1 < rows.size() && isSpanish(rows.get(i + 1).text())))
                     && !row.text().equals(row.text().toUpperCase(java.util.Locale.ROOT));
             before = own.isEmpty() || between;
             if (!before) {

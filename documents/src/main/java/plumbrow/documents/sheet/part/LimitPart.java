@@ -94,13 +94,14 @@ final class LimitPart implements Part {
                 && ELSEWHERE.matcher(row.text()).find()
                 && !AMOUNT.matcher(row.text()).find();
         return elsewhere
-                || row.cells().size() > 1
-                && row.cells().stream()
-                        .skip(1)
-                        .anyMatch(cell -> HEADER.matcher(cell.text()).matches()
-                                && cell.text().length() < 40)
-                && !AMOUNT.matcher(row.text()).find()
-                && !(row.cells().size() == 2 && Lines.isLimitLine(row.cells().get(1).text()));
+                || (row.cells().size() > 1
+                        && row.cells().stream()
+                                .skip(1)
+                                .anyMatch(cell -> HEADER.matcher(cell.text()).matches()
+                                        && cell.text().length() < 40)
+                        && !AMOUNT.matcher(row.text()).find()
+                        && !(row.cells().size() == 2
+                                && Lines.isLimitLine(row.cells().get(1).text())));
     }
 
     /** "Components, type, value": who set the limits stands above the table. */

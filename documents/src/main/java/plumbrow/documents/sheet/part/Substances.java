@@ -103,8 +103,8 @@ final class Substances {
     /** Whether the cell's words are those of an ingredient, from its first on. */
     boolean begins(String printed) {
         String key = key(printed);
-        return keys.contains(key) && key.length() >= SHORTEST_NAME
-                || key.length() >= SHORTEST && keys.stream().anyMatch(each -> each.startsWith(key) || key.startsWith(each));
+        return (keys.contains(key) && key.length() >= SHORTEST_NAME)
+                || (key.length() >= SHORTEST && keys.stream().anyMatch(each -> each.startsWith(key) || key.startsWith(each)));
     }
 
     /** Rows in which an ingredient's name that runs over its line stands whole on the first of them. */

@@ -58,7 +58,7 @@ public record ProgramDraft(Map<String, String> program, List<Trip> trips) {
         }
 
         private Map<String, String> cells(Sheet<?> sheet) {
-            return sheet == PassSheet.SHEET ? pass : sheet == SpraySheet.SHEET ? spray : tillage;
+            return sheet.equals(PassSheet.SHEET) ? pass : sheet.equals(SpraySheet.SHEET) ? spray : tillage;
         }
     }
 
