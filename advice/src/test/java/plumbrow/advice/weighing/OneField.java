@@ -38,6 +38,7 @@ import plumbrow.advice.shelf.RefugeRule;
 import plumbrow.advice.shelf.SavedSeed;
 import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.SeedRights;
+import plumbrow.advice.shelf.SeedTag;
 import plumbrow.advice.shelf.Shelf;
 import plumbrow.advice.shelf.Trait;
 import plumbrow.advice.stand.StandCount;
@@ -105,13 +106,15 @@ final class OneField {
                 32_000.0,
                 null,
                 95,
+                null,
                 List.of(carried),
                 blendPct,
                 rule,
                 gain,
                 ALL,
                 null,
-                SeedRights.UNASKED));
+                SeedRights.UNASKED,
+                new SeedTag(List.of(), List.of(), "held against the tag by the test")));
         return this;
     }
 
@@ -283,7 +286,8 @@ final class OneField {
                         seed.gainBuPerAcre(),
                         seed.standPct(),
                         seed.saved(),
-                        seed.rights())
+                        seed.rights(),
+                        seed.tag())
                 : seed;
     }
 

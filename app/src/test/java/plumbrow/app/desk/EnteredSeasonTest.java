@@ -29,36 +29,36 @@ class EnteredSeasonTest {
                 Chromium browser = Chromium.open(width, 900)) {
             browser.go(desk.address() + "/season/start");
             looked(browser, softly, "enter-start");
-            fill("season.adviser", "R. Alder");
-            fill("fields.field", "East 80");
-            fill("fields.acres", "78.4");
-            choose("fields.crop", "corn");
-            choose("fields.state", "IA");
-            fill("fields.county", "Adams");
+            fill(browser, "season.adviser", "R. Alder");
+            fill(browser, "fields.field", "East 80");
+            fill(browser, "fields.acres", "78.4");
+            choose(browser, "fields.crop", "corn");
+            choose(browser, "fields.state", "IA");
+            fill(browser, "fields.county", "Adams");
             press(browser, "main form button");
             browser.until(ExpectedConditions.urlContains("/fields/East%2080/enter"));
             looked(browser, softly, "enter-steps");
 
-            fill("price.b", "4.4");
-            fill("price.a", "3.6");
-            fill("price.c", "5.4");
-            fill("yield.b", "190");
-            fill("yield.a", "150");
-            fill("yield.c", "220");
-            fill("handling.b", "0.35");
+            fill(browser, "price.b", "4.4");
+            fill(browser, "price.a", "3.6");
+            fill(browser, "price.c", "5.4");
+            fill(browser, "yield.b", "190");
+            fill(browser, "yield.a", "150");
+            fill(browser, "yield.c", "220");
+            fill(browser, "handling.b", "0.35");
             press(browser, "form[action*='/enter/money'] > .buttons button");
             browser.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector("#money .there")));
 
-            fill("insects.insect", "western corn rootworm");
-            choose("insects.measure", "node injury");
-            fill("insects.pressure_likely", "0.9");
-            fill("insects.loss_likely_pct", "15");
+            fill(browser, "insects.insect", "western corn rootworm");
+            choose(browser, "insects.measure", "node injury");
+            fill(browser, "insects.pressure_likely", "0.9");
+            fill(browser, "insects.loss_likely_pct", "15");
             press(browser, "form[action*='/enter/insect'] > .buttons button");
             browser.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector("#pests .there")));
 
-            fill("tag.product", "Hollowbrook 108");
-            fill("tag.price_usd", "240");
-            fill("seeds.seeds_per_unit", "80000");
+            fill(browser, "tag.product", "Hollowbrook 108");
+            fill(browser, "tag.price_usd", "240");
+            fill(browser, "seeds.seeds_per_unit", "80000");
             press(browser, "form[action*='/enter/seed'] > .buttons button");
             browser.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector("#seeds .there")));
 
@@ -77,22 +77,22 @@ class EnteredSeasonTest {
             browser.until(ExpectedConditions.presenceOfElementLocated(By.id("choice-faults")));
             softly.assertThat(browser.text("#fault-box-control-pest")).contains("did you mean western corn rootworm?");
             looked(browser, softly, "enter-fault");
-            fill("control.pest", "western corn rootworm");
+            fill(browser, "control.pest", "western corn rootworm");
             press(browser, "form[action*='/enter/product'] > .buttons button");
             browser.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector("#products .there")));
 
             press(browser, "#programs a.button");
             browser.until(ExpectedConditions.presenceOfElementLocated(By.id("trips")));
             looked(browser, softly, "build-first");
-            choose("t0.what", "Hollowbrook 108");
-            fill("t0.rate", "34");
+            choose(browser, "t0.what", "Hollowbrook 108");
+            fill(browser, "t0.rate", "34");
             press(browser, "#program > .buttons button");
             browser.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".built")));
             press(browser, ".built a[href*='as=copy']");
             browser.until(ExpectedConditions.urlContains("as=copy"));
-            choose("t1.what", "Stonefly 3G");
-            fill("t1.rate", "6");
-            choose("t1.method", "in furrow");
+            choose(browser, "t1.what", "Stonefly 3G");
+            fill(browser, "t1.rate", "6");
+            choose(browser, "t1.method", "in furrow");
             browser.until(ExpectedConditions.textToBePresentInElementLocated(By.id("trial"), "Against the baseline"));
             looked(browser, softly, "build-second");
             press(browser, "#program > .buttons button");

@@ -39,6 +39,8 @@ public final class TypedText {
             "(?<substance>.*?)\\s*(?<rest>\\b(?:OSHA|ACGIH|NIOSH|AIHA|Cal/OSHA|UK|EU|MAK|PEL|TLV|REL|WEL|TWA|STEL|ceiling)\\b.*)");
     private static final Pattern OF = Pattern.compile("(?<of>.*?)\\s*\\[(?<substance>[^\\]]+)]\\s*", Pattern.DOTALL);
 
+    private static final int LONGEST_OF_TRANSPORT = 60;
+
     private TypedText() {}
 
     /** How a value that was read is typed: what {@link #read} takes for the same. */
@@ -141,6 +143,8 @@ public final class TypedText {
     private static Optional<Content> plain(ValueKind kind, String text) {
         return switch (kind) {
             case PRODUCT_NAME,
+                    MAKER,
+                    ADDRESS,
                     EXTINGUISHING_MEDIA,
                     FIRE_FIGHTING,
                     SPILL,
@@ -164,7 +168,9 @@ public final class TypedText {
                                 .map(part -> (Content) new Content.Protection(part, parts.get(1))));
             case EMERGENCY_PHONE -> phone(text);
             case HAZARD_STATEMENT, PRECAUTION -> coded(text);
-            case UN_NUMBER, TRANSPORT_CLASS, PACKING_GROUP, MARINE_POLLUTANT -> shipping(text);
+            case SHIPPING_NAME -> Optional.of(byMode(text));
+            case UN_NUMBER, TRANSPORT_CLASS, PACKING_GROUP, MARINE_POLLUTANT ->
+                text.length() > LONGEST_OF_TRANSPORT ? Optional.empty() : Optional.of(byMode(text));
             case REGULATORY_LIST ->
                 led(text).map(parts -> new Content.Listing(parts.get(0), parts.get(1)));
             default -> Optional.empty();
@@ -219,13 +225,14 @@ public final class TypedText {
         return Optional.of(new Content.Statement(code, parts.group("statement").strip(), !text.endsWith("(code not printed)")));
     }
 
-    private static Optional<Content> shipping(String text) {
+    /** "IMDG: UN3082", or what holds for every way of transport. */
+    private static Content byMode(String text) {
         Matcher parts = LED.matcher(text);
-        if (parts.matches() && parts.group("lead").matches("(?i)DOT|IMDG|IATA|ADR|TDG")) {
-            return Optional.of(new Content.Shipping(
-                    parts.group("lead").toUpperCase(Locale.ROOT), parts.group("rest").strip()));
-        }
-        return text.length() > 60 ? Optional.empty() : Optional.of(new Content.Shipping("", text));
+        return parts.matches() && parts.group("lead").matches("(?i)DOT|IMDG|IATA|ADR|TDG")
+                ? new Content.Shipping(
+                        parts.group("lead").toUpperCase(Locale.ROOT),
+                        parts.group("rest").strip())
+                : new Content.Shipping("", text);
     }
 
     /** As lines of a sheet. */

@@ -178,7 +178,7 @@ class ScannedPapersTest {
                 5\t1\t1\t1\t2\t3\t9\t40\t0\t12\t88\tno
                 5\t1\t1\t1\t2\t4\t9999999999\t40\t3\t12\t88\tno
                 5\t1\t1\t1\t2\t5\t9\t40\t3\t12\tx\tno
-                5\t1\t1\t1\t2\t6\t9\t40\t3\t12\t95\t 
+                5\t1\t1\t1\t2\t6\t9\t40\t3\t12\t95\t\s
                 """;
         assertThat(TesseractLines.read(lines))
                 .extracting(OpticalWord::text, OpticalWord::line)

@@ -388,6 +388,8 @@ class FaultyCellsTest {
                                 "product",
                                 "found \"Clear Row\", expected a product of the sheet shelf"),
                         at("care", 3, "product", "found \"Clear Row\", expected a product of the sheet shelf"),
+                        at("additions", 2, "addition", "found \"Clear Row\", expected a product of the sheet shelf"),
+                        at("additions", 3, "addition", "found \"Clear Row\", expected a product of the sheet shelf"),
                         at("log", 2, "product", "found \"Clear Row\", expected a product of the sheet shelf")),
                 wrong(
                         "programs",

@@ -44,7 +44,13 @@ class FaultyTermsTest {
             "work_windows",
             "farm_limits",
             "price_breaks",
-            "supplies");
+            "supplies",
+            "sprayers",
+            "nozzles",
+            "mixing",
+            "water_tests",
+            "additions",
+            "hour_limits");
 
     @TempDir
     Path parent;

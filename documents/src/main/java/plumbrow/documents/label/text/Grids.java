@@ -152,7 +152,7 @@ final class Grids {
             long values = side.stream()
                     .filter(row -> VALUE.matcher(row.text()).matches())
                     .count();
-            if (rate && side.size() >= FEWEST_LINES && words >= WORDY * side.size() && 3L * values < side.size()) {
+            if (rate && side.size() >= FEWEST_LINES && words >= (long) WORDY * side.size() && 3 * values < side.size()) {
                 return Optional.of(sides);
             }
         }

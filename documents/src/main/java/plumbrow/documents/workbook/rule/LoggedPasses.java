@@ -8,6 +8,7 @@ import plumbrow.documents.workbook.form.Row;
 import plumbrow.documents.workbook.form.Tables;
 import plumbrow.documents.workbook.sheet.LogSheet;
 import plumbrow.documents.workbook.sheet.PassSheet;
+import plumbrow.documents.workbook.sheet.ShelfSheet;
 
 /** A line of the log that is said to be a planned pass is one of its product. */
 final class LoggedPasses implements Rule {
@@ -15,6 +16,7 @@ final class LoggedPasses implements Rule {
     public void check(Tables tables, Objections objections) {
         Map<List<Object>, Row> passes = SpraysFit.passes(tables);
         Set<List<Object>> programs = ProgramsOfFields.all(tables);
+        Map<String, Row> shelf = tables.index(ShelfSheet.SHEET, ShelfSheet.PRODUCT);
         for (Row row : tables.rows(LogSheet.SHEET)) {
             String field = row.find(LogSheet.FIELD);
             String program = row.find(LogSheet.PROGRAM);
@@ -29,7 +31,7 @@ final class LoggedPasses implements Rule {
             }
             Row pass = passes.get(List.of(field, program, Integer.valueOf(number)));
             String planned = pass == null ? null : pass.find(PassSheet.PRODUCT);
-            if (product != null && (pass == null || !product.equals(planned))) {
+            if (product != null && shelf.containsKey(product) && (pass == null || !product.equals(planned))) {
                 objections.at(
                         row,
                         LogSheet.PASS,
