@@ -99,7 +99,8 @@ public final class ReadWhole {
                         .toList(),
                 products.stream()
                         .flatMap(product -> Arrays.stream(Crop.values())
-                                .map(crop -> new ToleranceRule(product.name(), crop, null, null, null, product.source())))
+                                .map(crop ->
+                                        new ToleranceRule(product.name(), crop, null, null, null, product.source())))
                         .toList(),
                 List.of());
     }

@@ -90,7 +90,10 @@ public final class RandomSeason {
                 perField(
                         6,
                         field -> new CropYear(
-                                field, 1990 + chance.below(60), chance.text(), chance.maybe(chance::number),
+                                field,
+                                1990 + chance.below(60),
+                                chance.text(),
+                                chance.maybe(chance::number),
                                 chance.maybe(this::names))),
                 shelf(terms),
                 new Pests(

@@ -71,14 +71,24 @@ public final class HoursRun {
                 wind += calm ? 1 : 0;
                 int ends = local.getHour() + 1;
                 day += calm && ends >= 7 && ends <= 19 ? 1 : 0;
-                SprayHour one = held.between(hour.begin(), hour.begin().plusSeconds(3600)).get(0);
+                SprayHour one = held.between(hour.begin(), hour.begin().plusSeconds(3600))
+                        .get(0);
                 Double dry = one.deltaTC();
                 delta += dry != null && hour.temperatureC() > 0 && dry >= 2 && dry <= 8 ? 1 : 0;
                 fit += one.fit() ? 1 : 0;
                 unknown += one.standing() == SprayHour.Standing.UNKNOWN ? 1 : 0;
             }
             System.out.printf(
-                    Locale.ROOT, "%d %d %d %d %d %.2f %d %d%n", month, hours, wind, day, delta, sum / hours, fit, unknown);
+                    Locale.ROOT,
+                    "%d %d %d %d %d %.2f %d %d%n",
+                    month,
+                    hours,
+                    wind,
+                    day,
+                    delta,
+                    sum / hours,
+                    fit,
+                    unknown);
         }
     }
 }

@@ -107,7 +107,9 @@ public final class NextRun {
                         box.id(),
                         box.id().equals("state")
                                 ? states.get(random.nextInt(states.size()))
-                                : box.options().get(random.nextInt(box.options().size())).word());
+                                : box.options()
+                                        .get(random.nextInt(box.options().size()))
+                                        .word());
             }
         }
         for (Box box : question.boxes()) {
@@ -134,9 +136,7 @@ public final class NextRun {
                 truth.size(),
                 behind(informed, Asking.means(question, known, DAY)),
                 behind(informed, Asking.means(question, told(known, truth, byWorth), DAY)),
-                behind(
-                        informed,
-                        Asking.means(question, told(known, truth, byPage.subList(0, byWorth.size())), DAY)));
+                behind(informed, Asking.means(question, told(known, truth, byPage.subList(0, byWorth.size())), DAY)));
     }
 
     /** A number between the three points of what is typical, by a normal score; a word of a choice by its chance. */
@@ -177,8 +177,7 @@ public final class NextRun {
         return order;
     }
 
-    private static Map<String, String> told(
-            Map<String, String> known, Map<String, String> truth, List<String> boxes) {
+    private static Map<String, String> told(Map<String, String> known, Map<String, String> truth, List<String> boxes) {
         Map<String, String> told = new LinkedHashMap<>(known);
         boxes.forEach(box -> told.put(box, truth.getOrDefault(box, "")));
         return told;

@@ -67,7 +67,8 @@ public record Answers(
                         .ifPresentOrElse(
                                 day -> days.put(box.id(), day),
                                 () -> faults.put(
-                                        box.id(), found(box, text) + "expected a day such as 5/20 or " + year + "-05-20."));
+                                        box.id(),
+                                        found(box, text) + "expected a day such as 5/20 or " + year + "-05-20."));
             } else if (!box.options().isEmpty()) {
                 box.option(text)
                         .ifPresentOrElse(
@@ -99,8 +100,8 @@ public record Answers(
     private static String limits(Box box) {
         return box.range() == null
                 ? "."
-                : Numbers.plain(box.range().low()) + " to " + Numbers.plain(box.range().high())
-                        + (box.unit().isEmpty() ? "" : " " + box.unit()) + ".";
+                : Numbers.plain(box.range().low()) + " to "
+                        + Numbers.plain(box.range().high()) + (box.unit().isEmpty() ? "" : " " + box.unit()) + ".";
     }
 
     private static String words(Box box, String text) {

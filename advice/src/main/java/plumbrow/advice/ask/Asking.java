@@ -142,20 +142,21 @@ public final class Asking {
      * <pre>  mean over answers of ( max_c E(m_c | answer) − E(m_now | answer) ), now = the program that leads without it</pre>
      */
     private static NextInput told(
-            Question question,
-            Answers answers,
-            LocalDate asOf,
-            Box box,
-            Map<String, Double> now,
-            double acres) {
+            Question question, Answers answers, LocalDate asOf, Box box, Map<String, Double> now, double acres) {
         String leads = leading(now);
         double sum = 0;
         for (Question.Likely answer : question.likely(box, answers, asOf)) {
             Map<String, String> typed = new LinkedHashMap<>(answers.typed());
             typed.put(box.id(), answer.typed());
             Map<String, Double> means = means(question.season(question.read(typed, asOf), asOf));
-            double best = means.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
-            double worst = means.values().stream().mapToDouble(Double::doubleValue).min().orElse(0);
+            double best = means.values().stream()
+                    .mapToDouble(Double::doubleValue)
+                    .max()
+                    .orElse(0);
+            double worst = means.values().stream()
+                    .mapToDouble(Double::doubleValue)
+                    .min()
+                    .orElse(0);
             sum += answer.chance() * (best - means.getOrDefault(leads, worst));
         }
         return NextInput.of(
@@ -171,9 +172,7 @@ public final class Asking {
 
     private static Map<String, Double> means(AskedSeason asked) {
         return Adviser.means(
-                OwnSeasons.of(asked.season()).of(asked.field()),
-                WeighingOptions.DEFAULT.withDraws(FEW_DRAWS),
-                DRAWN);
+                OwnSeasons.of(asked.season()).of(asked.field()), WeighingOptions.DEFAULT.withDraws(FEW_DRAWS), DRAWN);
     }
 
     private static String leading(Map<String, Double> means) {
@@ -185,7 +184,8 @@ public final class Asking {
 
     private static AskAnswer.Typical typical(TypicalValue value) {
         String spread = value.low().isPresent() && value.high().isPresent()
-                ? " (" + Draft.shown(value.low().getAsDouble()) + " to " + Draft.shown(value.high().getAsDouble()) + ")"
+                ? " (" + Draft.shown(value.low().getAsDouble()) + " to "
+                        + Draft.shown(value.high().getAsDouble()) + ")"
                 : "";
         String unit = value.unit().equals("1") ? "" : " " + value.unit();
         return new AskAnswer.Typical(value.quantity(), Draft.shown(value.likely()) + spread + unit, value.words());
@@ -193,8 +193,12 @@ public final class Asking {
 
     private static String onTypical(Answers answers, AskedSeason asked) {
         String state = answers.choice("state");
-        int told = answers.numbers().size() + answers.days().size() + answers.choices().size() - (state.isEmpty() ? 0 : 1);
-        String where = state.isEmpty() ? "typical values of no one state" : "typical " + UsStates.name(state) + " values";
+        int told = answers.numbers().size()
+                + answers.days().size()
+                + answers.choices().size()
+                - (state.isEmpty() ? 0 : 1);
+        String where =
+                state.isEmpty() ? "typical values of no one state" : "typical " + UsStates.name(state) + " values";
         return (told == 0 ? "On " : "On what you’ve told (" + told + ") and ") + where + ", "
                 + asked.typicals().size() + " of them: typical, not yours.";
     }

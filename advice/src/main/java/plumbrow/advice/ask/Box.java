@@ -60,7 +60,8 @@ public record Box(
 
     Optional<Option> option(String word) {
         return options.stream()
-                .filter(option -> option.word().equalsIgnoreCase(word) || option.words().equalsIgnoreCase(word))
+                .filter(option ->
+                        option.word().equalsIgnoreCase(word) || option.words().equalsIgnoreCase(word))
                 .findFirst();
     }
 }

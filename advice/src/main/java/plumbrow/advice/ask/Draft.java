@@ -154,17 +154,18 @@ final class Draft {
                     AssumptionQuantity.PRICE,
                     new Distribution.Lognormal(
                             price, typical("volatility factor").likely(), 1),
-                    "price " + TOLD + "; volatility " + typical("volatility factor").words());
+                    "price " + TOLD + "; volatility "
+                            + typical("volatility factor").words());
         }
         Double yield = answers.numbers().get("yield");
         if (yield == null && own(AssumptionQuantity.YIELD)) {
             told("yield", "yield");
         } else if (yield == null) {
-            TypicalValue level =
-                    typical(crop == Crop.WHEAT ? "state mean yield" : "planning yield level, crop 2026");
+            TypicalValue level = typical(crop == Crop.WHEAT ? "state mean yield" : "planning yield level, crop 2026");
             assume(
                     AssumptionQuantity.YIELD,
-                    new Distribution.Weibull(level.likely(), root(typical("field yield CV").likely(), LEVEL_CV)),
+                    new Distribution.Weibull(
+                            level.likely(), root(typical("field yield CV").likely(), LEVEL_CV)),
                     level.words());
         } else {
             assume(
@@ -239,7 +240,8 @@ final class Draft {
     }
 
     /** A seed that is bought, of full stand. */
-    void seed(String name, @Nullable Double perUnit, @Nullable Double perPound, double refugePct, String... traitNames) {
+    void seed(
+            String name, @Nullable Double perUnit, @Nullable Double perPound, double refugePct, String... traitNames) {
         seed(name, perUnit, perPound, 95, refugePct, new Distribution.Fixed(100), null, SeedRights.UNASKED, traitNames);
     }
 
@@ -286,12 +288,7 @@ final class Draft {
     }
 
     void insect(
-            String name,
-            Measure measure,
-            Distribution pressure,
-            Distribution loss,
-            double neighbours,
-            String source) {
+            String name, Measure measure, Distribution pressure, Distribution loss, double neighbours, String source) {
         insects.add(new InsectPressure(FIELD, name, measure, pressure, loss, neighbours, null, null, source));
     }
 
@@ -375,8 +372,8 @@ final class Draft {
 
     AskedSeason done() {
         Double acres = answers.numbers().get("acres");
-        Field field = new Field(
-                FIELD, FARM, acres == null ? ACRES : acres, null, state(), "", crop, null, null, null, null);
+        Field field =
+                new Field(FIELD, FARM, acres == null ? ACRES : acres, null, state(), "", crop, null, null, null, null);
         Season season = new Season(
                 year,
                 asOf,

@@ -71,12 +71,7 @@ final class FullOrHalfRate extends FieldQuestion {
             Amount full = Draft.rate(1);
             draft.labelUse(POST, full, full, less);
         }
-        Weeds.program(
-                draft,
-                "Full rate",
-                true,
-                "",
-                draft.spray(POST, 1, Weeds.after(draft, DAYS), Weeds.burn(draft)));
+        Weeds.program(draft, "Full rate", true, "", draft.spray(POST, 1, Weeds.after(draft, DAYS), Weeds.burn(draft)));
         Weeds.program(
                 draft,
                 "Half rate",

@@ -30,12 +30,30 @@ final class KeepOrReplant extends FieldQuestion {
                 STATE,
                 PRICE,
                 YIELD,
-                Box.number("plants", "Plants that live", "plants/ac", "ten places; a thousandth of an acre × 1,000", 0, 300_000)
-            .costing(20),
+                Box.number(
+                                "plants",
+                                "Plants that live",
+                                "plants/ac",
+                                "ten places; a thousandth of an acre × 1,000",
+                                0,
+                                300_000)
+                        .costing(20),
                 Box.day("planted", "Planted on", "month/day"),
                 Box.day("again", "Could be replanted on", "month/day"),
-                Box.number("seed", "Seed for replanting", "$ a unit", "80,000 kernels or 140,000 soybeans; 0 if free", 0, 500),
-                Box.number("payment", "Insurance pays for replanting", "$/ac", "ask the agent before tearing it up", 0, 200),
+                Box.number(
+                        "seed",
+                        "Seed for replanting",
+                        "$ a unit",
+                        "80,000 kernels or 140,000 soybeans; 0 if free",
+                        0,
+                        500),
+                Box.number(
+                        "payment",
+                        "Insurance pays for replanting",
+                        "$/ac",
+                        "ask the agent before tearing it up",
+                        0,
+                        200),
                 Box.number("killing", "Killing the old stand", "$/ac", "herbicide or tillage with its trip", 0, 100),
                 ACRES);
     }
@@ -84,7 +102,11 @@ final class KeepOrReplant extends FieldQuestion {
         draft.told("plants counted", "plants");
         String first = crop == Crop.CORN ? "seed price, traited" : "seed price";
         draft.product(
-                SEED, ProductKind.SEED, draft.typical(first).likely(), FarmUnit.UNIT, draft.typical(first).words());
+                SEED,
+                ProductKind.SEED,
+                draft.typical(first).likely(),
+                FarmUnit.UNIT,
+                draft.typical(first).words());
         draft.product(
                 AGAIN,
                 ProductKind.SEED,

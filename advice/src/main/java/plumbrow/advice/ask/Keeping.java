@@ -45,8 +45,8 @@ public record Keeping(String field, String farm, String grower, String county) {
      */
     public Season into(Season season, AskedSeason asked) {
         if (season.field(field).isPresent()) {
-            throw new IllegalArgumentException(
-                    "There is a field called '" + field + "' in " + season.year() + " already; give this one another name.");
+            throw new IllegalArgumentException("There is a field called '" + field + "' in " + season.year()
+                    + " already; give this one another name.");
         }
         if (season.year() != asked.season().year()) {
             throw new IllegalArgumentException("The book's season is " + season.year() + ", and this question is about "
@@ -189,11 +189,7 @@ public record Keeping(String field, String farm, String grower, String county) {
                         .toList(),
                 shelf.traits().stream()
                         .map(one -> new Trait(
-                                of.apply(one.name()),
-                                of.apply(one.group()),
-                                one.insect(),
-                                one.control(),
-                                one.source()))
+                                of.apply(one.name()), of.apply(one.group()), one.insect(), one.control(), one.source()))
                         .toList(),
                 List.of(),
                 shelf.labelUses().stream()
@@ -210,8 +206,8 @@ public record Keeping(String field, String farm, String grower, String county) {
                         .toList(),
                 List.of(),
                 shelf.controls().stream()
-                        .map(one -> new Control(
-                                of.apply(one.product()), one.pest(), one.rate(), one.share(), one.source()))
+                        .map(one ->
+                                new Control(of.apply(one.product()), one.pest(), one.rate(), one.share(), one.source()))
                         .toList());
     }
 

@@ -61,17 +61,15 @@ record KnowingQuestion(Question question, List<AssumptionLine> own) implements Q
         BOXES.forEach((box, quantity) -> answers.own(crop(answers), quantity)
                 .ifPresent(line -> shown.computeIfPresent(
                         box,
-                        (same, typical) -> Draft.shown(Math.round(
-                                        Chances.of(line.distribution()).mean() * 100)
-                                / 100.0))));
+                        (same, typical) -> Draft.shown(
+                                Math.round(Chances.of(line.distribution()).mean() * 100) / 100.0))));
         return shown;
     }
 
     @Override
     public Set<String> own(Answers answers) {
         Set<String> boxes = new LinkedHashSet<>();
-        BOXES.forEach((box, quantity) ->
-                answers.own(crop(answers), quantity).ifPresent(line -> boxes.add(box)));
+        BOXES.forEach((box, quantity) -> answers.own(crop(answers), quantity).ifPresent(line -> boxes.add(box)));
         return boxes;
     }
 

@@ -22,6 +22,8 @@ public final class Questions {
     }
 
     public static Optional<Question> find(String id) {
-        return ALL.stream().filter(question -> question.id().equalsIgnoreCase(id.strip())).findFirst();
+        return ALL.stream()
+                .filter(question -> question.id().equalsIgnoreCase(id.strip()))
+                .findFirst();
     }
 }

@@ -18,16 +18,16 @@ final class Rootworm {
             "third",
             "third year of corn or more");
     static final Box INJURY = Box.number(
-            "injury", "Root injury last July", "nodes", "on the 0 to 3 scale, roots without protection", 0, 3)
+                    "injury", "Root injury last July", "nodes", "on the 0 to 3 scale, roots without protection", 0, 3)
             .costing(75);
     static final Box FAILED = Box.choice(
-            "failed",
-            "Did trait corn here show unexpected injury last year?",
-            "more than 1 node behind one trait, half a node behind two",
-            "no",
-            "no",
-            "yes",
-            "yes")
+                    "failed",
+                    "Did trait corn here show unexpected injury last year?",
+                    "more than 1 node behind one trait, half a node behind two",
+                    "no",
+                    "no",
+                    "yes",
+                    "yes")
             .costing(40);
 
     /** What one summer's roots say of the next summer's. Common practice, no source. */
@@ -39,13 +39,12 @@ final class Rootworm {
     private Rootworm() {}
 
     static String quantity(Answers answers) {
-        String history =
-                switch (answers.choice("history")) {
-                    case "after" -> "after another crop";
-                    case "second" -> "second year of corn";
-                    case "third" -> "continuous corn, third year or more";
-                    default -> "history not told";
-                };
+        String history = switch (answers.choice("history")) {
+            case "after" -> "after another crop";
+            case "second" -> "second year of corn";
+            case "third" -> "continuous corn, third year or more";
+            default -> "history not told";
+        };
         return "corn rootworm, node injury without protection: " + history;
     }
 
@@ -76,12 +75,11 @@ final class Rootworm {
     static void trait(Draft draft, String name) {
         draft.trait(name, name, INSECT, "trait control of rootworm where it works");
         String failed = draft.answers().choice("failed");
-        double chance =
-                switch (failed) {
-                    case "yes" -> FAILED_AFTER_INJURY;
-                    case "no" -> FAILED_AFTER_NONE;
-                    default -> draft.typical("chance that one rootworm trait fails").likely();
-                };
+        double chance = switch (failed) {
+            case "yes" -> FAILED_AFTER_INJURY;
+            case "no" -> FAILED_AFTER_NONE;
+            default -> draft.typical("chance that one rootworm trait fails").likely();
+        };
         draft.traitDoubt(
                 name,
                 INSECT,

@@ -35,7 +35,7 @@ final class SavedOrBought extends FieldQuestion {
                 YIELD,
                 Box.number("bought", "Price of bought seed", "$", "140,000 soybeans, or a bushel of wheat", 1, 300),
                 Box.number("germination", "Germination of the saved seed", "%", "of a test", 20, 100)
-            .costing(20),
+                        .costing(20),
                 Box.number("behind", "Years since the variety was new", "years", "new ones yield more", 0, 40),
                 Box.choice(
                         "right",
@@ -55,7 +55,8 @@ final class SavedOrBought extends FieldQuestion {
 
     @Override
     Map<String, String> quantities(Answers answers) {
-        return Map.of("bought", bought(crop(answers)), "germination", "saved seed germination", "behind", "years behind");
+        return Map.of(
+                "bought", bought(crop(answers)), "germination", "saved seed germination", "behind", "years behind");
     }
 
     private static String bought(Crop crop) {
@@ -86,8 +87,11 @@ final class SavedOrBought extends FieldQuestion {
                 null,
                 SeedRights.UNASKED);
         draft.product(SAVED, ProductKind.SEED, 0, FarmUnit.BU, "the grain, its cleaning, treatment and tests");
-        double bin = answers.numbers().getOrDefault(
-                "price", draft.typical(wheat ? "planning price" : "projected price").likely());
+        double bin = answers.numbers()
+                .getOrDefault(
+                        "price",
+                        draft.typical(wheat ? "planning price" : "projected price")
+                                .likely());
         draft.seed(
                 SAVED,
                 null,
@@ -105,14 +109,13 @@ final class SavedOrBought extends FieldQuestion {
                         LOT_ACRES),
                 rights(answers.choice("right")));
         double seeds = draft.typical("seeding rate").likely();
-        draft.program("Buy seed", true, "", List.of(draft.planting(BOUGHT, seeds, FarmUnit.SEEDS, 100), draft.harvest()));
+        draft.program(
+                "Buy seed", true, "", List.of(draft.planting(BOUGHT, seeds, FarmUnit.SEEDS, 100), draft.harvest()));
         draft.program(
                 "Saved seed",
                 false,
                 "",
-                List.of(
-                        draft.planting(SAVED, seeds * BOUGHT_GERMINATION / 100, FarmUnit.SEEDS, 100),
-                        draft.harvest()));
+                List.of(draft.planting(SAVED, seeds * BOUGHT_GERMINATION / 100, FarmUnit.SEEDS, 100), draft.harvest()));
         return draft.done();
     }
 

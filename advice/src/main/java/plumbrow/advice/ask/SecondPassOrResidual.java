@@ -60,8 +60,7 @@ final class SecondPassOrResidual extends FieldQuestion {
         draft.control(SECOND, weed, 1, "control by a second post spray");
         Distribution none = new Distribution.Fixed(0);
         Distribution burn = Weeds.burn(draft);
-        Weeds.program(
-                draft, "One post spray", true, "", draft.spray(POST, 1, Weeds.after(draft, FIRST_DAYS), burn));
+        Weeds.program(draft, "One post spray", true, "", draft.spray(POST, 1, Weeds.after(draft, FIRST_DAYS), burn));
         Weeds.program(
                 draft,
                 "Residual, then post",

@@ -29,7 +29,8 @@ final class SeedTreatmentOrNone extends FieldQuestion {
                 PRICE,
                 YIELD,
                 Box.number("seeds", "Seeding rate", "seeds/ac", "as dropped", 10_000, 2_500_000),
-                Box.number("cost", "Treatment", "$ a unit", "80,000 kernels, 140,000 soybeans, a bushel of wheat", 0, 200),
+                Box.number(
+                        "cost", "Treatment", "$ a unit", "80,000 kernels, 140,000 soybeans, a bushel of wheat", 0, 200),
                 Box.number(
                         "kept", "Yield of bare seed", "% of treated", "of strips side by side, several years", 50, 105),
                 ACRES);
@@ -55,13 +56,17 @@ final class SeedTreatmentOrNone extends FieldQuestion {
         String price = crop == Crop.CORN ? "seed price, traited" : wheat ? "certified seed price" : "seed price";
         FarmUnit unit = wheat ? FarmUnit.BU : FarmUnit.UNIT;
         for (String name : List.of(BARE, TREATED)) {
-            draft.product(name, ProductKind.SEED, draft.typical(price).likely(), unit, draft.typical(price).words());
+            draft.product(
+                    name,
+                    ProductKind.SEED,
+                    draft.typical(price).likely(),
+                    unit,
+                    draft.typical(price).words());
         }
         TypicalValue typical = draft.typical("yield kept without a seed treatment");
         Double told = answers.numbers().get("kept");
-        Distribution kept = told == null
-                ? Draft.spread(typical)
-                : new Distribution.Pert(Math.max(0, told - 3), told, told + 3);
+        Distribution kept =
+                told == null ? Draft.spread(typical) : new Distribution.Pert(Math.max(0, told - 3), told, told + 3);
         seed(draft, BARE, perUnit, wheat, kept);
         seed(draft, TREATED, perUnit, wheat, new Distribution.Fixed(100));
         draft.told("stand: " + BARE, "kept");
@@ -95,14 +100,6 @@ final class SeedTreatmentOrNone extends FieldQuestion {
     }
 
     private static void seed(Draft draft, String name, double perUnit, boolean wheat, Distribution kept) {
-        draft.seed(
-                name,
-                wheat ? null : perUnit,
-                wheat ? WHEAT_A_POUND : null,
-                92,
-                0,
-                kept,
-                null,
-                SeedRights.UNASKED);
+        draft.seed(name, wheat ? null : perUnit, wheat ? WHEAT_A_POUND : null, 92, 0, kept, null, SeedRights.UNASKED);
     }
 }

@@ -49,12 +49,12 @@ final class SprayNowOrWait extends FieldQuestion {
                 PRICE,
                 YIELD,
                 Box.number(
-                        "count",
-                        "How many now",
-                        "a plant, or % of leaf",
-                        "aphids or borer larvae a plant; of leaf feeding the % still to be lost",
-                        0,
-                        20_000)
+                                "count",
+                                "How many now",
+                                "a plant, or % of leaf",
+                                "aphids or borer larvae a plant; of leaf feeding the % still to be lost",
+                                0,
+                                20_000)
                         .costing(30),
                 Box.number("cost", "Insecticide", "$/ac", "product only", 0, 100),
                 Box.number("trip", "One spraying trip", "$/ac", "hired, or your own marginal cost", 0, 60),
@@ -105,12 +105,15 @@ final class SprayNowOrWait extends FieldQuestion {
         }
         String price = crop == Crop.CORN ? "seed price, no traits" : "seed price";
         draft.product(
-                SEED, ProductKind.SEED, draft.typical(price).likely(), FarmUnit.UNIT, draft.typical(price).words());
+                SEED,
+                ProductKind.SEED,
+                draft.typical(price).likely(),
+                FarmUnit.UNIT,
+                draft.typical(price).words());
         draft.seed(SEED, crop == Crop.CORN ? 80_000.0 : 140_000.0, null, 0);
         LocalDate usual = LocalDate.of(draft.year(), 8, 1);
-        LocalDate day = asOf.getYear() == draft.year() && asOf.getMonthValue() >= 6 && asOf.getMonthValue() <= 8
-                ? asOf
-                : usual;
+        LocalDate day =
+                asOf.getYear() == draft.year() && asOf.getMonthValue() >= 6 && asOf.getMonthValue() <= 8 ? asOf : usual;
         Distribution run = Draft.spread(draft.typical("crop run down by spraying late"));
         program(draft, "Leave them", true, List.of());
         program(draft, "Spray now", false, List.of(draft.spray(SPRAY, 1, day, run)));
@@ -168,7 +171,10 @@ final class SprayNowOrWait extends FieldQuestion {
                 peak,
                 Draft.spread(loss),
                 0,
-                (now == null ? before.words() : "counted now, " + Draft.TOLD + "; at the peak " + growth.origin().source())
+                (now == null
+                                ? before.words()
+                                : "counted now, " + Draft.TOLD + "; at the peak "
+                                        + growth.origin().source())
                         + "; loss " + loss.origin().source());
         draft.told("pressure: " + APHID, "count");
     }
@@ -183,7 +189,8 @@ final class SprayNowOrWait extends FieldQuestion {
                 now == null ? Draft.spread(before) : Draft.about(now, LEAVES_TIMES, 100),
                 Draft.spread(loss),
                 0,
-                (now == null ? before.words() : "judged now, " + Draft.TOLD) + "; loss " + loss.origin().source());
+                (now == null ? before.words() : "judged now, " + Draft.TOLD) + "; loss "
+                        + loss.origin().source());
         draft.told("pressure: " + LEAVES, "count");
     }
 }

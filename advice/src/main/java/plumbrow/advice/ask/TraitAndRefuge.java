@@ -32,7 +32,7 @@ final class TraitAndRefuge extends FieldQuestion {
                 Box.number("two", "Seed with two", "$/80,000 kernels", "a bag", 10, 600),
                 Rootworm.FAILED,
                 Box.number("borers", "Corn borer larvae", "larvae/plant", "second generation, last year", 0, 20)
-            .costing(30),
+                        .costing(30),
                 ACRES);
     }
 
@@ -81,8 +81,7 @@ final class TraitAndRefuge extends FieldQuestion {
         return draft.done();
     }
 
-    private static void seed(
-            Draft draft, String name, String box, String typical, double refugePct, String... traits) {
+    private static void seed(Draft draft, String name, String box, String typical, double refugePct, String... traits) {
         draft.product(name, ProductKind.SEED, draft.number(box, typical), FarmUnit.UNIT, draft.source(box, typical));
         draft.told("price: " + name, box);
         draft.seed(name, 80_000.0, null, refugePct, traits);

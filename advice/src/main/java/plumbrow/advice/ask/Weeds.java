@@ -23,8 +23,8 @@ final class Weeds {
             "giant foxtail",
             "giant ragweed",
             "giant ragweed");
-    static final Box DENSITY =
-            Box.number("density", "Weeds before spraying", "plants/m²", "ten frames; 1 a square foot is 11", 0, 2000)
+    static final Box DENSITY = Box.number(
+                    "density", "Weeds before spraying", "plants/m²", "ten frames; 1 a square foot is 11", 0, 2000)
             .costing(30);
     private static final String SEED = "Seed";
     private static final double COUNTED_TIMES = 2;
@@ -54,7 +54,11 @@ final class Weeds {
     static void seed(Draft draft, Crop crop) {
         String price = crop == Crop.CORN ? "seed price, traited" : "seed price";
         draft.product(
-                SEED, ProductKind.SEED, draft.typical(price).likely(), FarmUnit.UNIT, draft.typical(price).words());
+                SEED,
+                ProductKind.SEED,
+                draft.typical(price).likely(),
+                FarmUnit.UNIT,
+                draft.typical(price).words());
         draft.seed(SEED, crop == Crop.CORN ? 80_000.0 : 140_000.0, null, 0);
     }
 

@@ -147,8 +147,8 @@ public record SeasonCalendar(
     /** The same with hours fit for spraying. */
     SeasonCalendar with(SeasonHours found) {
         return new SeasonCalendar(
-                field, program, first, last, passes, stages, canopy, critical, weeds, residuals, windows, lossPct, found,
-                missing, finding, days);
+                field, program, first, last, passes, stages, canopy, critical, weeds, residuals, windows, lossPct,
+                found, missing, finding, days);
     }
 
     /** What the gates say of a pass on a day. */

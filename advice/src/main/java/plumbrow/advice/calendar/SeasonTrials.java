@@ -41,8 +41,7 @@ public final class SeasonTrials {
     }
 
     /** With the hourly weather of fields, where it is on file. */
-    public SeasonTrials(
-            Season season, WeighingOptions options, Function<Field, Optional<HourlyWeather>> weather) {
+    public SeasonTrials(Season season, WeighingOptions options, Function<Field, Optional<HourlyWeather>> weather) {
         this.season = season;
         this.weather = weather;
         this.trials = new ProgramTrials(options);
@@ -86,7 +85,11 @@ public final class SeasonTrials {
                 Gates.standing(findings),
                 findings,
                 changed.renumbered(),
-                withHours(after, field, changed.program(), new CalendarDays(after, field, now, changed.keptNumbers()).calendar()));
+                withHours(
+                        after,
+                        field,
+                        changed.program(),
+                        new CalendarDays(after, field, now, changed.keptNumbers()).calendar()));
     }
 
     /** Fit hours by the rules of the program as it is tried; what is the same is not asked twice. */

@@ -64,7 +64,9 @@ public record Matter(MatterKind kind, String about, String line, List<Told> told
         return matters.entrySet().stream()
                 .map(one -> matter(one.getKey().kind(), one.getValue(), many))
                 .sorted(Comparator.comparing(Matter::kind)
-                        .thenComparing(matter -> matter.kind() == MatterKind.LOOK_UP ? -matter.told().size() : 0))
+                        .thenComparing(matter -> matter.kind() == MatterKind.LOOK_UP
+                                ? -matter.told().size()
+                                : 0))
                 .toList();
     }
 
@@ -99,19 +101,19 @@ public record Matter(MatterKind kind, String about, String line, List<Told> told
 
     private static Matter matter(MatterKind kind, List<Told> told, boolean many) {
         String about = about(kind, told);
-        String line =
-                switch (kind) {
-                    case LOOK_UP -> about + ": " + lookUps(told);
-                    case GAP -> about + ": the reference data lack "
-                            + told.stream()
-                                    .flatMap(one -> Stream.ofNullable(one.finding().gap()))
-                                    .map(Finding.Gap::property)
-                                    .distinct()
-                                    .collect(Collectors.joining("; "))
-                            + ". Unknown, and counted as the worst.";
-                    case BARRED -> says(told) + where(told, many);
-                    default -> duties(told) + (kind == MatterKind.PLAN ? where(told, many) : programs(told, many));
-                };
+        String line = switch (kind) {
+            case LOOK_UP -> about + ": " + lookUps(told);
+            case GAP ->
+                about + ": the reference data lack "
+                        + told.stream()
+                                .flatMap(one -> Stream.ofNullable(one.finding().gap()))
+                                .map(Finding.Gap::property)
+                                .distinct()
+                                .collect(Collectors.joining("; "))
+                        + ". Unknown, and counted as the worst.";
+            case BARRED -> says(told) + where(told, many);
+            default -> duties(told) + (kind == MatterKind.PLAN ? where(told, many) : programs(told, many));
+        };
         return new Matter(kind, about, line, told);
     }
 
@@ -126,9 +128,8 @@ public record Matter(MatterKind kind, String about, String line, List<Told> told
                     case PLAN -> "Plan of " + first.place();
                     case FARM -> "At the farm";
                 };
-            case GAP -> first.finding().gap() == null
-                    ? thing
-                    : first.finding().gap().ingredient();
+            case GAP ->
+                first.finding().gap() == null ? thing : first.finding().gap().ingredient();
             default -> names(things(told));
         };
     }
@@ -203,7 +204,8 @@ public record Matter(MatterKind kind, String about, String line, List<Told> told
         List<String> places = told.stream().map(Told::place).distinct().toList();
         return places.size() <= MOST_WHERE
                 ? " (" + String.join("; ", places) + ")"
-                : " (" + String.join("; ", places.subList(0, MOST_WHERE)) + "; " + (places.size() - MOST_WHERE) + " more)";
+                : " (" + String.join("; ", places.subList(0, MOST_WHERE)) + "; " + (places.size() - MOST_WHERE)
+                        + " more)";
     }
 
     private static String programs(List<Told> told, boolean many) {

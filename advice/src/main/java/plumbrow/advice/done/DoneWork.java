@@ -123,8 +123,8 @@ public final class DoneWork {
                 : season.programs(line.field()).stream()
                         .filter(program -> program.name().equals(said.program()))
                         .flatMap(program -> program.passes().stream())
-                        .filter(pass -> pass.number() == said.pass()
-                                && line.product().equals(pass.product()))
+                        .filter(pass ->
+                                pass.number() == said.pass() && line.product().equals(pass.product()))
                         .findFirst();
     }
 

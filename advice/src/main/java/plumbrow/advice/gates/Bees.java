@@ -33,7 +33,8 @@ final class Bees extends Question {
     /** Below it a substance is highly toxic to bees (EPA, 40 CFR 158.630 tests; classes from memory). */
     private static final double HIGHLY_TOXIC_UG = 2;
 
-    private static final String DUST_SOURCE = "EPA toxicity class of bees, under 2 µg a bee (from memory); common practice";
+    private static final String DUST_SOURCE =
+            "EPA toxicity class of bees, under 2 µg a bee (from memory); common practice";
     private static final double FORAGE_FT = 2 * 5280;
     private static final String EVENING =
             "Tell the beekeepers two days ahead, spray after the bees are home, mow weeds in "
@@ -48,9 +49,8 @@ final class Bees extends Question {
         return Stream.concat(
                         at.planned().stream()
                                 .filter(Application::throughAir)
-                                .flatMap(application ->
-                                        at.care(application.product()).stream()
-                                                .flatMap(care -> judge(at, application, care))),
+                                .flatMap(application -> at.care(application.product()).stream()
+                                        .flatMap(care -> judge(at, application, care))),
                         onSeed(at))
                 .toList();
     }
@@ -60,29 +60,34 @@ final class Bees extends Question {
         return Stream.concat(
                         TreatedSeed.of(at).stream(),
                         at.planned().stream().filter(application -> application.method() == Method.ON_SEED))
-                .flatMap(application -> at.index().actives(application.product()).isEmpty()
+                .flatMap(application -> at.index()
+                                .actives(application.product())
+                                .isEmpty()
                         ? Stream.of(unknown(
                                 application.product() + " on the seed",
-                                "What is in " + application.product() + " is not in the book, so nobody knows whether its "
-                                        + "dust harms bees.",
+                                "What is in " + application.product()
+                                        + " is not in the book, so nobody knows whether its " + "dust harms bees.",
                                 "Look up the active ingredients on the label of " + application.product() + "."))
                         : Dose.of(at, application).flatMap(dose -> dust(at, dose)))
                 .distinct();
     }
 
     private Stream<Finding> dust(Case at, Dose dose) {
-        String subject = dose.application().product() + " on the seed, " + dose.ingredient().name();
+        String subject = dose.application().product() + " on the seed, "
+                + dose.ingredient().name();
         Double lethal = dose.ingredient().number(Property.BEE_CONTACT);
         if (lethal != null && lethal >= HIGHLY_TOXIC_UG) {
-            return Stream.of(clear(subject, "Contact LD50 of " + Numbers.read(lethal) + " µg a bee: dust is not flagged.")
-                    .standingIn(DUST_SOURCE));
+            return Stream.of(
+                    clear(subject, "Contact LD50 of " + Numbers.read(lethal) + " µg a bee: dust is not flagged.")
+                            .standingIn(DUST_SOURCE));
         }
         Optional<Lying> yard = yard(at);
         String says = lethal == null
-                ? "The reference data lack the contact LD50 of " + dose.ingredient().name()
-                        + " for bees: unknown, and its dust counted as harmful."
+                ? "The reference data lack the contact LD50 of "
+                        + dose.ingredient().name() + " for bees: unknown, and its dust counted as harmful."
                 : "Contact LD50 of " + Numbers.read(lethal) + " µg a bee: dust from the planter can kill them"
-                        + yard.map(one -> ", and bees of " + one.name() + " fly here.").orElse(".");
+                        + yard.map(one -> ", and bees of " + one.name() + " fly here.")
+                                .orElse(".");
         return Stream.of(conditional(
                         subject,
                         says,
@@ -152,9 +157,9 @@ final class Bees extends Question {
         }
         if (lethal == null) {
             return flagged(
-                    at,
-                    dose,
-                    bloom,
+                            at,
+                            dose,
+                            bloom,
                             "The reference data lack the contact LD50 of "
                                     + dose.ingredient().name() + " for bees: unknown, and counted as harmful")
                     .lacking(dose.ingredient().name(), "contact LD50 for bees");

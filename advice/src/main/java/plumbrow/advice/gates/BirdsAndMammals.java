@@ -105,10 +105,10 @@ final class BirdsAndMammals extends Question {
         Double tested = ingredient.number(eater.lethal);
         if (tested == null) {
             return conditional(
-                    subject,
-                    "The reference data lack the LD50 of " + ingredient.name() + " for this " + eater.word
-                            + ": unknown, and counted as harmful.",
-                    CARE)
+                            subject,
+                            "The reference data lack the LD50 of " + ingredient.name() + " for this " + eater.word
+                                    + ": unknown, and counted as harmful.",
+                            CARE)
                     .lacking(ingredient.name(), "LD50 of a " + eater.word);
         }
         double quotient = dose / eater.lethalMgPerKg(tested);

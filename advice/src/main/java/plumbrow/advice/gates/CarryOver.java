@@ -68,18 +68,19 @@ final class CarryOver extends Question {
         Double halfLife = dose.ingredient().number(Property.FIELD_HALF_LIFE);
         if (halfLife == null) {
             return Stream.of(conditional(
-                    subject,
-                    "The reference data lack the half-life of "
-                            + dose.ingredient().name() + " in the field: unknown, and counted as one that stays.",
-                    CARE)
+                            subject,
+                            "The reference data lack the half-life of "
+                                    + dose.ingredient().name()
+                                    + " in the field: unknown, and counted as one that stays.",
+                            CARE)
                     .lacking(dose.ingredient().name(), "half-life in the field"));
         }
         Double koc = dose.ingredient().number(Property.KOC);
         if (koc != null && koc > BOUND_KOC) {
             return Stream.of(clear(
                             subject,
-                            "It is bound by the soil (Koc " + Numbers.read(koc) + " mL/g), so what is left of it does not "
-                                    + "reach the roots.")
+                            "It is bound by the soil (Koc " + Numbers.read(koc)
+                                    + " mL/g), so what is left of it does not " + "reach the roots.")
                     .against(koc, BOUND_KOC, "mL/g"));
         }
         double left = 100 * Dissipation.leftShare((double) days, halfLife, 1);

@@ -29,7 +29,10 @@ final class Chemigation extends Question {
     }
 
     private Stream<Finding> judge(Case at, Application application) {
-        List<LabelLimit> rows = at.index().limits(application.product(), at.field().crop()).stream()
+        List<LabelLimit> rows = at
+                .index()
+                .limits(application.product(), at.field().crop())
+                .stream()
                 .filter(limit -> limit.kind() == Kind.CHEMIGATION)
                 .toList();
         if (rows.isEmpty()) {

@@ -19,14 +19,16 @@ final class CottonRegion {
             "MO", names("Dunklin, New Madrid, Pemiscot, Scott, Stoddard"),
             "OK", names("Beckham, Caddo, Comanche, Custer, Greer, Harmon, Jackson, Kay, Kiowa, Tillman, Washita"),
             "TN",
-                    names("Carroll, Chester, Crockett, Dyer, Fayette, Franklin, Gibson, Hardeman, Hardin, Haywood, Lake, "
-                            + "Lauderdale, Lincoln, Madison, Obion, Rutherford, Shelby, Tipton"),
+                    names(
+                            "Carroll, Chester, Crockett, Dyer, Fayette, Franklin, Gibson, Hardeman, Hardin, Haywood, Lake, "
+                                    + "Lauderdale, Lincoln, Madison, Obion, Rutherford, Shelby, Tipton"),
             "VA",
-                    names("Dinwiddie, Franklin City, Greensville, Isle of Wight, Northampton, Southampton, Suffolk City, "
-                            + "Surry, Sussex"));
+                    names(
+                            "Dinwiddie, Franklin City, Greensville, Isle of Wight, Northampton, Southampton, Suffolk City, "
+                                    + "Surry, Sussex"));
 
-    private static final List<String> OUTSIDE_IN_TEXAS = names(
-            "Carson, Dallam, Hansford, Hartley, Hutchinson, Lipscomb, Moore, Ochiltree, Roberts, Sherman");
+    private static final List<String> OUTSIDE_IN_TEXAS =
+            names("Carson, Dallam, Hansford, Hartley, Hutchinson, Lipscomb, Moore, Ochiltree, Roberts, Sherman");
 
     private CottonRegion() {}
 

@@ -45,11 +45,13 @@ final class DriftToNeighbours extends Question {
         if (application.chemigated()) {
             return conditional(
                     subject,
-                    "No curve tells what drifts from a sprinkler: unknown, and counted as the worst." + feature.whence(),
+                    "No curve tells what drifts from a sprinkler: unknown, and counted as the worst."
+                            + feature.whence(),
                     "Irrigate when the wind blows away from it, with the end gun off and the pressure low.");
         }
         double deposit = Drift.of(application.plan()).depositPct(feet);
-        String says = "The " + feature.kind().word() + " " + feature.name() + " lies " + Numbers.read(feet) + " ft away; "
+        String says = "The " + feature.kind().word() + " " + feature.name() + " lies " + Numbers.read(feet)
+                + " ft away; "
                 + (feet > Drift.FARTHEST_FT ? "beyond the 328 ft to which drift was measured at most " : "about ")
                 + Numbers.read(deposit) + " % of the rate may fall there with wind towards it." + feature.whence();
         return conditional(

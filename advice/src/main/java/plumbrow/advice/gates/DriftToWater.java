@@ -83,7 +83,7 @@ final class DriftToWater extends Question {
                         + "the side towards it for such a day.";
         if (lethal == null) {
             return conditional(
-                    subject,
+                            subject,
                             "Drift may bring " + Numbers.fixed(concentration, 3)
                                     + " µg/L; the reference data lack the toxicity "
                                     + "to fish or water fleas: unknown, and counted as the worst.",

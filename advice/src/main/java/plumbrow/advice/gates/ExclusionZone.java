@@ -53,7 +53,9 @@ final class ExclusionZone extends Question {
     /** The zone binds wherever the sprayer runs: on the road, across the fence, whether or not a house is noted. */
     private Finding anywhere(Application application, int zone) {
         return zone == 0
-                ? clear(application.subject(), "Medium or coarser droplets from 12 in over the ground or less: no zone.")
+                ? clear(
+                        application.subject(),
+                        "Medium or coarser droplets from 12 in over the ground or less: no zone.")
                 : conditional(
                         application.subject(),
                         "Nobody but trained handlers may be within " + zone
@@ -72,10 +74,7 @@ final class ExclusionZone extends Question {
     private static boolean low(SprayPlan plan) {
         Double boom = plan.boomIn();
         Double crop = plan.cropHeightIn();
-        return boom != null
-                && crop != null
-                && plan.method() != Method.CHEMIGATION
-                && boom + crop <= LOW_BOOM_IN;
+        return boom != null && crop != null && plan.method() != Method.CHEMIGATION && boom + crop <= LOW_BOOM_IN;
     }
 
     private Finding held(Application application, int zone, Lying feature) {

@@ -41,7 +41,10 @@ public record Ingredient(String name, List<String> groups, Map<Property, Bound> 
 
     /** Whether the reference data know it as an insecticide. */
     static boolean isInsecticide(String name) {
-        return ActiveName.known(name).map(Substance::kind).filter("insecticide"::equals).isPresent();
+        return ActiveName.known(name)
+                .map(Substance::kind)
+                .filter("insecticide"::equals)
+                .isPresent();
     }
 
     private static Ingredient read(String name, Substance substance) {

@@ -31,7 +31,10 @@ final class LabelLimits extends Question {
     @Override
     public List<Finding> check(Case at) {
         return at.planned().stream()
-                .flatMap(application -> at.index().limits(application.product(), at.field().crop()).stream()
+                .flatMap(application -> at
+                        .index()
+                        .limits(application.product(), at.field().crop())
+                        .stream()
                         .flatMap(row -> judge(at, application, row).map(finding -> finding.standingIn(row.source()))))
                 .toList();
     }
@@ -51,7 +54,8 @@ final class LabelLimits extends Question {
                 Stream.of(keep(
                         application,
                         "The label asks for " + row.value() + " ft or more down to ground water.",
-                        "Look up the depth to water under " + at.field().name() + ", and keep off where it stands higher."));
+                        "Look up the depth to water under " + at.field().name()
+                                + ", and keep off where it stands higher."));
             case HOURS ->
                 Stream.of(keep(
                         application,
@@ -78,11 +82,11 @@ final class LabelLimits extends Question {
         String allowed = "the label allows it " + (first ? "from " : "until ") + row.value() + " (month and day)";
         if (date == null || limit == null) {
             return unknown(
-                    application.subject(),
-                    "The pass has no planned day; " + allowed + ".",
-                    "Plan a day for the pass.");
+                    application.subject(), "The pass has no planned day; " + allowed + ".", "Plan a day for the pass.");
         }
-        boolean kept = first ? !MonthDay.from(date).isBefore(limit) : !MonthDay.from(date).isAfter(limit);
+        boolean kept = first
+                ? !MonthDay.from(date).isBefore(limit)
+                : !MonthDay.from(date).isAfter(limit);
         String says = "Planned for " + date + "; " + allowed + ".";
         Finding finding = kept
                 ? clear(application.subject(), says)
@@ -94,9 +98,9 @@ final class LabelLimits extends Question {
         LocalDate date = application.date();
         double days = LabelLimit.number(row.value()).orElse(Double.NaN);
         boolean least = row.kind() == LabelLimit.Kind.LEAST_DAYS_AFTER_PLANTING;
-        String allowed = "the label asks for " + (least ? "at least " : "at most ") + row.value() + " days after planting";
-        Optional<LocalDate> planting =
-                Planting.of(at.season(), at.program()).day();
+        String allowed =
+                "the label asks for " + (least ? "at least " : "at most ") + row.value() + " days after planting";
+        Optional<LocalDate> planting = Planting.of(at.season(), at.program()).day();
         if (date == null || planting.isEmpty() || Double.isNaN(days)) {
             return unknown(
                     application.subject(),
@@ -120,7 +124,8 @@ final class LabelLimits extends Question {
     }
 
     private Finding pests(Case at, Application application, LabelLimit row) {
-        @Nullable String there = Stream.concat(
+        @Nullable
+        String there = Stream.concat(
                         at.index().weeds(at.field().name()).stream().map(weed -> weed.weed()),
                         at.index().insects(at.field().name()).stream().map(insect -> insect.insect()))
                 .filter(pest -> row.names().stream()
@@ -130,8 +135,11 @@ final class LabelLimits extends Question {
         return there == null
                 ? unknown(
                         application.subject(),
-                        "The label allows it against " + row.value() + " only, and none of them is noted on this field.",
+                        "The label allows it against " + row.value()
+                                + " only, and none of them is noted on this field.",
                         "Enter which of them presses on " + at.field().name() + ", or take another product.")
-                : clear(application.subject(), "The label allows it against " + row.value() + "; " + there + " is here.");
+                : clear(
+                        application.subject(),
+                        "The label allows it against " + row.value() + "; " + there + " is here.");
     }
 }

@@ -57,10 +57,10 @@ final class Leaching extends Question {
         Double koc = ingredient.number(Property.KOC);
         if (halfLife == null || koc == null) {
             return conditional(
-                    ingredient.name(),
-                    "The reference data lack half-life or Koc of " + ingredient.name()
-                            + ": unknown, and counted as one that leaches.",
-                    CARE)
+                            ingredient.name(),
+                            "The reference data lack half-life or Koc of " + ingredient.name()
+                                    + ": unknown, and counted as one that leaches.",
+                            CARE)
                     .lacking(ingredient.name(), "half-life or Koc");
         }
         double score = LeachingScore.of(halfLife, koc);

@@ -60,8 +60,7 @@ final class PlantBacks extends Question {
                 .map(Planting.Lot::pass)
                 .flatMap(seed -> Stream.concat(
                                 at.before().stream(),
-                                at.all().stream()
-                                        .filter(application -> beforePlanting(application, seed)))
+                                at.all().stream().filter(application -> beforePlanting(application, seed)))
                         .flatMap(application -> thisCrop(at, application, seed.date())))
                 .distinct();
     }
@@ -87,18 +86,21 @@ final class PlantBacks extends Question {
         }
         List<PlantBack> all = at.index().plantBacks(application.product());
         String subject = application.subject() + ", this crop " + crop;
-        if (all.isEmpty() && applied != null && planted != null && applied.plusMonths(LONGEST_MONTHS).isBefore(planted)) {
+        if (all.isEmpty()
+                && applied != null
+                && planted != null
+                && applied.plusMonths(LONGEST_MONTHS).isBefore(planted)) {
             return Stream.of();
         }
         List<PlantBack> rows = PlantBack.speakingFor(crop, all);
         boolean named = rows.stream().anyMatch(row -> !CropName.same(row.nextCrop(), PlantBack.ANY_OTHER));
-        boolean free = !rows.isEmpty()
-                && rows.stream().allMatch(row -> row.days() != null && row.days() == 0);
+        boolean free = !rows.isEmpty() && rows.stream().allMatch(row -> row.days() != null && row.days() == 0);
         if (!named && !free && at.use(application.product()).isPresent()) {
             return Stream.of(unknown(
                     subject,
                     "The label lists " + crop + ", and how long before planting it may go on has not been read.",
-                    "Look up the days between " + application.product() + " and planting " + crop + " on its label; 0 for none."));
+                    "Look up the days between " + application.product() + " and planting " + crop
+                            + " on its label; 0 for none."));
         }
         NextCrop asNext = new NextCrop(at.field().name(), crop, planted, Use.NEXT, false);
         return Stream.of(judge(at, subject, application, rows, asNext));
@@ -106,8 +108,7 @@ final class PlantBacks extends Question {
 
     private Finding judge(Case at, Application application, NextCrop next) {
         String subject = application.subject() + ", " + next.use().word() + " " + next.crop();
-        List<PlantBack> rows =
-                PlantBack.speakingFor(next.crop(), at.index().plantBacks(application.product()));
+        List<PlantBack> rows = PlantBack.speakingFor(next.crop(), at.index().plantBacks(application.product()));
         return judge(at, subject, application, rows, next);
     }
 

@@ -113,8 +113,8 @@ record PublishedRefuge(double requiredPct, boolean inBag, double farthestFt, Str
         List<String> lacks = new ArrayList<>();
         double planted = rule.form() == Form.BLEND && inBag ? lots.refugePct() : lots.blockPct();
         if (Rounding.below(planted, requiredPct)) {
-            lacks.add(Numbers.read(requiredPct) + " % of the corn acres" + (inBag ? "" : " in a block or strips") + ", and "
-                    + Numbers.read(planted) + " % is planted");
+            lacks.add(Numbers.read(requiredPct) + " % of the corn acres" + (inBag ? "" : " in a block or strips")
+                    + ", and " + Numbers.read(planted) + " % is planted");
         }
         Double distance = plan.distanceFt();
         if (rule.form() == Form.BLOCK && distance != null && Rounding.above(distance, farthestFt)) {

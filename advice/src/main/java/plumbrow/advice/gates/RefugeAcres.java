@@ -73,7 +73,8 @@ final class RefugeAcres extends Question {
                         ? unknown(
                                 seed.product(),
                                 says,
-                                "Read the bag tag of " + seed.product() + " once more; if it does say so, write who checked it "
+                                "Read the bag tag of " + seed.product()
+                                        + " once more; if it does say so, write who checked it "
                                         + "in refuge_checked_by.")
                         : conditional(
                                 seed.product(),

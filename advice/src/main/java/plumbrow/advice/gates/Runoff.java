@@ -51,10 +51,10 @@ final class Runoff extends Question {
         Double koc = ingredient.number(Property.KOC);
         if (halfLife == null || solubility == null || koc == null) {
             return conditional(
-                    ingredient.name(),
-                    "The reference data lack half-life, solubility or Koc of " + ingredient.name()
-                            + ": unknown, and counted as one that runs off.",
-                    CARE)
+                            ingredient.name(),
+                            "The reference data lack half-life, solubility or Koc of " + ingredient.name()
+                                    + ": unknown, and counted as one that runs off.",
+                            CARE)
                     .lacking(ingredient.name(), "half-life, solubility or Koc");
         }
         String dissolved = RunoffRating.runoffWithSoil(soil, RunoffRating.solution(halfLife, solubility, koc));

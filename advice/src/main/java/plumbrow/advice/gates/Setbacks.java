@@ -101,9 +101,7 @@ final class Setbacks extends Question {
 
     private Finding judge(Field field, String product, Setback row, Lying feature) {
         Double feet = row.feet();
-        return (feet == null
-                        ? unread(product, feature)
-                        : held(field, subject(product, feature), row, feet, feature))
+        return (feet == null ? unread(product, feature) : held(field, subject(product, feature), row, feet, feature))
                 .standingIn(row.source());
     }
 
@@ -122,7 +120,8 @@ final class Setbacks extends Question {
                     "How far it lies from the field is not measured; " + asked + ".",
                     "Measure the distance from the field's edge, or draw it on the field's map.");
         }
-        String says = "The " + feature.kind().word() + " " + feature.name() + " lies " + Numbers.read(lies) + " ft from the field; " + asked + "." + feature.whence();
+        String says = "The " + feature.kind().word() + " " + feature.name() + " lies " + Numbers.read(lies)
+                + " ft from the field; " + asked + "." + feature.whence();
         if (!Rounding.below(lies, feet)) {
             return clear(subject, says).against(lies, feet, "ft");
         }

@@ -131,7 +131,8 @@ final class TankMix extends Question {
                 at.index().product(partner).map(one -> one.kind().underLabel()).orElse(true);
         boolean neither = ActiveName.known(rule.partner()).isEmpty()
                 && at.index().product(rule.partner()).isEmpty()
-                && Arrays.stream(ProductKind.values()).noneMatch(kind -> kind.word().equalsIgnoreCase(rule.partner()));
+                && Arrays.stream(ProductKind.values())
+                        .noneMatch(kind -> kind.word().equalsIgnoreCase(rule.partner()));
         return (labelled || neither) && at.index().actives(partner).isEmpty();
     }
 }

@@ -76,7 +76,8 @@ final class Tolerance extends Question {
         }
         String source = rows.get(0).source();
         if (lots.isEmpty()) {
-            return Stream.of(judge(application, crop, rows, null, "the seed, which is not named,").standingIn(source));
+            return Stream.of(judge(application, crop, rows, null, "the seed, which is not named,")
+                    .standingIn(source));
         }
         return lots.stream()
                 .map(lot -> lot.pass().product())
@@ -118,7 +119,8 @@ final class Tolerance extends Question {
                 barred(
                         application.subject(),
                         says,
-                        "Take a herbicide that may go on this " + crop.word() + " at this stage, or seed with the trait.");
+                        "Take a herbicide that may go on this " + crop.word()
+                                + " at this stage, or seed with the trait.");
         };
     }
 
@@ -160,9 +162,7 @@ final class Tolerance extends Question {
     }
 
     private static String asked(Crop crop, ToleranceRule row) {
-        String what = row.trait() == null
-                ? "any " + crop.word()
-                : crop.word() + " with tolerance to " + row.trait();
+        String what = row.trait() == null ? "any " + crop.word() : crop.word() + " with tolerance to " + row.trait();
         String from = row.earliestStage() == null ? "" : " from " + row.earliestStage();
         String until = row.latestStage() == null ? "" : " up to " + row.latestStage();
         return what + from + until;

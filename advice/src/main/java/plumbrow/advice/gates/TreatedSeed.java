@@ -24,14 +24,16 @@ final class TreatedSeed extends Question {
     /** The treatments that a program's seed brings onto the field, each on the day of planting. */
     static List<Application> of(Case at) {
         return Planting.of(at.season(), at.program()).lots().stream()
-                .flatMap(lot -> at.season()
+                .flatMap(lot -> at
+                        .season()
                         .shelf()
                         .seed(Objects.requireNonNullElse(lot.pass().product(), ""))
                         .map(Seed::tag)
                         .map(tag -> tag.treatments())
                         .stream()
                         .flatMap(List::stream)
-                        .map(treatment -> new Application(lot.pass(), treatment, lot.pass().date(), null, null)))
+                        .map(treatment -> new Application(
+                                lot.pass(), treatment, lot.pass().date(), null, null)))
                 .distinct()
                 .toList();
     }
@@ -39,7 +41,8 @@ final class TreatedSeed extends Question {
     @Override
     public List<Finding> check(Case at) {
         return Planting.of(at.season(), at.program()).lots().stream()
-                .flatMap(lot -> at.season()
+                .flatMap(lot -> at
+                        .season()
                         .shelf()
                         .seed(Objects.requireNonNullElse(lot.pass().product(), ""))
                         .stream())
@@ -56,14 +59,13 @@ final class TreatedSeed extends Question {
                     "Whether this seed is treated, and with what, has not been read.",
                     "Read the treatments on the bag tag of " + seed.product() + "; bare seed is none."));
         }
-        return Stream.of(
-                (treatments.isEmpty()
-                                ? clear(seed.product(), "No treatment is on this seed.")
-                                : conditional(
-                                        seed.product(),
-                                        "It is treated with " + String.join(" and ", treatments) + ".",
-                                        "Wear what the tag asks when you pour it, cover or pick up every spill, and let "
-                                                + "none of it go for food, feed or oil."))
-                        .standingIn("bag tag; 40 CFR 152.25(a)"));
+        return Stream.of((treatments.isEmpty()
+                        ? clear(seed.product(), "No treatment is on this seed.")
+                        : conditional(
+                                seed.product(),
+                                "It is treated with " + String.join(" and ", treatments) + ".",
+                                "Wear what the tag asks when you pour it, cover or pick up every spill, and let "
+                                        + "none of it go for food, feed or oil."))
+                .standingIn("bag tag; 40 CFR 152.25(a)"));
     }
 }

@@ -45,10 +45,10 @@ final class VapourDrift extends Question {
         Double pressure = ingredient.number(Property.VAPOUR_PRESSURE);
         if (pressure == null) {
             return conditional(
-                    ingredient.name(),
-                    "The reference data lack the vapour pressure of " + ingredient.name()
-                            + ": unknown, and counted as volatile.",
-                    CARE)
+                            ingredient.name(),
+                            "The reference data lack the vapour pressure of " + ingredient.name()
+                                    + ": unknown, and counted as volatile.",
+                            CARE)
                     .lacking(ingredient.name(), "vapour pressure");
         }
         double index = VolatilityClass.index(pressure * PASCALS_PER_MILLIPASCAL);

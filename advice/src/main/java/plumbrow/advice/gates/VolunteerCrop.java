@@ -64,18 +64,21 @@ final class VolunteerCrop extends Question {
             return unknown(
                     subject,
                     "Which herbicides the crop tolerated that " + weed + " comes from is not written.",
-                    "Enter the herbicide traits of last year's seed on " + at.field().name() + ".");
+                    "Enter the herbicide traits of last year's seed on "
+                            + at.field().name() + ".");
         }
         List<String> lost = at.index().actives(product).stream()
                 .map(content -> content.ingredient())
                 .filter(ingredient -> tolerated.stream().anyMatch(one -> Tolerance.same(one, ingredient)))
                 .toList();
         return lost.isEmpty()
-                ? clear(subject, "It tolerates " + (tolerated.isEmpty() ? "no herbicide" : String.join(", ", tolerated)) + ".")
+                ? clear(
+                        subject,
+                        "It tolerates " + (tolerated.isEmpty() ? "no herbicide" : String.join(", ", tolerated)) + ".")
                 : conditional(
                         subject,
-                        "It comes from a crop that tolerates " + String.join(" and ", lost)
-                                + ", so " + product + " does not kill it by that.",
+                        "It comes from a crop that tolerates " + String.join(" and ", lost) + ", so " + product
+                                + " does not kill it by that.",
                         "Count on another group against " + weed + ".");
     }
 }

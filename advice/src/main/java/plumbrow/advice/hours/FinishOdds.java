@@ -14,8 +14,7 @@ import plumbrow.science.figure.Numbers;
  *
  * @param years the calendar years that were looked at, in order
  */
-public record FinishOdds(
-        LocalDate from, LocalDate until, double neededHours, List<OfYear> years) {
+public record FinishOdds(LocalDate from, LocalDate until, double neededHours, List<OfYear> years) {
     public FinishOdds {
         years = List.copyOf(years);
     }
@@ -50,8 +49,9 @@ public record FinishOdds(
                 continue;
             }
             List<SprayHour> hours = held.days(first, last);
-            boolean any = hours.stream().anyMatch(hour -> hour.weather().temperatureC() != null
-                    || hour.weather().windMph() != null);
+            boolean any = hours.stream()
+                    .anyMatch(hour -> hour.weather().temperatureC() != null
+                            || hour.weather().windMph() != null);
             if (any) {
                 JobHours job = new JobHours(hours, neededHours);
                 years.add(new OfYear(year, job.fit(), job.count(SprayHour.Standing.UNKNOWN)));
@@ -74,8 +74,7 @@ public record FinishOdds(
     /** Years in which unknown hours decide it. */
     public long unknown() {
         return years.stream()
-                .filter(year -> year.fitHours() < neededHours
-                        && year.fitHours() + year.unknownHours() >= neededHours)
+                .filter(year -> year.fitHours() < neededHours && year.fitHours() + year.unknownHours() >= neededHours)
                 .count();
     }
 
@@ -86,6 +85,8 @@ public record FinishOdds(
         }
         String text = "enough fit hours (" + Numbers.fixed(neededHours, 1) + " h) in " + finished() + " of "
                 + years.size() + (years.size() == 1 ? " past year" : " past years");
-        return unknown() == 0 ? text : text + "; in " + unknown() + " more it is not known, since rain or wind is missing";
+        return unknown() == 0
+                ? text
+                : text + "; in " + unknown() + " more it is not known, since rain or wind is missing";
     }
 }

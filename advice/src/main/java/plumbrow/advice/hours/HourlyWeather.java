@@ -65,7 +65,9 @@ public record HourlyWeather(
                 last.latitude(),
                 last.longitude(),
                 last.windHeightM(),
-                String.join("; ", files.stream().map(HourlyWeather::source).distinct().toList()),
+                String.join(
+                        "; ",
+                        files.stream().map(HourlyWeather::source).distinct().toList()),
                 List.copyOf(all.values()));
     }
 

@@ -23,12 +23,12 @@ public record HoursAsked(
 
     public HoursAsked {
         if (last.isBefore(first) || first.plusDays(MOST_DAYS).isBefore(last)) {
-            throw new IllegalArgumentException("The days are " + first + " to " + last + "; expected the first not after the"
-                    + " last, and " + MOST_DAYS + " days at most.");
+            throw new IllegalArgumentException("The days are " + first + " to " + last
+                    + "; expected the first not after the" + " last, and " + MOST_DAYS + " days at most.");
         }
         if (windowFrom != null && windowUntil != null && windowUntil.isBefore(windowFrom)) {
-            throw new IllegalArgumentException(
-                    "The window is " + windowFrom + " to " + windowUntil + "; expected its first day not after its last.");
+            throw new IllegalArgumentException("The window is " + windowFrom + " to " + windowUntil
+                    + "; expected its first day not after its last.");
         }
     }
 

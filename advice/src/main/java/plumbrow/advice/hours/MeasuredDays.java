@@ -43,7 +43,12 @@ public final class MeasuredDays {
                     rain += Objects.requireNonNull(hour.rainIn());
                 }
                 whole.add(new WeatherDay(
-                        weather.place(), day, fahrenheit(low), fahrenheit(high), Math.rint(rain * 1000) / 1000, weather.source()));
+                        weather.place(),
+                        day,
+                        fahrenheit(low),
+                        fahrenheit(high),
+                        Math.rint(rain * 1000) / 1000,
+                        weather.source()));
             }
         });
         return whole;

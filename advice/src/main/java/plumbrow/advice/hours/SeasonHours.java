@@ -39,7 +39,8 @@ public record SeasonHours(String says, List<Day> days) {
                 .filter(trip -> trip.sprayed() && trip.date() != null)
                 .toList();
         if (trips.isEmpty()) {
-            return new SeasonHours("not asked: no spray of this program goes through the air on a planned day.", List.of());
+            return new SeasonHours(
+                    "not asked: no spray of this program goes through the air on a planned day.", List.of());
         }
         List<SprayHours> held = new ArrayList<>();
         for (SprayTrip trip : trips) {
@@ -49,7 +50,8 @@ public record SeasonHours(String says, List<Day> days) {
                     trip.plan() == null ? null : trip.plan().boomIn(),
                     trip.plan() == null ? null : trip.plan().cropHeightIn());
             if (site.isEmpty()) {
-                return new SeasonHours("unknown: where the sun stands is not known, since the county is not.", List.of());
+                return new SeasonHours(
+                        "unknown: where the sun stands is not known, since the county is not.", List.of());
             }
             held.add(new SprayHours(
                     weather,
@@ -61,11 +63,13 @@ public record SeasonHours(String says, List<Day> days) {
             LocalDate at = day;
             int nearest = IntStream.range(0, trips.size())
                     .boxed()
-                    .min(Comparator.comparingLong(i -> Math.abs(
-                            ChronoUnit.DAYS.between(at, Objects.requireNonNull(trips.get(i).date())))))
+                    .min(Comparator.comparingLong(i -> Math.abs(ChronoUnit.DAYS.between(
+                            at, Objects.requireNonNull(trips.get(i).date())))))
                     .orElseThrow();
             List<SprayHour> hours = held.get(nearest).days(day, day);
-            if (hours.stream().noneMatch(hour -> hour.weather().windMph() != null || hour.weather().temperatureC() != null)) {
+            if (hours.stream()
+                    .noneMatch(hour ->
+                            hour.weather().windMph() != null || hour.weather().temperatureC() != null)) {
                 continue;
             }
             int fit = (int) hours.stream().filter(SprayHour::fit).count();
@@ -75,13 +79,15 @@ public record SeasonHours(String says, List<Day> days) {
             days.add(new Day(day, fit, unknown));
         }
         if (days.isEmpty()) {
-            return new SeasonHours("unknown: the hourly weather on file (" + weather.source()
-                    + ") is of none of these days.", List.of());
+            return new SeasonHours(
+                    "unknown: the hourly weather on file (" + weather.source() + ") is of none of these days.",
+                    List.of());
         }
         int fit = days.stream().mapToInt(Day::fit).sum();
         int unknown = days.stream().mapToInt(Day::unknown).sum();
         return new SeasonHours(
-                fit + " hours fit on " + days.stream().filter(day -> day.fit() > 0).count() + " of " + days.size()
+                fit + " hours fit on "
+                        + days.stream().filter(day -> day.fit() > 0).count() + " of " + days.size()
                         + " days on file, " + unknown + " unknown, by the rules of the spray nearest in days ("
                         + weather.source() + "). Days without a bar have no hour on file or none that is fit.",
                 days);

@@ -19,8 +19,7 @@ import plumbrow.science.weather.WindAtHeight;
  * @param boomIn boom over the target [in]
  * @param cropIn height of the crop under it [in], 0 for bare ground
  */
-public record Site(
-        double latitude, double longitude, String sunSource, ZoneId zone, double boomIn, double cropIn) {
+public record Site(double latitude, double longitude, String sunSource, ZoneId zone, double boomIn, double cropIn) {
     /** A usual boom over the target, where none is planned [in]. */
     public static final double USUAL_BOOM_IN = 20;
 
@@ -41,8 +40,7 @@ public record Site(
         }
         return Counties.named(field.state(), field.county()).map(county -> {
             double[] middle = middle(county);
-            return new Site(
-                    middle[1], middle[0], "the middle of " + county.words(), weather.zone(), boom, crop);
+            return new Site(middle[1], middle[0], "the middle of " + county.words(), weather.zone(), boom, crop);
         });
     }
 
@@ -66,8 +64,7 @@ public record Site(
         double displacement = crop * 2 / 3;
         double roughness = crop < LOW_CROP_M ? HourlyWeather.GRASS_M : CROP_M;
         double boom = Math.max(crop + boomIn * METRES_PER_INCH, displacement + 2 * roughness);
-        return Math.min(
-                1, WindAtHeight.factor(heightM, boom, roughness, displacement));
+        return Math.min(1, WindAtHeight.factor(heightM, boom, roughness, displacement));
     }
 
     private static final double LOW_CROP_M = 0.3;
@@ -76,8 +73,7 @@ public record Site(
     /** Sunrise and sunset of a day, minutes from midnight UTC of its date; empty where the sun does not rise or set. */
     Sunlight sunlight(LocalDate day) {
         return new Sunlight(
-                SunTimes.sunriseUtc(latitude, longitude, day),
-                SunTimes.sunsetUtc(latitude, longitude, day));
+                SunTimes.sunriseUtc(latitude, longitude, day), SunTimes.sunsetUtc(latitude, longitude, day));
     }
 
     /** Sunrise and sunset [min UTC]. */

@@ -69,8 +69,8 @@ public record SprayHour(
     /** Whether a label or a state rules it out. */
     public boolean unlawful() {
         return out.stream()
-                .anyMatch(said ->
-                        said.rule().whose() == HourRule.Whose.LABEL || said.rule().whose() == HourRule.Whose.STATE);
+                .anyMatch(said -> said.rule().whose() == HourRule.Whose.LABEL
+                        || said.rule().whose() == HourRule.Whose.STATE);
     }
 
     /** What must be minded of a fit hour: delta T above 8 °C, or so near an end of its classes that the wet bulb's error may flip it. */

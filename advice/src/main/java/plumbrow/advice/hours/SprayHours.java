@@ -116,8 +116,7 @@ public final class SprayHours {
         }
         return switch (rule.kind()) {
             case WIND -> wind(rule, now);
-            case AIR ->
-                within(rule, fahrenheit(now.air().temperatureC()), "air", "°F", 0);
+            case AIR -> within(rule, fahrenheit(now.air().temperatureC()), "air", "°F", 0);
             case DELTA_T -> within(rule, now.delta(), "delta T", "°C", 1);
             case DEW -> within(rule, now.air().humidityPct(), "leaves wet with dew, humidity", "%", 0);
             case DARK -> sun(rule, now.begin(), "dark");
@@ -222,7 +221,8 @@ public final class SprayHours {
         boolean window = light == null
                 || (after != null && light.sinceRise() < after)
                 || (before != null && light.toSet() < before);
-        return Inversion.unmeasured(window, zeroIfUnknown(now.wind()), zeroIfUnknown(now.air().cloudPct()));
+        return Inversion.unmeasured(
+                window, zeroIfUnknown(now.wind()), zeroIfUnknown(now.air().cloudPct()));
     }
 
     private static double zeroIfUnknown(@Nullable Double value) {
@@ -243,8 +243,8 @@ public final class SprayHours {
             if (amount == null && chance == null) {
                 return Rain.UNKNOWN;
             }
-            boolean wet = RainFree.rains(
-                    zeroIfUnknown(chance), zeroIfUnknown(amount), RAIN_CHANCE_PCT, RAIN_FORECAST_IN);
+            boolean wet =
+                    RainFree.rains(zeroIfUnknown(chance), zeroIfUnknown(amount), RAIN_CHANCE_PCT, RAIN_FORECAST_IN);
             return wet ? Rain.WET : Rain.DRY;
         }
         if (hour.trace()) {
@@ -265,9 +265,7 @@ public final class SprayHours {
             }
             unknown |= rain == Rain.UNKNOWN;
         }
-        return unknown
-                ? Verdict.unknown("rain of the " + needed + " h after not known")
-                : Verdict.PASSES;
+        return unknown ? Verdict.unknown("rain of the " + needed + " h after not known") : Verdict.PASSES;
     }
 
     private static @Nullable Double fahrenheit(@Nullable Double celsius) {

@@ -58,7 +58,10 @@ public final class SprayRules {
         Optional<UseTerms> terms = season.shelf().labels().terms(product, field.crop());
         if (terms.isEmpty()) {
             rules.add(HourRule.unread(
-                    Kind.WIND, owner, "what the label asks of the day", "the label, for " + field.crop().word()));
+                    Kind.WIND,
+                    owner,
+                    "what the label asks of the day",
+                    "the label, for " + field.crop().word()));
         } else {
             terms(owner, terms.get(), rules);
         }
@@ -128,8 +131,7 @@ public final class SprayRules {
     }
 
     private static void limited(HourLimit limit, List<HourRule> rules) {
-        Whose whose =
-                limit.state() != null ? Whose.STATE : limit.product() != null ? Whose.LABEL : Whose.OWN;
+        Whose whose = limit.state() != null ? Whose.STATE : limit.product() != null ? Whose.LABEL : Whose.OWN;
         String owner = limit.state() != null
                 ? "state of " + limit.state()
                 : limit.product() != null ? "label of " + limit.product() : "the farm's own rule";
@@ -137,7 +139,8 @@ public final class SprayRules {
         switch (limit.measure()) {
             case WIND -> rules.add(new HourRule(Kind.WIND, whose, owner, least, limit.most(), "", limit.source()));
             case AIR -> rules.add(new HourRule(Kind.AIR, whose, owner, least, limit.most(), "", limit.source()));
-            case DELTA_T -> rules.add(new HourRule(Kind.DELTA_T, whose, owner, least, limit.most(), "", limit.source()));
+            case DELTA_T ->
+                rules.add(new HourRule(Kind.DELTA_T, whose, owner, least, limit.most(), "", limit.source()));
             case AFTER_SUNRISE -> rules.add(new HourRule(Kind.DARK, whose, owner, least, null, "", limit.source()));
             case BEFORE_SUNSET -> rules.add(new HourRule(Kind.DARK, whose, owner, null, least, "", limit.source()));
             case RAIN_FREE -> rules.add(new HourRule(Kind.RAIN_FREE, whose, owner, least, null, "", limit.source()));

@@ -70,10 +70,8 @@ public record TripHours(
         return Site.of(trip.field(), weather, boom, crop).map(site -> of(season, trip, weather, asked, site));
     }
 
-    private static TripHours of(
-            Season season, SprayTrip trip, HourlyWeather weather, HoursAsked asked, Site site) {
-        List<HourRule> rules =
-                SprayRules.of(season, trip.field(), trip.products(), trip.leaves(), asked.practice());
+    private static TripHours of(Season season, SprayTrip trip, HourlyWeather weather, HoursAsked asked, Site site) {
+        List<HourRule> rules = SprayRules.of(season, trip.field(), trip.products(), trip.leaves(), asked.practice());
         List<SprayHour> hours = new SprayHours(weather, site, rules).days(asked.first(), asked.last());
         Machine machine = trip.machines(season).stream()
                 .filter(one -> asked.machine() == null || one.name().equals(asked.machine()))
@@ -82,9 +80,8 @@ public record TripHours(
         Double needed = machine == null ? null : Double.valueOf(needed(season, trip, machine));
         LocalDate from = asked.windowFrom() == null ? asked.first() : asked.windowFrom();
         LocalDate until = asked.windowUntil() == null ? asked.last() : asked.windowUntil();
-        FinishOdds odds = needed == null
-                ? null
-                : FinishOdds.of(weather, site, rules, from, until, needed, asked.first());
+        FinishOdds odds =
+                needed == null ? null : FinishOdds.of(weather, site, rules, from, until, needed, asked.first());
         return new TripHours(
                 trip.field().name(),
                 trip.program().name(),
@@ -129,7 +126,8 @@ public record TripHours(
         String days = hours.size() / 24 == 1 ? "that day" : "these days";
         if (job.fit() == 0) {
             return unknown > 0
-                    ? "No hour of " + days + " is known to be fit: of " + count(unknown) + " it is unknown. Unknown is not fit."
+                    ? "No hour of " + days + " is known to be fit: of " + count(unknown)
+                            + " it is unknown. Unknown is not fit."
                     : "No hour of " + days + " is fit for spraying: " + ruledOut(hours) + ".";
         }
         JobHours.Run first = job.runs().get(0);
@@ -172,8 +170,7 @@ public record TripHours(
         return CLOCK.format(at.atZone(zone));
     }
 
-    private static List<String> cautions(
-            SprayTrip trip, Site site, @Nullable Machine machine, List<SprayHour> hours) {
+    private static List<String> cautions(SprayTrip trip, Site site, @Nullable Machine machine, List<SprayHour> hours) {
         List<String> cautions = new ArrayList<>();
         SprayPlan plan = trip.plan();
         if (plan == null || plan.boomIn() == null) {
@@ -192,8 +189,9 @@ public record TripHours(
         if (hours.stream().anyMatch(hour -> hour.weather().forecast())) {
             cautions.add("Hours ahead are a forecast, which is no promise. Measure wind and temperature in the field.");
         }
-        cautions.add("Wind at the boom is reckoned from the wind at the station, which does not hold in an inversion. Smoke"
-                + " or dust that lies flat: do not spray, whatever stands here.");
+        cautions.add(
+                "Wind at the boom is reckoned from the wind at the station, which does not hold in an inversion. Smoke"
+                        + " or dust that lies flat: do not spray, whatever stands here.");
         cautions.add("Sun times are those of " + site.sunSource() + ".");
         return cautions;
     }

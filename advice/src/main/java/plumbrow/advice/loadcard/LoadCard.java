@@ -147,7 +147,12 @@ public record LoadCard(
      * @param why what is wrong, or between which speeds it holds
      */
     public record NozzleChoice(
-            String nozzle, String size, double psi, @Nullable Droplets droplets, boolean fits, String why) {}
+            String nozzle,
+            String size,
+            double psi,
+            @Nullable Droplets droplets,
+            boolean fits,
+            String why) {}
 
     /**
      * The strictest of all partners. Null is not read by one of them, or not limited by any.

@@ -90,7 +90,9 @@ public final class LoadCards {
         List<Machine> machines = trip.machines(season);
         TankBook tank = season.work().means().tank();
         Optional<Machine> machine = machineName != null
-                ? machines.stream().filter(one -> one.name().equals(machineName)).findFirst()
+                ? machines.stream()
+                        .filter(one -> one.name().equals(machineName))
+                        .findFirst()
                 : machines.stream()
                         .filter(one -> tank.sprayer(one.farm(), one.name()).isPresent())
                         .findFirst()
@@ -190,8 +192,8 @@ public final class LoadCards {
         if (mostLeft != null && left > mostLeft) {
             find(
                     Weight.MIND,
-                    "Filling to the gallon leaves " + Numbers.fixed(left, 1) + " gal, more than the " + Numbers.plain(mostLeft)
-                            + " gal that may be left.",
+                    "Filling to the gallon leaves " + Numbers.fixed(left, 1) + " gal, more than the "
+                            + Numbers.plain(mostLeft) + " gal that may be left.",
                     "sheet sprayers");
         }
         double even = Numbers.wholeUp(acres / perLoad);
@@ -223,7 +225,8 @@ public final class LoadCards {
         if (use == null || highest == null) {
             find(
                     Weight.LOOK_UP,
-                    "The highest rate of " + name + " has not been read; amounts are never rounded above the planned rate.",
+                    "The highest rate of " + name
+                            + " has not been read; amounts are never rounded above the planned rate.",
                     use == null ? "its label" : use.source());
         }
         double most = highest == null || !highest.comparableWith(rate)
@@ -235,8 +238,8 @@ public final class LoadCards {
         if (rate.value() > most * (1 + 1e-12)) {
             find(
                     Weight.BARRED,
-                    name + ": the planned rate of " + rate.text() + "/ac is above the label's " + Numbers.plain(most) + " "
-                            + rate.unit().symbol() + "/ac.",
+                    name + ": the planned rate of " + rate.text() + "/ac is above the label's " + Numbers.plain(most)
+                            + " " + rate.unit().symbol() + "/ac.",
                     use == null ? "" : use.source());
             most = rate.value();
         }
@@ -244,10 +247,22 @@ public final class LoadCards {
         double ceiling = most;
         LoadCard.Measured full = loads == null || loads.full() == 0
                 ? null
-                : measured(name, new Amount(ProductPerLoad.ofAcres(rate.value(), loads.fullAcres()), rate.unit()), rate.value(), floor, ceiling, care);
+                : measured(
+                        name,
+                        new Amount(ProductPerLoad.ofAcres(rate.value(), loads.fullAcres()), rate.unit()),
+                        rate.value(),
+                        floor,
+                        ceiling,
+                        care);
         LoadCard.Measured last = loads == null || loads.lastAcres() == 0
                 ? null
-                : measured(name, new Amount(ProductPerLoad.ofAcres(rate.value(), loads.lastAcres()), rate.unit()), rate.value(), floor, ceiling, care);
+                : measured(
+                        name,
+                        new Amount(ProductPerLoad.ofAcres(rate.value(), loads.lastAcres()), rate.unit()),
+                        rate.value(),
+                        floor,
+                        ceiling,
+                        care);
         Amount total = new Amount(ProductPerLoad.ofAcres(rate.value(), trip.acres()), rate.unit());
         return Optional.of(new Line(
                 name,
@@ -399,8 +414,7 @@ public final class LoadCards {
                         care);
         Amount total = carrier == null && !addition.basis().perAcre()
                 ? null
-                : new Amount(
-                        amount(addition, trip.acres(), trip.acres() * (carrier == null ? 0 : carrier)), unit);
+                : new Amount(amount(addition, trip.acres(), trip.acres() * (carrier == null ? 0 : carrier)), unit);
         String jarUnit = switch (addition.basis()) {
             case PERCENT -> "percent";
             case LB_PER_100_GAL -> "lb-100gal";
@@ -445,7 +459,10 @@ public final class LoadCards {
                 continue;
             }
             if (word == MixCare.Conditioner.FORBIDDEN && ams != null) {
-                find(Weight.BARRED, "The label of " + product + " forbids ammonium sulfate in the tank.", care.source());
+                find(
+                        Weight.BARRED,
+                        "The label of " + product + " forbids ammonium sulfate in the tank.",
+                        care.source());
             } else if (word == MixCare.Conditioner.REQUIRED && ams == null) {
                 find(
                         Weight.BARRED,
@@ -458,15 +475,15 @@ public final class LoadCards {
             if (ams != null && low != null && word == MixCare.Conditioner.REQUIRED && ams.rate() < low) {
                 find(
                         Weight.BARRED,
-                        ams.addition() + " at " + Numbers.plain(ams.rate()) + " lb/100 gal is under the " + Numbers.plain(low)
-                                + " that the label of " + product + " asks for.",
+                        ams.addition() + " at " + Numbers.plain(ams.rate()) + " lb/100 gal is under the "
+                                + Numbers.plain(low) + " that the label of " + product + " asks for.",
                         care.source());
             }
             if (ams != null && high != null && ams.rate() > high) {
                 find(
                         Weight.BARRED,
-                        ams.addition() + " at " + Numbers.plain(ams.rate()) + " lb/100 gal is above the " + Numbers.plain(high)
-                                + " of the label of " + product + ".",
+                        ams.addition() + " at " + Numbers.plain(ams.rate()) + " lb/100 gal is above the "
+                                + Numbers.plain(high) + " of the label of " + product + ".",
                         care.source());
             }
         }
@@ -475,7 +492,10 @@ public final class LoadCards {
         }
         Optional<WaterTest> test = tank.water(trip.field().farm());
         if (test.isEmpty()) {
-            find(Weight.LOOK_UP, "No water test of the farm is on file: what the water needs is unknown.", "the water tests of the workbook");
+            find(
+                    Weight.LOOK_UP,
+                    "No water test of the farm is on file: what the water needs is unknown.",
+                    "the water tests of the workbook");
             return "What the water needs is unknown: no test on file.";
         }
         WaterTest water = test.get();
@@ -490,10 +510,12 @@ public final class LoadCards {
                             + Numbers.plain(ams.rate()) + " is planned.",
                     water.source());
         }
-        return "Water of " + water.tested() + ": hardness " + Numbers.fixed(hardness, 0) + " ppm; to neutralise it takes "
+        return "Water of " + water.tested() + ": hardness " + Numbers.fixed(hardness, 0)
+                + " ppm; to neutralise it takes "
                 + Numbers.fixed(least, 1) + " lb of ammonium sulfate in 100 gal"
                 + (iron == null ? " (iron not tested)" : "")
-                + (ams == null ? "" : "; planned " + Numbers.plain(ams.rate())) + ". The larger of this and the label holds.";
+                + (ams == null ? "" : "; planned " + Numbers.plain(ams.rate()))
+                + ". The larger of this and the label holds.";
     }
 
     private boolean conditioner(String name) {
@@ -528,7 +550,8 @@ public final class LoadCards {
                     .filter(other -> !other.equals(product) && meant(rule.partner(), other))
                     .forEach(other -> find(
                             Weight.BARRED,
-                            "The label of " + product + " forbids " + rule.partner() + " in the tank, and " + other + " is.",
+                            "The label of " + product + " forbids " + rule.partner() + " in the tank, and " + other
+                                    + " is.",
                             rule.source()));
         }
     }
@@ -572,10 +595,17 @@ public final class LoadCards {
             String what = line.step() < 0 ? "Look up where it goes: " : "";
             String wait = line.step() == 1
                     ? " Slurry it first; let it disperse fully, 3 to 5 minutes (common practice, no source)."
-                    : line.step() >= 0 && line.step() != before ? " Agitate until it is dispersed before the next." : "";
-            steps.add(what + line.product()
-                    + (line.formulation() == null ? "" : " (" + line.formulation() + ", " + (line.step() < 0 ? "" : MixingOrder.words(line.step())) + ")")
-                    + (own == null ? "." : ". The label says: " + own + ".") + wait);
+                    : line.step() >= 0 && line.step() != before
+                            ? " Agitate until it is dispersed before the next."
+                            : "";
+            steps.add(what
+                    + line.product()
+                    + (line.formulation() == null
+                            ? ""
+                            : " (" + line.formulation() + ", " + (line.step() < 0 ? "" : MixingOrder.words(line.step()))
+                                    + ")")
+                    + (own == null ? "." : ". The label says: " + own + ".")
+                    + wait);
             before = line.step();
         }
         steps.add("Fill with water to the volume of the load, and keep agitating until it is sprayed out.");
@@ -601,9 +631,13 @@ public final class LoadCards {
         Map<String, String> says = new LinkedHashMap<>();
         boolean unread = false;
         for (String product : trip.products()) {
-            UseTerms terms = season.shelf().labels().terms(product, trip.field().crop()).orElse(null);
+            UseTerms terms =
+                    season.shelf().labels().terms(product, trip.field().crop()).orElse(null);
             if (terms == null) {
-                find(Weight.LOOK_UP, "What the label of " + product + " asks beyond its rate has not been read.", "its label");
+                find(
+                        Weight.LOOK_UP,
+                        "What the label of " + product + " asks beyond its rate has not been read.",
+                        "its label");
                 unread = true;
                 continue;
             }
@@ -680,7 +714,8 @@ public final class LoadCards {
         if (choices.stream().noneMatch(LoadCard.NozzleChoice::fits)) {
             find(
                     Weight.MIND,
-                    "No nozzle on file gives " + Numbers.plain(carrier) + " gal/ac at " + Numbers.plain(driven.speedMph())
+                    "No nozzle on file gives " + Numbers.plain(carrier) + " gal/ac at "
+                            + Numbers.plain(driven.speedMph())
                             + " mph in a droplet class that all labels allow: change speed, volume or nozzle.",
                     "sheet nozzles");
         }
@@ -733,11 +768,21 @@ public final class LoadCards {
         }
         if (found.compareTo(limits.finest()) < 0) {
             return new LoadCard.NozzleChoice(
-                    name, size, psi, found, false, "finer than " + limits.finest().word());
+                    name,
+                    size,
+                    psi,
+                    found,
+                    false,
+                    "finer than " + limits.finest().word());
         }
         if (found.compareTo(limits.coarsest()) > 0) {
             return new LoadCard.NozzleChoice(
-                    name, size, psi, found, false, "coarser than " + limits.coarsest().word());
+                    name,
+                    size,
+                    psi,
+                    found,
+                    false,
+                    "coarser than " + limits.coarsest().word());
         }
         List<Nozzle> allowed = chart.stream()
                 .filter(line -> line.droplets().compareTo(limits.finest()) >= 0
@@ -751,7 +796,8 @@ public final class LoadCards {
                 psi,
                 found,
                 true,
-                "allowed from " + mph(slow, rated, carrier, spacing) + " to " + mph(fast, rated, carrier, spacing) + " mph");
+                "allowed from " + mph(slow, rated, carrier, spacing) + " to " + mph(fast, rated, carrier, spacing)
+                        + " mph");
     }
 
     private static String mph(double psi, double rated, double carrier, double spacing) {
@@ -791,12 +837,17 @@ public final class LoadCards {
         for (Pass pass : trip.passes()) {
             Amount rate = pass.rate();
             String product = pass.product();
-            if (!trip.granules() || rate == null || product == null || rate.unit().dimension() != Dimension.MASS) {
+            if (!trip.granules()
+                    || rate == null
+                    || product == null
+                    || rate.unit().dimension() != Dimension.MASS) {
                 continue;
             }
             for (double row : ROWS_IN) {
                 rates.add(new LoadCard.RowRate(
-                        product, row, RowGranules.ozPer1000Feet(rate.in(FarmUnit.LB).value(), row)));
+                        product,
+                        row,
+                        RowGranules.ozPer1000Feet(rate.in(FarmUnit.LB).value(), row)));
             }
         }
         return rates;
@@ -837,7 +888,10 @@ public final class LoadCards {
                     .map(UseTerms::reentryHours)
                     .orElse(null);
             if (hours == null) {
-                find(Weight.LOOK_UP, "The restricted-entry interval of " + product + " has not been read.", "its label");
+                find(
+                        Weight.LOOK_UP,
+                        "The restricted-entry interval of " + product + " has not been read.",
+                        "its label");
                 longest = null;
             } else if (longest != null) {
                 longest = Math.max(longest, hours);
@@ -864,25 +918,25 @@ public final class LoadCards {
             double rinse = known.tankGal() * RINSE_SHARE;
             lines.add("Three rinses of " + Numbers.fixed(rinse, 0) + " gal each leave 1 part in "
                     + Numbers.fixed(Math.rint(1 / JarTest.leftAfter(residue, rinse, 3) / 10) * 10, 0) + " of what "
-                    + Numbers.plain(residue) + " gal held; flush boom ends, screens and lines each time. Never mix bleach with"
+                    + Numbers.plain(residue)
+                    + " gal held; flush boom ends, screens and lines each time. Never mix bleach with"
                     + " ammonia.");
         }
         return lines;
     }
 
     private String sentence(LoadCard.@Nullable Loads loads, List<Finding> sorted) {
-        String barred = sorted.stream().anyMatch(one -> one.weight() == Weight.BARRED)
-                ? "Barred: do not mix. "
-                : "";
+        String barred = sorted.stream().anyMatch(one -> one.weight() == Weight.BARRED) ? "Barred: do not mix. " : "";
         if (trip.granules()) {
             return barred + "Granules with the planter on " + acres(trip.acres()) + " ac.";
         }
         if (loads == null) {
-            return barred + "Loads are unknown: " + sorted.stream()
-                    .filter(one -> one.weight() == Weight.LOOK_UP)
-                    .map(Finding::says)
-                    .findFirst()
-                    .orElse("something is not on file.");
+            return barred + "Loads are unknown: "
+                    + sorted.stream()
+                            .filter(one -> one.weight() == Weight.LOOK_UP)
+                            .map(Finding::says)
+                            .findFirst()
+                            .orElse("something is not on file.");
         }
         String full = loads.full() == 0
                 ? ""
@@ -891,8 +945,8 @@ public final class LoadCards {
                         + (loads.full() == 1 ? "" : " each");
         String last = loads.lastAcres() == 0
                 ? ""
-                : (full.isEmpty() ? "One load of " : ", and a last one of ") + Numbers.fixed(loads.lastGal(), 0) + " gal on "
-                        + acres(loads.lastAcres()) + " ac";
+                : (full.isEmpty() ? "One load of " : ", and a last one of ") + Numbers.fixed(loads.lastGal(), 0)
+                        + " gal on " + acres(loads.lastAcres()) + " ac";
         return barred + full + last + ".";
     }
 

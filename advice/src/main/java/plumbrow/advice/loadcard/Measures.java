@@ -73,7 +73,8 @@ final class Measures {
         double rest = Math.max(0, amount.value() - full * per);
         rest = Math.rint(rest / mark) * mark;
         String first = packed
-                ? Numbers.fixed(full, 0) + " × " + text(whole.value()) + " " + whole.unit().symbol()
+                ? Numbers.fixed(full, 0) + " × " + text(whole.value()) + " "
+                        + whole.unit().symbol()
                 : Numbers.fixed(full, 0) + " " + big.symbol();
         String last = text(rest) + " " + amount.unit().symbol();
         return full == 0 ? last : rest == 0 ? first : first + " + " + last;

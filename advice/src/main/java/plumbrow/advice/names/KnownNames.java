@@ -69,8 +69,14 @@ public final class KnownNames {
     }
 
     private static List<String> all(Season season, String sheet, String key, String within) {
-        return named(season, sheet, key, named -> within.isEmpty() || named.within().equals(within)
-                || named.field().equals(within) || named.product().equals(within));
+        return named(
+                season,
+                sheet,
+                key,
+                named -> within.isEmpty()
+                        || named.within().equals(within)
+                        || named.field().equals(within)
+                        || named.product().equals(within));
     }
 
     private static List<String> named(Season season, String sheet, String key, Predicate<Named> which) {
@@ -86,9 +92,7 @@ public final class KnownNames {
 
     private static List<String> joined(Collection<String> first, Collection<String> then) {
         Set<String> there = first.stream().map(KnownNames::plain).collect(Collectors.toSet());
-        return Stream.concat(
-                        first.stream(),
-                        sorted(then).stream().filter(name -> !there.contains(plain(name))))
+        return Stream.concat(first.stream(), sorted(then).stream().filter(name -> !there.contains(plain(name))))
                 .toList();
     }
 

@@ -68,8 +68,8 @@ import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.Setback;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.SpecialLabel;
-import plumbrow.advice.shelf.Trait;
 import plumbrow.advice.shelf.ToleranceRule;
+import plumbrow.advice.shelf.Trait;
 import plumbrow.advice.shelf.UseTerms;
 import plumbrow.advice.stand.StandCount;
 import plumbrow.advice.tank.Addition;
@@ -124,7 +124,9 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
                 .of("farm", FARM, Field::farm)
                 .of("county", COUNTY, Field::county, "state", Field::state);
         Table<CropYear> history = new Table<>(all, "history", Season::history, CropYear::field, one -> "");
-        history.of("field", FIELD, CropYear::field).of("crop", CROP, CropYear::crop).free("herbicide_traits");
+        history.of("field", FIELD, CropYear::field)
+                .of("crop", CROP, CropYear::crop)
+                .free("herbicide_traits");
 
         Table<InsectPressure> insects =
                 new Table<>(all, "insects", from -> from.pests().insects(), InsectPressure::field, one -> "");
@@ -234,12 +236,9 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
         Table<ToleranceRule> tolerances = new Table<>(
                 all, "tolerances", from -> from.shelf().labels().tolerances(), one -> "", ToleranceRule::product);
         tolerances.of("product", PRODUCT, ToleranceRule::product).free("trait").free("source");
-        Table<LabelLimit> labelLimits =
-                new Table<>(all, "label_limits", from -> from.shelf().labels().limits(), one -> "", LabelLimit::product);
-        labelLimits
-                .of("product", PRODUCT, LabelLimit::product)
-                .free("value")
-                .free("source");
+        Table<LabelLimit> labelLimits = new Table<>(
+                all, "label_limits", from -> from.shelf().labels().limits(), one -> "", LabelLimit::product);
+        labelLimits.of("product", PRODUCT, LabelLimit::product).free("value").free("source");
     }
 
     private static void ground(List<NameColumn> all) {
@@ -311,22 +310,22 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
     }
 
     private static void tank(List<NameColumn> all) {
-        Table<Sprayer> sprayers = new Table<>(
-                all, "sprayers", from -> from.work().means().tank().sprayers(), one -> "", one -> "");
+        Table<Sprayer> sprayers =
+                new Table<>(all, "sprayers", from -> from.work().means().tank().sprayers(), one -> "", one -> "");
         sprayers.of("farm", FARM, Sprayer::farm)
                 .of("machine", MACHINE, Sprayer::machine, "farm", Sprayer::farm)
                 .free("source");
         Table<Nozzle> nozzles =
                 new Table<>(all, "nozzles", from -> from.work().means().tank().nozzles(), one -> "", one -> "");
         nozzles.of("farm", FARM, Nozzle::farm).free("nozzle").free("source");
-        Table<MixCare> mixing = new Table<>(
-                all, "mixing", from -> from.work().means().tank().mixing(), one -> "", MixCare::product);
+        Table<MixCare> mixing =
+                new Table<>(all, "mixing", from -> from.work().means().tank().mixing(), one -> "", MixCare::product);
         mixing.of("product", PRODUCT, MixCare::product)
                 .free("order")
                 .free("clean_out")
                 .free("source");
-        Table<WaterTest> water =
-                new Table<>(all, "water_tests", from -> from.work().means().tank().water(), one -> "", one -> "");
+        Table<WaterTest> water = new Table<>(
+                all, "water_tests", from -> from.work().means().tank().water(), one -> "", one -> "");
         water.of("farm", FARM, WaterTest::farm).free("source");
         Table<Addition> additions = new Table<>(
                 all,
@@ -340,11 +339,7 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
                 .of("addition", PRODUCT, Addition::addition)
                 .free("source");
         Table<HourLimit> hours = new Table<>(
-                all,
-                "hour_limits",
-                from -> from.work().means().tank().limits(),
-                one -> "",
-                one -> text(one.product()));
+                all, "hour_limits", from -> from.work().means().tank().limits(), one -> "", one -> text(one.product()));
         hours.of("product", PRODUCT, one -> text(one.product())).free("source");
     }
 

@@ -102,8 +102,10 @@ final class SearchRoom {
                     .toList();
             program.passes().stream()
                     .filter(pass -> Pairings.searched(season, pass) && pass.trigger() != null)
-                    .forEach(pass -> notTried.add(pass.product() + " after scouting, as in '" + program.name()
-                            + "': the search plans passes that are made in any case. That program is compared as it stands."));
+                    .forEach(
+                            pass -> notTried.add(
+                                    pass.product() + " after scouting, as in '" + program.name()
+                                            + "': the search plans passes that are made in any case. That program is compared as it stands."));
             List<Object> alike = new ArrayList<>(List.of(program.refuge()));
             List<Pass> numbered = new ArrayList<>();
             List<TillageWork> works = new ArrayList<>();

@@ -16,8 +16,7 @@ import plumbrow.advice.field.Crop;
  * @param value what the kind asks for: a day as "06-12", a number, names parted by semicolons, or words
  * @param source the page of the label
  */
-public record LabelLimit(
-        String product, @Nullable Crop crop, Kind kind, String value, String source) {
+public record LabelLimit(String product, @Nullable Crop crop, Kind kind, String value, String source) {
 
     /** A day of the year as "06-12". */
     public static Optional<MonthDay> dayOfYear(String text) {

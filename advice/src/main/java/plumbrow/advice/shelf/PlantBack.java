@@ -38,9 +38,7 @@ public record PlantBack(
         }
         List<PlantBack> wider = where(ofProduct, row -> CropName.kindOf(crop, row.nextCrop));
         return wider.isEmpty()
-                ? where(
-                        ofProduct,
-                        row -> CropName.same(row.nextCrop, ANY_OTHER) || CropName.kindOf(row.nextCrop, crop))
+                ? where(ofProduct, row -> CropName.same(row.nextCrop, ANY_OTHER) || CropName.kindOf(row.nextCrop, crop))
                 : wider;
     }
 

@@ -13,8 +13,7 @@ public record TankBook(
         List<Addition> additions,
         List<HourLimit> limits) {
     /** Nothing entered. */
-    public static final TankBook NONE =
-            new TankBook(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+    public static final TankBook NONE = new TankBook(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     public TankBook {
         sprayers = List.copyOf(sprayers);
@@ -42,9 +41,7 @@ public record TankBook(
 
     /** The latest test of a farm's water. */
     public Optional<WaterTest> water(String farm) {
-        return water.stream()
-                .filter(one -> one.farm().equals(farm))
-                .max(Comparator.comparing(WaterTest::tested));
+        return water.stream().filter(one -> one.farm().equals(farm)).max(Comparator.comparing(WaterTest::tested));
     }
 
     /** What goes into the tank with a product on a field: its own lines before those for all fields. */

@@ -109,7 +109,8 @@ public final class Days {
         waits(field, of.waits());
         String name = chosen.apply(field);
         season.programs(field.name()).stream()
-                .filter(program -> name == null ? program.baseline() : program.name().equals(name))
+                .filter(program ->
+                        name == null ? program.baseline() : program.name().equals(name))
                 .findFirst()
                 .ifPresent(program -> {
                     due(field, program, name != null, of.due());
@@ -132,8 +133,8 @@ public final class Days {
         Fulfilled fulfilled = Fulfilled.of(program, DoneWork.thisSeason(season, field));
         for (SprayTrip trip : SprayTrip.of(season, field, program)) {
             LocalDate planned = trip.date();
-            boolean done = trip.passes().stream()
-                    .allMatch(pass -> fulfilled.done().containsKey(pass.number()));
+            boolean done =
+                    trip.passes().stream().allMatch(pass -> fulfilled.done().containsKey(pass.number()));
             if (planned != null && !done && near(planned, LOOK_BACK_DAYS)) {
                 due.add(trip(trip, planned, decided));
             }
@@ -183,14 +184,15 @@ public final class Days {
     private Today.Due trip(SprayTrip trip, LocalDate planned, boolean decided) {
         Field field = trip.field();
         // What shares the tank moves with its first pass, so one asks for all.
-        List<Window> windows = LawfulWindows.of(
-                season, field, trip.program(), trip.passes().get(0), day, day.plusDays(WINDOW_DAYS));
+        List<Window> windows =
+                LawfulWindows.of(season, field, trip.program(), trip.passes().get(0), day, day.plusDays(WINDOW_DAYS));
         Optional<Window> now = windows.stream()
                 .filter(window -> !window.from().isAfter(day) && !window.to().isBefore(day))
                 .min(Comparator.comparingInt(window -> order(window.standing())));
         Standing standing = now.map(Window::standing).orElse(Standing.CLEAR);
         LocalDate last = windows.stream()
-                .filter(window -> window.standing() == Standing.BARRED && window.from().isAfter(day))
+                .filter(window ->
+                        window.standing() == Standing.BARRED && window.from().isAfter(day))
                 .map(window -> window.from().minusDays(1))
                 .min(Comparator.naturalOrder())
                 .orElse(null);
@@ -217,9 +219,14 @@ public final class Days {
                 job == null ? null : Integer.valueOf((int) job.fit()),
                 job == null ? null : Integer.valueOf((int) job.count(SprayHour.Standing.UNKNOWN)),
                 !trip.sprayed() ? "" : hours == null ? "hours unknown: no hourly weather on file" : when(hours, job),
-                hours == null || hours.odds() == null || hours.odds().years().isEmpty() ? "" : hours.odds().words(),
+                hours == null || hours.odds() == null || hours.odds().years().isEmpty()
+                        ? ""
+                        : hours.odds().words(),
                 hours == null
-                        ? trip.machines(season).stream().map(one -> one.name()).findFirst().orElse(null)
+                        ? trip.machines(season).stream()
+                                .map(one -> one.name())
+                                .findFirst()
+                                .orElse(null)
                         : hours.machine(),
                 hours == null ? null : hours.neededHours());
     }
@@ -240,8 +247,8 @@ public final class Days {
     private @Nullable TripHours hours(SprayTrip trip, @Nullable LocalDate last) {
         LocalDate until = last == null ? day.plusDays(LOOK_AHEAD_DAYS) : last;
         return weather.apply(trip.field())
-                .flatMap(file -> TripHours.of(
-                        season, trip, file, new HoursAsked(day, day, null, day, until, Practice.DEFAULT)))
+                .flatMap(file ->
+                        TripHours.of(season, trip, file, new HoursAsked(day, day, null, day, until, Practice.DEFAULT)))
                 .orElse(null);
     }
 
@@ -260,7 +267,8 @@ public final class Days {
     /** What the log leaves to be waited for on the day: restricted entry and rain-free hours, at the latest. */
     private void waits(Field field, List<Today.Wait> waits) {
         for (Done done : season.work().log(field.name())) {
-            UseTerms terms = season.shelf().labels().terms(done.product(), field.crop()).orElse(null);
+            UseTerms terms =
+                    season.shelf().labels().terms(done.product(), field.crop()).orElse(null);
             Integer reentry = terms == null ? null : terms.reentryHours();
             if (done.date().isAfter(day) || done.date().isBefore(day.minusDays(7))) {
                 continue;
@@ -323,9 +331,8 @@ public final class Days {
 
     private static String sentence(List<Today.Due> due, List<Today.Wait> waits) {
         List<Today.Due> all = due.stream().filter(Today.Due::sprayed).toList();
-        List<Today.Due> sprays = all.stream()
-                .filter(one -> one.standing() != Standing.BARRED)
-                .toList();
+        List<Today.Due> sprays =
+                all.stream().filter(one -> one.standing() != Standing.BARRED).toList();
         List<Today.Due> go = sprays.stream().filter(Today.Due::canGo).toList();
         long closing = sprays.stream()
                 .filter(one -> one.daysLeft() != null && one.daysLeft() <= 5)
@@ -349,7 +356,9 @@ public final class Days {
         int barred = all.size() - sprays.size();
         if (barred > 0) {
             first += (first.isEmpty() ? "" : " ")
-                    + (barred == 1 ? "One planned spray is barred that day." : barred + " planned sprays are barred that day.");
+                    + (barred == 1
+                            ? "One planned spray is barred that day."
+                            : barred + " planned sprays are barred that day.");
         }
         String close = closing == 0
                 ? ""
@@ -361,6 +370,10 @@ public final class Days {
                 .map(Today.Wait::field)
                 .distinct()
                 .count();
-        return first + close + (kept == 0 ? "" : kept == 1 ? " Nobody goes into one field." : " Nobody goes into " + kept + " fields.");
+        return first
+                + close
+                + (kept == 0
+                        ? ""
+                        : kept == 1 ? " Nobody goes into one field." : " Nobody goes into " + kept + " fields.");
     }
 }

@@ -87,5 +87,10 @@ public record Today(
     public record Wait(String field, String what, String until, String why) {}
 
     /** What a sprayer has before it: hours of what is due, and its fit hours that day; null where not known. */
-    public record OfMachine(String farm, String machine, int trips, double neededHours, @Nullable Integer fitHours) {}
+    public record OfMachine(
+            String farm,
+            String machine,
+            int trips,
+            double neededHours,
+            @Nullable Integer fitHours) {}
 }

@@ -22,7 +22,11 @@ import plumbrow.advice.season.Season;
  * @param passes in the order of the program, one at least
  * @param plan how they are put on; null where nobody planned it
  */
-public record SprayTrip(Field field, Program program, List<Pass> passes, @Nullable SprayPlan plan) {
+public record SprayTrip(
+        Field field,
+        Program program,
+        List<Pass> passes,
+        @Nullable SprayPlan plan) {
     public SprayTrip {
         passes = List.copyOf(passes);
     }
@@ -77,7 +81,8 @@ public record SprayTrip(Field field, Program program, List<Pass> passes, @Nullab
     /** Whether it goes through the air, so that wind and droplets matter; not known counts as yes. */
     public boolean sprayed() {
         SprayPlan how = plan;
-        return !granules() && (how == null || how.method() == null || how.method().sprayed());
+        return !granules()
+                && (how == null || how.method() == null || how.method().sprayed());
     }
 
     /** Whether it goes on leaves: not where the plan says that no weed stands and the crop is not up. */

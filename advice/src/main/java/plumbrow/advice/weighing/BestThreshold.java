@@ -26,7 +26,8 @@ record BestThreshold(double threshold, double usdPerAcre, double alwaysUsdPerAcr
      * @param trigger its place among the triggers of the program
      * @param columns the draws of each input, by its place
      */
-    static BestThreshold of(FieldModel model, SeasonLoads loads, ProgramModel program, int trigger, double[][] columns) {
+    static BestThreshold of(
+            FieldModel model, SeasonLoads loads, ProgramModel program, int trigger, double[][] columns) {
         int draws = columns[model.yield()].length;
         Kernel kernel = new Kernel(model, loads);
         double[] always = margins(kernel, program.withThreshold(trigger, 0), columns, draws);
@@ -53,8 +54,7 @@ record BestThreshold(double threshold, double usdPerAcre, double alwaysUsdPerAcr
             }
         }
         double all = SortedDraws.mean(gain);
-        return new BestThreshold(
-                best, Math.max(0, (most - entered) / draws), all - entered / draws, -entered / draws);
+        return new BestThreshold(best, Math.max(0, (most - entered) / draws), all - entered / draws, -entered / draws);
     }
 
     private static double[] margins(Kernel kernel, ProgramModel program, double[][] columns, int draws) {

@@ -259,8 +259,7 @@ final class Kernel {
         }
     }
 
-    private static void waiting(
-            List<Term> terms, double[] made, double[][] columns, int from, int to, double[] left) {
+    private static void waiting(List<Term> terms, double[] made, double[][] columns, int from, int to, double[] left) {
         for (int i = from; i < to; i++) {
             double taken = 0;
             for (Term term : terms) {

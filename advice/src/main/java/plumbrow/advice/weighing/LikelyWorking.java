@@ -76,7 +76,8 @@ final class LikelyWorking {
                 : trigger.scouting().unit();
         working.step(
                 "count of " + trigger.insect().name() + " before " + trigger.product(),
-                plain(at[trigger.insect().pressure()]) + " " + trigger.insect().measure().unit()
+                plain(at[trigger.insect().pressure()]) + " "
+                        + trigger.insect().measure().unit()
                         + (trigger.before().isEmpty() ? "" : " × what passes before it leave")
                         + (trigger.scouting().countPerPressure() == 1
                                 ? ""

@@ -33,7 +33,8 @@ public record NextInputs(List<NextInput> inputs, String says) {
         NextInput first = inputs.get(0);
         return new NextInputs(
                 inputs,
-                "Most is to be gained by knowing this: " + first.asks() + " Up to " + Numbers.dollars(first.usdPerAcre(), 2)
-                        + "/ac, " + Numbers.dollars(first.usdField(), 0) + " for the field. Values don’t add up.");
+                "Most is to be gained by knowing this: " + first.asks() + " Up to "
+                        + Numbers.dollars(first.usdPerAcre(), 2) + "/ac, " + Numbers.dollars(first.usdField(), 0)
+                        + " for the field. Values don’t add up.");
     }
 }

@@ -316,7 +316,9 @@ final class NextWorth {
         worths.forEach((wait, worth) -> {
             Set<String> first = asks.getOrDefault(wait, Set.of());
             String more = first.size() > 1 ? " (and " + (first.size() - 1) + " more there)" : "";
-            String ask = first.isEmpty() ? "look it up" : firstSentence(first.iterator().next());
+            String ask = first.isEmpty()
+                    ? "look it up"
+                    : firstSentence(first.iterator().next());
             all.add(input(
                     "look up: " + wait.about(),
                     NextInput.Kind.LOOK_UP,

@@ -58,7 +58,17 @@ record ProgramModel(
 
     ProgramModel withLater(double[] usdPerAcre) {
         return new ProgramModel(
-                program, costUsdPerAcre, costs, lots, insects, weeds, injuries, delayDays, triggers, season, usdPerAcre);
+                program,
+                costUsdPerAcre,
+                costs,
+                lots,
+                insects,
+                weeds,
+                injuries,
+                delayDays,
+                triggers,
+                season,
+                usdPerAcre);
     }
 
     /** The same program for every so manieth draw. */
@@ -114,11 +124,12 @@ record ProgramModel(
         List<CostLine> lines = new ArrayList<>(costs);
         for (Trigger trigger : triggers) {
             double chance = trigger.chance(columns);
-            trigger.costs().forEach(line -> lines.add(new CostLine(
-                    line.kind(),
-                    line.label(),
-                    line.arithmetic() + " × made in " + Odds.words(chance),
-                    line.usdPerAcre() * chance)));
+            trigger.costs()
+                    .forEach(line -> lines.add(new CostLine(
+                            line.kind(),
+                            line.label(),
+                            line.arithmetic() + " × made in " + Odds.words(chance),
+                            line.usdPerAcre() * chance)));
         }
         return lines;
     }

@@ -80,7 +80,9 @@ final class ProgramModels {
         List<Pass> waiting =
                 passes.stream().filter(pass -> pass.trigger() != null).toList();
         List<CostLine> costs = ProgramCosts.of(
-                season, program, passes.stream().filter(pass -> pass.trigger() == null).toList());
+                season,
+                program,
+                passes.stream().filter(pass -> pass.trigger() == null).toList());
         costs.addAll(triggers.scouting(waiting));
         return new ProgramModel(
                 planned,
@@ -89,7 +91,9 @@ final class ProgramModels {
                         .sum(),
                 costs,
                 lots(program),
-                pressures.stream().map(insect -> against(insect, passes, waiting)).toList(),
+                pressures.stream()
+                        .map(insect -> against(insect, passes, waiting))
+                        .toList(),
                 weeds(passes, waiting),
                 injuries(program, passes, waiting),
                 passes.stream()
@@ -316,13 +320,7 @@ final class ProgramModels {
                 List<Control> known = season.shelf().controls(pass.product(), pest);
                 if (!known.isEmpty()) {
                     cuts.add(ControlAtRate.cut(
-                            pass,
-                            known,
-                            spread.apply(pass),
-                            field.name(),
-                            variables,
-                            cautions,
-                            waiting.indexOf(pass)));
+                            pass, known, spread.apply(pass), field.name(), variables, cautions, waiting.indexOf(pass)));
                 }
             }
         }

@@ -42,8 +42,15 @@ record Tellable(String id, double told, double toldOfOwn, String asks, String wh
                     "How much node injury did roots show here last July?",
                     "ten roots dug and washed in July; own records",
                     75),
-            new Tellable("pressure: ", 0.6, 0.25, "What does scouting find of %s?", "scouting ten places of the field", 30),
-            new Tellable("density: ", 0.6, 0.3, "How many plants of %s stand before spraying?", "ten frames on a walk in May", 30),
+            new Tellable(
+                    "pressure: ", 0.6, 0.25, "What does scouting find of %s?", "scouting ten places of the field", 30),
+            new Tellable(
+                    "density: ",
+                    0.6,
+                    0.3,
+                    "How many plants of %s stand before spraying?",
+                    "ten frames on a walk in May",
+                    30),
             new Tellable(
                     "trait works: ",
                     RIGHT,
@@ -61,7 +68,9 @@ record Tellable(String id, double told, double toldOfOwn, String asks, String wh
     /** What can be told of an input; empty where nobody can tell anything before the season. */
     static Optional<Tellable> of(Variable input) {
         return ALL.stream()
-                .filter(one -> one.id.endsWith(" ") ? input.id().startsWith(one.id) : input.id().equals(one.id))
+                .filter(one -> one.id.endsWith(" ")
+                        ? input.id().startsWith(one.id)
+                        : input.id().equals(one.id))
                 .filter(one -> one.share(input) > 0)
                 .findFirst();
     }

@@ -53,7 +53,8 @@ final class Telling {
             return aboutEqual().orElseThrow().says() + leadingWaits(advised);
         }
         if (!advised.baseline()) {
-            return "Take " + advised.name() + waits(advised) + ". Against " + baseline().name() + " it " + gain(advised) + ".";
+            return "Take " + advised.name() + waits(advised) + ". Against "
+                    + baseline().name() + " it " + gain(advised) + ".";
         }
         if (choice.rival() < 0) {
             return "Stay with " + advised.name() + waits(advised)

@@ -36,12 +36,7 @@ final class TriggerReader {
     private final List<String> cautions;
 
     TriggerReader(
-            Season season,
-            Field field,
-            Farm farm,
-            Variables variables,
-            List<Insect> pressures,
-            List<String> cautions) {
+            Season season, Field field, Farm farm, Variables variables, List<Insect> pressures, List<String> cautions) {
         this.season = season;
         this.field = field;
         this.farm = farm;
@@ -127,7 +122,9 @@ final class TriggerReader {
                 sample.map(taken -> taken.spread() / Math.sqrt(taken.size()) * scouting.countPerPressure())
                         .orElse(0.0),
                 costs,
-                costs.stream().mapToDouble(line -> line.operatorUsdPerAcre(farm)).sum(),
+                costs.stream()
+                        .mapToDouble(line -> line.operatorUsdPerAcre(farm))
+                        .sum(),
                 pass.delayDays() * pass.sharePct() / 100);
     }
 
@@ -152,8 +149,8 @@ final class TriggerReader {
 
     private Optional<ScoutingSample> sample(String insect) {
         return season.pests().insects().stream()
-                .filter(pressure ->
-                        pressure.field().equals(field.name()) && pressure.insect().equals(insect))
+                .filter(pressure -> pressure.field().equals(field.name())
+                        && pressure.insect().equals(insect))
                 .findFirst()
                 .flatMap(pressure -> Optional.ofNullable(pressure.sample()));
     }

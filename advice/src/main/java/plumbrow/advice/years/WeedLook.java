@@ -65,7 +65,9 @@ final class WeedLook {
                 ? List.of()
                 : working(
                         with,
-                        first.ratedOnSusceptible() ? Set.of() : resisted(season, with.get(0)).keySet());
+                        first.ratedOnSusceptible()
+                                ? Set.of()
+                                : resisted(season, with.get(0)).keySet());
         groups = List.copyOf(working.subList(0, Math.min(Genotypes.MOST_GENES, working.size())));
         left = List.copyOf(working.subList(groups.size(), working.size()));
         for (ProgramYears program : with) {
@@ -89,7 +91,8 @@ final class WeedLook {
                     Arrays.fill(typed, pct == null ? 1 : pct / 100);
                     known.merge(
                             ProductGroups.today(one.group()),
-                            program.drawn(FieldSeason.resistant(weed, one.group())).orElse(typed),
+                            program.drawn(FieldSeason.resistant(weed, one.group()))
+                                    .orElse(typed),
                             WeedLook::larger);
                 });
         return known;
@@ -107,8 +110,9 @@ final class WeedLook {
         double[] frequency = draws.of(name, Assumption.HERBICIDE_GENE);
         if (resistant != null && life != null) {
             double inbreeding = life.selfing() / (2 - life.selfing());
-            double[] least =
-                    Arrays.stream(resistant).map(share -> frequency(share, inbreeding)).toArray();
+            double[] least = Arrays.stream(resistant)
+                    .map(share -> frequency(share, inbreeding))
+                    .toArray();
             frequency = larger(frequency, least);
         }
         return new Gene(

@@ -94,7 +94,8 @@ class AskingTest {
         assertThat(Questions.all()).hasSize(8).allSatisfy(question -> {
             assertThat(question.boxes()).hasSizeLessThanOrEqualTo(Question.MOST_SEEN + 3);
             assertThat(question.boxes().stream().map(Box::id)).doesNotHaveDuplicates();
-            assertThat(question.typical(question.read(Map.of("state", "IA"), MARCH), MARCH).keySet())
+            assertThat(question.typical(question.read(Map.of("state", "IA"), MARCH), MARCH)
+                            .keySet())
                     .as(question.id() + ": every number that is left empty says what stands there")
                     .containsAll(question.boxes().stream()
                             .filter(box -> box.range() != null && !box.id().equals("payment"))
@@ -110,7 +111,9 @@ class AskingTest {
         Question question = question("insecticide");
         AskedSeason asked = question.season(question.read(typed, MARCH), MARCH);
         FieldAdvice own = Adviser.adviseField(
-                asked.season(), asked.field(), WeighingOptions.DEFAULT.withDraws(FEW).asIfAllLookedUp());
+                asked.season(),
+                asked.field(),
+                WeighingOptions.DEFAULT.withDraws(FEW).asIfAllLookedUp());
         AskAnswer answer = Asking.answer(question, typed, MARCH, FEW);
         assertThat(answer.advice()).isEqualTo(own);
         for (WeighedProgram weighed : answer.advice().programs()) {
@@ -126,21 +129,27 @@ class AskingTest {
     @Test
     void unknownStaysUnknown() {
         AskAnswer answer = ask("insecticide", "state", "IA", "trait", "none");
-        assertThat(answer.advice().program("Full rate").orElseThrow().standing()).isEqualTo(Standing.UNKNOWN);
-        assertThat(answer.notLookedUp()).contains("nothing here is cleared for use", "label or tag of Soil insecticide");
+        assertThat(answer.advice().program("Full rate").orElseThrow().standing())
+                .isEqualTo(Standing.UNKNOWN);
+        assertThat(answer.notLookedUp())
+                .contains("nothing here is cleared for use", "label or tag of Soil insecticide");
         Season season = season("insecticide", Map.of("state", "IA", "trait", "none"));
-        FieldAdvice strict = Adviser.adviseField(
-                season, season.fields().get(0), WeighingOptions.DEFAULT.withDraws(FEW));
-        assertThat(strict.advised()).as("the season's own advice never takes an unknown").isNotIn("Half rate", "Full rate");
+        FieldAdvice strict =
+                Adviser.adviseField(season, season.fields().get(0), WeighingOptions.DEFAULT.withDraws(FEW));
+        assertThat(strict.advised())
+                .as("the season's own advice never takes an unknown")
+                .isNotIn("Half rate", "Full rate");
     }
 
     @Test
     void whatALabelForbidsIsBarredAndNeverLeads() {
         AskAnswer answer = ask("rate", "state", "IA", "less", "yes", "post", "150", "density", "0.5");
-        assertThat(answer.advice().program("Half rate").orElseThrow().standing()).isEqualTo(Standing.BARRED);
+        assertThat(answer.advice().program("Half rate").orElseThrow().standing())
+                .isEqualTo(Standing.BARRED);
         assertThat(answer.advice().advised()).isEqualTo("Full rate");
         AskAnswer forbidden = ask("saved-seed", "state", "IA", "right", "forbidden");
-        assertThat(forbidden.advice().program("Saved seed").orElseThrow().standing()).isEqualTo(Standing.BARRED);
+        assertThat(forbidden.advice().program("Saved seed").orElseThrow().standing())
+                .isEqualTo(Standing.BARRED);
         assertThat(forbidden.sentence()).contains("Buy seed");
     }
 
@@ -183,13 +192,15 @@ class AskingTest {
     @Test
     void whatIsTypicalSaysSoInTheSeasonAndWhatWasToldDoesNot() {
         Season typical = season("insecticide", Map.of("state", "IL"));
-        assertThat(typical.assumptions()).allSatisfy(line -> assertThat(TypicalValue.marked(line.source()))
-                .as(line.quantity() + ": " + line.source())
-                .isTrue());
+        assertThat(typical.assumptions())
+                .allSatisfy(line -> assertThat(TypicalValue.marked(line.source()))
+                        .as(line.quantity() + ": " + line.source())
+                        .isTrue());
         Season told = season("insecticide", Map.of("state", "IL", "price", "$4.10", "yield", "225", "cost", "19"));
         assertThat(source(told, AssumptionQuantity.PRICE)).startsWith("price told");
         assertThat(source(told, AssumptionQuantity.YIELD)).startsWith("level told");
-        assertThat(told.shelf().product("Soil insecticide").orElseThrow().source()).isEqualTo(Draft.TOLD);
+        assertThat(told.shelf().product("Soil insecticide").orElseThrow().source())
+                .isEqualTo(Draft.TOLD);
     }
 
     private static String source(Season season, AssumptionQuantity quantity) {
@@ -207,20 +218,29 @@ class AskingTest {
         AssumptionLine own = new AssumptionLine(
                 Crop.CORN, null, AssumptionQuantity.PRICE, new Distribution.Fixed(3.33), "the elevator’s board");
         AssumptionLine typical = new AssumptionLine(
-                Crop.CORN, null, AssumptionQuantity.YIELD, new Distribution.Fixed(99), TypicalValue.MARK + ": kept once");
+                Crop.CORN,
+                null,
+                AssumptionQuantity.YIELD,
+                new Distribution.Fixed(99),
+                TypicalValue.MARK + ": kept once");
         Question knowing = plain.knowing(List.of(own, typical));
         Map<String, String> nothing = Map.of("state", "IA");
         Season season = knowing.season(knowing.read(nothing, MARCH), MARCH).season();
         assertThat(source(season, AssumptionQuantity.PRICE)).isEqualTo("your book’s assumptions: the elevator’s board");
-        assertThat(source(season, AssumptionQuantity.YIELD)).as("a kept typical value is none of the book's own").contains("NASS");
+        assertThat(source(season, AssumptionQuantity.YIELD))
+                .as("a kept typical value is none of the book's own")
+                .contains("NASS");
         assertThat(knowing.typical(knowing.read(nothing, MARCH), MARCH)).containsEntry("price", "3.33");
         assertThat(knowing.own(knowing.read(nothing, MARCH))).containsExactly("price");
-        Season told = knowing.season(knowing.read(Map.of("state", "IA", "price", "5"), MARCH), MARCH).season();
+        Season told = knowing.season(knowing.read(Map.of("state", "IA", "price", "5"), MARCH), MARCH)
+                .season();
         assertThat(source(told, AssumptionQuantity.PRICE)).startsWith("price told");
         assertThat(Asking.next(knowing, nothing, MARCH, FEW).inputs().stream().map(NextInput::input))
                 .doesNotContain("box: price", "price");
         Map<String, String> soybeans = Map.of("state", "IA", "crop", "soybean");
-        assertThat(knowing.own(knowing.read(soybeans, MARCH))).as("corn's price is not soybeans'").isEmpty();
+        assertThat(knowing.own(knowing.read(soybeans, MARCH)))
+                .as("corn's price is not soybeans'")
+                .isEmpty();
     }
 
     @Test
@@ -231,7 +251,8 @@ class AskingTest {
         assertThat(answer.faults().get("trait")).contains("none, one, two");
         assertThat(answer.faults().get("injury")).contains("0 to 3 nodes");
         assertThat(answer.advice()).isEqualTo(ask("insecticide", "state", "IA").advice());
-        assertThat(ask("replant", "planted", "May the fourth").faults().get("planted")).contains("5/20");
+        assertThat(ask("replant", "planted", "May the fourth").faults().get("planted"))
+                .contains("5/20");
     }
 
     /** What is worth most comes first, nothing is worth less than asking for it, and what was told is not asked again. */
@@ -241,10 +262,12 @@ class AskingTest {
         assertThat(answer.next().inputs()).isNotEmpty();
         assertThat(answer.next().inputs().get(0).input()).isEqualTo("box: plants");
         assertThat(answer.boxes().get("box: plants")).isEqualTo("plants");
-        assertThat(answer.next().inputs()).isSortedAccordingTo((one, other) -> Double.compare(other.netUsd(), one.netUsd()));
+        assertThat(answer.next().inputs())
+                .isSortedAccordingTo((one, other) -> Double.compare(other.netUsd(), one.netUsd()));
         AskAnswer told = ask("replant", "state", "IA", "seed", "145", "yield", "210", "price", "4.5");
         assertThat(told.next().inputs().stream().map(NextInput::input))
-                .doesNotContain("price: Seed for replanting", "yield", "price", "box: seed", "box: yield", "box: price");
+                .doesNotContain(
+                        "price: Seed for replanting", "yield", "price", "box: seed", "box: yield", "box: price");
     }
 
     @Test
@@ -260,10 +283,7 @@ class AskingTest {
         AskAnswer answer = ask("insecticide", "state", "IA", "history", "third");
         assertThat(answer.next().inputs().get(0).input()).isEqualTo("box: trait");
         assertThat(answer.next().inputs().get(0).usdPerAcre()).isGreaterThan(1);
-        assertThat(ask("insecticide", "state", "IA", "history", "third", "trait", "two")
-                        .next()
-                        .inputs()
-                        .stream()
+        assertThat(ask("insecticide", "state", "IA", "history", "third", "trait", "two").next().inputs().stream()
                         .map(NextInput::input))
                 .doesNotContain("box: trait");
     }
@@ -288,8 +308,7 @@ class AskingTest {
         Season alone = keeping.alone(asked);
         FieldAdvice kept = Adviser.adviseField(
                 alone, alone.field("Church Eighty").orElseThrow(), WeighingOptions.DEFAULT.withDraws(FEW));
-        FieldAdvice before = Adviser.adviseField(
-                asked.season(), asked.field(), WeighingOptions.DEFAULT.withDraws(FEW));
+        FieldAdvice before = Adviser.adviseField(asked.season(), asked.field(), WeighingOptions.DEFAULT.withDraws(FEW));
         assertThat(kept.field().acres()).isEqualTo(80);
         for (WeighedProgram program : kept.programs()) {
             assertThat(program.meanGainUsdPerAcre())
@@ -312,7 +331,8 @@ class AskingTest {
         Season both = new Keeping("Depot", "Oakridge", "L. Brandvold", "Story").into(one, asked);
         assertThat(both.farms()).hasSize(1);
         assertThat(both.fields()).hasSize(2);
-        assertThat(both.shelf().products().stream().map(product -> product.name())).doesNotHaveDuplicates();
+        assertThat(both.shelf().products().stream().map(product -> product.name()))
+                .doesNotHaveDuplicates();
         assertThat(both.programs("Church Eighty")).isEqualTo(one.programs("Church Eighty"));
         assertThat(both.shelf().product("Soil insecticide, Depot")).isPresent();
         WeighingOptions few = WeighingOptions.DEFAULT.withDraws(FEW);
@@ -320,7 +340,8 @@ class AskingTest {
                         .programs())
                 .isEqualTo(Adviser.adviseField(one, one.field("Church Eighty").orElseThrow(), few)
                         .programs());
-        assertThat(Adviser.adviseField(both, both.field("Depot").orElseThrow(), few).programs())
+        assertThat(Adviser.adviseField(both, both.field("Depot").orElseThrow(), few)
+                        .programs())
                 .hasSize(3);
         assertThatThrownBy(() -> new Keeping("Depot", "Oakridge", "x", "Story").into(both, asked))
                 .hasMessageContaining("a field called 'Depot'");

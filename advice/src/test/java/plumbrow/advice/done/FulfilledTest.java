@@ -90,7 +90,8 @@ class FulfilledTest {
     void whatAPersonSaysItWas() {
         Program program = program(JUNE, JUNE.plusDays(10));
         Done line = line(JUNE.plusDays(1), 50);
-        assertThat(Fulfilled.of(program, List.of(line.meaning(new MeantPass("One", 2)))).done())
+        assertThat(Fulfilled.of(program, List.of(line.meaning(new MeantPass("One", 2))))
+                        .done())
                 .containsOnlyKeys(2);
         Fulfilled none = Fulfilled.of(program, List.of(line.meaning(MeantPass.NONE)));
         assertThat(none.done()).isEmpty();
@@ -109,7 +110,8 @@ class FulfilledTest {
         Done line = line(JUNE.plusDays(5), 20).meaning(new MeantPass("Other", 7));
         Pass meant = program.passes().get(1).numbered(7);
         assertThat(Fulfilled.of(program, List.of(line)).unclear()).hasSize(1);
-        assertThat(Fulfilled.of(program, List.of(line), one -> Optional.of(meant)).done())
+        assertThat(Fulfilled.of(program, List.of(line), one -> Optional.of(meant))
+                        .done())
                 .containsOnlyKeys(2);
     }
 

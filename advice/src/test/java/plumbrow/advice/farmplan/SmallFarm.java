@@ -202,11 +202,7 @@ final class SmallFarm {
         Work work = season.work();
         return season.withPrograms(
                 season.programs(),
-                new Work(
-                        work.sprayPlans(),
-                        work.crew(),
-                        log,
-                        new Means(machines, windows, limits, breaks, List.of())));
+                new Work(work.sprayPlans(), work.crew(), log, new Means(machines, windows, limits, breaks, List.of())));
     }
 
     private static Product product(String name, ProductKind kind, double usd, FarmUnit unit, @Nullable Amount onHand) {

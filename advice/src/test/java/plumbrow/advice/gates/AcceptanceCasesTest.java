@@ -21,7 +21,8 @@ class AcceptanceCasesTest {
     Stream<DynamicTest> everyCaseIsAnsweredAsExpected() throws IOException {
         return lines().stream()
                 .map(cells -> DynamicTest.dynamicTest(
-                        cells.get(0), () -> Decides.line(cells.get(2), cells.get(1).replace("`", ""), cells.get(3))));
+                        cells.get(0),
+                        () -> Decides.line(cells.get(2), cells.get(1).replace("`", ""), cells.get(3))));
     }
 
     @Test

@@ -187,13 +187,11 @@ final class Edits {
                 scene.setbacks.add(new Setback("Tackline", FeatureKind.STREAM, 240.0, true, "label p. 4"));
             case "seed" -> scene.plainSeed("Plain").plant("Plain", 100);
             case "tolerance" ->
-                scene.tolerances.add(
-                        new ToleranceRule("Tackline", Crop.CORN, "glyphosate", "VE", "V8", "label p. 5"));
+                scene.tolerances.add(new ToleranceRule("Tackline", Crop.CORN, "glyphosate", "VE", "V8", "label p. 5"));
             case "labellimit" ->
-                scene.labelLimits.add(new LabelLimit(
-                        "Tackline", Crop.CORN, LabelLimit.Kind.NOT_AFTER, "05-20", "label p. 3"));
-            case "history" ->
-                scene.history.add(new CropYear("Home", 2025, "corn", 200.0, List.of("glyphosate")));
+                scene.labelLimits.add(
+                        new LabelLimit("Tackline", Crop.CORN, LabelLimit.Kind.NOT_AFTER, "05-20", "label p. 3"));
+            case "history" -> scene.history.add(new CropYear("Home", 2025, "corn", 200.0, List.of("glyphosate")));
             case "treatment" -> {
                 scene.product("Seedcoat", ProductKind.SEED_TREATMENT)
                         .active("Seedcoat", "thiamethoxam", 5, FarmUnit.GAL, null);

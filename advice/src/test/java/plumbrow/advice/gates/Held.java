@@ -38,7 +38,8 @@ final class Held {
     static void addingARestrictionNeverBetters(long seed, List<Gate> gates) {
         Scene scene = RandomScene.of(seed);
         List<Standing> before = each(scene, gates);
-        LabelEdits.adding(scene, row -> noneBetter(each(scene, gates), before, gates, "seed " + seed + ", with " + row));
+        LabelEdits.adding(
+                scene, row -> noneBetter(each(scene, gates), before, gates, "seed " + seed + ", with " + row));
     }
 
     static void orderOfPassesDoesNotMatter(long seed, List<Gate> gates) {

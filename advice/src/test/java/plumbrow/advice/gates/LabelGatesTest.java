@@ -7,9 +7,9 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import plumbrow.advice.program.PassKind;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.NextCrop;
+import plumbrow.advice.program.PassKind;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.Ask;
@@ -211,7 +211,15 @@ class LabelGatesTest {
         Scene scene = scene();
         scene.nextCrops.add(new NextCrop("Home", "Alfalfa", Scene.HARVEST, NextCrop.Use.NEXT, null));
         scene.differences.add(new LabelDifference(
-                product, crop, nextCrop, "plant-back interval", "155 days", "120 days", "155 days", stricter, "label, page 3"));
+                product,
+                crop,
+                nextCrop,
+                "plant-back interval",
+                "155 days",
+                "120 days",
+                "155 days",
+                stricter,
+                "label, page 3"));
         List<Finding> unsettled = scene.findings(new LabelCurrent());
         if (touches) {
             assertThat(unsettled).singleElement().satisfies(finding -> {

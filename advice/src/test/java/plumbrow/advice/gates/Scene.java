@@ -52,8 +52,8 @@ import plumbrow.advice.shelf.Setback;
 import plumbrow.advice.shelf.Shelf;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.SpecialLabel;
-import plumbrow.advice.shelf.Trait;
 import plumbrow.advice.shelf.ToleranceRule;
+import plumbrow.advice.shelf.Trait;
 import plumbrow.advice.shelf.UseTerms;
 
 /** One corn field of 160 ac in Iowa, a shelf and a program, put together row by row as a test needs them. */

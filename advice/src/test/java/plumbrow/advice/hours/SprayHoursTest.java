@@ -90,7 +90,8 @@ class SprayHoursTest {
         }
         SprayHours held = new SprayHours(weather(hours), AMES, ofTheTable());
         for (int i = 0; i < clock.length; i++) {
-            SprayHour found = held.between(ending(clock[i]), ending(clock[i] + 1)).get(0);
+            SprayHour found =
+                    held.between(ending(clock[i]), ending(clock[i] + 1)).get(0);
             assertThat(Objects.requireNonNull(found.deltaTC())).isCloseTo(delta[i], within(.0101));
             assertThat(found.out().stream().map(said -> said.rule().kind()))
                     .as("hour " + clock[i])
@@ -104,13 +105,20 @@ class SprayHoursTest {
         Instant noon = ending(13);
         for (int lacks = 0; lacks < 4; lacks++) {
             WeatherHour lacking = hour(
-                    noon, lacks == 0 ? null : 20.0, lacks == 1 ? null : 50.0, lacks == 2 ? null : 6.0, lacks == 3 ? null : 0.0);
-            SprayHour found =
-                    new SprayHours(weather(List.of(lacking)), AMES, ofTheTable()).between(noon, ending(14)).get(0);
+                    noon,
+                    lacks == 0 ? null : 20.0,
+                    lacks == 1 ? null : 50.0,
+                    lacks == 2 ? null : 6.0,
+                    lacks == 3 ? null : 0.0);
+            SprayHour found = new SprayHours(weather(List.of(lacking)), AMES, ofTheTable())
+                    .between(noon, ending(14))
+                    .get(0);
             assertThat(found.standing()).isEqualTo(Standing.UNKNOWN);
             assertThat(found.why()).contains("not known");
         }
-        SprayHour none = new SprayHours(weather(List.of()), AMES, ofTheTable()).between(noon, ending(14)).get(0);
+        SprayHour none = new SprayHours(weather(List.of()), AMES, ofTheTable())
+                .between(noon, ending(14))
+                .get(0);
         assertThat(none.standing()).isEqualTo(Standing.UNKNOWN);
     }
 
@@ -127,8 +135,8 @@ class SprayHoursTest {
     void rain_within_the_labels_hours_rules_out_and_an_end_of_the_weather_is_not_dry() {
         List<WeatherHour> hours = dry(ending(8), 8);
         hours.add(hour(ending(16), 20.0, 50.0, 6.0, .1));
-        List<HourRule> rules = List.of(
-                new HourRule(Kind.RAIN_FREE, Whose.LABEL, "label of Stillmeadow K", 4.0, null, "", "p. 12"));
+        List<HourRule> rules =
+                List.of(new HourRule(Kind.RAIN_FREE, Whose.LABEL, "label of Stillmeadow K", 4.0, null, "", "p. 12"));
         SprayHours held = new SprayHours(weather(hours), AMES, rules);
         assertThat(held.between(ending(11), ending(12)).get(0).standing()).isEqualTo(Standing.FIT);
         SprayHour late = held.between(ending(12), ending(13)).get(0);
@@ -140,8 +148,8 @@ class SprayHoursTest {
 
     @Test
     void wind_comes_to_the_boom_by_the_logarithmic_profile() {
-        HourlyWeather station =
-                new HourlyWeather("IA: Story", CLOCK, null, null, 10, "made", List.of(hour(ending(13), 20.0, 50.0, 12.0, 0.0)));
+        HourlyWeather station = new HourlyWeather(
+                "IA: Story", CLOCK, null, null, 10, "made", List.of(hour(ending(13), 20.0, 50.0, 12.0, 0.0)));
         SprayHour two = new SprayHours(station, new Site(42, -93.6, "", CLOCK, 2 / .0254, 0), List.of())
                 .between(ending(13), ending(14))
                 .get(0);
@@ -158,11 +166,17 @@ class SprayHoursTest {
         assertThat(week.get(24 * 6).standing()).isEqualTo(Standing.FIT);
         List<WeatherHour> gap = new ArrayList<>(known.hours());
         gap.set(24 * 6, hour(gap.get(24 * 6).begin(), 20.0, 50.0, 6.0, null));
-        assertThat(new SprayHours(weather(gap), AMES, rules).days(DAY, DAY.plusDays(7)).get(24 * 6 + 1).standing())
+        assertThat(new SprayHours(weather(gap), AMES, rules)
+                        .days(DAY, DAY.plusDays(7))
+                        .get(24 * 6 + 1)
+                        .standing())
                 .isEqualTo(Standing.UNKNOWN);
         List<WeatherHour> wet = new ArrayList<>(known.hours());
         wet.set(24 * 6, hour(wet.get(24 * 6).begin(), 20.0, 50.0, 6.0, 1.0));
-        assertThat(new SprayHours(weather(wet), AMES, rules).days(DAY, DAY.plusDays(7)).get(24 * 6 + 1).standing())
+        assertThat(new SprayHours(weather(wet), AMES, rules)
+                        .days(DAY, DAY.plusDays(7))
+                        .get(24 * 6 + 1)
+                        .standing())
                 .isEqualTo(Standing.OUT);
     }
 
@@ -187,9 +201,11 @@ class SprayHoursTest {
             JobHours job = new JobHours(after, 5);
             long inRuns = job.runs().stream().mapToLong(JobHours.Run::hours).sum();
             assertThat(inRuns).isEqualTo(job.fit());
-            job.runs().forEach(run -> assertThat(after.stream()
-                            .filter(hour -> !hour.begin().isBefore(run.from()) && hour.begin().isBefore(run.until())))
-                    .allMatch(SprayHour::fit));
+            job.runs()
+                    .forEach(run -> assertThat(after.stream()
+                                    .filter(hour -> !hour.begin().isBefore(run.from())
+                                            && hour.begin().isBefore(run.until())))
+                            .allMatch(SprayHour::fit));
         }
     }
 
@@ -237,21 +253,36 @@ class SprayHoursTest {
         List<HourRule> rules = List.of(rule(Kind.WIND, 3.0, 10.0), rule(Kind.INVERSION, 1.0, 2.0));
         SprayHours held = new SprayHours(weather(hours), AMES, rules);
         JobHours job = new JobHours(held.days(DAY, DAY.plusDays(2)), 1.889);
-        // Sunrise 4:53 and an hour, so the first fit hour is 6 to 7; 160 ac take 1.889 h (application-and-weather.md 5).
+        // Sunrise 4:53 and an hour, so the first fit hour is 6 to 7; 160 ac take 1.889 h (application-and-weather.md
+        // 5).
         assertThat(job.enough().orElseThrow().from()).isEqualTo(ending(7));
         assertThat(job.done().orElseThrow()).isEqualTo(ending(7).plusSeconds(Math.round(3600 * 1.889)));
         // Sunset 19:29 less 2 h: the last fit hour ends at 17.
         assertThat(job.longest().orElseThrow().hours()).isEqualTo(11);
         FinishOdds odds = FinishOdds.of(
-                weather(hours), AMES, rules, LocalDate.of(2026, 5, 16), LocalDate.of(2026, 5, 17), 21, LocalDate.of(2026, 3, 1));
-        assertThat(odds.years()).singleElement().satisfies(year -> assertThat(year.fitHours()).isEqualTo(22));
+                weather(hours),
+                AMES,
+                rules,
+                LocalDate.of(2026, 5, 16),
+                LocalDate.of(2026, 5, 17),
+                21,
+                LocalDate.of(2026, 3, 1));
+        assertThat(odds.years())
+                .singleElement()
+                .satisfies(year -> assertThat(year.fitHours()).isEqualTo(22));
         assertThat(odds.finished()).isEqualTo(1);
         List<WeatherHour> blank = new ArrayList<>(hours);
         for (int i = 24; i < 48; i++) {
             blank.set(i, hour(hours.get(i).begin(), 20.0, 50.0, null, 0.0));
         }
         FinishOdds unsure = FinishOdds.of(
-                weather(blank), AMES, rules, LocalDate.of(2026, 5, 16), LocalDate.of(2026, 5, 17), 21, LocalDate.of(2026, 3, 1));
+                weather(blank),
+                AMES,
+                rules,
+                LocalDate.of(2026, 5, 16),
+                LocalDate.of(2026, 5, 17),
+                21,
+                LocalDate.of(2026, 3, 1));
         assertThat(unsure.finished()).isZero();
         assertThat(unsure.unknown()).isEqualTo(1);
         assertThat(unsure.words()).contains("in 1 more it is not known");
@@ -259,12 +290,13 @@ class SprayHoursTest {
 
     @Test
     void measured_hours_go_before_forecast_ones() {
-        WeatherHour forecast =
-                new WeatherHour(ending(9), true, 20.0, 50.0, 5.0, null, null, null, false, 10.0, null);
+        WeatherHour forecast = new WeatherHour(ending(9), true, 20.0, 50.0, 5.0, null, null, null, false, 10.0, null);
         HourlyWeather one = weather(List.of(hour(ending(9), 21.0, 50.0, 8.0, 0.0)));
         HourlyWeather other = weather(List.of(forecast, hour(ending(10), 20.0, 50.0, 6.0, 0.0)));
-        assertThat(HourlyWeather.merged(List.of(one, other)).hours().get(0).windMph()).isEqualTo(8.0);
+        assertThat(HourlyWeather.merged(List.of(one, other)).hours().get(0).windMph())
+                .isEqualTo(8.0);
         assertThat(HourlyWeather.merged(List.of(other, one)).hours()).hasSize(2);
-        assertThat(HourlyWeather.merged(List.of(other, one)).hours().get(0).forecast()).isFalse();
+        assertThat(HourlyWeather.merged(List.of(other, one)).hours().get(0).forecast())
+                .isFalse();
     }
 }

@@ -117,7 +117,8 @@ class ProgramsTest {
     }
 
     @Test
-    @DisplayName("an uneven floor is drawn place by place: it dilutes where it is deep, lets weeds through where it is shallow, and costs")
+    @DisplayName(
+            "an uneven floor is drawn place by place: it dilutes where it is deep, lets weeds through where it is shallow, and costs")
     void unevenFloor() {
         String floor = "floor: field cultivator";
         assertThat(dry().follow("left").place(floor)).as("nothing is worked in").isNegative();

@@ -9,13 +9,13 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import plumbrow.advice.years.YearsOptions;
-import plumbrow.advice.years.RotationAhead;
-import plumbrow.advice.years.Ahead;
-import plumbrow.advice.field.Field;
 import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weeds.Timing;
+import plumbrow.advice.years.Ahead;
+import plumbrow.advice.years.RotationAhead;
+import plumbrow.advice.years.YearsOptions;
 import plumbrow.science.weedseason.SeasonLoss;
 import plumbrow.science.weedseason.SeasonTrace;
 
@@ -107,7 +107,8 @@ class SeasonLawsTest {
     }
 
     @Test
-    @DisplayName("the seasons to come begin with the resistant share that the weighing draws, not with the typed number")
+    @DisplayName(
+            "the seasons to come begin with the resistant share that the weighing draws, not with the typed number")
     void yearsBeginWithTheDrawnShare() {
         Season season = field(25).resists("waterhemp", "9", 30.0).season();
         Field field = season.fields().get(0);

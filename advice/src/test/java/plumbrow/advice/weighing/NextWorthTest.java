@@ -79,7 +79,8 @@ class NextWorthTest {
             works[i] = i / 2 % 10 < 3 ? 1 : 0;
             margins[1][i] = works[i] > 0 ? -10 : 6;
         }
-        // Prior mean 0.3·−10 + 0.7·6 = 1.2: taken. Answer yes: 0.3·0.85·−10 + 0.7·0.15·6 = −1.92, left alone; so worth 1.92.
+        // Prior mean 0.3·−10 + 0.7·6 = 1.2: taken. Answer yes: 0.3·0.85·−10 + 0.7·0.15·6 = −1.92, left alone; so worth
+        // 1.92.
         assertThat(NextWorth.ofAnswer(margins, works, 0.85)).isCloseTo(1.92, within(1e-9));
         assertThat(NextWorth.ofAnswer(margins, works, 1)).isCloseTo(3.0, within(1e-9));
         assertThat(NextWorth.ofAnswer(margins, works, 0.5)).isCloseTo(0, within(1e-9));

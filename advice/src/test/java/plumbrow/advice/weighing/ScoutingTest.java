@@ -123,7 +123,8 @@ class ScoutingTest {
         if (best > 0.01) {
             assertThat(scout.meanGainUsdPerAcre()).isCloseTo(told, within(0.06));
         }
-        assertThat(scout.scouted().get(0).bestUsdPerAcre()).isBetween(0.0, 0.25); // the best of many on the same draws is a little too good
+        assertThat(scout.scouted().get(0).bestUsdPerAcre())
+                .isBetween(0.0, 0.25); // the best of many on the same draws is a little too good
         assertThat(scout.meanGainUsdPerAcre() + scout.scouted().get(0).bestUsdPerAcre())
                 .isCloseTo(told, within(0.12));
         assertThat(advice.whatMatters()).noneMatch(input -> input.input().contains("scouting"));
@@ -131,7 +132,8 @@ class ScoutingTest {
     }
 
     @Test
-    @DisplayName("what comes of a count within so many times: the mean gain of a lognormal growth by numerical integration")
+    @DisplayName(
+            "what comes of a count within so many times: the mean gain of a lognormal growth by numerical integration")
     void growth() {
         double times = 2;
         double logSd = Math.log(times) / 1.2815515655446004;
@@ -182,8 +184,8 @@ class ScoutingTest {
                         new Distribution.Fixed(2),
                         1)
                 .waitingFor(new ScoutingTrigger(APHID, 3, 0.0));
-        OneField season = field(MEAN, null, hurting)
-                .assumptions(AssumptionQuantity.DELAY_LOSS, new Distribution.Fixed(0.5));
+        OneField season =
+                field(MEAN, null, hurting).assumptions(AssumptionQuantity.DELAY_LOSS, new Distribution.Fixed(0.5));
         WeighedProgram scout = season.weigh(DRAWS).program("scout").orElseThrow();
         // Half of the draws are sprayed: of what insects leave there 2 % and half a percent are lost besides.
         double gain = 0;
@@ -226,12 +228,15 @@ class ScoutingTest {
     }
 
     @Test
-    @DisplayName("a count of what does not press on the field, and a herbicide that waits for insects, are gaps in words")
+    @DisplayName(
+            "a count of what does not press on the field, and a herbicide that waits for insects, are gaps in words")
     void refused() {
-        assertThatThrownBy(() -> field(MEAN, null, spray(2, "Guard", 4).waitingFor(new ScoutingTrigger("thrips", 2, 0.0)))
+        assertThatThrownBy(() -> field(
+                                MEAN, null, spray(2, "Guard", 4).waitingFor(new ScoutingTrigger("thrips", 2, 0.0)))
                         .weigh(100))
                 .isInstanceOf(SeasonGapException.class)
-                .hasMessageContaining("waits for a count of thrips, which the insects sheet does not have on Creek 100");
+                .hasMessageContaining(
+                        "waits for a count of thrips, which the insects sheet does not have on Creek 100");
         assertThatThrownBy(() -> field(MEAN, null, scouted(2, 0))
                         .weed("waterhemp", new Distribution.Fixed(1), 1, 50)
                         .control("Guard", "waterhemp", 4, new Distribution.Fixed(0.5))
@@ -241,9 +246,11 @@ class ScoutingTest {
     }
 
     @Test
-    @DisplayName("an insect that does not press on the field is a name that refers to nothing, with the nearest that does")
+    @DisplayName(
+            "an insect that does not press on the field is a name that refers to nothing, with the nearest that does")
     void unknownName() {
-        Season season = field(MEAN, null, spray(2, "Guard", 4).waitingFor(new ScoutingTrigger("soybean aphids", 2, 0.0)))
+        Season season = field(
+                        MEAN, null, spray(2, "Guard", 4).waitingFor(new ScoutingTrigger("soybean aphids", 2, 0.0)))
                 .season();
         assertThat(UnknownNames.of(season)).singleElement().satisfies(unknown -> {
             assertThat(unknown.column()).isEqualTo("scout_insect");
@@ -294,8 +301,7 @@ class ScoutingTest {
         Season after = season.withPrograms(
                 List.of(season.programs(OneField.FIELD).get(0), scout),
                 new Work(season.work().sprayPlans(), season.work().crew(), List.of(line)));
-        FieldAdvice advice = Adviser.adviseField(
-                after, after.fields().get(0), WeighingOptions.DEFAULT.withDraws(500));
+        FieldAdvice advice = Adviser.adviseField(after, after.fields().get(0), WeighingOptions.DEFAULT.withDraws(500));
         assertThat(advice.program("scout").orElseThrow().scouted()).isEmpty();
         assertThat(gain(advice, "scout")).isCloseTo(0, within(1e-9));
         assertThat(advice.program("never").orElseThrow().costUsdPerAcre()).isCloseTo(100 + COST + 0.7, within(1e-9));
@@ -314,15 +320,14 @@ class ScoutingTest {
     @DisplayName("the working at the mean of every input ends in the kernel's margin, sprayed or not")
     void working() {
         for (double threshold : new double[] {2, 4}) {
-            Season season = field(MEAN, new ScoutingSample(20, 1, 50), scouted(threshold, 0.7)).season();
+            Season season = field(MEAN, new ScoutingSample(20, 1, 50), scouted(threshold, 0.7))
+                    .season();
             FieldModel model = FieldModels.of(season, season.fields().get(0), Map.of());
             double[] at = model.variables().stream()
-                    .mapToDouble(variable -> Chances.of(variable.distribution())
-                            .mean())
+                    .mapToDouble(variable -> Chances.of(variable.distribution()).mean())
                     .toArray();
-            double[][] columns = Arrays.stream(at)
-                    .mapToObj(value -> new double[] {value})
-                    .toArray(double[][]::new);
+            double[][] columns =
+                    Arrays.stream(at).mapToObj(value -> new double[] {value}).toArray(double[][]::new);
             for (ProgramModel program : model.programs()) {
                 double[] margin = new double[1];
                 new Kernel(model).run(program, columns, new double[1], margin);

@@ -114,9 +114,8 @@ public final class Book implements AutoCloseable {
      * enters nothing; where it is what was noted, nothing is written.
      */
     public void note(String sha256, List<ReadOnLabel> read) {
-        List<ReadOnLabel> noted = database.read(sql -> new LabelReadingRows(JdbcClient.create(sql)).all().stream()
-                .filter(one -> one.sha256().equals(sha256))
-                .toList());
+        List<ReadOnLabel> noted = database.read(sql -> new LabelReadingRows(JdbcClient.create(sql))
+                .all().stream().filter(one -> one.sha256().equals(sha256)).toList());
         if (!noted.equals(read)) {
             database.write(sql -> {
                 new LabelReadingRows(JdbcClient.create(sql)).replace(sha256, read);

@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param way the door
  * @param at the moment; null where nobody says
  */
-public record By(@Nullable String who, String why, Way way, @Nullable Instant at) {
+public record By(
+        @Nullable String who, String why, Way way, @Nullable Instant at) {
     /** The door by which a change came. */
     public enum Way {
         DESK("desk"),

@@ -107,7 +107,9 @@ final class ChangeRows {
     private static String words(String table, @Nullable Map<String, String> row) {
         return row == null
                 ? ""
-                : Sheets.named(table).map((Sheet<?> sheet) -> RowName.of(sheet, row)).orElse("");
+                : Sheets.named(table)
+                        .map((Sheet<?> sheet) -> RowName.of(sheet, row))
+                        .orElse("");
     }
 
     private record Head(

@@ -160,12 +160,7 @@ final class LabelRows {
                     .text(rule.latestStage())
                     .text(rule.source()),
             row -> new ToleranceRule(
-                    row.text(),
-                    row.word(Crop.class),
-                    row.maybeText(),
-                    row.maybeText(),
-                    row.maybeText(),
-                    row.text()));
+                    row.text(), row.word(Crop.class), row.maybeText(), row.maybeText(), row.maybeText(), row.text()));
 
     static final RowKind<LabelLimit> LIMIT = new RowKind<>(
             "label_limit",
@@ -177,11 +172,7 @@ final class LabelRows {
                     .text(limit.value())
                     .text(limit.source()),
             row -> new LabelLimit(
-                    row.text(),
-                    row.maybeWord(Crop.class),
-                    row.word(LabelLimit.Kind.class),
-                    row.text(),
-                    row.text()));
+                    row.text(), row.maybeWord(Crop.class), row.word(LabelLimit.Kind.class), row.text(), row.text()));
 
     private LabelRows() {}
 

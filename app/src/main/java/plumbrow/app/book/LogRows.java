@@ -68,7 +68,8 @@ final class LogRows {
         Map<Applied, Integer> there = counted(all().stream().map(LogLine::done).toList());
         Map<Applied, Integer> counting = counted(effective(season.year(), season.fields()));
         int added = 0;
-        List<LogLine> free = new ArrayList<>(all().stream().filter(LogLine::counts).toList());
+        List<LogLine> free =
+                new ArrayList<>(all().stream().filter(LogLine::counts).toList());
         for (Done done : season.work().log()) {
             if (!taken(there, done)) {
                 add(done, at);
@@ -126,7 +127,9 @@ final class LogRows {
                         .all())
                 .update();
         new ChainRows(client).addLast(RecordKind.LOG_LINE);
-        int number = client.sql("SELECT max(number) FROM log_line").query(Integer.class).single();
+        int number = client.sql("SELECT max(number) FROM log_line")
+                .query(Integer.class)
+                .single();
         MeantPass meant = done.meant();
         if (meant != null) {
             String who = done.applicator() == null ? done.source() : done.applicator();

@@ -72,8 +72,9 @@ final class PaperRows {
         if (!stored.paper().needsTyping() && own.isEmpty()) {
             return stored;
         }
-        FiledPaper typed =
-                stored.paper().needsTyping() ? TypedSheet.filed(stored.paper(), typed(stored.number())) : stored.paper();
+        FiledPaper typed = stored.paper().needsTyping()
+                ? TypedSheet.filed(stored.paper(), typed(stored.number()))
+                : stored.paper();
         return new StoredPaper(MendedPaper.filed(typed, own), stored.sha256(), stored.addedAt(), stored.bytes());
     }
 

@@ -46,16 +46,16 @@ final class ProgramRows {
                     .toList(),
             (trip, cells) -> trigger(
                     cells.text(trip.place().field())
-                    .text(trip.place().program())
-                    .whole(trip.pass().number())
-                    .word(trip.pass().kind())
-                    .date(trip.pass().date())
-                    .text(trip.pass().product())
-                    .amount(trip.pass().rate())
-                    .real(trip.pass().sharePct())
-                    .real(trip.pass().chargeUsdPerAcre())
-                    .distribution(trip.pass().injuryPct())
-                    .real(trip.pass().delayDays()),
+                            .text(trip.place().program())
+                            .whole(trip.pass().number())
+                            .word(trip.pass().kind())
+                            .date(trip.pass().date())
+                            .text(trip.pass().product())
+                            .amount(trip.pass().rate())
+                            .real(trip.pass().sharePct())
+                            .real(trip.pass().chargeUsdPerAcre())
+                            .distribution(trip.pass().injuryPct())
+                            .real(trip.pass().delayDays()),
                     trip.pass().trigger()),
             row -> new Trip(
                     new Place(row.text(), row.text()),

@@ -23,8 +23,9 @@ public final class RowJson {
     public static Map<String, String> read(String json) {
         try {
             Map<String, String> row = new LinkedHashMap<>();
-            JSON.readTree(json).properties().forEach(cell -> row.put(
-                    cell.getKey(), cell.getValue().asString()));
+            JSON.readTree(json)
+                    .properties()
+                    .forEach(cell -> row.put(cell.getKey(), cell.getValue().asString()));
             return row;
         } catch (JacksonException | IllegalStateException wrong) {
             throw new IllegalArgumentException("no row of texts", wrong);

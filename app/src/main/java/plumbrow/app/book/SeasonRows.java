@@ -335,8 +335,8 @@ final class SeasonRows {
                         .filter(program -> program.field().equals(line.field())
                                 && program.name().equals(meant.program()))
                         .flatMap(program -> program.passes().stream())
-                        .anyMatch(pass -> pass.number() == meant.pass()
-                                && line.product().equals(pass.product()));
+                        .anyMatch(pass ->
+                                pass.number() == meant.pass() && line.product().equals(pass.product()));
         return there ? line : line.meaning(null);
     }
 

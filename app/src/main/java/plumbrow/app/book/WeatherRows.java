@@ -70,34 +70,38 @@ final class WeatherRows {
                 hour.cloudPct()
             });
         }
-        sql.batchUpdate("INSERT INTO weather_hour (file, begin_h, forecast, temperature_c, humidity_pct, wind_mph, gust_mph,"
-                + " wind_from_deg, rain_in, trace, rain_chance_pct, cloud_pct) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", rows);
+        sql.batchUpdate(
+                "INSERT INTO weather_hour (file, begin_h, forecast, temperature_c, humidity_pct, wind_mph, gust_mph,"
+                        + " wind_from_deg, rain_in, trace, rain_chance_pct, cloud_pct) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                rows);
         return number;
     }
 
     /** Every file, in the order in which they came. */
     List<WeatherOnFile> files() {
-        return sql.query("""
+        return sql.query(
+                """
                 SELECT number, place, name, format, source, taken_at,
                     (SELECT count(*) FROM weather_hour WHERE file = number),
                     (SELECT min(begin_h) FROM weather_hour WHERE file = number),
                     (SELECT max(begin_h) FROM weather_hour WHERE file = number)
-                FROM weather_file ORDER BY number""", (row, n) -> new WeatherOnFile(
-                row.getInt(1),
-                row.getString(2),
-                row.getString(3),
-                row.getString(4),
-                row.getString(5),
-                Instant.parse(row.getString(6)),
-                row.getInt(7),
-                Instant.ofEpochSecond(row.getLong(8) * SECONDS_PER_HOUR),
-                Instant.ofEpochSecond((row.getLong(9) + 1) * SECONDS_PER_HOUR)));
+                FROM weather_file ORDER BY number""",
+                (row, n) -> new WeatherOnFile(
+                        row.getInt(1),
+                        row.getString(2),
+                        row.getString(3),
+                        row.getString(4),
+                        row.getString(5),
+                        Instant.parse(row.getString(6)),
+                        row.getInt(7),
+                        Instant.ofEpochSecond(row.getLong(8) * SECONDS_PER_HOUR),
+                        Instant.ofEpochSecond((row.getLong(9) + 1) * SECONDS_PER_HOUR)));
     }
 
     /** What is another text after every file that came or went; a number is given once. */
     String version() {
-        return String.valueOf(sql.queryForObject(
-                "SELECT group_concat(number || ' ' || sha256) FROM weather_file", String.class));
+        return String.valueOf(
+                sql.queryForObject("SELECT group_concat(number || ' ' || sha256) FROM weather_file", String.class));
     }
 
     /** Takes a file out again with its hours; whether there was one. */

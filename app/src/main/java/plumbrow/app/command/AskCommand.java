@@ -56,16 +56,21 @@ final class AskCommand implements Callable<Integer> {
         if (asked == null) {
             screen.say(
                     json
-                            ? Json.of(Questions.all().stream().map(AskSummary::of).toList())
+                            ? Json.of(
+                                    Questions.all().stream().map(AskSummary::of).toList())
                             : AskWords.questions(Questions.all()));
             return Exit.GOOD;
         }
         Question question = Questions.find(asked).orElseThrow(() -> new BadInputException(noQuestion(asked)));
         LocalDate day = asOf;
         AskAnswer answer = Asking.answer(
-                question, typed(question), day == null ? LocalDate.now(ZoneId.systemDefault()) : day, WeighingOptions.DEFAULT.draws());
+                question,
+                typed(question),
+                day == null ? LocalDate.now(ZoneId.systemDefault()) : day,
+                WeighingOptions.DEFAULT.draws());
         if (!answer.faults().isEmpty()) {
-            throw new BadInputException(String.join(System.lineSeparator(), answer.faults().values()));
+            throw new BadInputException(
+                    String.join(System.lineSeparator(), answer.faults().values()));
         }
         screen.say(json ? Json.of(answer) : AskWords.of(question, answer));
         return Exit.GOOD;
@@ -86,7 +91,8 @@ final class AskCommand implements Callable<Integer> {
             String box = equals < 0 ? one : one.substring(0, equals).strip();
             if (equals < 0 || !boxes.contains(box)) {
                 throw new BadInputException("Found '" + one + "'; expected BOX=VALUE with one of the boxes "
-                        + String.join(", ", boxes) + Near.to(box, boxes)
+                        + String.join(", ", boxes)
+                        + Near.to(box, boxes)
                                 .map(near -> "; did you mean " + near + "?")
                                 .orElse("."));
             }

@@ -76,7 +76,10 @@ final class BookImport implements Callable<Integer> {
         try (Book book = Book.open(file)) {
             if (dry) {
                 Book.Incoming coming = book.incoming(season);
-                screen.say(json ? Json.of(IncomingSummary.of(season.year(), coming)) : dry(season.year(), coming) + Said.after(told));
+                screen.say(
+                        json
+                                ? Json.of(IncomingSummary.of(season.year(), coming))
+                                : dry(season.year(), coming) + Said.after(told));
                 return Exit.GOOD;
             }
             Book.Brought brought = brought(book, season);
@@ -112,7 +115,8 @@ final class BookImport implements Callable<Integer> {
                 ? ""
                 : "\nChanged in the book since a workbook was last brought in, and otherwise in this one: "
                         + String.join("; ", coming.gone()) + ".";
-        return Said.count(coming.rows().size(), "row") + " of season " + year + " would change; nothing was changed:\n  "
+        return Said.count(coming.rows().size(), "row") + " of season " + year
+                + " would change; nothing was changed:\n  "
                 + ChangeWords.lines(coming.rows()).stream()
                         .map(ChangeWords.Line::text)
                         .collect(Collectors.joining("\n  "))

@@ -5,8 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.Map;
+import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import plumbrow.advice.season.Season;
@@ -130,7 +130,12 @@ final class DemoCommand implements Callable<Integer> {
         try (Book book = Book.create(file);
                 PaperDesk desk = new PaperDesk()) {
             book.put(season);
-            Intake.add(Intake.Into.book(book), desk, DemoPapers.writeTo(folder.resolve("papers")), Instant.now(), done -> {});
+            Intake.add(
+                    Intake.Into.book(book),
+                    desk,
+                    DemoPapers.writeTo(folder.resolve("papers")),
+                    Instant.now(),
+                    done -> {});
             weather(book, season);
         } catch (IOException fault) {
             throw new BadInputException("The folder " + folder + " can't be written to; name another with --folder.");

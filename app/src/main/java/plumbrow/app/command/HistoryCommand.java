@@ -41,22 +41,23 @@ final class HistoryCommand implements Runnable {
 
     @Command(name = "list", description = "Every change in the order of making, with what its cells were and are.")
     int list(
-            @Option(names = "--since", paramLabel = "DAY", description = "Only since this day, as 2026-03-02.") @Nullable
+            @Option(names = "--since", paramLabel = "DAY", description = "Only since this day, as 2026-03-02.")
+                    @Nullable
                     String since,
             @Option(names = "--book", paramLabel = "FILE", defaultValue = FromBook.DEFAULT, description = BOOK)
                     Path file,
             @Option(names = "--json", description = JSON) boolean json) {
         try (Book book = Book.open(file)) {
-            List<SeasonChange> changes = Changes.since(book.changes(written(book, file).year()), day(since));
-            screen.say(
-                    json
-                            ? Json.of(changes.stream().map(ChangeSummary::of).toList())
-                            : RowWords.changes(changes));
+            List<SeasonChange> changes =
+                    Changes.since(book.changes(written(book, file).year()), day(since));
+            screen.say(json ? Json.of(changes.stream().map(ChangeSummary::of).toList()) : RowWords.changes(changes));
         }
         return Exit.GOOD;
     }
 
-    @Command(name = "undo", description = "Takes a change back, the latest where none is named; what others changed since stays.")
+    @Command(
+            name = "undo",
+            description = "Takes a change back, the latest where none is named; what others changed since stays.")
     int undo(
             @Parameters(paramLabel = "NUMBER", arity = "0..1", description = "The change, by its number in the list.")
                     @Nullable
@@ -93,8 +94,7 @@ final class HistoryCommand implements Runnable {
                     : (redo ? Changes.toRedo(book.changes(year)) : Changes.toUndo(book.changes(year)))
                             .orElseThrow(() -> new BadInputException(
                                     redo ? "There is no undo to take back." : "There is no change to take back."));
-            int made = book.undo(
-                    target, new By(who, Objects.requireNonNullElse(why, ""), By.Way.UNDO, Instant.now()));
+            int made = book.undo(target, new By(who, Objects.requireNonNullElse(why, ""), By.Way.UNDO, Instant.now()));
             ChangeSummary change = book.changes(year).stream()
                     .filter(one -> one.number() == made)
                     .findFirst()

@@ -57,10 +57,16 @@ final class HoursCommand implements Callable<Integer> {
     @Option(names = "--field", paramLabel = "NAME", description = "The field.")
     private @Nullable String name;
 
-    @Option(names = "--program", paramLabel = "NAME", description = "The program; else the chosen one, else the baseline.")
+    @Option(
+            names = "--program",
+            paramLabel = "NAME",
+            description = "The program; else the chosen one, else the baseline.")
     private @Nullable String program;
 
-    @Option(names = "--pass", paramLabel = "N", description = "A pass of the trip; else the first spray of the program.")
+    @Option(
+            names = "--pass",
+            paramLabel = "N",
+            description = "A pass of the trip; else the first spray of the program.")
     private @Nullable Integer pass;
 
     @Option(names = "--from", paramLabel = "DAY", description = "First day; else the planned day.")
@@ -69,13 +75,19 @@ final class HoursCommand implements Callable<Integer> {
     @Option(names = "--days", paramLabel = "N", description = "How many days, 1 to 31; else 7.")
     private int days = WEEK;
 
-    @Option(names = "--window", paramLabel = "FROM..UNTIL", description = "Days within which it must be done, such as 2026-05-20..2026-06-04.")
+    @Option(
+            names = "--window",
+            paramLabel = "FROM..UNTIL",
+            description = "Days within which it must be done, such as 2026-05-20..2026-06-04.")
     private @Nullable String window;
 
     @Option(names = "--machine", paramLabel = "NAME", description = "Which sprayer; else the farm's first.")
     private @Nullable String machine;
 
-    @Option(names = "--wind", paramLabel = "LEAST..MOST", description = "Wind of good practice at the boom, mph; else 3..10.")
+    @Option(
+            names = "--wind",
+            paramLabel = "LEAST..MOST",
+            description = "Wind of good practice at the boom, mph; else 3..10.")
     private @Nullable String wind;
 
     @Option(names = "--svg", paramLabel = "OUT", description = "Writes the picture into this file.")
@@ -92,7 +104,8 @@ final class HoursCommand implements Callable<Integer> {
     public Integer call() {
         String asked = name;
         if (asked == null) {
-            throw new BadInputException("Say which field, with --field; or: hours import FILE, hours files, hours forget NUMBER.");
+            throw new BadInputException(
+                    "Say which field, with --field; or: hours import FILE, hours files, hours forget NUMBER.");
         }
         Season season = from.season();
         Field field = FromBook.fields(season, List.of(asked)).get(0);
@@ -129,7 +142,8 @@ final class HoursCommand implements Callable<Integer> {
         String said = window;
         String[] ends = said == null ? new String[0] : said.split("\\.\\.", -1);
         if (said != null && ends.length != 2) {
-            throw new BadInputException("--window is '" + said + "'; expected two days such as 2026-05-20..2026-06-04.");
+            throw new BadInputException(
+                    "--window is '" + said + "'; expected two days such as 2026-05-20..2026-06-04.");
         }
         if (machine != null && trip.field() != null) {
             machineKnown(trip);
@@ -148,11 +162,11 @@ final class HoursCommand implements Callable<Integer> {
     }
 
     private void machineKnown(SprayTrip trip) {
-        List<String> known = trip.machines(from.season()).stream()
-                .map(one -> one.name())
-                .toList();
+        List<String> known =
+                trip.machines(from.season()).stream().map(one -> one.name()).toList();
         if (!known.contains(machine)) {
-            throw new BadInputException("There is no sprayer '" + machine + "' on " + trip.field().farm() + "; "
+            throw new BadInputException("There is no sprayer '" + machine + "' on "
+                    + trip.field().farm() + "; "
                     + (known.isEmpty() ? "none is on file." : "its sprayers are " + String.join(", ", known) + "."));
         }
     }
@@ -175,7 +189,8 @@ final class HoursCommand implements Callable<Integer> {
                     usual.coolestF(),
                     usual.dewHumidityPct());
         } catch (IllegalArgumentException | ArrayIndexOutOfBoundsException fault) {
-            throw new BadInputException("--wind is '" + said + "'; expected two speeds such as 3..10, the lower first.");
+            throw new BadInputException(
+                    "--wind is '" + said + "'; expected two speeds such as 3..10, the lower first.");
         }
     }
 
@@ -206,18 +221,23 @@ final class HoursCommand implements Callable<Integer> {
                     String place,
             @Option(names = "--book", paramLabel = "FILE", defaultValue = FromBook.DEFAULT, description = "The book.")
                     Path at,
-            @Option(names = "--zone", paramLabel = "ZONE", description = "The clock there, such as America/Chicago; else by the state.")
+            @Option(
+                            names = "--zone",
+                            paramLabel = "ZONE",
+                            description = "The clock there, such as America/Chicago; else by the state.")
                     @Nullable
                     String zone,
-            @Option(names = "--utc-offset", paramLabel = "H", description = "The file's clock, hours from UTC; else standard time there.")
+            @Option(
+                            names = "--utc-offset",
+                            paramLabel = "H",
+                            description = "The file's clock, hours from UTC; else standard time there.")
                     @Nullable
                     String offset,
-            @Option(names = "--latitude", paramLabel = "DEG", description = "Of the station.") @Nullable Double latitude,
-            @Option(names = "--longitude", paramLabel = "DEG", description = "Of the station, east positive.")
-                    @Nullable
+            @Option(names = "--latitude", paramLabel = "DEG", description = "Of the station.") @Nullable
+                    Double latitude,
+            @Option(names = "--longitude", paramLabel = "DEG", description = "Of the station, east positive.") @Nullable
                     Double longitude,
-            @Option(names = "--wind-height", paramLabel = "M", description = "Height of its wind; else 10 m.")
-                    @Nullable
+            @Option(names = "--wind-height", paramLabel = "M", description = "Height of its wind; else 10 m.") @Nullable
                     Double windHeight,
             @Option(
                             names = "--columns",
@@ -226,21 +246,35 @@ final class HoursCommand implements Callable<Integer> {
                             description = "For a plain CSV: which heading holds what, such as wind_mph=WS.")
                     @Nullable
                     Map<String, String> columns,
-            @Option(names = "--source", paramLabel = "TEXT", description = "Who gave the file.") @Nullable String source,
+            @Option(names = "--source", paramLabel = "TEXT", description = "Who gave the file.") @Nullable
+                    String source,
             @Option(names = "--json", description = "Answer as JSON.") boolean json) {
         byte[] bytes = WeatherFile.bytes(file);
         try (Book book = Book.open(at)) {
             Season season = book.latestSeason()
                     .orElseThrow(() -> new BadInputException("The book " + at + " holds no season yet."));
             WeatherAsked asked = WeatherIntake.asked(
-                    season, place, zone(season, place, zone), offset(offset), latitude, longitude, windHeight, columns, source);
-            WeatherIntake.Taken taken = WeatherIntake.take(
-                    book, String.valueOf(file.getFileName()), bytes, asked, Instant.now());
+                    season,
+                    place,
+                    zone(season, place, zone),
+                    offset(offset),
+                    latitude,
+                    longitude,
+                    windHeight,
+                    columns,
+                    source);
+            WeatherIntake.Taken taken =
+                    WeatherIntake.take(book, String.valueOf(file.getFileName()), bytes, asked, Instant.now());
             WeatherRead read = taken.read();
             screen.say(
                     json
                             ? Json.of(new Answer(
-                                    place, read.format(), read.weather().hours().size(), read.days().size(), taken.already(), read.notes()))
+                                    place,
+                                    read.format(),
+                                    read.weather().hours().size(),
+                                    read.days().size(),
+                                    taken.already(),
+                                    read.notes()))
                             : HoursWords.taken(read, place, taken.already()));
         } catch (IllegalArgumentException fault) {
             throw new BadInputException(String.valueOf(fault.getMessage()));

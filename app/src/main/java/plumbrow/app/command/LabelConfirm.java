@@ -2,8 +2,8 @@ package plumbrow.app.command;
 
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.concurrent.Callable;
 import java.util.List;
+import java.util.concurrent.Callable;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -96,8 +96,11 @@ final class LabelConfirm implements Callable<Integer> {
             if (at != null && does != null) {
                 decide(book, held -> LabelWork.of(stored, label, read.byOcr(), held), at, does);
             }
-            LabelWork work =
-                    LabelWork.of(stored, label, read.byOcr(), new Book.Labels(book.papers(), book.latestWritten(), book.decisions()));
+            LabelWork work = LabelWork.of(
+                    stored,
+                    label,
+                    read.byOcr(),
+                    new Book.Labels(book.papers(), book.latestWritten(), book.decisions()));
             screen.say(json ? Json.of(LabelValuesSummary.of(work)) : LabelValueWords.of(work));
         }
         return Exit.GOOD;

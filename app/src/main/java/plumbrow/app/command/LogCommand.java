@@ -114,10 +114,7 @@ final class LogCommand implements Runnable {
             @Parameters(paramLabel = "NUMBER", description = "The line, by its number in the list.") int number,
             @Option(names = "--book", paramLabel = "FILE", defaultValue = FromBook.DEFAULT, description = BOOK)
                     Path file,
-            @Option(
-                            names = "--planned",
-                            paramLabel = "PASS",
-                            description = "The pass, as \"3 of PROGRAM\", or none.")
+            @Option(names = "--planned", paramLabel = "PASS", description = "The pass, as \"3 of PROGRAM\", or none.")
                     @Nullable
                     String planned,
             @Option(names = "--who", paramLabel = "NAME", description = "Who says so.") @Nullable String who,

@@ -23,7 +23,8 @@ import plumbrow.documents.binder.LoadCardPaper;
 /** What goes into the tank, load by load. */
 @Command(
         name = "mix",
-        description = "Writes the load card: what goes into the tank, in what order, load by load, through which nozzle.",
+        description =
+                "Writes the load card: what goes into the tank, in what order, load by load, through which nozzle.",
         footer = {"", "The current label is the law.", "Exit: 0 good, 1 where the mix is barred, 2 bad input."})
 final class MixCommand implements Callable<Integer> {
     private final Screen screen;
@@ -37,7 +38,10 @@ final class MixCommand implements Callable<Integer> {
     @Option(names = "--field", paramLabel = "NAME", required = true, description = "The field.")
     private String name = "";
 
-    @Option(names = "--program", paramLabel = "NAME", description = "The program; else the chosen one, else the baseline.")
+    @Option(
+            names = "--program",
+            paramLabel = "NAME",
+            description = "The program; else the chosen one, else the baseline.")
     private @Nullable String program;
 
     @Option(names = "--pass", paramLabel = "N", description = "A pass of the trip; else the first of the program.")
@@ -68,9 +72,12 @@ final class MixCommand implements Callable<Integer> {
             throw new BadInputException("There is no such machine '" + asked + "' on " + field.farm() + "; "
                     + (trip.machines(season).isEmpty()
                             ? "none is on file."
-                            : "expected one of " + String.join(", ", trip.machines(season).stream()
-                                    .map(one -> one.name())
-                                    .toList()) + "."));
+                            : "expected one of "
+                                    + String.join(
+                                            ", ",
+                                            trip.machines(season).stream()
+                                                    .map(one -> one.name())
+                                                    .toList()) + "."));
         }
         LoadCard card = LoadCards.of(season, trip, asked);
         if (file != null) {

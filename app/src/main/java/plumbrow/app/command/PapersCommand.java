@@ -66,7 +66,8 @@ final class PapersCommand implements Runnable {
         try (Book book = Book.open(file);
                 PaperDesk desk = new PaperDesk()) {
             Instant now = Instant.now();
-            outcomes = FilesBar.show(screen, files.size(), done -> Intake.add(Intake.Into.book(book), desk, files, now, done));
+            outcomes = FilesBar.show(
+                    screen, files.size(), done -> Intake.add(Intake.Into.book(book), desk, files, now, done));
         }
         boolean any = outcomes.stream().anyMatch(each -> each.stored() != null);
         outcomes.forEach(each -> Optional.ofNullable(each.trouble()).ifPresent(screen.err()::println));

@@ -45,14 +45,18 @@ final class RowCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new BadInputException("Say what to do: list [TABLE], show TABLE ROW, add TABLE column=text …, change TABLE ROW"
-                + " column=text …, or remove TABLE ROW.");
+        throw new BadInputException(
+                "Say what to do: list [TABLE], show TABLE ROW, add TABLE column=text …, change TABLE ROW"
+                        + " column=text …, or remove TABLE ROW.");
     }
 
-    @Command(name = "list", description = "The rows of a table; without a table, every table with the number of its rows.")
+    @Command(
+            name = "list",
+            description = "The rows of a table; without a table, every table with the number of its rows.")
     int list(
             @Parameters(paramLabel = "TABLE", arity = "0..1", description = TABLE) @Nullable String table,
-            @Option(names = "--find", paramLabel = "TEXT", description = "Only rows that hold this in a cell.") @Nullable
+            @Option(names = "--find", paramLabel = "TEXT", description = "Only rows that hold this in a cell.")
+                    @Nullable
                     String find,
             @Option(names = "--book", paramLabel = "FILE", defaultValue = FromBook.DEFAULT, description = BOOK)
                     Path file,
@@ -63,8 +67,7 @@ final class RowCommand implements Runnable {
                 List<TableRows.TableSummary> tables = TableRows.tables(season);
                 screen.say(json ? Json.of(tables) : RowWords.tables(tables));
             } else {
-                TableRows rows =
-                        TableRows.of(season, TableRows.sheet(table), Objects.requireNonNullElse(find, ""));
+                TableRows rows = TableRows.of(season, TableRows.sheet(table), Objects.requireNonNullElse(find, ""));
                 screen.say(json ? Json.of(rows) : RowWords.rows(rows));
             }
         }
@@ -105,7 +108,8 @@ final class RowCommand implements Runnable {
             @Parameters(paramLabel = "TABLE", description = TABLE) String table,
             @Parameters(paramLabel = "ROW", description = ROW) int row,
             @Parameters(paramLabel = "CELL", arity = "1..*", description = CELLS) List<String> cells,
-            @Option(names = "--seen", paramLabel = "MARK", description = "The row's mark as it was looked at.") @Nullable
+            @Option(names = "--seen", paramLabel = "MARK", description = "The row's mark as it was looked at.")
+                    @Nullable
                     String seen,
             @Option(names = "--book", paramLabel = "FILE", defaultValue = FromBook.DEFAULT, description = BOOK)
                     Path file,
@@ -118,18 +122,17 @@ final class RowCommand implements Runnable {
                 who,
                 why,
                 json,
-                (season, sheet) ->
-                        Renaming.along(
-                                season,
-                                TableRows.change(
-                                        season, sheet, row, typed(cells), Objects.requireNonNullElse(seen, ""))));
+                (season, sheet) -> Renaming.along(
+                        season,
+                        TableRows.change(season, sheet, row, typed(cells), Objects.requireNonNullElse(seen, ""))));
     }
 
     @Command(name = "remove", description = "Removes a row, where no other refers to it.")
     int remove(
             @Parameters(paramLabel = "TABLE", description = TABLE) String table,
             @Parameters(paramLabel = "ROW", description = ROW) int row,
-            @Option(names = "--seen", paramLabel = "MARK", description = "The row's mark as it was looked at.") @Nullable
+            @Option(names = "--seen", paramLabel = "MARK", description = "The row's mark as it was looked at.")
+                    @Nullable
                     String seen,
             @Option(names = "--book", paramLabel = "FILE", defaultValue = FromBook.DEFAULT, description = BOOK)
                     Path file,
@@ -201,7 +204,8 @@ final class RowCommand implements Runnable {
         for (String cell : cells) {
             int equals = cell.indexOf('=');
             if (equals <= 0) {
-                throw new BadInputException("Found '" + cell + "', expected a cell as column=text, such as acres=78.4.");
+                throw new BadInputException(
+                        "Found '" + cell + "', expected a cell as column=text, such as acres=78.4.");
             }
             typed.put(cell.substring(0, equals), cell.substring(equals + 1));
         }

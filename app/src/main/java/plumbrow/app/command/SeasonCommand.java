@@ -65,8 +65,8 @@ final class SeasonCommand implements Callable<Integer> {
     public Integer call() {
         Season season = from.season();
         Field field = FromBook.fields(season, List.of(name)).get(0);
-        SeasonTrial trial =
-                new SeasonTrials(season, WeighingOptions.DEFAULT, from::weather).whole(field, program(season, field), changes());
+        SeasonTrial trial = new SeasonTrials(season, WeighingOptions.DEFAULT, from::weather)
+                .whole(field, program(season, field), changes());
         Path file = svg;
         if (file != null) {
             String picture = SeasonPicture.of(trial.calendar(), PICTURE_PX).svg();

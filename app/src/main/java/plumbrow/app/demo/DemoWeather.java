@@ -71,7 +71,8 @@ public final class DemoWeather {
                 double celsius = 14 + 3 * front + 10 * sun + random.nextDouble(-.4, .4);
                 rainLeft = hour == rainFrom ? 2 + random.nextInt(5) : Math.max(0, rainLeft - 1);
                 boolean rains = rainLeft > 0;
-                double humidity = Math.min(100, Math.max(28, (rains ? 95 : 88 - 45 * sun - 5 * front) + random.nextDouble(-3, 3)));
+                double humidity = Math.min(
+                        100, Math.max(28, (rains ? 95 : 88 - 45 * sun - 5 * front) + random.nextDouble(-3, 3)));
                 double wind = Math.max(0, 7 + 9 * sun + 5 * breeze + random.nextDouble(-1.5, 1.5) + (rains ? 4 : 0));
                 String rain = withoutRain ? "" : number(rains ? random.nextInt(1, 12) / 100.0 : 0, 2);
                 LocalDateTime at = first.plusDays(day).atTime(hour, 0);

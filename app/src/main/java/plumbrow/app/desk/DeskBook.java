@@ -233,7 +233,8 @@ public final class DeskBook implements AutoCloseable {
             known = new Weather(version, new ConcurrentHashMap<>());
             weather = known;
         }
-        return known.of().computeIfAbsent(field.name() + "|" + field.state() + "|" + field.county(), key -> book.weather(field));
+        return known.of()
+                .computeIfAbsent(field.name() + "|" + field.state() + "|" + field.county(), key -> book.weather(field));
     }
 
     /** What is another text once {@link #weather} may answer otherwise. */

@@ -11,13 +11,13 @@ import java.util.concurrent.FutureTask;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
-import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.Adviser;
-import plumbrow.advice.weighing.NextInputs;
 import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.NextInputs;
 import plumbrow.advice.weighing.OwnSeason;
 import plumbrow.advice.weighing.OwnSeasons;
 import plumbrow.advice.weighing.WeighingOptions;
@@ -45,8 +45,7 @@ public final class Weighings {
     private record Cut(Season season, OwnSeasons own) {}
 
     private final Weigher weigher;
-    private final DrawSource drawn =
-            new DrawSource(WeighingOptions.DEFAULT.draws(), WeighingOptions.DEFAULT.seed());
+    private final DrawSource drawn = new DrawSource(WeighingOptions.DEFAULT.draws(), WeighingOptions.DEFAULT.seed());
     private final Map<String, Known> known = new ConcurrentHashMap<>();
     private final Map<Question, Asked> answers = new LinkedHashMap<>(64, 0.75f, true) {
         @Override

@@ -32,6 +32,8 @@ public record AskSummary(String question, String asks, String about, List<OfBox>
                 ? "a day, month/day"
                 : box.options().size() > 12
                         ? "a two-letter postal code"
-                        : String.join(", ", box.options().stream().map(Box.Option::word).toList());
+                        : String.join(
+                                ", ",
+                                box.options().stream().map(Box.Option::word).toList());
     }
 }

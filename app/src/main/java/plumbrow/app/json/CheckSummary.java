@@ -37,7 +37,6 @@ public record CheckSummary(
         }
     }
 
-
     /** One program and the standing that follows from its findings. */
     public record OfProgram(String field, String program, Standing standing, List<Finding> findings) {
         static OfProgram of(ProgramCheck check) {

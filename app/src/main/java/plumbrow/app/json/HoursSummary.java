@@ -83,7 +83,11 @@ public record HoursSummary(
                 job.count(SprayHour.Standing.UNKNOWN),
                 job.runs().stream()
                         .map(run -> new Run(
-                                run.from().atZone(trip.zone()).toOffsetDateTime().toString(), run.hours()))
+                                run.from()
+                                        .atZone(trip.zone())
+                                        .toOffsetDateTime()
+                                        .toString(),
+                                run.hours()))
                         .toList(),
                 odds == null
                         ? null

@@ -28,8 +28,8 @@ public final class LogOfField {
 
     /** "No field 'South Slouhg': nearest is South Slough." */
     public static String unknown(List<LogLine> log, Optional<Season> season, String field) {
-        return "Neither the season nor the log has a field '" + field + "'"
-                + Near.suggested(field, known(log, season)) + ".";
+        return "Neither the season nor the log has a field '" + field + "'" + Near.suggested(field, known(log, season))
+                + ".";
     }
 
     private static Set<String> known(List<LogLine> log, Optional<Season> season) {

@@ -20,10 +20,7 @@ import plumbrow.advice.text.TextRule;
  * @param fault what keeps it from being written down; empty where nothing does
  */
 public record PassEntry(
-        String planned,
-        String who,
-        @Nullable MeantPass meant,
-        String fault) {
+        String planned, String who, @Nullable MeantPass meant, String fault) {
     public static final String PLANNED = "planned";
     public static final String NONE = "none";
 

@@ -42,14 +42,12 @@ public final class Cards {
         if (container != null) {
             input = input.holding(container);
         }
-        Optional<CardInput.OnShelf> entry =
-                season == null ? Optional.empty() : onShelf(season.shelf(), sheet, product);
+        Optional<CardInput.OnShelf> entry = season == null ? Optional.empty() : onShelf(season.shelf(), sheet, product);
         return CardMaker.make(entry.map(input::on).orElse(input));
     }
 
     /** By registration number, else by the very name. */
-    private static Optional<CardInput.OnShelf> onShelf(
-            Shelf shelf, SafetySheet sheet, @Nullable Product linked) {
+    private static Optional<CardInput.OnShelf> onShelf(Shelf shelf, SafetySheet sheet, @Nullable Product linked) {
         String number = said(sheet, ValueKind.REGISTRATION_NUMBER);
         String name = said(sheet, ValueKind.PRODUCT_NAME);
         Optional<Product> byNumber = shelf.products().stream()
@@ -57,7 +55,9 @@ public final class Cards {
                         && !number.isEmpty()
                         && RegistrationNumber.same(product.registration(), number))
                 .findFirst();
-        return Optional.ofNullable(linked).or(() -> byNumber).or(() -> name.isEmpty() ? Optional.empty() : shelf.product(name))
+        return Optional.ofNullable(linked)
+                .or(() -> byNumber)
+                .or(() -> name.isEmpty() ? Optional.empty() : shelf.product(name))
                 .map(product -> new CardInput.OnShelf(product, shelf.actives(product.name())));
     }
 

@@ -41,7 +41,8 @@ public record PaperMends(StoredPaper stored, ReadPaper read, List<Mend> mends) {
             Map.entry(ValueKind.LABEL_SIGNAL_WORD.title(), "DANGER, WARNING or CAUTION"),
             Map.entry(ValueKind.EMERGENCY_PHONE.title(), "1-800-555-0199 (24-hour emergency)"),
             Map.entry(ValueKind.INGREDIENT.title(), "Atrazine, CAS 1912-24-9, 42.2 %"),
-            Map.entry(ValueKind.FIRST_AID.title(), "swallowed: Call a poison control center (or skin:, eyes:, inhaled:)"),
+            Map.entry(
+                    ValueKind.FIRST_AID.title(), "swallowed: Call a poison control center (or skin:, eyes:, inhaled:)"),
             Map.entry(ValueKind.PROTECTION.title(), "hands: butyl rubber gloves (or eyes:, skin:, breathing:)"),
             Map.entry(ValueKind.REPORTABLE_QUANTITY.title(), "1 lb"),
             Map.entry(ValueKind.HAZARD_STATEMENT.title(), "H302 Harmful if swallowed"),
@@ -58,7 +59,8 @@ public record PaperMends(StoredPaper stored, ReadPaper read, List<Mend> mends) {
 
     private static final Map<String, String> EXAMPLES_OF_LABELS = Map.ofEntries(
             Map.entry(LabelKind.REGISTRATION.title(), "99990-41"),
-            Map.entry(LabelKind.FIRST_AID.title(), "swallowed: Call a poison control center (or skin:, eyes:, inhaled:)"),
+            Map.entry(
+                    LabelKind.FIRST_AID.title(), "swallowed: Call a poison control center (or skin:, eyes:, inhaled:)"),
             Map.entry(LabelKind.LABEL_DATE.title(), "March 4, 2025"),
             Map.entry(LabelKind.SIGNAL_WORD.title(), "DANGER, WARNING or CAUTION"),
             Map.entry(LabelKind.GROUP.title(), "group 5 herbicide"),
@@ -125,7 +127,8 @@ public record PaperMends(StoredPaper stored, ReadPaper read, List<Mend> mends) {
 
         /** What a person sees of it when he decides; it must still be so when his word arrives. */
         public String seen() {
-            return title + "|" + says + "|" + mend.map(Mend::when).map(String::valueOf).orElse("");
+            return title + "|" + says + "|"
+                    + mend.map(Mend::when).map(String::valueOf).orElse("");
         }
 
         String words() {
@@ -168,7 +171,8 @@ public record PaperMends(StoredPaper stored, ReadPaper read, List<Mend> mends) {
 
     private Line line(int at, String title, String says, boolean sure, String typed, Quote quote) {
         Optional<Mend> mend = MendedPaper.last(mends, title, says, quote);
-        boolean byOcr = sure && quote.marks().stream().anyMatch(mark -> read.byOcr().contains(mark.page()));
+        boolean byOcr =
+                sure && quote.marks().stream().anyMatch(mark -> read.byOcr().contains(mark.page()));
         String box = mend.map(Mend::value).filter(value -> !value.isEmpty()).orElse(typed);
         return new Line(at, title, says, sure, box, quote, byOcr, mend);
     }
@@ -235,7 +239,8 @@ public record PaperMends(StoredPaper stored, ReadPaper read, List<Mend> mends) {
         }
         if (deed == Deed.ADD) {
             if (!kinds().contains(about)) {
-                throw new NotSoException("Choose what is added; there is no kind of value “" + about + "” on this paper.");
+                throw new NotSoException(
+                        "Choose what is added; there is no kind of value “" + about + "” on this paper.");
             }
             understood(about, text);
             return mend(about, Mend.Verdict.ADDED, "", "", page, text, name, when);
@@ -323,8 +328,8 @@ public record PaperMends(StoredPaper stored, ReadPaper read, List<Mend> mends) {
 
     private static void checked(String text) {
         if (text.length() > VALUE.longest()) {
-            throw new NotSoException(
-                    "What was typed is longer than " + VALUE.longest() + " letters; expected what the page says in short.");
+            throw new NotSoException("What was typed is longer than " + VALUE.longest()
+                    + " letters; expected what the page says in short.");
         }
         if (VALUE.unreadable(text).isPresent()) {
             throw new NotSoException("What was typed has characters that can't be seen; expected what the page says.");

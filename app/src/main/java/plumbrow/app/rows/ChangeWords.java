@@ -47,9 +47,7 @@ public record ChangeWords(SeasonChange change, String title, List<Line> rows) {
         }
 
         private static String shown(String text) {
-            return text.isEmpty()
-                    ? "blank"
-                    : text.length() > LONGEST ? text.substring(0, LONGEST - 3) + "…" : text;
+            return text.isEmpty() ? "blank" : text.length() > LONGEST ? text.substring(0, LONGEST - 3) + "…" : text;
         }
     }
 
@@ -71,8 +69,8 @@ public record ChangeWords(SeasonChange change, String title, List<Line> rows) {
         List<Cell> cells = new ArrayList<>();
         if (before != null && after != null) {
             row.columns()
-                    .forEach(key -> cells.add(new Cell(
-                            key, before.getOrDefault(key, ""), after.getOrDefault(key, ""))));
+                    .forEach(
+                            key -> cells.add(new Cell(key, before.getOrDefault(key, ""), after.getOrDefault(key, ""))));
         }
         return new Line(row.table(), verb, name(row.table(), named), cells);
     }

@@ -35,12 +35,21 @@ public final class EntryForms {
     public static JointForm money(Season season, Field field) {
         List<JointForm.Part> parts = new ArrayList<>();
         if (season.assumptions(field, AssumptionQuantity.PRICE).isEmpty()) {
-            parts.add(assumption("price.", "price", "Price at harvest", "$/bu", Map.of("crop", field.crop().word())));
+            parts.add(assumption(
+                    "price.",
+                    "price",
+                    "Price at harvest",
+                    "$/bu",
+                    Map.of("crop", field.crop().word())));
         }
         parts.add(assumption("yield.", "yield", "Yield of " + field.name(), "bu/ac", Map.of("field", field.name())));
         if (season.assumptions(field, AssumptionQuantity.HANDLING).isEmpty()) {
             parts.add(assumption(
-                    "handling.", "handling", "Drying, haul and check-off", "$/bu", Map.of("crop", field.crop().word())));
+                    "handling.",
+                    "handling",
+                    "Drying, haul and check-off",
+                    "$/bu",
+                    Map.of("crop", field.crop().word())));
         }
         return new JointForm("money", "What it brings", parts);
     }
@@ -57,7 +66,8 @@ public final class EntryForms {
                                         prefix,
                                         "assumptions",
                                         "b*=" + name + ", likely|" + unit + "|most likely",
-                                        "a=lowest|" + unit + "|lowest believable; blank: no doubt about the likely value",
+                                        "a=lowest|" + unit
+                                                + "|lowest believable; blank: no doubt about the likely value",
                                         "c=highest|" + unit + "|highest believable; blank likewise"),
                                 cells),
                         Map.of("source", "at.source")),

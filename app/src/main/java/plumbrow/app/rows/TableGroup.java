@@ -48,6 +48,7 @@ public enum TableGroup {
     OTHER("Other");
 
     private final String title;
+
     @SuppressWarnings("ImmutableEnumChecker") // Never changed after it is made.
     private final List<String> names;
 

@@ -31,7 +31,8 @@ public final class TableNames {
         // "Seeds per lb" is no name without its pound.
         end = end < words.length && words[end - 1].equals("per") ? words.length : end;
         String name = String.join(" ", Arrays.copyOf(words, end));
-        return capital(name.equals("ph") ? "pH" : name.replaceFirst("^rei\\b", "REI").replaceFirst("^phi\\b", "PHI"));
+        return capital(
+                name.equals("ph") ? "pH" : name.replaceFirst("^rei\\b", "REI").replaceFirst("^phi\\b", "PHI"));
     }
 
     /** A text of the workbook in which names of columns are set apart as words: "price of one of “priced per”". */

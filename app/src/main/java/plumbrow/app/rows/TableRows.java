@@ -87,8 +87,7 @@ public record TableRows(String table, String purpose, List<ColumnSummary> column
         SeasonTables tables = SeasonTables.of(season);
         List<TableSummary> all = new ArrayList<>();
         for (Sheet<?> sheet : Sheets.ALL) {
-            all.add(new TableSummary(
-                    sheet.name(), TableGroup.of(sheet).title(), sheet.purpose(), tables.size(sheet)));
+            all.add(new TableSummary(sheet.name(), TableGroup.of(sheet).title(), sheet.purpose(), tables.size(sheet)));
         }
         return all;
     }

@@ -100,7 +100,8 @@ public final class WeatherIntake {
         AtomicInteger years = new AtomicInteger();
         book.change(season -> {
             Season with = withDays(season, days);
-            int more = with.pests().weedBook().days().size() - season.pests().weedBook().days().size();
+            int more = with.pests().weedBook().days().size()
+                    - season.pests().weedBook().days().size();
             years.set(with.equals(season) ? 0 : Math.max(1, more / DAYS_OF_SEASON));
             return with;
         });

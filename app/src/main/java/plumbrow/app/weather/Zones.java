@@ -10,8 +10,7 @@ import plumbrow.advice.season.Season;
 public final class Zones {
     private static final Map<String, List<String>> WHOLE = Map.of(
             "America/Chicago", List.of("AL AR IL IA LA MN MS MO OK WI".split(" ")),
-            "America/New_York",
-                    List.of("CT DE GA ME MD MA NH NJ NY NC OH PA RI SC VT VA WV".split(" ")),
+            "America/New_York", List.of("CT DE GA ME MD MA NH NJ NY NC OH PA RI SC VT VA WV".split(" ")),
             "America/Denver", List.of("CO MT NM UT WY".split(" ")),
             "America/Los_Angeles", List.of("CA NV WA".split(" ")),
             "America/Phoenix", List.of("AZ"),
@@ -21,13 +20,16 @@ public final class Zones {
 
     /** The clock of a field or of a county as "IA: Story". */
     public static ZoneId of(Season season, String place) {
-        String state = season.field(place).map(field -> field.state()).orElse(place.length() > 2 ? place.substring(0, 2) : "");
+        String state =
+                season.field(place).map(field -> field.state()).orElse(place.length() > 2 ? place.substring(0, 2) : "");
         return WHOLE.entrySet().stream()
                 .filter(zone -> zone.getValue().contains(state))
                 .map(zone -> ZoneId.of(zone.getKey()))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("The clock of " + place
-                        + " is not known by its state alone; name it with --zone, such as America/Chicago or America/New_York."));
+                .orElseThrow(
+                        () -> new IllegalArgumentException(
+                                "The clock of " + place
+                                        + " is not known by its state alone; name it with --zone, such as America/Chicago or America/New_York."));
     }
 
     /** The clock of that name. */
@@ -35,7 +37,8 @@ public final class Zones {
         try {
             return ZoneId.of(zone);
         } catch (DateTimeException fault) {
-            throw new IllegalArgumentException("There is no clock '" + zone + "'; expected one such as America/Chicago.");
+            throw new IllegalArgumentException(
+                    "There is no clock '" + zone + "'; expected one such as America/Chicago.");
         }
     }
 }

@@ -47,7 +47,8 @@ class ChangesTest {
     @Test
     void a_change_says_who_when_why_what_from_and_what_to() {
         try (Book book = Book.open(file)) {
-            int number = book.edit(ALDER, List.of(cell(book, "fields", 0, "ph", "6.4"))).orElseThrow();
+            int number = book.edit(ALDER, List.of(cell(book, "fields", 0, "ph", "6.4")))
+                    .orElseThrow();
             SeasonChange change = last(book);
             assertThat(change.number()).isEqualTo(number);
             assertThat(change.who()).isEqualTo("R. Alder");
@@ -58,7 +59,8 @@ class ChangesTest {
                 assertThat(row.before()).doesNotContainKey("ph");
                 assertThat(row.after()).containsEntry("ph", "6.4");
             });
-            assertThat(book.edit(ALDER, List.of(cell(book, "fields", 0, "ph", "6.4")))).isEmpty();
+            assertThat(book.edit(ALDER, List.of(cell(book, "fields", 0, "ph", "6.4"))))
+                    .isEmpty();
             assertThat(book.check()).isEmpty();
         }
     }
@@ -68,7 +70,8 @@ class ChangesTest {
         int number;
         Season changed;
         try (Book book = Book.open(file)) {
-            number = book.edit(ALDER, List.of(cell(book, "fields", 0, "ph", "6.4"))).orElseThrow();
+            number = book.edit(ALDER, List.of(cell(book, "fields", 0, "ph", "6.4")))
+                    .orElseThrow();
             changed = book.latestWritten().orElseThrow();
         }
         int undo;
@@ -90,17 +93,21 @@ class ChangesTest {
     @Test
     void what_others_changed_since_stays_and_a_row_changed_since_is_not_taken_back() {
         try (Book book = Book.open(file)) {
-            int ph = book.edit(ALDER, List.of(cell(book, "fields", 0, "ph", "6.4"))).orElseThrow();
+            int ph = book.edit(ALDER, List.of(cell(book, "fields", 0, "ph", "6.4")))
+                    .orElseThrow();
             book.edit(ALDER, List.of(cell(book, "farms", 0, "grower", "L. Marsh")));
             book.undo(ph, ALDER);
             assertThat(book.latestWritten().orElseThrow().fields().get(0).ph()).isNull();
-            assertThat(book.latestWritten().orElseThrow().farms().get(0).grower()).isEqualTo("L. Marsh");
-            int acres = book.edit(ALDER, List.of(cell(book, "fields", 0, "acres", "81"))).orElseThrow();
+            assertThat(book.latestWritten().orElseThrow().farms().get(0).grower())
+                    .isEqualTo("L. Marsh");
+            int acres = book.edit(ALDER, List.of(cell(book, "fields", 0, "acres", "81")))
+                    .orElseThrow();
             book.edit(ALDER, List.of(cell(book, "fields", 0, "acres", "82")));
             assertThatThrownBy(() -> book.undo(acres, ALDER))
                     .isInstanceOf(MeanwhileException.class)
                     .hasMessageContaining("acres was 81 and is 82");
-            assertThat(book.latestWritten().orElseThrow().fields().get(0).acres()).isEqualTo(82);
+            assertThat(book.latestWritten().orElseThrow().fields().get(0).acres())
+                    .isEqualTo(82);
         }
     }
 
@@ -113,7 +120,8 @@ class ChangesTest {
             assertThatThrownBy(() -> book.edit(ALDER, List.of(mine)))
                     .isInstanceOf(MeanwhileException.class)
                     .hasMessageContaining("ph was blank and is 7");
-            assertThat(book.latestWritten().orElseThrow().fields().get(0).acres()).isEqualTo(80);
+            assertThat(book.latestWritten().orElseThrow().fields().get(0).acres())
+                    .isEqualTo(80);
         }
     }
 
@@ -121,12 +129,9 @@ class ChangesTest {
     void a_program_that_was_chosen_stays() {
         try (Book book = Book.open(file)) {
             book.choose(new Choice(2027, "North 80", "half rate", "R. Alder", Instant.EPOCH, "", null, null));
-            List<RowChange> all = new ArrayList<>(ProgramDraft.removed(
-                    SEASON, "North 80", "half rate"));
+            List<RowChange> all = new ArrayList<>(ProgramDraft.removed(SEASON, "North 80", "half rate"));
             assertThatThrownBy(() -> book.edit(ALDER, all)).hasMessageContaining("was chosen by R. Alder");
-            book.edit(
-                    ALDER,
-                    ProgramDraft.removed(SEASON, "North 80", "full rate"));
+            book.edit(ALDER, ProgramDraft.removed(SEASON, "North 80", "full rate"));
             assertThat(book.latestWritten().orElseThrow().programs()).hasSize(2);
             book.undo(last(book).number(), ALDER);
             assertThat(book.latestWritten()).contains(SEASON);
@@ -223,7 +228,8 @@ class ChangesTest {
                 int at = size == 0 ? 0 : random.nextInt(size);
                 yield size == 0
                         ? cell(book, "farms", 0, "grower", "grower " + i)
-                        : RowChange.remove("history", at, tables.row(history, at).orElseThrow());
+                        : RowChange.remove(
+                                "history", at, tables.row(history, at).orElseThrow());
             }
         };
     }

@@ -146,8 +146,8 @@ class PapersInBookTest {
                 .findFirst()
                 .orElseThrow()
                 .name();
-        FiledPaper label = new FiledPaper(
-                0, FiledPaper.Kind.LABEL, "label.pdf", product, "", LocalDate.of(2026, 3, 4), 9, false);
+        FiledPaper label =
+                new FiledPaper(0, FiledPaper.Kind.LABEL, "label.pdf", product, "", LocalDate.of(2026, 3, 4), 9, false);
         try (Book book = Book.create(folder.resolve("n.book"))) {
             book.put(season);
             book.keep(label, bytes("one"), AT);

@@ -39,7 +39,9 @@ class AskCommandTest {
 
     @Test
     void whatIsMistypedIsAskedBack() {
-        plumbrow("ask", "insectcide").refused("There is no question 'insectcide'").refused("did you mean insecticide?");
+        plumbrow("ask", "insectcide")
+                .refused("There is no question 'insectcide'")
+                .refused("did you mean insecticide?");
         plumbrow("ask", "insecticide", "prise=4").refused("Found 'prise=4'").refused("did you mean price?");
         plumbrow("ask", "insecticide", "price=dear").refused("found 'dear'; expected a number");
     }

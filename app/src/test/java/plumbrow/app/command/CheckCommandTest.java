@@ -55,7 +55,8 @@ class CheckCommandTest {
         JsonNode json = plumbrow("check", "--book", book, "--field", "North 80", "--program", "half rate", "--json")
                 .good()
                 .json();
-        assertThat(json.propertyNames()).containsExactly("season", "sentence", "matters", "programs", "look_ups", "across_lines");
+        assertThat(json.propertyNames())
+                .containsExactly("season", "sentence", "matters", "programs", "look_ups", "across_lines");
         JsonNode program = json.get("programs");
         assertThat(program.size()).isEqualTo(1);
         assertThat(program.get(0).propertyNames()).containsExactly("field", "program", "standing", "findings");

@@ -39,7 +39,8 @@ class HoursCommandTest {
     }
 
     private void taken() throws IOException {
-        plumbrow("hours", "import", weather(), "--book", book, "--place", "IA: Kossuth").good();
+        plumbrow("hours", "import", weather(), "--book", book, "--place", "IA: Kossuth")
+                .good();
     }
 
     @Test
@@ -52,17 +53,36 @@ class HoursCommandTest {
     @Test
     void hoursAreTakenInOnceToldAndForgotten() throws IOException {
         Path file = weather();
-        assertThat(plumbrow("hours", "import", file, "--book", book, "--place", "IA: Kossuth").good().out())
+        assertThat(plumbrow("hours", "import", file, "--book", book, "--place", "IA: Kossuth")
+                        .good()
+                        .out())
                 .contains("Taken in: 6,888 hours of IA: Kossuth (CSV).")
                 .contains("648 of 6,888 hours lack rain");
-        assertThat(plumbrow("hours", "import", file, "--book", book, "--place", "IA: Kossuth").good().out())
+        assertThat(plumbrow("hours", "import", file, "--book", book, "--place", "IA: Kossuth")
+                        .good()
+                        .out())
                 .contains("already; nothing was changed");
         assertThat(plumbrow("hours", "files", "--book", book, "--json").good().json())
                 .hasSize(1);
         Path picture = folder.resolve("hours.svg");
         String out = plumbrow(
-                        "hours", "--book", book, "--field", FIELD, "--program", PROGRAM, "--pass", "4", "--from", "2026-06-01",
-                        "--days", "2", "--window", "2026-05-28..2026-06-05", "--svg", picture)
+                        "hours",
+                        "--book",
+                        book,
+                        "--field",
+                        FIELD,
+                        "--program",
+                        PROGRAM,
+                        "--pass",
+                        "4",
+                        "--from",
+                        "2026-06-01",
+                        "--days",
+                        "2",
+                        "--window",
+                        "2026-05-28..2026-06-05",
+                        "--svg",
+                        picture)
                 .good()
                 .out()
                 .replaceAll("\\s+", " ");
@@ -72,28 +92,34 @@ class HoursCommandTest {
                 .contains("wind (label of Stillmeadow K, label of Ironweir 4L, good practice)")
                 .contains("rain too soon after: 24 h without rain after it (label of Ironweir 4L");
         assertThat(Files.readString(picture)).startsWith("<svg ").contains("aria-label=\"Hours fit for spraying");
-        assertThat(plumbrow("season", "--book", book, "--field", FIELD, "--program", PROGRAM).out().replaceAll("\\s+", " "))
+        assertThat(plumbrow("season", "--book", book, "--field", FIELD, "--program", PROGRAM)
+                        .out()
+                        .replaceAll("\\s+", " "))
                 .contains("hours fit on")
                 .doesNotContain("no hourly weather on file");
         plumbrow("hours", "forget", "1", "--book", book).good();
-        plumbrow("hours", "forget", "1", "--book", book).refused("There is no file of hourly weather with the number 1.");
+        plumbrow("hours", "forget", "1", "--book", book)
+                .refused("There is no file of hourly weather with the number 1.");
         assertThat(plumbrow("book", "check", "--book", book).code()).isZero();
     }
 
     @Test
     void whatCantBeReadIsRefusedInASentenceAndChangesNothing() throws IOException {
         Path empty = Files.writeString(folder.resolve("empty.csv"), "");
-        plumbrow("hours", "import", empty, "--book", book, "--place", "IA: Kossuth").refused("is empty");
+        plumbrow("hours", "import", empty, "--book", book, "--place", "IA: Kossuth")
+                .refused("is empty");
         Path other = Files.writeString(folder.resolve("other.csv"), "field,crop\nNorth,corn\n");
         plumbrow("hours", "import", other, "--book", book, "--place", "IA: Kossuth")
                 .refused("No heading says when an hour is");
         plumbrow("hours", "import", folder.resolve("gone.csv"), "--book", book, "--place", "IA: Kossuth")
                 .refused("There is no file");
         Path good = weather();
-        plumbrow("hours", "import", good, "--book", book, "--place", "IA: Kosuth").refused("There is no field or county");
+        plumbrow("hours", "import", good, "--book", book, "--place", "IA: Kosuth")
+                .refused("There is no field or county");
         plumbrow("hours", "import", good, "--book", book, "--place", "IA: Kossuth", "--latitude", "43")
                 .refused("both latitude");
-        plumbrow("hours", "import", good, "--book", book, "--place", "IN: Adams").refused("name it with --zone");
+        plumbrow("hours", "import", good, "--book", book, "--place", "IN: Adams")
+                .refused("name it with --zone");
         plumbrow("hours", "import", good, "--book", book, "--place", "IA: Kossuth", "--zone", "Middle/Nowhere")
                 .refused("There is no clock");
         plumbrow("hours", "import", good, "--book", book, "--place", "IA: Kossuth", "--columns", "wind_mph=breeze")
@@ -110,15 +136,19 @@ class HoursCommandTest {
         taken();
         plumbrow("hours", "--book", book).refused("Say which field");
         plumbrow("hours", "--book", book, "--field", "Nowhere").refused("There is no field 'Nowhere'");
-        plumbrow("hours", "--book", book, "--field", FIELD, "--program", "Nothing").refused("There is no program 'Nothing'");
+        plumbrow("hours", "--book", book, "--field", FIELD, "--program", "Nothing")
+                .refused("There is no program 'Nothing'");
         plumbrow("hours", "--book", book, "--field", FIELD, "--pass", "77").refused("Pass 77");
-        plumbrow("hours", "--book", book, "--field", FIELD, "--machine", "big one").refused("There is no sprayer 'big one'");
+        plumbrow("hours", "--book", book, "--field", FIELD, "--machine", "big one")
+                .refused("There is no sprayer 'big one'");
         plumbrow("hours", "--book", book, "--field", FIELD, "--from", "soon").refused("expected a day such as");
         plumbrow("hours", "--book", book, "--field", FIELD, "--days", "90").refused("31 days at most");
         plumbrow("hours", "--book", book, "--field", FIELD, "--wind", "10..3").refused("the lower first");
-        plumbrow("hours", "--book", book, "--field", FIELD, "--window", "2026-06-01").refused("expected two days");
+        plumbrow("hours", "--book", book, "--field", FIELD, "--window", "2026-06-01")
+                .refused("expected two days");
         plumbrow("today", "--book", book, "--day", "x").refused("expected a day");
-        plumbrow("mix", "--book", book, "--field", FIELD, "--machine", "big one").refused("There is no such machine");
+        plumbrow("mix", "--book", book, "--field", FIELD, "--machine", "big one")
+                .refused("There is no such machine");
         plumbrow("mix", "card.txt", "--book", book, "--field", FIELD).refused("ends in .pdf");
     }
 
@@ -137,7 +167,9 @@ class HoursCommandTest {
         plumbrow("hours", "import", file, "--book", book, "--place", FIELD).good();
         try (Book opened = Book.open(book)) {
             var kept = opened.latestSeason().orElseThrow().pests().weedBook().days();
-            assertThat(kept).hasSize(214).allMatch(day -> day.date().getYear() == 2014 && day.place().equals(FIELD));
+            assertThat(kept)
+                    .hasSize(214)
+                    .allMatch(day -> day.date().getYear() == 2014 && day.place().equals(FIELD));
         }
     }
 
@@ -151,15 +183,20 @@ class HoursCommandTest {
                 at = at.plusHours(1)) {
             String line = at.toString().replace('T', ' ') + "," + (10 + at.getHour() / 2.0) + ",";
             whole.append(line).append(at.getHour() == 3 ? "2.54" : "0").append('\n');
-            gap.append(line).append(at.getDayOfYear() == 150 && at.getHour() == 5 ? "" : "0").append('\n');
+            gap.append(line)
+                    .append(at.getDayOfYear() == 150 && at.getHour() == 5 ? "" : "0")
+                    .append('\n');
         }
         Path file = Files.writeString(folder.resolve("gap.csv"), gap);
         plumbrow("hours", "import", file, "--book", book, "--place", FIELD).good();
         try (Book opened = Book.open(book)) {
-            assertThat(opened.latestSeason().orElseThrow().pests().weedBook().days()).isEmpty();
+            assertThat(opened.latestSeason().orElseThrow().pests().weedBook().days())
+                    .isEmpty();
         }
         Path other = Files.writeString(folder.resolve("whole.csv"), whole);
-        assertThat(plumbrow("hours", "import", other, "--book", book, "--place", FIELD).good().out())
+        assertThat(plumbrow("hours", "import", other, "--book", book, "--place", FIELD)
+                        .good()
+                        .out())
                 .contains("One whole season of days went to the measured days");
         try (Book opened = Book.open(book)) {
             assertThat(opened.latestSeason().orElseThrow().pests().weedBook().days())
@@ -172,21 +209,37 @@ class HoursCommandTest {
     void theLoadCardAndTheDayAreTold() throws IOException {
         taken();
         Path card = folder.resolve("card.pdf");
-        assertThat(plumbrow("mix", card, "--book", book, "--field", FIELD, "--program", PROGRAM, "--pass", "4").good().out())
-                .contains("1 full load of 600 gal on 40 ac, and a last one of 510", "3 × 2.5 gal + 192 fl oz", "Broadvane 06");
+        assertThat(plumbrow("mix", card, "--book", book, "--field", FIELD, "--program", PROGRAM, "--pass", "4")
+                        .good()
+                        .out())
+                .contains(
+                        "1 full load of 600 gal on 40 ac, and a last one of 510",
+                        "3 × 2.5 gal + 192 fl oz",
+                        "Broadvane 06");
         assertThat(Files.size(card)).isPositive();
-        assertThat(plumbrow("mix", "--book", book, "--field", "Dry Bench").code()).as("nothing barred").isZero();
+        assertThat(plumbrow("mix", "--book", book, "--field", "Dry Bench").code())
+                .as("nothing barred")
+                .isZero();
         try (Book opened = Book.open(book)) {
             opened.choose(new Choice(2026, FIELD, PROGRAM, "x", Instant.EPOCH, "", null, null));
         }
-        String out = plumbrow("today", "--book", book, "--day", "2026-06-01").good().out().replaceAll("\\s+", " ");
+        String out = plumbrow("today", "--book", book, "--day", "2026-06-01")
+                .good()
+                .out()
+                .replaceAll("\\s+", " ");
         assertThat(out)
-                .contains("Vine Bottom has the hours, fit 10:00 to 18:00, once what is unknown of it has been looked at")
+                .contains(
+                        "Vine Bottom has the hours, fit 10:00 to 18:00, once what is unknown of it has been looked at")
                 .contains("window closes in 4 days")
                 .contains("60-ft sprayer (Oakridge): 1 trip");
-        assertThat(plumbrow("today", "--book", book, "--day", "2026-11-30").good().out())
+        assertThat(plumbrow("today", "--book", book, "--day", "2026-11-30")
+                        .good()
+                        .out())
                 .contains("Nothing is due.", "The nearest planned work is on 2026-10-");
-        assertThat(plumbrow("today", "--book", book, "--day", "2026-06-01", "--json").good().json().get("due"))
+        assertThat(plumbrow("today", "--book", book, "--day", "2026-06-01", "--json")
+                        .good()
+                        .json()
+                        .get("due"))
                 .isNotEmpty();
     }
 }

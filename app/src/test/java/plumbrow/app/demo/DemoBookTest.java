@@ -97,8 +97,9 @@ class DemoBookTest {
         assertThat(airport.leading()).containsExactlyInAnyOrder("Scout for aphids first", "No insecticide");
         WeighedProgram scout = airport.program("Scout for aphids first").orElseThrow();
         assertThat(scout.meanGainUsdPerAcre()).isCloseTo(1.73, within(0.3));
-        assertThat(scout.scouted()).singleElement().satisfies(pass -> assertThat(pass.chanceMade())
-                .isCloseTo(0.286, within(0.02)));
+        assertThat(scout.scouted())
+                .singleElement()
+                .satisfies(pass -> assertThat(pass.chanceMade()).isCloseTo(0.286, within(0.02)));
         assertThat(airport.program("Sweepline at R5").orElseThrow().meanGainUsdPerAcre())
                 .isCloseTo(-1.57, within(0.5));
         assertThat(airport.sentence())

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
@@ -57,8 +56,9 @@ class DemoMattersTest {
                 .filter(program -> program.standing() == Standing.BARRED)
                 .toList();
         assertThat(barred).isNotEmpty();
-        assertThat(barred).allSatisfy(program -> assertThat(program.matters().get(0).kind())
-                .isEqualTo(MatterKind.BARRED));
+        assertThat(barred)
+                .allSatisfy(
+                        program -> assertThat(program.matters().get(0).kind()).isEqualTo(MatterKind.BARRED));
         assertThat(check.matters()).extracting(Matter::kind).isSorted();
     }
 
@@ -81,8 +81,10 @@ class DemoMattersTest {
 
     @Test
     void noProgramThatAsksNothingCountsAsClear() {
-        assertThat(check.programs()).allSatisfy(program -> assertThat(program.standing() == Standing.CLEAR)
-                .isEqualTo(!program.findings().isEmpty()
-                        && program.findings().stream().allMatch(finding -> finding.standing() == Standing.CLEAR)));
+        assertThat(check.programs())
+                .allSatisfy(program -> assertThat(program.standing() == Standing.CLEAR)
+                        .isEqualTo(!program.findings().isEmpty()
+                                && program.findings().stream()
+                                        .allMatch(finding -> finding.standing() == Standing.CLEAR)));
     }
 }

@@ -44,7 +44,8 @@ class AskPageTest {
         try (OpenDesk desk = OpenDesk.over(DeskSeason.of(2027)).weighed()) {
             Visitor visitor = new Visitor(desk);
             for (String page : new String[] {"/", "/check", "/figures", "/ask", "/log", "/shelf"}) {
-                assertThat(visitor.get(page).body()).contains("href=\"/ask\"", "href=\"/ask#two\"", "href=\"/ask#three\"");
+                assertThat(visitor.get(page).body())
+                        .contains("href=\"/ask\"", "href=\"/ask#two\"", "href=\"/ask#three\"");
             }
             assertThat(visitor.get("/ask").text()).contains("Work on season 2027");
         }
@@ -57,7 +58,8 @@ class AskPageTest {
             Visitor visitor = new Visitor(desk);
             for (Question question : Questions.all()) {
                 String page = visitor.get("/ask/" + question.id()).body();
-                String form = page.substring(page.indexOf("<form id=\"ask\""), page.indexOf("</form>", page.indexOf("<form id=\"ask\"")));
+                String form = page.substring(
+                        page.indexOf("<form id=\"ask\""), page.indexOf("</form>", page.indexOf("<form id=\"ask\"")));
                 int folded = form.indexOf("<details id=\"more\"");
                 String seen = folded < 0 ? form : form.substring(0, folded);
                 assertThat(seen.split("class=\"askbox\"", -1).length - 1)
@@ -72,7 +74,8 @@ class AskPageTest {
         try (OpenDesk desk = OpenDesk.over()) {
             var page = new Visitor(desk).get("/ask/insecticide?state=IA&price=dear&injury=9&yield=201");
             assertThat(page.status()).isEqualTo(422);
-            assertThat(page.text()).contains("2 boxes can’t be read", "Price at harvest: found 'dear'; expected a number");
+            assertThat(page.text())
+                    .contains("2 boxes can’t be read", "Price at harvest: found 'dear'; expected a number");
             assertThat(page.body()).contains("value=\"dear\"", "value=\"201\"", "data-box=\"b-price\"");
             assertThat(new Visitor(desk).get("/ask/none-such").status()).isEqualTo(404);
         }
@@ -101,8 +104,20 @@ class AskPageTest {
         try (OpenDesk desk = OpenDesk.over()) {
             Visitor visitor = new Visitor(desk);
             Map<String, String> typed = new HashMap<>(Map.of(
-                    "state", "IA", "trait", "none", "history", "third", "name", "Church Eighty", "farm", "Oakridge",
-                    "grower", "L. Brandvold", "county", "Kosuth"));
+                    "state",
+                    "IA",
+                    "trait",
+                    "none",
+                    "history",
+                    "third",
+                    "name",
+                    "Church Eighty",
+                    "farm",
+                    "Oakridge",
+                    "grower",
+                    "L. Brandvold",
+                    "county",
+                    "Kosuth"));
             var refused = visitor.post(INSECTICIDE, "/ask/insecticide/keep", typed);
             assertThat(refused.status()).isEqualTo(422);
             assertThat(refused.text()).contains("Found 'Kosuth'", "did you mean Kossuth?");
@@ -113,12 +128,14 @@ class AskPageTest {
             Season season = desk.book().season().orElseThrow();
             assertThat(season.fields()).hasSize(1);
             assertThat(season.assumptions())
-                    .allSatisfy(line -> assertThat(TypicalValue.marked(line.source())).isTrue());
+                    .allSatisfy(line ->
+                            assertThat(TypicalValue.marked(line.source())).isTrue());
             assertThat(visitor.get("/fields/Church%20Eighty/weighing").status()).isEqualTo(200);
             assertThat(visitor.get("/fields/Church%20Eighty/next").text()).contains("What to tell next");
             assertThat(visitor.get("/api/fields/Church%20Eighty/next").body()).contains("\"inputs\"");
             typed.put("name", "Depot");
-            assertThat(visitor.post(INSECTICIDE, "/ask/insecticide/keep", typed).status()).isEqualTo(302);
+            assertThat(visitor.post(INSECTICIDE, "/ask/insecticide/keep", typed).status())
+                    .isEqualTo(302);
             assertThat(desk.book().season().orElseThrow().fields()).hasSize(2);
             assertThat(visitor.post(INSECTICIDE, "/ask/insecticide/keep", typed).text())
                     .contains("There is a field called 'Depot'");
@@ -137,19 +154,29 @@ class AskPageTest {
             assertThat(send(visitor, "", new byte[0]).text()).contains("No file was chosen");
             var taken = send(visitor, "season.xlsx", Files.readAllBytes(file));
             assertThat(taken.header("Location")).as(taken.text()).isEqualTo("/");
-            assertThat(desk.book().season().orElseThrow().fields()).hasSize(season.fields().size());
+            assertThat(desk.book().season().orElseThrow().fields())
+                    .hasSize(season.fields().size());
             // A second one shows what it would change before it does.
-            String shown = send(visitor, "season.xlsx", Files.readAllBytes(file)).header("Location");
+            String shown =
+                    send(visitor, "season.xlsx", Files.readAllBytes(file)).header("Location");
             assertThat(shown).startsWith("/season/import/");
             assertThat(visitor.get(shown).text()).contains("Nothing: it says what the book holds");
-            WorkbookWriter.write(season.withAssumptions(season.assumptions().subList(1, season.assumptions().size())), file);
+            WorkbookWriter.write(
+                    season.withAssumptions(
+                            season.assumptions().subList(1, season.assumptions().size())),
+                    file);
             String less = send(visitor, "season.xlsx", Files.readAllBytes(file)).header("Location");
             var page = visitor.get(less);
             assertThat(page.text()).contains("1 row would change", "assumptions: removed corn");
-            assertThat(desk.book().season().orElseThrow().assumptions()).hasSize(season.assumptions().size());
-            assertThat(visitor.post(less, less, Map.of("mark", "another")).status()).isEqualTo(409);
-            assertThat(visitor.post(less, less, Map.of("mark", page.hidden("mark"))).status()).isEqualTo(302);
-            assertThat(desk.book().season().orElseThrow().assumptions()).hasSize(season.assumptions().size() - 1);
+            assertThat(desk.book().season().orElseThrow().assumptions())
+                    .hasSize(season.assumptions().size());
+            assertThat(visitor.post(less, less, Map.of("mark", "another")).status())
+                    .isEqualTo(409);
+            assertThat(visitor.post(less, less, Map.of("mark", page.hidden("mark")))
+                            .status())
+                    .isEqualTo(302);
+            assertThat(desk.book().season().orElseThrow().assumptions())
+                    .hasSize(season.assumptions().size() - 1);
         }
     }
 
@@ -165,7 +192,8 @@ class AskPageTest {
             assertThat(visitor.get(weighing).status()).isEqualTo(200);
             assertThat(desk.book().season().orElseThrow().assumptions())
                     .isNotEmpty()
-                    .allSatisfy(line -> assertThat(TypicalValue.marked(line.source())).isTrue());
+                    .allSatisfy(line ->
+                            assertThat(TypicalValue.marked(line.source())).isTrue());
             assertThat(visitor.get("/typical").text()).contains("Every field has a price and a yield");
         }
     }
@@ -177,7 +205,8 @@ class AskPageTest {
             return new Visitor.Page(visitor.mvc()
                     .perform(MockMvcRequestBuilders.multipart("/workbook")
                             .file(new MockMultipartFile("workbook", name, null, content))
-                            .cookie(java.util.Objects.requireNonNull(form.response().getCookie("XSRF-TOKEN")))
+                            .cookie(java.util.Objects.requireNonNull(
+                                    form.response().getCookie("XSRF-TOKEN")))
                             .param("_csrf", token))
                     .andReturn()
                     .getResponse());

@@ -17,7 +17,8 @@ import plumbrow.app.desk.shown.Shown;
 
 /** A label in three columns of small print, from its file to another word of the check, by screen and keyboard alone. */
 class LabelToCheckTest {
-    private static final String CHECK = "/fields/" + Shown.part(DeskSeason.HOME) + "/check?program=" + Shown.part("half rate");
+    private static final String CHECK =
+            "/fields/" + Shown.part(DeskSeason.HOME) + "/check?program=" + Shown.part("half rate");
 
     @ParameterizedTest
     @ValueSource(ints = {1280, 390})
@@ -70,9 +71,7 @@ class LabelToCheckTest {
     /** What stands on the reading page is put right by the keyboard, and the card shows it. */
     private static void mend(Chromium browser, OpenDesk desk) {
         browser.go(desk.address() + "/shelf/papers/1");
-        browser.driver()
-                .findElement(By.partialLinkText("Re-entry interval"))
-                .sendKeys(Keys.ENTER);
+        browser.driver().findElement(By.partialLinkText("Re-entry interval")).sendKeys(Keys.ENTER);
         browser.until(ExpectedConditions.presenceOfElementLocated(By.id("mended")));
         WebElement box = browser.find("#mended");
         box.sendKeys(Keys.chord(Keys.CONTROL, "a"), "soon");

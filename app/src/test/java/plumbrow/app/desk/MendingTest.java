@@ -70,7 +70,8 @@ class MendingTest {
     }
 
     private int at(int paper, String title) {
-        Matcher line = Pattern.compile("\\?at=(\\d+)&amp;who=[^\"]*#picture\"[^>]*><span class=\"about\">" + Pattern.quote(title))
+        Matcher line = Pattern.compile(
+                        "\\?at=(\\d+)&amp;who=[^\"]*#picture\"[^>]*><span class=\"about\">" + Pattern.quote(title))
                 .matcher(visitor.get("/shelf/papers/" + paper).body());
         assertThat(line.find()).as(title).isTrue();
         return Integer.parseInt(line.group(1));
@@ -153,7 +154,9 @@ class MendingTest {
                 .name();
         say(2, "belongs", 0, product, "R. Voss");
         assertThat(desk.book().papers().get(1).paper().product()).isEqualTo(product);
-        assertThat(visitor.get("/shelf/papers/2/confirm").text()).contains(product).doesNotContain("has no product of this name");
+        assertThat(visitor.get("/shelf/papers/2/confirm").text())
+                .contains(product)
+                .doesNotContain("has no product of this name");
         say(2, "belongs", 0, "", "R. Voss");
         assertThat(desk.book().papers().get(1).paper().product()).isNotEqualTo(product);
     }
@@ -169,11 +172,17 @@ class MendingTest {
         assertThat(desk.book().papers().get(scan - 1).paper().product()).isEmpty();
         Visitor.Page page = visitor.get("/shelf/papers/" + scan);
         assertThat(page.text())
-                .contains("read by OCR, not yet confirmed", "were read by OCR and count once", "held it against the page");
+                .contains(
+                        "read by OCR, not yet confirmed",
+                        "were read by OCR and count once",
+                        "held it against the page");
         assertThat(visitor.get("/shelf/papers/" + scan + "/card").text()).contains("read by OCR as “");
         int name = at(scan, "Product name");
         Visitor.Page next = say(scan, "confirm", name, "", "R. Voss");
-        assertThat(next.header("Location")).as("goes on to the next that waits").contains("at=" ).doesNotContain("at=" + name + "&");
+        assertThat(next.header("Location"))
+                .as("goes on to the next that waits")
+                .contains("at=")
+                .doesNotContain("at=" + name + "&");
         assertThat(desk.book().papers().get(scan - 1).paper().product()).isNotEmpty();
         assertThat(visitor.get("/shelf/papers/" + scan).text()).contains("confirmed by R. Voss");
     }

@@ -30,14 +30,16 @@ class ReadablePagesTest {
             "script, style, code, pre, .working, ol.steps, .steps, .as-printed, input, textarea, [hidden]";
 
     private static final Pattern EXPONENT = Pattern.compile("(?<![\\w./-])[\\d.]*\\d[eE][-+−]?\\d+(?![\\w/])");
-    private static final Pattern DECIMALS = Pattern.compile("(?<![\\w.,/$:−-])\\d[\\d,]*\\.\\d+(?![\\w.()/-])(?! g/mol)");
+    private static final Pattern DECIMALS =
+            Pattern.compile("(?<![\\w.,/$:−-])\\d[\\d,]*\\.\\d+(?![\\w.()/-])(?! g/mol)");
     private static final Pattern PLURAL_OF_ONE = Pattern.compile(
             "(?<![\\w.,/$–−-])1 (?:acres|applications|bags|boxes|days|farms|fields|findings|hours|lines|loads|loss|papers|passes|people"
                     + "|pounds|products|programs|rows|seasons|sites|stages|things|times|trips|units|weeds|weeks|years)\\b");
     private static final Pattern CODE_NAME = Pattern.compile("(?<![\\w/.=?&-])[a-z]+(?:_[a-z0-9]+)+(?![\\w/=])");
 
     @Test
-    @DisplayName("No page of the demo has an exponent, more than four digits outside a working, a plural of one or a code name")
+    @DisplayName(
+            "No page of the demo has an exponent, more than four digits outside a working, a plural of one or a code name")
     void pagesReadAsAPersonWrites() {
         Set<String> wrong = new TreeSet<>();
         try (OpenDesk desk = OpenDesk.over(DemoBook.season()).weighed()) {
@@ -101,6 +103,7 @@ class ReadablePagesTest {
     }
 
     private static String around(String text, Matcher found) {
-        return text.substring(Math.max(0, found.start() - 30), Math.min(text.length(), found.end() + 20)).strip();
+        return text.substring(Math.max(0, found.start() - 30), Math.min(text.length(), found.end() + 20))
+                .strip();
     }
 }

@@ -26,8 +26,8 @@ import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.RowJson;
 import plumbrow.app.book.SeasonChange;
-import plumbrow.app.desk.shown.Shown;
 import plumbrow.app.demo.DemoBook;
+import plumbrow.app.desk.shown.Shown;
 import plumbrow.app.rows.TableGroup;
 import plumbrow.app.rows.TableNames;
 import plumbrow.documents.workbook.edit.SeasonTables;
@@ -73,9 +73,12 @@ class RowsTest {
     @MethodSource("tables")
     void every_column_has_its_box(String table) {
         Sheet<?> sheet = Sheets.named(table).orElseThrow();
-        String page = HtmlUtils.htmlUnescape(visitor.get("/season/" + table + "/new").body());
+        String page =
+                HtmlUtils.htmlUnescape(visitor.get("/season/" + table + "/new").body());
         for (Column<?> column : sheet.columns()) {
-            assertThat(page).as(column.key()).contains("name=\"" + column.key() + "\"", TableNames.words(column.meaning()));
+            assertThat(page)
+                    .as(column.key())
+                    .contains("name=\"" + column.key() + "\"", TableNames.words(column.meaning()));
             assertThat(List.of("seen", "back", "more", "copy", "by-who", "by-why", "done", "change", "find", "page"))
                     .doesNotContain(column.key());
         }
@@ -147,7 +150,8 @@ class RowsTest {
         Visitor.Page page = post("/season/fields/row/2", row, typed);
         assertThat(page.status()).isEqualTo(422);
         assertThat(HtmlUtils.htmlUnescape(page.body()))
-                .contains("data-box=\"box-ph\">found \"6,4\", expected a number from 3 to 11, with a point and not a comma: 6.4.")
+                .contains(
+                        "data-box=\"box-ph\">found \"6,4\", expected a number from 3 to 11, with a point and not a comma: 6.4.")
                 .contains("expected a farm of the sheet farms")
                 .contains("value=\"6,4\"")
                 .contains("value=\"Nobody’s\"");
@@ -158,8 +162,8 @@ class RowsTest {
     void a_row_that_others_refer_to_does_not_go_and_says_which() {
         Sheet<?> shelf = Sheets.named("shelf").orElseThrow();
         Map<String, String> row = SeasonTables.of(written()).row(shelf, 0).orElseThrow();
-        Visitor.Page page = visitor.post(
-                "/season/shelf/row/2", "/season/shelf/row/2/remove", Map.of("seen", RowJson.of(row)));
+        Visitor.Page page =
+                visitor.post("/season/shelf/row/2", "/season/shelf/row/2/remove", Map.of("seen", RowJson.of(row)));
         assertThat(page.status()).isEqualTo(422);
         assertThat(page.text()).contains("Nothing was changed.", "expected a product of the sheet shelf");
         assertThat(page.body()).contains("href=\"/season/passes/row/");
@@ -179,7 +183,9 @@ class RowsTest {
         assertThat(told.text()).contains("grower was " + row.get("grower") + " and is L. Others");
         assertThat(told.body()).contains("value=\"L. Mine\"");
         // The page came anew beside the row as it is now: he who looks at it may keep after all.
-        assertThat(post("/season/farms/row/2", RowJson.read(told.hidden("seen")), mine).status()).isEqualTo(302);
+        assertThat(post("/season/farms/row/2", RowJson.read(told.hidden("seen")), mine)
+                        .status())
+                .isEqualTo(302);
         assertThat(written().farms().get(0).grower()).isEqualTo("L. Mine");
     }
 
@@ -192,9 +198,12 @@ class RowsTest {
         post("/season/farms/row/3", row, typed);
         int change = last().number();
         assertThat(visitor.get("/history").text()).contains("grower " + row.get("grower") + " → L. New");
-        assertThat(visitor.post("/history", "/history/" + change + "/undo", Map.of()).status()).isEqualTo(302);
+        assertThat(visitor.post("/history", "/history/" + change + "/undo", Map.of())
+                        .status())
+                .isEqualTo(302);
         assertThat(SeasonTables.of(written()).row(farms, 1)).contains(row);
-        assertThat(visitor.post("/history", "/history/" + change + "/undo", Map.of()).text())
+        assertThat(visitor.post("/history", "/history/" + change + "/undo", Map.of())
+                        .text())
                 .contains("taken back already");
         visitor.post("/history", "/history/" + last().number() + "/undo", Map.of());
         assertThat(SeasonTables.of(written()).row(farms, 1)).contains(typed);
@@ -204,7 +213,8 @@ class RowsTest {
 
     @Test
     void names_follow_the_box_they_depend_on_and_unknown_tables_are_asked_back() {
-        assertThat(visitor.get("/season/fields/names?column=county&within=IA").body()).contains("Adams", "Kossuth");
+        assertThat(visitor.get("/season/fields/names?column=county&within=IA").body())
+                .contains("Adams", "Kossuth");
         assertThat(visitor.get("/season/feilds").status()).isEqualTo(404);
         assertThat(visitor.get("/season/feilds").text()).contains("did you mean fields?");
         assertThat(visitor.get("/season/fields/row/999").status()).isEqualTo(404);
@@ -214,7 +224,8 @@ class RowsTest {
     void programs_change_rows_with_the_same_faults() {
         assertThat(visitor.get("/api/season").body()).contains("\"table\" : \"fields\"");
         assertThat(visitor.get("/api/season/fields?find=Levee").body()).contains("\"name\" : \"Levee\"");
-        Visitor.Page refused = json("/api/season/history", "{\"field\": \"Leveee\", \"year\": \"2020\", \"crop\": \"corn\"}");
+        Visitor.Page refused =
+                json("/api/season/history", "{\"field\": \"Leveee\", \"year\": \"2020\", \"crop\": \"corn\"}");
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.body()).contains("did you mean Levee?", "\"column\" : \"field\"");
         Visitor.Page stray = json("/api/season/history", "{\"feild\": \"Levee\"}");
@@ -230,13 +241,18 @@ class RowsTest {
                         .toList()
                         .indexOf("2001")
                 + 2;
-        assertThat(json("/api/season/history/" + row, "{\"yield_bu_ac\": \"120\", \"_seen\": \"0\"}").status())
+        assertThat(json("/api/season/history/" + row, "{\"yield_bu_ac\": \"120\", \"_seen\": \"0\"}")
+                        .status())
                 .isEqualTo(409);
-        assertThat(json("/api/season/history/" + row, "{\"yield_bu_ac\": \"120\"}").body())
+        assertThat(json("/api/season/history/" + row, "{\"yield_bu_ac\": \"120\"}")
+                        .body())
                 .contains("\"yield_bu_ac\" : \"120\"");
-        assertThat(json("/api/season/history/" + row + "/remove", "{}").status()).isEqualTo(200);
-        assertThat(json("/api/history/" + last().number() + "/undo", "{}").status()).isEqualTo(200);
-        assertThat(json("/api/history/" + last().number() + "/undo", "{}").status()).isEqualTo(200);
+        assertThat(json("/api/season/history/" + row + "/remove", "{}").status())
+                .isEqualTo(200);
+        assertThat(json("/api/history/" + last().number() + "/undo", "{}").status())
+                .isEqualTo(200);
+        assertThat(json("/api/history/" + last().number() + "/undo", "{}").status())
+                .isEqualTo(200);
         assertThat(visitor.get("/api/history?since=2026-01-01").body()).contains("\"way\" : \"redo\"");
         assertThat(visitor.get("/api/season/feilds").status()).isEqualTo(404);
     }
@@ -263,8 +279,10 @@ class RowsTest {
                 address + "/series",
                 Map.of("program", from.name(), "trip", String.valueOf(trip), "by", "levels"));
         assertThat(series.status()).as(series.text()).isEqualTo(302);
-        assertThat(written().programs(field)).hasSizeGreaterThan(before.programs(field).size());
-        assertThat(visitor.post("/history", "/history/" + last().number() + "/undo", Map.of()).status())
+        assertThat(written().programs(field))
+                .hasSizeGreaterThan(before.programs(field).size());
+        assertThat(visitor.post("/history", "/history/" + last().number() + "/undo", Map.of())
+                        .status())
                 .isEqualTo(302);
         assertThat(written()).isEqualTo(before);
         String other = before.fields().stream()
@@ -314,7 +332,9 @@ class RowsTest {
                 .orElseThrow();
         for (int i = 0; i < program.passes().size(); i++) {
             String product = program.passes().get(i).product();
-            typed.put("t" + i + ".what", product == null ? "=" + program.passes().get(i).kind().word() : product);
+            typed.put(
+                    "t" + i + ".what",
+                    product == null ? "=" + program.passes().get(i).kind().word() : product);
             var rate = program.passes().get(i).rate();
             typed.put("t" + i + ".unit", rate == null ? "" : rate.unit().symbol() + "/ac");
         }

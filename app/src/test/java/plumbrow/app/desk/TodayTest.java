@@ -43,7 +43,8 @@ class TodayTest {
                 .contains("Unknown: no hourly weather is on file", "Unknown is not fit");
         assertThat(visitor.get("/api" + FIELD + "/hours" + ASKED).status()).isEqualTo(404);
         Path file = DemoWeather.writeTo(Files.createTempDirectory(folder, "w")).get(0);
-        assertThat(upload(Files.readAllBytes(file))).contains("Taken in for IA: Kossuth: CSV.", "648 of 6,888 hours lack rain");
+        assertThat(upload(Files.readAllBytes(file)))
+                .contains("Taken in for IA: Kossuth: CSV.", "648 of 6,888 hours lack rain");
         desk.book()
                 .choose(
                         new Choice(2026, "Vine Bottom", "Before and after", "x", Instant.EPOCH, "", null, null),
@@ -101,15 +102,25 @@ class TodayTest {
 
     @Test
     void hoursAndLoadCardShowTheSameTripOnScreenAndAsJson() {
-        String hours = visitor.get(FIELD + "/hours" + ASKED + "&from=2026-06-01").text();
-        assertThat(hours).contains("The job takes 1.4 h, in one go from Monday, June 1, 10:00.", "label of Ironweir 4L");
-        assertThat(visitor.get("/api" + FIELD + "/hours" + ASKED + "&from=2026-06-01").body())
+        String hours =
+                visitor.get(FIELD + "/hours" + ASKED + "&from=2026-06-01").text();
+        assertThat(hours)
+                .contains("The job takes 1.4 h, in one go from Monday, June 1, 10:00.", "label of Ironweir 4L");
+        assertThat(visitor.get("/api" + FIELD + "/hours" + ASKED + "&from=2026-06-01")
+                        .body())
                 .contains("\"whose\" : \"label\"", "\"needed_hours\" : 1.44");
-        assertThat(visitor.get(FIELD + "/hours" + ASKED + "&from=soon").status()).isEqualTo(422);
+        assertThat(visitor.get(FIELD + "/hours" + ASKED + "&from=soon").status())
+                .isEqualTo(422);
         assertThat(visitor.get(FIELD + "/hours?pass=77").text()).contains("Pass 77");
         String card = visitor.get(FIELD + "/mix" + ASKED).text();
-        assertThat(card).contains("1 full load of 600 gal on 40 ac", "3 × 2.5 gal + 192 fl oz", "Fits Broadvane 06", "12 h after the last load");
-        assertThat(visitor.get("/api" + FIELD + "/mix" + ASKED).body()).contains("\"words\" : \"3 × 2.5 gal + 192 fl oz\"");
+        assertThat(card)
+                .contains(
+                        "1 full load of 600 gal on 40 ac",
+                        "3 × 2.5 gal + 192 fl oz",
+                        "Fits Broadvane 06",
+                        "12 h after the last load");
+        assertThat(visitor.get("/api" + FIELD + "/mix" + ASKED).body())
+                .contains("\"words\" : \"3 × 2.5 gal + 192 fl oz\"");
         var paper = visitor.get(FIELD + "/mix.pdf" + ASKED);
         assertThat(paper.status()).isEqualTo(200);
         assertThat(paper.body()).startsWith("%PDF");

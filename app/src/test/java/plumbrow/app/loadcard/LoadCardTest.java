@@ -46,8 +46,17 @@ class LoadCardTest {
     private static LoadCard card(double acres, double gpa, double tankGal, double rate, List<Addition> additions) {
         Field old = DEMO.field(FIELD).orElseThrow();
         Field field = new Field(
-                old.name(), old.farm(), acres, null, old.state(), old.county(), old.crop(), old.texture(),
-                old.organicMatterPct(), old.ph(), old.slopePct());
+                old.name(),
+                old.farm(),
+                acres,
+                null,
+                old.state(),
+                old.county(),
+                old.crop(),
+                old.texture(),
+                old.organicMatterPct(),
+                old.ph(),
+                old.slopePct());
         Program program = DEMO.programs(FIELD).stream()
                 .filter(one -> one.name().equals(PROGRAM))
                 .findFirst()
@@ -57,20 +66,36 @@ class LoadCardTest {
             passes.add(
                     "Stillmeadow K".equals(pass.product())
                             ? new Pass(
-                                    pass.number(), pass.kind(), pass.date(), pass.product(),
-                                    new Amount(rate, FarmUnit.FL_OZ), pass.sharePct(), pass.chargeUsdPerAcre(),
-                                    pass.injuryPct(), pass.delayDays())
+                                    pass.number(),
+                                    pass.kind(),
+                                    pass.date(),
+                                    pass.product(),
+                                    new Amount(rate, FarmUnit.FL_OZ),
+                                    pass.sharePct(),
+                                    pass.chargeUsdPerAcre(),
+                                    pass.injuryPct(),
+                                    pass.delayDays())
                             : pass);
         }
-        Program changed =
-                new Program(FIELD, PROGRAM, program.baseline(), program.refuge(), program.note(), passes);
+        Program changed = new Program(FIELD, PROGRAM, program.baseline(), program.refuge(), program.note(), passes);
         List<SprayPlan> plans = DEMO.work().sprayPlans().stream()
                 .map(plan -> plan.carrierGalPerAcre() == null
                         ? plan
                         : new SprayPlan(
-                                plan.field(), plan.program(), plan.pass(), plan.tank(), plan.method(), gpa,
-                                plan.droplets(), plan.boomIn(), plan.driftReductionPct(), plan.cropStage(),
-                                plan.cropHeightIn(), plan.weedHeightIn(), plan.bloom(), plan.applicator()))
+                                plan.field(),
+                                plan.program(),
+                                plan.pass(),
+                                plan.tank(),
+                                plan.method(),
+                                gpa,
+                                plan.droplets(),
+                                plan.boomIn(),
+                                plan.driftReductionPct(),
+                                plan.cropStage(),
+                                plan.cropHeightIn(),
+                                plan.weedHeightIn(),
+                                plan.bloom(),
+                                plan.applicator()))
                 .toList();
         TankBook tank = DEMO.work().means().tank();
         List<Addition> all = new ArrayList<>(tank.additions());
@@ -156,13 +181,18 @@ class LoadCardTest {
                 for (LoadCard.Measured measured : Arrays.asList(line.full(), line.last())) {
                     if (measured != null) {
                         assertThat(measured.rateGiven())
-                                .isLessThanOrEqualTo(Objects.requireNonNull(use.highRate()).value() * (1 + 1e-9))
-                                .isGreaterThanOrEqualTo(Objects.requireNonNull(use.lowRate()).value() * (1 - 1e-9));
-                        assertThat(Math.abs(measured.measured() - measured.exact())).isLessThanOrEqualTo(1.0 + 1e-9);
+                                .isLessThanOrEqualTo(
+                                        Objects.requireNonNull(use.highRate()).value() * (1 + 1e-9))
+                                .isGreaterThanOrEqualTo(
+                                        Objects.requireNonNull(use.lowRate()).value() * (1 - 1e-9));
+                        assertThat(Math.abs(measured.measured() - measured.exact()))
+                                .isLessThanOrEqualTo(1.0 + 1e-9);
                     }
                 }
                 if (product.equals("Stillmeadow K")) {
-                    mixed = (line.full() == null ? 0 : loads.full() * line.full().measured())
+                    mixed = (line.full() == null
+                                    ? 0
+                                    : loads.full() * line.full().measured())
                             + (line.last() == null ? 0 : line.last().measured());
                 }
             }
@@ -172,13 +202,16 @@ class LoadCardTest {
 
     @Test
     void a_rate_at_the_most_of_the_label_is_never_rounded_up() {
-        LoadCard.Measured last = there(line(card(10.03, 15, 1000, 44), "Stillmeadow K").last());
+        LoadCard.Measured last =
+                there(line(card(10.03, 15, 1000, 44), "Stillmeadow K").last());
         assertThat(last.exact()).isCloseTo(441.32, within(1e-6));
         assertThat(last.measured()).isEqualTo(441);
-        LoadCard.Measured up = there(line(card(10.06, 15, 1000, 44), "Stillmeadow K").last());
+        LoadCard.Measured up =
+                there(line(card(10.06, 15, 1000, 44), "Stillmeadow K").last());
         assertThat(up.exact()).isCloseTo(442.64, within(1e-6));
         assertThat(up.measured()).as("443 would be above the label").isEqualTo(442);
-        LoadCard.Measured least = there(line(card(10.01, 15, 1000, 20), "Stillmeadow K").last());
+        LoadCard.Measured least =
+                there(line(card(10.01, 15, 1000, 20), "Stillmeadow K").last());
         assertThat(least.measured()).as("200 would be below the label").isEqualTo(201);
     }
 
@@ -193,11 +226,11 @@ class LoadCardTest {
                 .findFirst()
                 .orElseThrow();
         TankBook tank = DEMO.work().means().tank();
-        List<Addition> with = List.of(new Addition(
-                "Sweepline 1", null, "Saltmere AMS", 8.5, Addition.Basis.LB_PER_100_GAL, "test"));
+        List<Addition> with =
+                List.of(new Addition("Sweepline 1", null, "Saltmere AMS", 8.5, Addition.Basis.LB_PER_100_GAL, "test"));
         Means means = DEMO.work().means();
-        TankBook other = new TankBook(
-                tank.sprayers(), tank.nozzles(), tank.mixing(), tank.water(), with, tank.limits());
+        TankBook other =
+                new TankBook(tank.sprayers(), tank.nozzles(), tank.mixing(), tank.water(), with, tank.limits());
         Season season = DEMO.withPrograms(
                 DEMO.programs(),
                 new Work(
@@ -205,14 +238,20 @@ class LoadCardTest {
                         DEMO.work().crew(),
                         DEMO.work().log(),
                         new Means(
-                                means.machines(), means.windows(), means.limits(), means.breaks(), means.supplies(), other)));
+                                means.machines(),
+                                means.windows(),
+                                means.limits(),
+                                means.breaks(),
+                                means.supplies(),
+                                other)));
         LoadCard forbidden =
                 LoadCards.of(season, SprayTrip.of(season, field, program).get(0), null);
         assertThat(forbidden.barred()).isTrue();
         assertThat(forbidden.findings())
                 .anySatisfy(finding -> assertThat(finding.says()).contains("forbids ammonium sulfate"));
         assertThat(forbidden.steps())
-                .anySatisfy(step -> assertThat(step).contains("The label says: add when the tank is three quarters full"));
+                .anySatisfy(
+                        step -> assertThat(step).contains("The label says: add when the tank is three quarters full"));
         Field levee = DEMO.field("Dry Bench").orElseThrow();
         LoadCard bare = LoadCards.of(
                 DEMO,
@@ -230,7 +269,8 @@ class LoadCardTest {
         LoadCard card = card(120, 15, 500, 32);
         assertThat(card.nozzles()).anySatisfy(choice -> {
             assertThat(choice.nozzle()).isEqualTo("Broadvane 05");
-            // 15 gal/ac, 10 mph, 20 in: 0.505 gal/min, so 40.8 psi of size 05 (orifice law; application-and-weather.md 2.2).
+            // 15 gal/ac, 10 mph, 20 in: 0.505 gal/min, so 40.8 psi of size 05 (orifice law; application-and-weather.md
+            // 2.2).
             assertThat(choice.psi()).isCloseTo(40.8, within(.05));
             assertThat(choice.fits()).isTrue();
         });
@@ -260,11 +300,14 @@ class LoadCardTest {
     @Test
     void every_card_of_the_demo_is_one_page() throws Exception {
         for (Field field : DEMO.fields()) {
-            Program program = DEMO.programs(field.name()).get(DEMO.programs(field.name()).size() - 1);
+            Program program =
+                    DEMO.programs(field.name()).get(DEMO.programs(field.name()).size() - 1);
             for (SprayTrip trip : SprayTrip.of(DEMO, field, program)) {
                 byte[] pdf = LoadCardPaper.pdf(LoadCards.of(DEMO, trip, null), LocalDate.of(2026, 3, 2));
                 try (PDDocument document = Loader.loadPDF(pdf)) {
-                    assertThat(document.getNumberOfPages()).as(field.name() + ", " + trip.words()).isEqualTo(1);
+                    assertThat(document.getNumberOfPages())
+                            .as(field.name() + ", " + trip.words())
+                            .isEqualTo(1);
                 }
             }
         }

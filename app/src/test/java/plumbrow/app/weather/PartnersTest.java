@@ -50,9 +50,10 @@ class PartnersTest {
     void a_label_that_nobody_read_for_the_crop_leaves_hours_unknown() {
         Field wheat = DEMO.field("Lower Mill").orElseThrow();
         assertThat(rules(DEMO, wheat, List.of("Ironweir 4L")))
-                .anyMatch(rule -> rule.whose() == HourRule.Whose.LABEL
-                        && rule.unread().equals("what the label asks of the day"));
-        assertThat(rules(DEMO, wheat, List.of("Steadfall NIS"))).noneMatch(rule -> rule.whose() == HourRule.Whose.LABEL);
+                .anyMatch(rule ->
+                        rule.whose() == HourRule.Whose.LABEL && rule.unread().equals("what the label asks of the day"));
+        assertThat(rules(DEMO, wheat, List.of("Steadfall NIS")))
+                .noneMatch(rule -> rule.whose() == HourRule.Whose.LABEL);
     }
 
     @Test
@@ -63,7 +64,8 @@ class PartnersTest {
         Season season = with(limit);
         assertThat(rules(season, iowa, List.of("Ironweir 4L")))
                 .anyMatch(rule -> rule.owner().equals("state of IA") && rule.kind() == HourRule.Kind.AIR);
-        assertThat(rules(season, iowa, List.of("Palemere 4"))).noneMatch(rule -> rule.owner().equals("state of IA"));
+        assertThat(rules(season, iowa, List.of("Palemere 4")))
+                .noneMatch(rule -> rule.owner().equals("state of IA"));
         assertThat(rules(season, minnesota, List.of("Ironweir 4L")))
                 .noneMatch(rule -> rule.owner().equals("state of IA"));
         LabelLimit words = new LabelLimit(
@@ -76,7 +78,8 @@ class PartnersTest {
                 .anyMatch(rule -> rule.kind() == HourRule.Kind.INVERSION && rule.whose() == HourRule.Whose.LABEL);
         Season numbers = with(
                 with(new HourLimit(null, "Palemere 4", HourLimit.Measure.AFTER_SUNRISE, 1.0, null, "p. 4")), words);
-        assertThat(rules(numbers, iowa, List.of("Palemere 4"))).allMatch(rule -> rule.unread().isEmpty());
+        assertThat(rules(numbers, iowa, List.of("Palemere 4")))
+                .allMatch(rule -> rule.unread().isEmpty());
     }
 
     private static Season with(HourLimit limit) {

@@ -9,10 +9,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import plumbrow.advice.assumptions.DrawSource;
+import plumbrow.advice.calendar.SeasonTrials;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.hours.HourlyWeather;
-import plumbrow.advice.calendar.SeasonTrials;
-import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.Adviser;
@@ -34,16 +34,14 @@ final class BinderPages {
     private BinderPages() {}
 
     static String html(
-            Season season,
-            Advice advice,
-            String recordHead,
-            Function<Field, Optional<HourlyWeather>> weather) {
+            Season season, Advice advice, String recordHead, Function<Field, Optional<HourlyWeather>> weather) {
         ProgramPalette palette = ProgramPalette.of(season);
         SeasonTrials seasons = new SeasonTrials(
                 season, WeighingOptions.DEFAULT.withDraws(advice.draws()).withSeed(advice.seed()), weather);
         OwnSeasons own = OwnSeasons.of(season);
-        WeighingOptions few =
-                WeighingOptions.DEFAULT.withDraws(Math.min(NEXT_DRAWS, advice.draws())).withSeed(advice.seed());
+        WeighingOptions few = WeighingOptions.DEFAULT
+                .withDraws(Math.min(NEXT_DRAWS, advice.draws()))
+                .withSeed(advice.seed());
         DrawSource drawn = new DrawSource(few.draws(), few.seed());
         List<FieldPages> parts = new ArrayList<>();
         for (int i = 0; i < advice.fields().size(); i++) {

@@ -27,7 +27,11 @@ record FindingPages(FieldAdvice field) {
                     matters.stream().filter(matter -> matter.kind() == kind).toList();
             if (!of.isEmpty()) {
                 html.element("h3", kind.words());
-                table(html, found(of.stream().flatMap(matter -> matter.told().stream()).toList()));
+                table(
+                        html,
+                        found(of.stream()
+                                .flatMap(matter -> matter.told().stream())
+                                .toList()));
             }
         }
         Map<Finding, List<String>> clear = clear();
@@ -53,8 +57,8 @@ record FindingPages(FieldAdvice field) {
     /** Each finding with the programs it holds for. */
     private static Map<Finding, List<String>> found(List<Matter.Told> told) {
         Map<Finding, List<String>> found = new LinkedHashMap<>();
-        told.forEach(one -> found.computeIfAbsent(one.finding(), none -> new ArrayList<>())
-                .add(one.program()));
+        told.forEach(one ->
+                found.computeIfAbsent(one.finding(), none -> new ArrayList<>()).add(one.program()));
         return found;
     }
 

@@ -32,7 +32,8 @@ public final class LoadCardPaper {
         String pages = Typeface.printable(html(card));
         try {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
-            out.write(PdfPages.print(pages, day, Objects.hash(day, pages.hashCode())).file());
+            out.write(PdfPages.print(pages, day, Objects.hash(day, pages.hashCode()))
+                    .file());
             return out.toByteArray();
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
@@ -55,9 +56,14 @@ public final class LoadCardPaper {
         Integer reentry = card.reentryHours();
         html.element(
                 "p",
-                "Wear: " + (wear == null ? "unknown, read every label" : String.join(", ", wear)) + ". Nobody goes in for "
-                        + (reentry == null ? "an unknown time: read the labels" : reentry + " h after the last load") + ".");
-        html.element("p", "quiet", String.join(" ", StandingCautions.WHO_TO_CALL.subList(0, 3)) + " The label on the jug is the law.");
+                "Wear: " + (wear == null ? "unknown, read every label" : String.join(", ", wear))
+                        + ". Nobody goes in for "
+                        + (reentry == null ? "an unknown time: read the labels" : reentry + " h after the last load")
+                        + ".");
+        html.element(
+                "p",
+                "quiet",
+                String.join(" ", StandingCautions.WHO_TO_CALL.subList(0, 3)) + " The label on the jug is the law.");
         return html.close("body").close("html").toString();
     }
 
@@ -71,7 +77,8 @@ public final class LoadCardPaper {
     }
 
     private static void stops(Html html, LoadCard card) {
-        List<LoadCard.Finding> shown = card.findings().stream().limit(MOST_FINDINGS).toList();
+        List<LoadCard.Finding> shown =
+                card.findings().stream().limit(MOST_FINDINGS).toList();
         if (shown.isEmpty()) {
             return;
         }
@@ -104,8 +111,16 @@ public final class LoadCardPaper {
                 List.of(
                         Column.words("", 5),
                         Column.words("product", 33),
-                        Column.words(loads == null ? "full load" : "full load, " + Numbers.fixed(loads.fullGal(), 0) + " gal", 25),
-                        Column.words(loads == null ? "last load" : "last load, " + Numbers.fixed(loads.lastGal(), 0) + " gal", 25),
+                        Column.words(
+                                loads == null
+                                        ? "full load"
+                                        : "full load, " + Numbers.fixed(loads.fullGal(), 0) + " gal",
+                                25),
+                        Column.words(
+                                loads == null
+                                        ? "last load"
+                                        : "last load, " + Numbers.fixed(loads.lastGal(), 0) + " gal",
+                                25),
                         Column.words("whole job", 12)));
         int number = 1;
         for (LoadCard.Line line : card.lines()) {
@@ -113,7 +128,8 @@ public final class LoadCardPaper {
                     .cell(String.valueOf(number++))
                     .open("td")
                     .element("strong", line.product())
-                    .words(" " + line.rate() + (line.formulation() == null ? ", formulation unknown" : ", " + line.formulation()))
+                    .words(" " + line.rate()
+                            + (line.formulation() == null ? ", formulation unknown" : ", " + line.formulation()))
                     .close("td")
                     .cell(amount(line.full()))
                     .cell(amount(line.last()))
@@ -126,7 +142,8 @@ public final class LoadCardPaper {
                     "p",
                     "quiet",
                     "Left at the end: " + Numbers.fixed(loads.leftGal(), 1) + " gal, which covers "
-                            + Numbers.fixed(loads.leftAcres(), 2) + " ac. All loads alike: " + loads.evenLoads() + " of "
+                            + Numbers.fixed(loads.leftAcres(), 2) + " ac. All loads alike: " + loads.evenLoads()
+                            + " of "
                             + Numbers.fixed(loads.evenAcres(), 1) + " ac.");
         }
     }
@@ -151,7 +168,8 @@ public final class LoadCardPaper {
                     .reduce((one, other) -> one + ", " + other)
                     .orElse("");
             if (!jar.isEmpty()) {
-                html.element("p", "Jar test, one quart of water: " + jar + "; in this order, let it stand 15 to 30 min.");
+                html.element(
+                        "p", "Jar test, one quart of water: " + jar + "; in this order, let it stand 15 to 30 min.");
             }
         }
         if (!card.nozzles().isEmpty() || card.catching() != null) {
@@ -162,7 +180,9 @@ public final class LoadCardPaper {
                     .forEach(choice -> html.element(
                             "p",
                             choice.nozzle() + " at " + Numbers.fixed(choice.psi(), 0) + " psi: "
-                                    + (choice.droplets() == null ? "" : choice.droplets().word() + ", ") + choice.why() + "."));
+                                    + (choice.droplets() == null
+                                            ? ""
+                                            : choice.droplets().word() + ", ") + choice.why() + "."));
             if (card.nozzles().stream().noneMatch(LoadCard.NozzleChoice::fits)) {
                 html.element("p", "No nozzle on file fits; see the desk.");
             }
@@ -176,7 +196,9 @@ public final class LoadCardPaper {
             }
         }
         if (!card.limits().says().isEmpty()) {
-            html.element("p", "All labels together: " + String.join("; ", card.limits().says()) + ".");
+            html.element(
+                    "p",
+                    "All labels together: " + String.join("; ", card.limits().says()) + ".");
         }
         if (!card.cleanOut().isEmpty()) {
             html.element("h2", "Clean the tank afterwards");

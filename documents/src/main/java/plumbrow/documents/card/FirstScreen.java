@@ -48,7 +48,10 @@ public record FirstScreen(List<Call> calls, List<CardLine> wear, List<CardLine> 
         return new FirstScreen(
                 calls,
                 byLabel.isEmpty()
-                        ? worn.stream().filter(line -> !line.about().equals(REENTRY)).limit(3).toList()
+                        ? worn.stream()
+                                .filter(line -> !line.about().equals(REENTRY))
+                                .limit(3)
+                                .toList()
                         : byLabel,
                 spill(card),
                 worn.stream().filter(line -> line.about().equals(REENTRY)).toList());
@@ -69,8 +72,7 @@ public record FirstScreen(List<Call> calls, List<CardLine> wear, List<CardLine> 
     private static boolean ofLabel(CardLine line) {
         return line.origins().stream()
                 .map(origin -> origin instanceof Origin.Mended mended ? mended.paper() : origin)
-                .anyMatch(origin ->
-                        origin instanceof Origin.OnPaper paper && paper.paper() == Origin.PaperKind.LABEL);
+                .anyMatch(origin -> origin instanceof Origin.OnPaper paper && paper.paper() == Origin.PaperKind.LABEL);
     }
 
     /** What to do first, and what must be reported; where nothing must, what is known of it. */
@@ -82,7 +84,9 @@ public record FirstScreen(List<Call> calls, List<CardLine> wear, List<CardLine> 
         said.addAll(
                 report.isEmpty()
                         ? lines.stream()
-                                .filter(line -> line.about().toLowerCase(java.util.Locale.ROOT).contains("reportable quantity"))
+                                .filter(line -> line.about()
+                                        .toLowerCase(java.util.Locale.ROOT)
+                                        .contains("reportable quantity"))
                                 .limit(2)
                                 .toList()
                         : report);
@@ -95,6 +99,9 @@ public record FirstScreen(List<Call> calls, List<CardLine> wear, List<CardLine> 
         }
         int blank = line.says().lastIndexOf(' ', LONGEST_SPILL);
         return new CardLine(
-                line.about(), line.says().substring(0, blank > 0 ? blank : LONGEST_SPILL) + " …", line.known(), line.origins());
+                line.about(),
+                line.says().substring(0, blank > 0 ? blank : LONGEST_SPILL) + " …",
+                line.known(),
+                line.origins());
     }
 }

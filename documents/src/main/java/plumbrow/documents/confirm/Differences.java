@@ -35,8 +35,7 @@ final class Differences {
             Map<String, LabelDecision> about,
             List<ReadOnLabel> read) {
         Map<String, Said> said = new LinkedHashMap<>();
-        read.forEach(
-                one -> said.put(one.id(), new Said(one.row(), one.property(), one.value(), one.page())));
+        read.forEach(one -> said.put(one.id(), new Said(one.row(), one.property(), one.value(), one.page())));
         about.forEach((id, last) -> {
             if (last.verdict().enters()) {
                 said.put(id, new Said(last.row(), last.property(), last.value(), last.page()));
@@ -46,15 +45,12 @@ final class Differences {
         said.forEach((id, one) -> {
             String row = ConfirmedShelf.written(written, product, one.row, one.property);
             // A crop that the workbook doesn't name may have its row for any other: that is what the check goes by.
-            String workbook =
-                    row.isEmpty() ? ConfirmedShelf.found(written, product, one.row, one.property) : row;
+            String workbook = row.isEmpty() ? ConfirmedShelf.found(written, product, one.row, one.property) : row;
             boolean settled = Optional.ofNullable(about.get(id))
                     .filter(last -> last.verdict() != Verdict.TAKEN_BACK)
                     .map(last -> LabelValues.wholeLabel(last) || LabelValue.settled(last, row))
                     .orElse(false);
-            if (!settled
-                    && !workbook.isEmpty()
-                    && !TwoWords.same(one.row.table(), one.property, workbook, one.value)) {
+            if (!settled && !workbook.isEmpty() && !TwoWords.same(one.row.table(), one.property, workbook, one.value)) {
                 differences.add(difference(counting, product, label, one, workbook));
             }
         });

@@ -25,11 +25,7 @@ import plumbrow.documents.paper.Quote;
  * @param writtenDay the day on which the label was read, as the workbook has it; empty where it has none
  */
 public record LabelValues(
-        LabelFile label,
-        Optional<String> product,
-        List<LabelValue> values,
-        List<Integer> byOcr,
-        String writtenDay) {
+        LabelFile label, Optional<String> product, List<LabelValue> values, List<Integer> byOcr, String writtenDay) {
     private static final RowName CARE = new RowName(ShelfTable.CARE, Map.of(), 1);
     private static final String READ_ON = "confirmed";
 

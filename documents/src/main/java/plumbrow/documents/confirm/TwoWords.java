@@ -56,7 +56,9 @@ final class TwoWords {
         try {
             Object first = Rows.kind(table, property).read(one);
             Object second = Rows.kind(table, property).read(other);
-            return (first instanceof Amount amount && second instanceof Amount against && amount.comparableWith(against))
+            return (first instanceof Amount amount
+                            && second instanceof Amount against
+                            && amount.comparableWith(against))
                     ? Math.abs(amount.inBase() - against.inBase()) <= 1e-9 * Math.abs(amount.inBase())
                     : first.equals(second);
         } catch (NotSoException unreadable) {

@@ -2,8 +2,8 @@ package plumbrow.documents.label;
 
 import java.util.List;
 import java.util.regex.Pattern;
-import plumbrow.documents.label.text.Topics;
 import org.jspecify.annotations.Nullable;
+import plumbrow.documents.label.text.Topics;
 import plumbrow.documents.paper.OpticalReader;
 import plumbrow.documents.paper.Paper;
 import plumbrow.documents.paper.PaperLimits;
@@ -41,9 +41,7 @@ public enum PaperSort {
         boolean titled = java.util.stream.Stream.concat(
                         paper.heads().stream(), rows.stream().limit(FIRST_ROWS))
                 .anyMatch(row -> OF_SHEETS.matcher(row.text()).matches());
-        long signs = OF_LABELS.stream()
-                .filter(sign -> stands(sign, rows))
-                .count();
+        long signs = OF_LABELS.stream().filter(sign -> stands(sign, rows)).count();
         return !titled && signs >= 2 && sections < FEWEST_SECTIONS ? LABEL : SHEET;
     }
 

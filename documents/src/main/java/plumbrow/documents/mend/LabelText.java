@@ -23,7 +23,8 @@ public final class LabelText {
     private static final Pattern LED = Pattern.compile("(?<lead>[^:]{1,60}):\\s*(?<rest>.+)", Pattern.DOTALL);
     private static final Pattern GROUP = Pattern.compile("(?i)group\\s+(?<number>\\d{1,2}[A-Z]?)\\s+(?<word>\\p{L}+)");
     private static final Pattern REGISTRATION = Pattern.compile("\\d{1,6}-\\d{1,5}(?:-\\d{1,6})?");
-    private static final Pattern HOURS = Pattern.compile("(?i)(?<time>\\d{1,3}(?:\\.\\d)?)\\s*(?<unit>h|hours?|d|days?)");
+    private static final Pattern HOURS =
+            Pattern.compile("(?i)(?<time>\\d{1,3}(?:\\.\\d)?)\\s*(?<unit>h|hours?|d|days?)");
 
     private LabelText() {}
 
@@ -76,7 +77,9 @@ public final class LabelText {
 
     private static List<LabelContent> found(LabelKind kind, String text) {
         try {
-            return LabelReader.read(laidOut(kind, text).getBytes(StandardCharsets.UTF_8), "typed page").all(kind).stream()
+            return LabelReader.read(laidOut(kind, text).getBytes(StandardCharsets.UTF_8), "typed page")
+                    .all(kind)
+                    .stream()
                     .map(LabelReading.Stated::content)
                     .toList();
         } catch (PaperTrouble none) {
@@ -92,7 +95,9 @@ public final class LabelText {
                 "AGRICULTURAL USE REQUIREMENTS\n"
                         + (hours.matches()
                                 ? "The restricted-entry interval (REI) is " + hours.group("time") + " "
-                                        + (hours.group("unit").toLowerCase(Locale.ROOT).startsWith("h")
+                                        + (hours.group("unit")
+                                                        .toLowerCase(Locale.ROOT)
+                                                        .startsWith("h")
                                                 ? "hours."
                                                 : "days.")
                                 : text);

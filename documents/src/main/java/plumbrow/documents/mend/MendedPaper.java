@@ -129,8 +129,7 @@ public final class MendedPaper {
     }
 
     /** Origins of a card that say who put a value right. */
-    public static UnaryOperator<Origin> origins(
-            List<Mend> ofSheet, @Nullable List<Mend> ofLabel) {
+    public static UnaryOperator<Origin> origins(List<Mend> ofSheet, @Nullable List<Mend> ofLabel) {
         Map<String, Mend> sheet = byWords(ofSheet);
         Map<String, Mend> label = byWords(ofLabel == null ? List.of() : ofLabel);
         return origin -> {
@@ -139,7 +138,9 @@ public final class MendedPaper {
             }
             Mend mend = (paper.paper() == Origin.PaperKind.LABEL ? label : sheet)
                     .get(paper.quote().words());
-            return mend == null ? origin : new Origin.Mended(paper, mend.verdict().word(), mend.who(), mend.day());
+            return mend == null
+                    ? origin
+                    : new Origin.Mended(paper, mend.verdict().word(), mend.who(), mend.day());
         };
     }
 

@@ -47,22 +47,28 @@ public final class TypedText {
     public static String written(Content content) {
         if (content instanceof Content.Acute one) {
             return joined(
-                    switch (one.route()) {
-                        case SWALLOWED -> "Oral";
-                        case SKIN -> "Dermal";
-                        case INHALED -> "Inhalation";
-                        case EYES -> "Eyes";
-                        case UNSAID -> "";
-                    },
-                    one.measure(),
-                    one.species().isEmpty() && one.sex().isEmpty()
-                            ? ""
-                            : "(" + joined(one.species(), one.sex()).replaceFirst(" (?=(?:fe)?male$)", ", ") + ")",
-                    ": " + one.amount().words(),
-                    of(one.substance())).replace(" : ", ": ");
+                            switch (one.route()) {
+                                case SWALLOWED -> "Oral";
+                                case SKIN -> "Dermal";
+                                case INHALED -> "Inhalation";
+                                case EYES -> "Eyes";
+                                case UNSAID -> "";
+                            },
+                            one.measure(),
+                            one.species().isEmpty() && one.sex().isEmpty()
+                                    ? ""
+                                    : "(" + joined(one.species(), one.sex()).replaceFirst(" (?=(?:fe)?male$)", ", ")
+                                            + ")",
+                            ": " + one.amount().words(),
+                            of(one.substance()))
+                    .replace(" : ", ": ");
         }
         if (content instanceof Content.Eco one) {
-            return joined(one.organism().word(), one.measure(), ": " + one.amount().words(), of(one.substance()))
+            return joined(
+                            one.organism().word(),
+                            one.measure(),
+                            ": " + one.amount().words(),
+                            of(one.substance()))
                     .replace(" : ", ": ");
         }
         return content.words();
@@ -73,7 +79,8 @@ public final class TypedText {
     }
 
     private static String joined(String... words) {
-        return String.join(" ", Arrays.stream(words).filter(word -> !word.isEmpty()).toList());
+        return String.join(
+                " ", Arrays.stream(words).filter(word -> !word.isEmpty()).toList());
     }
 
     /** What a person's words say of a kind; empty where the reader makes nothing of them. */
@@ -152,27 +159,24 @@ public final class TypedText {
                     STORAGE,
                     CHEMICAL_STABILITY,
                     INCOMPATIBLES,
-                    DISPOSAL ->
-                said(text);
-            case REGISTRATION_NUMBER ->
-                REGISTRATION.matcher(text).matches() ? said(text) : Optional.empty();
+                    DISPOSAL -> said(text);
+            case REGISTRATION_NUMBER -> REGISTRATION.matcher(text).matches() ? said(text) : Optional.empty();
             case SIGNAL_WORD -> word(text, "Danger", "Warning");
             case LABEL_SIGNAL_WORD -> word(text, "DANGER", "WARNING", "CAUTION");
             case FIRST_AID ->
                 led(text)
-                        .flatMap(parts -> route(parts.get(0))
-                                .map(route -> (Content) new Content.FirstAid(route, parts.get(1))));
+                        .flatMap(parts ->
+                                route(parts.get(0)).map(route -> (Content) new Content.FirstAid(route, parts.get(1))));
             case PROTECTION ->
                 led(text)
-                        .flatMap(parts -> part(parts.get(0))
-                                .map(part -> (Content) new Content.Protection(part, parts.get(1))));
+                        .flatMap(parts ->
+                                part(parts.get(0)).map(part -> (Content) new Content.Protection(part, parts.get(1))));
             case EMERGENCY_PHONE -> phone(text);
             case HAZARD_STATEMENT, PRECAUTION -> coded(text);
             case SHIPPING_NAME -> Optional.of(byMode(text));
             case UN_NUMBER, TRANSPORT_CLASS, PACKING_GROUP, MARINE_POLLUTANT ->
                 text.length() > LONGEST_OF_TRANSPORT ? Optional.empty() : Optional.of(byMode(text));
-            case REGULATORY_LIST ->
-                led(text).map(parts -> new Content.Listing(parts.get(0), parts.get(1)));
+            case REGULATORY_LIST -> led(text).map(parts -> new Content.Listing(parts.get(0), parts.get(1)));
             default -> Optional.empty();
         };
     }
@@ -191,7 +195,8 @@ public final class TypedText {
     private static Optional<List<String>> led(String text) {
         Matcher parts = LED.matcher(text);
         return parts.matches()
-                ? Optional.of(List.of(parts.group("lead").strip(), parts.group("rest").strip()))
+                ? Optional.of(
+                        List.of(parts.group("lead").strip(), parts.group("rest").strip()))
                 : Optional.empty();
     }
 
@@ -222,7 +227,8 @@ public final class TypedText {
             return Optional.empty();
         }
         String code = or(parts.group("code")).replaceAll("\\s", "");
-        return Optional.of(new Content.Statement(code, parts.group("statement").strip(), !text.endsWith("(code not printed)")));
+        return Optional.of(
+                new Content.Statement(code, parts.group("statement").strip(), !text.endsWith("(code not printed)")));
     }
 
     /** "IMDG: UN3082", or what holds for every way of transport. */

@@ -96,7 +96,9 @@ public final class OcrDoubts {
     }
 
     private static double share(LabelContent content) {
-        return content instanceof LabelContent.Active one && one.percent() != null ? one.percent().low() : 0;
+        return content instanceof LabelContent.Active one && one.percent() != null
+                ? one.percent().low()
+                : 0;
     }
 
     /** A doubt about a number of the line leaves words alone in which no digit stands. */

@@ -37,8 +37,7 @@ final class Columns {
     private static final double CROSSING = .08;
     private static final int NARROWEST_GAP = 2;
     /** The number or the bullet of a paragraph, set before it. */
-    private static final Pattern OWN_NUMBER =
-            Pattern.compile("\\W{0,2}(?:\\d{1,2}(?:\\.\\d{1,2})*|\\p{L})?\\W{0,2}");
+    private static final Pattern OWN_NUMBER = Pattern.compile("\\W{0,2}(?:\\d{1,2}(?:\\.\\d{1,2})*|\\p{L})?\\W{0,2}");
 
     private static final Pattern FOREIGN = Pattern.compile(
             "(?i)(?<![\\p{L}])(?:de|del|la|las|el|los|que|en|y|con|por|para|una|su|se|al)(?![\\p{L}])|[áéíóúñ¿¡]");
@@ -132,8 +131,7 @@ final class Columns {
         int start = 0;
         for (int i = 0; i <= rows.size(); i++) {
             boolean across = i < rows.size()
-                    && rows.get(i).cells().stream()
-                            .anyMatch(cell -> cell.box().width() > ACROSS * (to - from));
+                    && rows.get(i).cells().stream().anyMatch(cell -> cell.box().width() > ACROSS * (to - from));
             if (i == rows.size() || across) {
                 if (i - start >= ENOUGH_PROSE) {
                     gaps(rows.subList(start, i), from, to, gaps);
@@ -216,9 +214,8 @@ final class Columns {
                                 .sum()
                         >= FEWEST_WORDS)
                 .toList();
-        long foreign = lines.stream()
-                .filter(row -> FOREIGN.matcher(row.text()).find())
-                .count();
+        long foreign =
+                lines.stream().filter(row -> FOREIGN.matcher(row.text()).find()).count();
         return lines.size() >= FEWEST_ROWS && foreign > MOSTLY_FULL * lines.size();
     }
 
@@ -226,7 +223,8 @@ final class Columns {
     private static double edge(Stretch stretch) {
         double text = stretch.rows.stream()
                 .flatMap(row -> row.cells().stream())
-                .filter(cell -> cell.left() < stretch.left - SAME_LEFT && cell.words().size() >= FEWEST_WORDS)
+                .filter(cell ->
+                        cell.left() < stretch.left - SAME_LEFT && cell.words().size() >= FEWEST_WORDS)
                 .mapToDouble(Cell::right)
                 .max()
                 .orElse(stretch.left);
@@ -345,8 +343,7 @@ final class Columns {
         double widest =
                 side.stream().mapToDouble(cell -> cell.box().width()).max().orElse(0);
         long full = side.stream()
-                .filter(cell -> cell.words().size() > FEWEST_WORDS
-                        && cell.box().width() > MEASURE * widest)
+                .filter(cell -> cell.words().size() > FEWEST_WORDS && cell.box().width() > MEASURE * widest)
                 .count();
         return side.size() >= ENOUGH_TEXT && full > MOSTLY * side.size();
     }

@@ -57,7 +57,8 @@ final class Ink {
             return false; // signs that touch, or stand in parts: what goes with what can't be told
         }
         for (int i = 0; i + 1 < signs.size(); i++) {
-            if (Character.isDigit(word.text().charAt(i)) && Character.isDigit(word.text().charAt(i + 1))) {
+            if (Character.isDigit(word.text().charAt(i))
+                    && Character.isDigit(word.text().charAt(i + 1))) {
                 double gap = (signs.get(i + 1)[0] - signs.get(i)[1]) / tall;
                 int slim = slim(signs.get(i), tall) + slim(signs.get(i + 1), tall);
                 if (gap > (slim == 0 ? GAP : slim == 1 ? GAP_BY_SLIM : GAP_BY_TWO_SLIM)) {

@@ -376,7 +376,11 @@ final class Lines {
             Box box = whole.word.box();
             double each = box.width() / whole.word.text().length();
             Box own = new Box(box.left() + from * each, box.top(), box.left() + to * each, box.bottom());
-            parts.add(new Spaced(new Word(whole.word.text().substring(from, to), own), whole.reach, whole.size, whole.atEdge && from == 0));
+            parts.add(new Spaced(
+                    new Word(whole.word.text().substring(from, to), own),
+                    whole.reach,
+                    whole.size,
+                    whole.atEdge && from == 0));
         }
     }
 

@@ -39,6 +39,9 @@ public record Optical(List<Integer> pages, List<Doubt> doubts) {
 
     private static boolean meet(Box one, Box word) {
         double across = (word.left() + word.right()) / 2;
-        return one.left() <= across && across <= one.right() && one.top() <= word.middle() && word.middle() <= one.bottom();
+        return one.left() <= across
+                && across <= one.right()
+                && one.top() <= word.middle()
+                && word.middle() <= one.bottom();
     }
 }

@@ -78,11 +78,7 @@ public final class PaperReader {
     }
 
     private static Paper read(
-            byte[] file,
-            String name,
-            PaperLimits limits,
-            Predicate<String> landmark,
-            @Nullable OpticalReader optical) {
+            byte[] file, String name, PaperLimits limits, Predicate<String> landmark, @Nullable OpticalReader optical) {
         if (file.length == 0) {
             throw new PaperTrouble(name + " is empty; expected a PDF, a text or a web page.");
         }

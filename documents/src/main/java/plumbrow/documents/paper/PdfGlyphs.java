@@ -178,7 +178,8 @@ final class PdfGlyphs extends PDFTextStripper {
         for (int turn = 0; turn < byTurn.size(); turn++) {
             most = byTurn.get(turn).size() > byTurn.get(most).size() ? turn : most;
         }
-        pages.set(getCurrentPageNo() - 1, new Letters(List.copyOf(byTurn.get(most)), most * QUARTER, unseen > SEEN * of));
+        pages.set(
+                getCurrentPageNo() - 1, new Letters(List.copyOf(byTurn.get(most)), most * QUARTER, unseen > SEEN * of));
         byTurn.forEach(List::clear);
         unseen = 0;
         of = 0;

@@ -29,11 +29,7 @@ final class PdfPaper {
     private PdfPaper() {}
 
     static Paper read(
-            byte[] file,
-            String name,
-            PaperLimits limits,
-            Predicate<String> landmark,
-            @Nullable OpticalReader optical) {
+            byte[] file, String name, PaperLimits limits, Predicate<String> landmark, @Nullable OpticalReader optical) {
         try (PDDocument document = Loader.loadPDF(
                 new RandomAccessReadBuffer(file), "", null, null, IOUtils.createMemoryOnlyStreamCache())) {
             return paper(document, name, limits, landmark, optical);

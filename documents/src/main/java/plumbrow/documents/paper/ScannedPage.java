@@ -79,9 +79,7 @@ final class ScannedPage {
         reader.page(number);
         List<OpticalWord> again = words.stream().noneMatch(OpticalWord::holdsNumber)
                 ? List.of()
-                : reader
-                        .words(renderer.renderImageWithDPI(number - 1, plain, ImageType.GRAY), plain)
-                        .stream()
+                : reader.words(renderer.renderImageWithDPI(number - 1, plain, ImageType.GRAY), plain).stream()
                         .map(word -> word.scaled((double) dots / plain))
                         .toList();
         boolean coarse = coarse(page);
@@ -107,8 +105,8 @@ final class ScannedPage {
      * @param reader null where there is none: then every number is
      * @param own the words of the other machine
      */
-    static List<Optical.Doubt> against(
-            PDDocument document, int number, @Nullable OpticalReader reader, List<Row> own) throws IOException {
+    static List<Optical.Doubt> against(PDDocument document, int number, @Nullable OpticalReader reader, List<Row> own)
+            throws IOException {
         int dots = dots(document.getPage(number - 1));
         List<OpticalWord> words = List.of();
         if (reader != null) {
@@ -120,10 +118,12 @@ final class ScannedPage {
         double toDots = dots / POINTS_PER_INCH;
         List<Optical.Doubt> doubts = new ArrayList<>();
         for (Row row : own) {
-            for (Word word : row.cells().stream().flatMap(cell -> cell.words().stream()).toList()) {
+            for (Word word :
+                    row.cells().stream().flatMap(cell -> cell.words().stream()).toList()) {
                 OpticalWord printed = printed(word, toDots);
                 boolean alike = words.stream()
-                        .anyMatch(made -> printed.overlaps(made) && bare(made.text()).equals(bare(word.text())));
+                        .anyMatch(made ->
+                                printed.overlaps(made) && bare(made.text()).equals(bare(word.text())));
                 if (printed.holdsNumber() && !alike) {
                     doubts.add(new Optical.Doubt(
                             number,
@@ -152,7 +152,8 @@ final class ScannedPage {
 
     /** How finely a page is drawn [dots an inch]. */
     private static int dots(PDPage page) {
-        double longest = Math.max(page.getCropBox().getWidth(), page.getCropBox().getHeight());
+        double longest =
+                Math.max(page.getCropBox().getWidth(), page.getCropBox().getHeight());
         return (int) Math.max(72, Math.min(FINE, LONGEST_PX * POINTS_PER_INCH / Math.max(1, longest)));
     }
 
@@ -193,7 +194,10 @@ final class ScannedPage {
                 at = word.line();
             }
             List<OpticalWord> line = lines.get(lines.size() - 1);
-            line.add(!line.isEmpty() && numbersSection(line.get(line.size() - 1), word) ? word.saying(word.text().replace(';', ':')) : word);
+            line.add(
+                    !line.isEmpty() && numbersSection(line.get(line.size() - 1), word)
+                            ? word.saying(word.text().replace(';', ':'))
+                            : word);
         }
         return lines;
     }

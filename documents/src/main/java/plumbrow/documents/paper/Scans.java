@@ -110,7 +110,8 @@ final class Scans {
                     + (pages.size() == 1 ? " is a picture and was" : " are pictures and were")
                     + " read by OCR. What it says counts only once a person has held it against the page.");
         }
-        unread.forEach((page, why) -> notices.add("Page " + page + " is a picture that could not be read: " + why + "."));
+        unread.forEach(
+                (page, why) -> notices.add("Page " + page + " is a picture that could not be read: " + why + "."));
         if (tooMany) {
             notices.add("Only the first " + MOST_PAGES + " scanned pages were read.");
         }

@@ -50,7 +50,8 @@ final class TextLayer {
         }
         double little = share(plain, LITTLE_WORDS::contains);
         double voiced = share(
-                plain.stream().filter(word -> word.length() > 2).toList(), word -> word.matches(".*[aeiouyáéíóúäöüàèâêîôûãõ].*"));
+                plain.stream().filter(word -> word.length() > 2).toList(),
+                word -> word.matches(".*[aeiouyáéíóúäöüàèâêîôûãõ].*"));
         return !(little < LITTLE && voiced < VOWELS) && !(little < HARDLY_ANY && plain.size() > MANY_WORDS);
     }
 

@@ -69,7 +69,9 @@ public final class HoursPicture {
     private static void box(Canvas canvas, SprayHour hour, double x, double y, double wide) {
         double high = ROW - 4;
         String why = hour.why();
-        canvas.open(clockWords(hour) + hour.standing().word() + (why.isEmpty() ? "" : ": " + why)
+        canvas.open(clockWords(hour)
+                + hour.standing().word()
+                + (why.isEmpty() ? "" : ": " + why)
                 + (hour.mind().isEmpty() ? "" : ", " + hour.mind()));
         switch (hour.standing()) {
             case FIT -> canvas.rect(x + .5, y + 1, wide - 1, high - 2, FIT, 1);
@@ -101,7 +103,8 @@ public final class HoursPicture {
         Double station = hour.weather().windMph();
         return boom == null || station == null
                 ? ""
-                : "wind " + Numbers.fixed(boom, 1) + " mph at the boom, " + Numbers.fixed(station, 1) + " at the station; ";
+                : "wind " + Numbers.fixed(boom, 1) + " mph at the boom, " + Numbers.fixed(station, 1)
+                        + " at the station; ";
     }
 
     /** What is told first of an hour: law before good practice. */
@@ -119,10 +122,9 @@ public final class HoursPicture {
         trip.hours().stream()
                 .filter(hour -> hour.standing() == SprayHour.Standing.OUT)
                 .forEach(hour -> shown.add(first(hour)));
-        String letters = shown.stream()
-                .map(kind -> kind.letter() + " " + kind.word())
-                .collect(Collectors.joining(" · "));
-        return "Filled: fit. Hatched: unknown, so not fit. Letter: ruled out by " + (letters.isEmpty() ? "nothing" : letters)
-                + "; underlined where a label or a state says so.";
+        String letters =
+                shown.stream().map(kind -> kind.letter() + " " + kind.word()).collect(Collectors.joining(" · "));
+        return "Filled: fit. Hatched: unknown, so not fit. Letter: ruled out by "
+                + (letters.isEmpty() ? "nothing" : letters) + "; underlined where a label or a state says so.";
     }
 }

@@ -140,7 +140,8 @@ final class DailyRecords {
                     put(first.plusDays(i), element, value, bad);
                 }
             } catch (NumberFormatException fault) {
-                throw WeatherTrouble.line(number, line.substring(from, from + 5), "a value of five characters for each day");
+                throw WeatherTrouble.line(
+                        number, line.substring(from, from + 5), "a value of five characters for each day");
             }
         }
     }

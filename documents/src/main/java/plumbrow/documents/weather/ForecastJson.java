@@ -32,8 +32,8 @@ import plumbrow.advice.hours.WeatherHour;
 final class ForecastJson {
     private static final Pattern WIND = Pattern.compile("(?:(\\d+) to )?(\\d+) (mph|km/h)");
     private static final Pattern INTERVAL = Pattern.compile("(.+)/P(?:(\\d+)D)?(T.+)?");
-    private static final List<String> POINTS = List.of(
-            "N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE", "S", "SSW", "SW", "WSW", "W", "WNW", "NW", "NNW");
+    private static final List<String> POINTS =
+            List.of("N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE", "S", "SSW", "SW", "WSW", "W", "WNW", "NW", "NNW");
 
     private ForecastJson() {}
 
@@ -42,14 +42,15 @@ final class ForecastJson {
         try {
             parsed = new JSONParser().parse(text);
         } catch (ParseException broken) {
-            throw new WeatherTrouble("The file " + file + " is no JSON; it is broken at character "
-                    + broken.getPosition() + ".");
+            throw new WeatherTrouble(
+                    "The file " + file + " is no JSON; it is broken at character " + broken.getPosition() + ".");
         } catch (RuntimeException | Error broken) {
             throw new WeatherTrouble("The file " + file + " is no JSON that can be read.");
         }
         if (!(parsed instanceof JSONObject all) || !(all.get("properties") instanceof JSONObject properties)) {
-            throw new WeatherTrouble("The file " + file + " has no properties; expected the hourly forecast or the forecast"
-                    + " grid of the National Weather Service.");
+            throw new WeatherTrouble(
+                    "The file " + file + " has no properties; expected the hourly forecast or the forecast"
+                            + " grid of the National Weather Service.");
         }
         double[] middle = middle(all.get("geometry"));
         Double latitude = middle == null ? asked.latitude() : Double.valueOf(middle[1]);
@@ -70,7 +71,8 @@ final class ForecastJson {
         Map<Instant, WeatherHour> hours = new HashMap<>();
         for (Object each : periods) {
             if (!(each instanceof JSONObject period)) {
-                throw new WeatherTrouble("The forecast has a period that is none; expected startTime, temperature, windSpeed.");
+                throw new WeatherTrouble(
+                        "The forecast has a period that is none; expected startTime, temperature, windSpeed.");
             }
             Instant begin = moment(String.valueOf(period.get("startTime"))).truncatedTo(ChronoUnit.HOURS);
             Double air = temperature(period);
@@ -105,8 +107,9 @@ final class ForecastJson {
         return switch (unit) {
             case "F" -> WeatherText.celsius(number.doubleValue());
             case "C" -> Double.valueOf(number.doubleValue());
-            default -> throw new WeatherTrouble(
-                    "The forecast's temperatureUnit is '" + WeatherTrouble.shown(unit) + "'; expected F or C.");
+            default ->
+                throw new WeatherTrouble(
+                        "The forecast's temperatureUnit is '" + WeatherTrouble.shown(unit) + "'; expected F or C.");
         };
     }
 
@@ -134,8 +137,9 @@ final class ForecastJson {
             case "degF" -> (value - 32) * 5 / 9;
             case "km_h-1" -> value * WeatherText.MPH_PER_KM_H;
             case "m_s-1" -> value * WeatherText.MPH_PER_M_S;
-            default -> throw new WeatherTrouble("The forecast has the unit '" + WeatherTrouble.shown(unit)
-                    + "'; expected degC, percent, degree_(angle), km_h-1, m_s-1 or mm.");
+            default ->
+                throw new WeatherTrouble("The forecast has the unit '" + WeatherTrouble.shown(unit)
+                        + "'; expected degC, percent, degree_(angle), km_h-1, m_s-1 or mm.");
         };
     }
 
@@ -152,8 +156,9 @@ final class ForecastJson {
         TreeSet<Instant> all = new TreeSet<>();
         List.of(air, dewPoint, humidity, wind, chance, rain).forEach(layer -> all.addAll(layer.keySet()));
         if (all.isEmpty()) {
-            throw new WeatherTrouble("The file " + file + " has neither periods nor layers such as temperature and windSpeed;"
-                    + " expected the hourly forecast or the forecast grid of the National Weather Service.");
+            throw new WeatherTrouble(
+                    "The file " + file + " has neither periods nor layers such as temperature and windSpeed;"
+                            + " expected the hourly forecast or the forecast grid of the National Weather Service.");
         }
         Map<Instant, WeatherHour> hours = new TreeMap<>();
         for (Instant begin : all) {
@@ -204,8 +209,12 @@ final class ForecastJson {
 
     private static long duration(String valid, Matcher parts) {
         try {
-            long days = parts.group(2) == null ? 0 : Duration.parse("P" + parts.group(2) + "D").toDays();
-            long hours = parts.group(3) == null ? 0 : Duration.parse("P" + parts.group(3)).toHours();
+            long days = parts.group(2) == null
+                    ? 0
+                    : Duration.parse("P" + parts.group(2) + "D").toDays();
+            long hours = parts.group(3) == null
+                    ? 0
+                    : Duration.parse("P" + parts.group(3)).toHours();
             long all = days * 24 + hours;
             if (all > 0 && all <= 24 * 31) {
                 return all;

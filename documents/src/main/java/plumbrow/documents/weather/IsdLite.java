@@ -39,10 +39,13 @@ final class IsdLite {
                 continue;
             }
             if (!looksLike(lines[i])) {
-                throw WeatherTrouble.line(i + 1, lines[i], "twelve whole numbers parted by blanks, as ISD-Lite has them");
+                throw WeatherTrouble.line(
+                        i + 1, lines[i], "twelve whole numbers parted by blanks, as ISD-Lite has them");
             }
-            int[] cells =
-                    Pattern.compile("\\s+").splitAsStream(lines[i].strip()).mapToInt(Integer::parseInt).toArray();
+            int[] cells = Pattern.compile("\\s+")
+                    .splitAsStream(lines[i].strip())
+                    .mapToInt(Integer::parseInt)
+                    .toArray();
             Instant begin;
             try {
                 begin = LocalDateTime.of(cells[0], cells[1], cells[2], cells[3], 0)

@@ -49,7 +49,8 @@ final class LocalClimate {
                 longitude = WeatherText.number(line.number(), line.cell("LONGITUDE"), "a longitude", -180, 180);
             }
             String type = line.cell("REPORT_TYPE");
-            if (type.startsWith("SO") || (line.cell(AIR).isEmpty() && line.cell("HourlyWindSpeed").isEmpty())) {
+            if (type.startsWith("SO")
+                    || (line.cell(AIR).isEmpty() && line.cell("HourlyWindSpeed").isEmpty())) {
                 continue; // summary of a day or a month
             }
             LocalDateTime at;
@@ -67,7 +68,8 @@ final class LocalClimate {
             kept.merge(begin, report, LocalClimate::better);
         }
         if (suspect > 0) {
-            notes.add(suspect + " reports are marked as suspect or starred; numbers were taken as printed, stars as missing.");
+            notes.add(suspect
+                    + " reports are marked as suspect or starred; numbers were taken as printed, stars as missing.");
         }
         Map<Instant, WeatherHour> hours = new HashMap<>();
         kept.forEach((begin, report) -> hours.put(begin, report.hour()));
@@ -87,7 +89,8 @@ final class LocalClimate {
         Double humidity = number(line, "HourlyRelativeHumidity", 0, 100);
         String rain = line.cell("HourlyPrecipitation");
         boolean trace = rain.startsWith("T");
-        Double from = line.cell("HourlyWindDirection").equals("VRB") ? null : number(line, "HourlyWindDirection", 0, 360);
+        Double from =
+                line.cell("HourlyWindDirection").equals("VRB") ? null : number(line, "HourlyWindDirection", 0, 360);
         return new WeatherHour(
                 begin,
                 false,
@@ -109,7 +112,8 @@ final class LocalClimate {
         }
         Matcher number = NUMBER.matcher(cell);
         if (!number.matches()) {
-            throw WeatherTrouble.line(line.number(), cell, heading + " as a number, a number with one letter, or a blank");
+            throw WeatherTrouble.line(
+                    line.number(), cell, heading + " as a number, a number with one letter, or a blank");
         }
         return WeatherText.number(line.number(), number.group(1), heading, low, high);
     }

@@ -100,11 +100,12 @@ public final class PlainCsv {
     private void map(Line first) {
         asked.columns().forEach((key, heading) -> {
             if (!KEYS.contains(key)) {
-                throw new WeatherTrouble("There is no '" + key + "' of an hour; expected one of " + String.join(", ", KEYS)
-                        + ".");
+                throw new WeatherTrouble(
+                        "There is no '" + key + "' of an hour; expected one of " + String.join(", ", KEYS) + ".");
             }
             if (!first.has(heading)) {
-                throw new WeatherTrouble("The file has no heading '" + WeatherTrouble.shown(heading) + "'; its headings are "
+                throw new WeatherTrouble("The file has no heading '" + WeatherTrouble.shown(heading)
+                        + "'; its headings are "
                         + WeatherTrouble.shown(String.join(", ", first.places().keySet())) + ".");
             }
             headings.put(key, heading);
@@ -115,9 +116,10 @@ public final class PlainCsv {
                 || ((has("date") || (has("year") && has("month") && has("day")))
                         && (has("hour_ending") || has("hour_beginning")));
         if (!dated) {
-            throw new WeatherTrouble("No heading says when an hour is; expected time_ending or time_beginning, or a date"
-                    + " with hour_ending or hour_beginning. Headings of another name are mapped with"
-                    + " --columns time_ending=HEADING.");
+            throw new WeatherTrouble(
+                    "No heading says when an hour is; expected time_ending or time_beginning, or a date"
+                            + " with hour_ending or hour_beginning. Headings of another name are mapped with"
+                            + " --columns time_ending=HEADING.");
         }
         List<String> measured = KEYS.subList(KEYS.indexOf("temperature_c"), KEYS.size() - 1);
         if (measured.stream().noneMatch(this::has)) {

@@ -32,6 +32,8 @@ public record WeatherAsked(
     /** The clock of the file's times: standard time, all year. */
     ZoneOffset clock() {
         ZoneOffset said = offset;
-        return said == null ? zone.getRules().getStandardOffset(java.time.Instant.EPOCH.plusSeconds(1_700_000_000L)) : said;
+        return said == null
+                ? zone.getRules().getStandardOffset(java.time.Instant.EPOCH.plusSeconds(1_700_000_000L))
+                : said;
     }
 }

@@ -41,10 +41,14 @@ public final class WeatherFile {
     public static WeatherRead read(String name, byte[] bytes, WeatherAsked asked) {
         String text;
         try {
-            text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (CharacterCodingException notText) {
-            throw new WeatherTrouble("The file " + name + " is no text in UTF-8; expected a CSV, ISD-Lite, GHCN-Daily or"
-                    + " forecast file. A file that ends in .gz must be unpacked first.");
+            throw new WeatherTrouble(
+                    "The file " + name + " is no text in UTF-8; expected a CSV, ISD-Lite, GHCN-Daily or"
+                            + " forecast file. A file that ends in .gz must be unpacked first.");
         }
         String tidy = text.startsWith("\uFEFF") ? text.substring(1) : text;
         if (tidy.isBlank()) {

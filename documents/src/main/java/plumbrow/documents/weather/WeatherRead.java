@@ -66,10 +66,7 @@ public record WeatherRead(String format, HourlyWeather weather, List<WeatherDay>
     }
 
     private static void missing(
-            List<String> notes,
-            List<WeatherHour> hours,
-            String what,
-            Predicate<WeatherHour> lacks) {
+            List<String> notes, List<WeatherHour> hours, String what, Predicate<WeatherHour> lacks) {
         long count = hours.stream().filter(lacks).count();
         if (count > 0) {
             notes.add(Numbers.fixed((double) count, 0) + " of "

@@ -28,7 +28,9 @@ final class WeatherText {
         /** A cell without blanks around it; empty where there is none. */
         String cell(String heading) {
             Integer place = places.get(heading.strip().toLowerCase(Locale.ROOT));
-            return place == null || place >= cells.size() ? "" : cells.get(place).strip();
+            return place == null || place >= cells.size()
+                    ? ""
+                    : cells.get(place).strip();
         }
 
         boolean has(String heading) {
@@ -96,6 +98,8 @@ final class WeatherText {
 
     /** Relative humidity [%]; null where either is. */
     static @Nullable Double humidity(@Nullable Double celsius, @Nullable Double dewPointC) {
-        return celsius == null || dewPointC == null ? null : Double.valueOf(AirMoisture.humidityPct(celsius, dewPointC));
+        return celsius == null || dewPointC == null
+                ? null
+                : Double.valueOf(AirMoisture.humidityPct(celsius, dewPointC));
     }
 }

@@ -78,14 +78,7 @@ class CombinedCropsTest {
 
     private LabelValues values(Season written) {
         return LabelValues.of(
-                FILE,
-                LABEL,
-                List.of(),
-                written.shelf(),
-                counting(written).shelf(),
-                Optional.of(NAME),
-                List.of(),
-                made);
+                FILE, LABEL, List.of(), written.shelf(), counting(written).shelf(), Optional.of(NAME), List.of(), made);
     }
 
     private LabelValue value(Season written, String id) {
@@ -102,8 +95,7 @@ class CombinedCropsTest {
     @Test
     void everyCropOfTheLineEntersByItself() {
         Season written = season();
-        RowName soybeans =
-                value(written, "plant-backs.soybeans.days").value().row();
+        RowName soybeans = value(written, "plant-backs.soybeans.days").value().row();
         made.addAll(values(written).confirmRow(soybeans, "R. Voss", NOON));
         assertThat(made).hasSize(3);
         Season counting = counting(written);
@@ -186,12 +178,11 @@ class CombinedCropsTest {
     void theWorkbooksRowForAnyOtherDiffersToo() {
         Season written = season(row("any other", 0));
         assertThat(value(written, "plant-backs.alfalfa.days").inForce()).isEqualTo("0");
-        assertThat(counting(written).shelf().labels().differences())
-                .anySatisfy(one -> {
-                    assertThat(one.nextCrop()).isEqualTo("alfalfa");
-                    assertThat(one.workbook()).isEqualTo("0 days");
-                    assertThat(one.counts()).isEqualTo("0 days");
-                });
+        assertThat(counting(written).shelf().labels().differences()).anySatisfy(one -> {
+            assertThat(one.nextCrop()).isEqualTo("alfalfa");
+            assertThat(one.workbook()).isEqualTo("0 days");
+            assertThat(one.counts()).isEqualTo("0 days");
+        });
     }
 
     /** The workbook names a crop that the label keeps off by its row for any other, and longer: the longer wait counts. */

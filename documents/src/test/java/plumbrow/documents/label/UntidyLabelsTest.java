@@ -493,7 +493,8 @@ class UntidyLabelsTest {
                 "Do not apply more than 3.0 qt per acre per year.");
         assertThat(all(label, LabelKind.USE_RATE)).containsExactly("2.4–3 qt/ac on FIELD CORN preemergence");
         assertThat(all(label, LabelKind.SEASON_MAX)).containsExactly("FIELD CORN: ≤ 3 qt/ac per year");
-        assertThat(all(label, LabelKind.PLANT_BACK)).containsExactly("Soybeans: 10 months", "All other crops: 18 months");
+        assertThat(all(label, LabelKind.PLANT_BACK))
+                .containsExactly("Soybeans: 10 months", "All other crops: 18 months");
     }
 
     @Test

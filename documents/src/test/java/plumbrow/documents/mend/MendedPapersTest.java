@@ -45,7 +45,9 @@ class MendedPapersTest {
                 kind.title(),
                 verdict,
                 stands ? reading.words() : "",
-                reading instanceof Reading.OnPaper paper && stands ? paper.quote().words() : "",
+                reading instanceof Reading.OnPaper paper && stands
+                        ? paper.quote().words()
+                        : "",
                 1,
                 value,
                 "R. Voss",
@@ -105,7 +107,15 @@ class MendedPapersTest {
         assertThat(filed.registration()).isEqualTo("99990-47");
         assertThat(filed.dated()).isEqualTo(LocalDate.of(2025, 3, 4));
         made.add(new Mend(
-                "a".repeat(64), Mend.BELONGS_TO, Mend.Verdict.ADDED, "", "99990-52", 1, "Ironweir 4L", "R. Voss", NOON));
+                "a".repeat(64),
+                Mend.BELONGS_TO,
+                Mend.Verdict.ADDED,
+                "",
+                "99990-52",
+                1,
+                "Ironweir 4L",
+                "R. Voss",
+                NOON));
         assertThat(MendedPaper.filed(scan, made).product()).isEqualTo("Ironweir 4L");
         assertThat(MendedPaper.filed(scan, made).registration()).isEqualTo("99990-52");
     }
@@ -174,7 +184,8 @@ class MendedPapersTest {
                 NOON));
         assertThat(MendedLabel.of(label, List.of(1), made).of(LabelKind.REENTRY).words())
                 .isEqualTo("24 h");
-        assertThat(MendedLabel.of(label, List.of(1), made).of(LabelKind.ACTIVE)).isInstanceOf(LabelReading.Unclear.class);
+        assertThat(MendedLabel.of(label, List.of(1), made).of(LabelKind.ACTIVE))
+                .isInstanceOf(LabelReading.Unclear.class);
         assertThat(MendedLabel.proposing(label, made).of(LabelKind.ACTIVE)).isInstanceOf(LabelReading.Stated.class);
     }
 }

@@ -79,7 +79,9 @@ class ScannedPapersTest {
         assertThat(sheet.of(ValueKind.FLASH_POINT).words()).contains("62");
         assertThat(sheet.all(ValueKind.FIRST_AID)).hasSize(2);
         Reading.Stated name = (Reading.Stated) sheet.of(ValueKind.PRODUCT_NAME);
-        assertThat(name.quote().marks().get(0).box().left()).as("where it stands [pt]").isBetween(60., 180.);
+        assertThat(name.quote().marks().get(0).box().left())
+                .as("where it stands [pt]")
+                .isBetween(60., 180.);
         assertThat(name.quote().marks().get(0).box().bottom()).isBetween(95., 108.);
     }
 
@@ -90,9 +92,7 @@ class ScannedPapersTest {
         Paper paper = read(Scanner.scan(Scanner.page(SHEET), Scanner.Grade.FAX, 1, 7), new Tesseract());
         assertThat(paper.optical().pages()).containsExactly(1);
         assertThat(paper.rows()).as("made out at all").isNotEmpty();
-        assertThat(sheet(paper).readings())
-                .isNotEmpty()
-                .noneMatch(reading -> reading instanceof Reading.Stated);
+        assertThat(sheet(paper).readings()).isNotEmpty().noneMatch(reading -> reading instanceof Reading.Stated);
     }
 
     /** Points swallowed on a page that is fine otherwise: the gap between the digits gives them away. */
@@ -112,15 +112,23 @@ class ScannedPapersTest {
     void aGarbledTextIsTreatedAsAScan() throws IOException {
         installed();
         StringBuilder moved = new StringBuilder();
-        (SHEET + SHEET).chars().forEach(letter -> moved.append(
-                Character.isLetter(letter) && letter < 'w' ? (char) (letter + 3) : (char) letter));
+        (SHEET + SHEET)
+                .chars()
+                .forEach(letter ->
+                        moved.append(Character.isLetter(letter) && letter < 'w' ? (char) (letter + 3) : (char) letter));
         byte[] garbled = Scanner.page(moved.toString().replace("°", "").replace('\t', ' '));
         Paper without = read(garbled, null);
         assertThat(without.rows()).isEmpty();
         assertThat(without.notices()).singleElement().asString().contains("page 1 is no language", "not read");
         byte[] under = Scanner.scan(
-                Scanner.page(SHEET), Scanner.Grade.OFFICE, 1, 7, moved.toString().replace("°", "").replace('\t', ' '));
-        assertThat(sheet(read(under, new Tesseract())).of(ValueKind.PRODUCT_NAME).words())
+                Scanner.page(SHEET),
+                Scanner.Grade.OFFICE,
+                1,
+                7,
+                moved.toString().replace("°", "").replace('\t', ' '));
+        assertThat(sheet(read(under, new Tesseract()))
+                        .of(ValueKind.PRODUCT_NAME)
+                        .words())
                 .isEqualTo("Quarrywick 4L");
     }
 
@@ -128,7 +136,11 @@ class ScannedPapersTest {
     @Test
     void textThatNobodySeesIsNoText() throws IOException {
         byte[] hidden = Scanner.scan(
-                Scanner.page(SHEET), Scanner.Grade.OFFICE, 1, 7, SHEET.replace("42.2", "422").replace('\t', ' '));
+                Scanner.page(SHEET),
+                Scanner.Grade.OFFICE,
+                1,
+                7,
+                SHEET.replace("42.2", "422").replace('\t', ' '));
         Paper without = read(hidden, new Tesseract(null, Duration.ofSeconds(5)));
         assertThat(without.optical().pages()).containsExactly(1);
         assertThat(sheet(without).readings().stream().filter(each -> each instanceof Reading.Stated))
@@ -157,8 +169,13 @@ class ScannedPapersTest {
                 .singleElement()
                 .asString()
                 .contains("Page 1 is a picture that could not be read");
-        assertThat(read(scan, program("exit 3")).notices()).singleElement().asString().contains("could not be read");
-        assertThat(read(scan, program("cat >/dev/null; echo '5\t1\t1'; echo rubbish")).rows()).isEmpty();
+        assertThat(read(scan, program("exit 3")).notices())
+                .singleElement()
+                .asString()
+                .contains("could not be read");
+        assertThat(read(scan, program("cat >/dev/null; echo '5\t1\t1'; echo rubbish"))
+                        .rows())
+                .isEmpty();
     }
 
     private Tesseract program(String script) throws IOException {

@@ -104,7 +104,12 @@ class GeometryTest {
     void frontBesideSmallPrint() throws IOException {
         List<String> rows = rows(0, content -> {
             for (int line = 0; line < 40; line++) {
-                show(content, 6, 20, 700 - line * 7, "small print on how to use, store and throw away what is left, line " + line);
+                show(
+                        content,
+                        6,
+                        20,
+                        700 - line * 7,
+                        "small print on how to use, store and throw away what is left, line " + line);
             }
             show(content, 34, 330, 640, "KESTREL");
             show(content, 30, 345, 600, "GATE");

@@ -158,7 +158,8 @@ class SheetSenseTest {
     @Test
     void aSentenceThatBreaksOffIsNotShownAsWhole() {
         SafetySheet sheet = sheet(
-                "SECTION 4: FIRST AID MEASURES", "Inhaled:   Bring the person to fresh air. Keep the person warm and at");
+                "SECTION 4: FIRST AID MEASURES",
+                "Inhaled:   Bring the person to fresh air. Keep the person warm and at");
         assertThat(sheet.all(ValueKind.FIRST_AID)).isEmpty();
         assertThat(sheet.of(ValueKind.FIRST_AID)).isInstanceOf(Reading.Unclear.class);
     }
@@ -256,8 +257,8 @@ class SheetSenseTest {
 
     @Test
     void bothExplosiveLimits() {
-        SafetySheet sheet = sheet(
-                "SECTION 9: PHYSICAL AND CHEMICAL PROPERTIES", "Explosive limits: Lower: 1.1 % Upper: 7.0 %");
+        SafetySheet sheet =
+                sheet("SECTION 9: PHYSICAL AND CHEMICAL PROPERTIES", "Explosive limits: Lower: 1.1 % Upper: 7.0 %");
         assertThat(all(sheet, ValueKind.LOWER_EXPLOSIVE_LIMIT)).containsExactly("1.1 %");
         assertThat(all(sheet, ValueKind.UPPER_EXPLOSIVE_LIMIT)).containsExactly("7 %");
     }

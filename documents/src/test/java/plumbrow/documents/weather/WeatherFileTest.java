@@ -125,7 +125,8 @@ class WeatherFileTest {
 
     @Test
     void a_plain_csv_is_read_by_its_own_headings_or_by_a_map() {
-        WeatherRead own = read("time_ending,temperature_f,humidity_pct,wind_mph,rain_in\n2026-05-04 13:00,68,50,7.5,\n");
+        WeatherRead own =
+                read("time_ending,temperature_f,humidity_pct,wind_mph,rain_in\n2026-05-04 13:00,68,50,7.5,\n");
         WeatherHour hour = own.weather().hours().get(0);
         assertThat(hour.begin()).as("12 to 13 Central standard time").isEqualTo(Instant.parse("2026-05-04T18:00:00Z"));
         assertThat(of(hour.temperatureC())).isCloseTo(20, within(1e-9));
@@ -133,7 +134,15 @@ class WeatherFileTest {
         WeatherRead mapped = read(
                 "year,month,day,hr,dry,dew,u,mm\n2001,5,4,24,20,9.26,4,2.54\n",
                 asked(Map.of(
-                        "hour_ending", "hr", "temperature_c", "dry", "dew_point_c", "dew", "wind_m_s", "u", "rain_mm",
+                        "hour_ending",
+                        "hr",
+                        "temperature_c",
+                        "dry",
+                        "dew_point_c",
+                        "dew",
+                        "wind_m_s",
+                        "u",
+                        "rain_mm",
                         "mm")));
         WeatherHour last = mapped.weather().hours().get(0);
         assertThat(last.begin()).isEqualTo(Instant.parse("2001-05-05T05:00:00Z"));
@@ -151,8 +160,7 @@ class WeatherFileTest {
                 USW00094846,20240516,TMAX,250,,I,W,
                 USW00094846,20240516,TMIN,100,,,W,
                 USW00094846,20240516,PRCP,0,,,W,
-                """)
-                .days();
+                """).days();
         assertThat(days).singleElement().satisfies(day -> {
             assertThat(day.date()).isEqualTo(LocalDate.of(2024, 5, 15));
             assertThat(day.highF()).isEqualTo(75.9);
@@ -163,8 +171,7 @@ class WeatherFileTest {
                 STATION,DATE,PRCP,PRCP_ATTRIBUTES,TMAX,TMIN
                 USW1,2024-05-15,25,",,W",244,106
                 USW1,2024-05-16,25,",D,W",244,106
-                """)
-                        .days())
+                """).days())
                 .isEqualTo(days.stream()
                         .map(day -> new WeatherDay(
                                 day.place(), day.date(), day.lowF(), day.highF(), day.rainIn(), day.source()))
@@ -183,16 +190,19 @@ class WeatherFileTest {
                 .hasMessageContaining("No heading says when an hour is");
         assertThatThrownBy(() -> read("time_ending,wind_mph\n2026-05-04 13:00,breezy\n"))
                 .hasMessageContaining("Line 2 has 'breezy'; expected wind_mph as a number");
-        assertThatThrownBy(() -> read("time_ending,wind_mph\n2026-05-04 13:00,900\n")).hasMessageContaining("between 0 and 250");
-        assertThatThrownBy(() -> read("time_ending,wind_mph\n2026-05-04 13:20,5\n")).hasMessageContaining("full hour");
+        assertThatThrownBy(() -> read("time_ending,wind_mph\n2026-05-04 13:00,900\n"))
+                .hasMessageContaining("between 0 and 250");
+        assertThatThrownBy(() -> read("time_ending,wind_mph\n2026-05-04 13:20,5\n"))
+                .hasMessageContaining("full hour");
         assertThatThrownBy(() -> read("time_ending,wind_mph\n2026-05-04 13:00,5\n2026-05-04 13:00,6\n"))
                 .hasMessageContaining("Lines 2 and 3 are of the same hour");
         assertThatThrownBy(() -> read("time_ending,wind_mph\n2026-05-04 13:00,5\n", asked(Map.of("gale", "wind_mph"))))
                 .hasMessageContaining("There is no 'gale' of an hour");
         assertThatThrownBy(() -> read("time_ending,wind_mph\n2026-05-04 13:00,5\n", asked(Map.of("gust_mph", "Böen"))))
                 .hasMessageContaining("no heading 'Böen'");
-        assertThatThrownBy(() -> read("{\"properties\": {\"windSpeed\": {\"uom\": \"wmoUnit:knots\", \"values\": [{\"validTime\":"
-                        + " \"2024-05-15T18:00:00+00:00/PT1H\", \"value\": 3}]}}}"))
+        assertThatThrownBy(() -> read(
+                        "{\"properties\": {\"windSpeed\": {\"uom\": \"wmoUnit:knots\", \"values\": [{\"validTime\":"
+                                + " \"2024-05-15T18:00:00+00:00/PT1H\", \"value\": 3}]}}}"))
                 .hasMessageContaining("the unit 'wmoUnit:knots'");
         assertThatThrownBy(() -> read("{\"properties\": ")).hasMessageContaining("is no JSON");
         assertThatThrownBy(() -> WeatherFile.read("x.gz", new byte[] {0x1f, (byte) 0x8b, 8, 0}, ASKED))

@@ -33,8 +33,8 @@ import plumbrow.advice.season.Work;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Droplets;
 import plumbrow.advice.shelf.LabelBook;
-import plumbrow.advice.shelf.Method;
 import plumbrow.advice.shelf.LabelLimit;
+import plumbrow.advice.shelf.Method;
 import plumbrow.advice.shelf.MixRule;
 import plumbrow.advice.shelf.PlantBack;
 import plumbrow.advice.shelf.ProductCare;
@@ -59,7 +59,16 @@ final class FixtureTerms {
     private FixtureTerms() {}
 
     static LabelBook labels() {
-        return new LabelBook(terms(), soilRates(), setbacks(), plantBacks(), mixRules(), specialLabels(), cares(), tolerances(), limits());
+        return new LabelBook(
+                terms(),
+                soilRates(),
+                setbacks(),
+                plantBacks(),
+                mixRules(),
+                specialLabels(),
+                cares(),
+                tolerances(),
+                limits());
     }
 
     private static List<ToleranceRule> tolerances() {
@@ -71,7 +80,8 @@ final class FixtureTerms {
     private static List<LabelLimit> limits() {
         return List.of(
                 new LabelLimit("Ridge 12", Crop.CORN, LabelLimit.Kind.NOT_AFTER, "06-12", "label p. 3"),
-                new LabelLimit("Ridge 12", null, LabelLimit.Kind.DUTY, "keep a record of every application", "label p. 3"));
+                new LabelLimit(
+                        "Ridge 12", null, LabelLimit.Kind.DUTY, "keep a record of every application", "label p. 3"));
     }
 
     private static List<UseTerms> terms() {

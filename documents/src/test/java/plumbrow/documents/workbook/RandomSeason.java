@@ -376,8 +376,7 @@ final class RandomSeason {
                         injury,
                         hundred());
             case 1 ->
-                new Pass(
-                                number, PassKind.SPRAY, date, "spray " + random.nextInt(3), volume(1), 100, share(), injury, 0)
+                new Pass(number, PassKind.SPRAY, date, "spray " + random.nextInt(3), volume(1), 100, share(), injury, 0)
                         .waitingFor(maybe(() -> new ScoutingTrigger(
                                 "worm", part(), maybe(this::text), part(), 1 + share(), maybe(this::hundred))));
             default ->

@@ -125,10 +125,12 @@ class SeasonEditTest {
                 EditFaults.class, () -> SeasonEdit.of(SEASON, List.of(RowChange.change("fields", 0, row, typed))));
         assertThat(faults.at(0, "acres"))
                 .extracting(Fault::sentence)
-                .containsExactly("fields, row 2, column acres: found \"4,50\", expected a number above 0 and up to 50000,"
-                        + " with a point and not a comma: 4.50.");
-        assertThat(faults.at(0, "farm")).singleElement().satisfies(fault -> assertThat(fault.sentence())
-                .contains("expected a farm of the sheet farms"));
+                .containsExactly(
+                        "fields, row 2, column acres: found \"4,50\", expected a number above 0 and up to 50000,"
+                                + " with a point and not a comma: 4.50.");
+        assertThat(faults.at(0, "farm"))
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.sentence()).contains("expected a farm of the sheet farms"));
     }
 
     @Test
@@ -137,8 +139,9 @@ class SeasonEditTest {
         Map<String, String> row = SeasonTables.of(SEASON).row(shelf, 0).orElseThrow();
         EditFaults faults = catchThrowableOfType(
                 EditFaults.class, () -> SeasonEdit.of(SEASON, List.of(RowChange.remove("shelf", 0, row))));
-        assertThat(faults.elsewhere()).isNotEmpty().allSatisfy(fault -> assertThat(fault.sentence())
-                .contains(row.get("product")));
+        assertThat(faults.elsewhere())
+                .isNotEmpty()
+                .allSatisfy(fault -> assertThat(fault.sentence()).contains(row.get("product")));
     }
 
     @Test

@@ -51,7 +51,9 @@ public final class Numbers {
         if (size >= 1000) {
             return fixed(value, 0);
         }
-        return plain(new BigDecimal(value).round(new MathContext(4, RoundingMode.HALF_EVEN)).doubleValue());
+        return plain(new BigDecimal(value)
+                .round(new MathContext(4, RoundingMode.HALF_EVEN))
+                .doubleValue());
     }
 
     /**

@@ -81,7 +81,8 @@ public final class TypicalValues {
         if (rows.isEmpty()) {
             return Optional.empty();
         }
-        List<Double> likely = new ArrayList<>(rows.stream().map(TypicalValue::likely).toList());
+        List<Double> likely =
+                new ArrayList<>(rows.stream().map(TypicalValue::likely).toList());
         Collections.sort(likely);
         double low = rows.stream()
                 .mapToDouble(value -> value.low().orElse(value.likely()))
@@ -105,7 +106,8 @@ public final class TypicalValues {
                 one.conditions(),
                 new Origin(
                         states == 1
-                                ? one.state() + " alone, as no other state is kept; " + one.origin().source()
+                                ? one.state() + " alone, as no other state is kept; "
+                                        + one.origin().source()
                                 : "the middle of " + states + " states, as this one is not kept; "
                                         + one.origin().source(),
                         ""),

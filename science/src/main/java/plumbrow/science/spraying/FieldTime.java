@@ -95,8 +95,8 @@ public final class FieldTime {
                 speed,
                 width);
         double spraying = working.line("spraying", acres / most, "h", "{} ac ÷ {}", acres, most);
-        double loads = working.line(
-                "loads", loads(acres, volume, tank), "", "{} × {} ÷ {}, rounded up", acres, volume, tank);
+        double loads =
+                working.line("loads", loads(acres, volume, tank), "", "{} × {} ÷ {}, rounded up", acres, volume, tank);
         double hours = working.line(
                 "together",
                 hours(acres, speed, width, volume, tank, fill, turns),

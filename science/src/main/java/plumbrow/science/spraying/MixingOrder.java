@@ -70,7 +70,9 @@ public final class MixingOrder {
 
     /** Whether published orders differ for these codes: solutions and microcapsules against emulsifiable concentrates. */
     public static boolean disputed(List<String> codes) {
-        return codes.contains("EC") && codes.stream().anyMatch(code -> List.of("SL", "S", "CS", "ME").contains(code));
+        return codes.contains("EC")
+                && codes.stream()
+                        .anyMatch(code -> List.of("SL", "S", "CS", "ME").contains(code));
     }
 
     private static Outputs solve(Given given, Working working) {

@@ -79,7 +79,8 @@ public final class ProductPerLoad {
         String basis = given.word("basis");
         if (basis.equals("acre")) {
             double acres = given.number("acres_per_load");
-            return new Outputs().put("amount", working.line("product", ofAcres(rate, acres), "", "{} × {} ac", rate, acres));
+            return new Outputs()
+                    .put("amount", working.line("product", ofAcres(rate, acres), "", "{} × {} ac", rate, acres));
         }
         if (!given.has("tank_gal")) {
             throw given.refuse("tank_gal", "the gallons of this load: the rate is " + basis);

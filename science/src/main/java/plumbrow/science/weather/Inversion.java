@@ -131,16 +131,13 @@ public final class Inversion {
         }
         double sunset = given.number("hours_to_sunset");
         double sunrise = given.number("hours_since_sunrise");
-        boolean inWindow =
-                inWindow(sunset, sunrise, given.number("before_sunset_h"), given.number("after_sunrise_h"));
+        boolean inWindow = inWindow(sunset, sunrise, given.number("before_sunset_h"), given.number("after_sunrise_h"));
         working.line("until sunset", sunset, "h", "{}", sunset);
         working.line("since sunrise", sunrise, "h", "{}", sunrise);
         if (!given.has("wind_mph") || !given.has("cloud_pct")) {
             working.caution("Wind or cloud is unknown and counted as calm and clear.");
         }
         return new Outputs()
-                .put(
-                        "inversion",
-                        unmeasured(inWindow, given.numberOr("wind_mph", 0), given.numberOr("cloud_pct", 0)));
+                .put("inversion", unmeasured(inWindow, given.numberOr("wind_mph", 0), given.numberOr("cloud_pct", 0)));
     }
 }

@@ -99,7 +99,6 @@ final class ResidualFate {
 
     /** Depth to which a tillage pass mixes where its floor lies at so many steps [cm]. */
     static double mixedCm(Tillage tillage, int depthSteps) {
-        return Incorporation.mixedDepth(
-                tillage.workingDepthCm() * depthSteps / Tillage.DEPTH_STEPS, tillage.rotary());
+        return Incorporation.mixedDepth(tillage.workingDepthCm() * depthSteps / Tillage.DEPTH_STEPS, tillage.rotary());
     }
 }

@@ -42,16 +42,7 @@ public record Tillage(
             double killShare,
             double halfHeightCm,
             double broughtUpShare) {
-        this(
-                name,
-                day,
-                daysLate,
-                workingDepthCm,
-                rotary,
-                killShare,
-                halfHeightCm,
-                broughtUpShare,
-                Uncertain.known(1));
+        this(name, day, daysLate, workingDepthCm, rotary, killShare, halfHeightCm, broughtUpShare, Uncertain.known(1));
     }
 
     public Tillage {
@@ -64,15 +55,7 @@ public record Tillage(
     @Override
     public Tillage on(int other) {
         return new Tillage(
-                name,
-                other,
-                daysLate,
-                workingDepthCm,
-                rotary,
-                killShare,
-                halfHeightCm,
-                broughtUpShare,
-                depthTimes);
+                name, other, daysLate, workingDepthCm, rotary, killShare, halfHeightCm, broughtUpShare, depthTimes);
     }
 
     /** The depth of its floor in a draw, in steps of a part of the working depth, at least 1. */

@@ -58,7 +58,8 @@ final class Tracer {
         double[] mixed = new double[days.count()];
         for (int p : byDay) {
             if (season.passes().get(p) instanceof Tillage tillage) {
-                mixed[made[p]] = Math.max(mixed[made[p]], ResidualFate.mixedCm(tillage, tillage.depthSteps(columns, draw)));
+                mixed[made[p]] =
+                        Math.max(mixed[made[p]], ResidualFate.mixedCm(tillage, tillage.depthSteps(columns, draw)));
             }
         }
         int rain = residual.rainAfterDays()

@@ -33,9 +33,12 @@ class TypicalValuesTest {
     /** A field's spread is never below that of its state, for any state that is kept. */
     @Test
     void fieldsDifferMoreThanStates() {
-        assertThat(TypicalValues.states()).hasSize(13).allSatisfy(state -> assertThat(
-                        value("corn", state, "field yield CV").likely())
-                .isGreaterThan(value("corn", state, "state yield CV about trend").likely()));
+        assertThat(TypicalValues.states())
+                .hasSize(13)
+                .allSatisfy(state -> assertThat(
+                                value("corn", state, "field yield CV").likely())
+                        .isGreaterThan(value("corn", state, "state yield CV about trend")
+                                .likely()));
     }
 
     /** A state that is not kept gets no other state's figure without saying so, and a wider one. */

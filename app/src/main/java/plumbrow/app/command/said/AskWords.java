@@ -24,7 +24,11 @@ public final class AskWords {
 
     /** The answer to one. */
     public static String of(Question question, AskAnswer answer) {
-        Paper paper = new Paper().heading(question.asks()).gap().prose(answer.sentence()).gap();
+        Paper paper = new Paper()
+                .heading(question.asks())
+                .gap()
+                .prose(answer.sentence())
+                .gap();
         paper.prose(answer.onTypical());
         if (!answer.notLookedUp().isEmpty()) {
             paper.prose(answer.notLookedUp());

@@ -46,7 +46,11 @@ public final class HoursWords {
                 continue;
             }
             int begin = hours.get(from).begin().atZone(trip.zone()).getHour();
-            int end = hours.get(i - 1).begin().plusSeconds(3600).atZone(trip.zone()).getHour();
+            int end = hours.get(i - 1)
+                    .begin()
+                    .plusSeconds(3600)
+                    .atZone(trip.zone())
+                    .getHour();
             paper.prose(
                     String.format(Locale.ROOT, "  %02d:00 to %02d:00  ", begin, end == 0 ? 24 : end),
                     said(hours.get(from)));
@@ -85,9 +89,10 @@ public final class HoursWords {
         String what = hours > 0
                 ? Numbers.fixed(hours, 0) + " hours of " + place
                 : Numbers.fixed(read.days().size(), 0) + " whole days of " + place;
-        paper.prose(already
-                ? "The book has this file for " + place + " already; nothing was changed."
-                : "Taken in: " + what + " (" + read.format() + ").");
+        paper.prose(
+                already
+                        ? "The book has this file for " + place + " already; nothing was changed."
+                        : "Taken in: " + what + " (" + read.format() + ").");
         read.notes().forEach(note -> paper.prose("  ", note));
         return paper.text();
     }

@@ -40,9 +40,11 @@ public final class MixWords {
         }
         LoadCard.Loads loads = card.loads();
         if (loads != null) {
-            paper.gap().prose("Left at the end: " + Numbers.fixed(loads.leftGal(), 1) + " gal, which covers "
-                    + Numbers.fixed(loads.leftAcres(), 2) + " ac. All loads alike: " + loads.evenLoads() + " of "
-                    + Numbers.fixed(loads.evenAcres(), 1) + " ac.");
+            paper.gap()
+                    .prose("Left at the end: " + Numbers.fixed(loads.leftGal(), 1) + " gal, which covers "
+                            + Numbers.fixed(loads.leftAcres(), 2) + " ac. All loads alike: " + loads.evenLoads()
+                            + " of "
+                            + Numbers.fixed(loads.evenAcres(), 1) + " ac.");
         }
         String conditioner = card.conditioner();
         if (conditioner != null) {
@@ -51,8 +53,11 @@ public final class MixWords {
         if (!card.granules().isEmpty()) {
             paper.heading("Along the row");
             card.granules()
-                    .forEach(rate -> paper.prose("  ", rate.product() + ": " + Numbers.fixed(rate.ozPer1000Feet(), 2)
-                            + " oz on 1,000 ft of row, rows " + Numbers.plain(rate.rowSpacingIn()) + " in apart"));
+                    .forEach(rate -> paper.prose(
+                            "  ",
+                            rate.product() + ": " + Numbers.fixed(rate.ozPer1000Feet(), 2)
+                                    + " oz on 1,000 ft of row, rows " + Numbers.plain(rate.rowSpacingIn())
+                                    + " in apart"));
         }
         if (!card.steps().isEmpty()) {
             paper.heading("How to mix");
@@ -72,7 +77,8 @@ public final class MixWords {
         paper.prose("  ", "Wear: " + (wear == null ? "unknown, read every label" : String.join(", ", wear)) + ".");
         paper.prose(
                 "  ",
-                "Nobody goes in for " + (reentry == null ? "an unknown time: read the labels" : reentry + " h after the last load")
+                "Nobody goes in for "
+                        + (reentry == null ? "an unknown time: read the labels" : reentry + " h after the last load")
                         + ".");
         paper.heading("Who to call");
         StandingCautions.WHO_TO_CALL.forEach(line -> paper.prose("  ", line));
@@ -85,18 +91,24 @@ public final class MixWords {
         }
         paper.heading("Nozzles");
         if (!card.limits().says().isEmpty()) {
-            paper.prose("  ", "All labels together: " + String.join("; ", card.limits().says()) + ".");
+            paper.prose(
+                    "  ",
+                    "All labels together: " + String.join("; ", card.limits().says()) + ".");
         }
         card.nozzles()
                 .forEach(choice -> paper.prose(
                         choice.fits() ? "  fits  " : "  no    ",
                         choice.nozzle() + ", " + Numbers.fixed(choice.psi(), 0) + " psi"
-                                + (choice.droplets() == null ? "" : ", " + choice.droplets().word()) + ": " + choice.why()));
+                                + (choice.droplets() == null
+                                        ? ""
+                                        : ", " + choice.droplets().word()) + ": " + choice.why()));
         LoadCard.Catch caught = card.catching();
         if (caught != null) {
-            paper.prose("  ", "Catch from one nozzle: " + Numbers.fixed(caught.ozPerMinute(), 1) + " fl oz in a minute. Over "
-                    + Numbers.fixed(caught.courseFt(), 0) + " ft, " + Numbers.fixed(caught.seconds(), 1)
-                    + " s, fluid ounces are gal/ac.");
+            paper.prose(
+                    "  ",
+                    "Catch from one nozzle: " + Numbers.fixed(caught.ozPerMinute(), 1) + " fl oz in a minute. Over "
+                            + Numbers.fixed(caught.courseFt(), 0) + " ft, " + Numbers.fixed(caught.seconds(), 1)
+                            + " s, fluid ounces are gal/ac.");
         }
     }
 

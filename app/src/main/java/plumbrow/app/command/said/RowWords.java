@@ -58,8 +58,8 @@ public final class RowWords {
                     "  " + column.key() + "  ",
                     row.cells().containsKey(column.key())
                             ? row.cells().get(column.key()) + unit
-                            : "blank: " + column.meaning() + "; " + column.kind().words()
-                                    + (column.blank().isEmpty() ? "" : "; " + column.blank()));
+                            : "blank: " + column.meaning() + "; "
+                                    + column.kind().words() + (column.blank().isEmpty() ? "" : "; " + column.blank()));
         }
         return paper.text();
     }
@@ -74,7 +74,8 @@ public final class RowWords {
             ChangeWords words = ChangeWords.of(change);
             paper.prose(
                     "  " + change.number() + "  ",
-                    (change.at() == null ? "" : change.at().truncatedTo(ChronoUnit.SECONDS) + ", ") + change.who() + ", by "
+                    (change.at() == null ? "" : change.at().truncatedTo(ChronoUnit.SECONDS) + ", ") + change.who()
+                            + ", by "
                             + change.way().word() + (change.why().isEmpty() ? "" : ", " + change.why())
                             + (change.takenBack() ? " (taken back)" : "") + ": " + words.title());
             if (words.rows().size() > 1) {

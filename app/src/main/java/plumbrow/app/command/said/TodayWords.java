@@ -22,7 +22,8 @@ public final class TodayWords {
             paper.heading("Waits");
             today.waits()
                     .forEach(wait -> paper.prose(
-                            "  ", wait.field() + ": " + wait.what() + " until " + wait.until() + ". " + wait.why() + "."));
+                            "  ",
+                            wait.field() + ": " + wait.what() + " until " + wait.until() + ". " + wait.why() + "."));
         }
         if (!today.machines().isEmpty()) {
             paper.heading("By sprayer");
@@ -51,7 +52,9 @@ public final class TodayWords {
         if (!due.odds().isEmpty()) {
             line.append("; ").append(due.odds());
         }
-        return line.append(due.chosen() ? "" : "; not decided, this is the baseline").append('.').toString();
+        return line.append(due.chosen() ? "" : "; not decided, this is the baseline")
+                .append('.')
+                .toString();
     }
 
     /** "planned for Jun 5, 4 days late". */
@@ -71,6 +74,7 @@ public final class TodayWords {
                 + (machine.neededHours() == 0 ? "" : ", " + Numbers.fixed(machine.neededHours(), 1) + " h of work")
                 + (machine.fitHours() == null
                         ? "; fit hours unknown"
-                        : "; " + machine.fitHours() + (machine.fitHours() == 1 ? " fit hour" : " fit hours") + " that day");
+                        : "; " + machine.fitHours() + (machine.fitHours() == 1 ? " fit hour" : " fit hours")
+                                + " that day");
     }
 }

@@ -49,7 +49,9 @@ public class AskApi {
 
     @GetMapping("/api/ask")
     ResponseEntity<byte[]> questions() {
-        return json(HttpStatus.OK, Json.of(Questions.all().stream().map(AskSummary::of).toList()));
+        return json(
+                HttpStatus.OK,
+                Json.of(Questions.all().stream().map(AskSummary::of).toList()));
     }
 
     @GetMapping("/api/ask/{id}")

@@ -76,7 +76,10 @@ public class DoorsPage {
             HttpServletResponse response) {
         try {
             Season season = read(files == null ? List.of() : files);
-            boolean there = book.season().map(Season::year).filter(year -> year == season.year()).isPresent();
+            boolean there = book.season()
+                    .map(Season::year)
+                    .filter(year -> year == season.year())
+                    .isPresent();
             if (there) {
                 return "redirect:/season/import/" + waiting.hold(season);
             }
@@ -130,7 +133,8 @@ public class DoorsPage {
                 file.transferTo(to);
                 kept.add(to);
             }
-            boolean one = kept.size() == 1 && kept.get(0).toString().toLowerCase(Locale.ROOT).endsWith(".xlsx");
+            boolean one = kept.size() == 1
+                    && kept.get(0).toString().toLowerCase(Locale.ROOT).endsWith(".xlsx");
             return WorkbookReader.read(one ? kept.get(0) : folder);
         } finally {
             empty(folder);

@@ -56,7 +56,9 @@ public record BuildForm(String name, boolean baseline, String note, List<Line> l
                 Trip trip = draft.trips().get(i);
                 String own = trip.spray().getOrDefault("tank", "");
                 lines.add(new Line(
-                        trip.pass().getOrDefault("product", Choices.WORK + trip.pass().getOrDefault("kind", "")),
+                        trip.pass()
+                                .getOrDefault(
+                                        "product", Choices.WORK + trip.pass().getOrDefault("kind", "")),
                         trip.pass().getOrDefault("rate", ""),
                         trip.pass().getOrDefault("rate_unit", ""),
                         trip.pass().getOrDefault("date", ""),
@@ -67,11 +69,13 @@ public record BuildForm(String name, boolean baseline, String note, List<Line> l
                 tank = own;
             }
         }
-        return new BuildForm(name, baseline, draft == null ? "" : draft.program().getOrDefault("note", ""), spare(lines));
+        return new BuildForm(
+                name, baseline, draft == null ? "" : draft.program().getOrDefault("note", ""), spare(lines));
     }
 
     private static List<Line> spare(List<Line> lines) {
-        List<Line> all = new ArrayList<>(lines.stream().filter(line -> !line.blank()).toList());
+        List<Line> all =
+                new ArrayList<>(lines.stream().filter(line -> !line.blank()).toList());
         do {
             all.add(Line.BLANK);
         } while (all.size() < LINES);
@@ -96,8 +100,7 @@ public record BuildForm(String name, boolean baseline, String note, List<Line> l
                     text(typed, at + "charge"),
                     number(text(typed, at + "from"))));
         }
-        return new BuildForm(
-                text(typed, "name"), text(typed, "baseline").equals("yes"), text(typed, "note"), lines);
+        return new BuildForm(text(typed, "name"), text(typed, "baseline").equals("yes"), text(typed, "note"), lines);
     }
 
     /** With blank lines to go on. */
@@ -129,10 +132,13 @@ public record BuildForm(String name, boolean baseline, String note, List<Line> l
         for (int i = 0; i < lines.size(); i++) {
             Line line = lines.get(i);
             if (!line.blank()) {
-                Trip before = from == null || line.from() < 0 || line.from() >= from.trips().size()
+                Trip before = from == null
+                                || line.from() < 0
+                                || line.from() >= from.trips().size()
                         ? new Trip(Map.of(), Map.of(), Map.of())
                         : from.trips().get(line.from());
-                Trip above = trips.isEmpty() ? null : trips.get(trips.size() - 1).trip();
+                Trip above =
+                        trips.isEmpty() ? null : trips.get(trips.size() - 1).trip();
                 Trip trip = trip(line, choices, before);
                 if (line.with() && above != null) {
                     trip = inTank(trip, above, "tank " + trips.size());
@@ -197,7 +203,10 @@ public record BuildForm(String name, boolean baseline, String note, List<Line> l
         boolean same = line.what().equals(before.pass().get("product"));
         Map<String, String> pass = new LinkedHashMap<>(same ? before.pass() : Map.of());
         if (!same) {
-            put(pass, "kind", choices.find(line.what()).map(one -> one.kind().word()).orElse(PassKind.SPRAY.word()));
+            put(
+                    pass,
+                    "kind",
+                    choices.find(line.what()).map(one -> one.kind().word()).orElse(PassKind.SPRAY.word()));
         }
         put(pass, "product", line.what());
         put(pass, "date", line.date());
@@ -205,7 +214,9 @@ public record BuildForm(String name, boolean baseline, String note, List<Line> l
         put(
                 pass,
                 "rate_unit",
-                line.unit().isEmpty() ? choices.find(line.what()).map(Choices.Choice::unit).orElse("") : line.unit());
+                line.unit().isEmpty()
+                        ? choices.find(line.what()).map(Choices.Choice::unit).orElse("")
+                        : line.unit());
         put(pass, "charge_usd_ac", line.charge());
         Map<String, String> spray = new LinkedHashMap<>(before.spray());
         put(spray, "method", line.method());
@@ -251,7 +262,9 @@ public record BuildForm(String name, boolean baseline, String note, List<Line> l
                                     : line.what());
                 }
             }
-            wanted = words.isEmpty() ? "nothing" : words.size() == 1 ? words.get(0) + " alone" : String.join(", ", words);
+            wanted = words.isEmpty()
+                    ? "nothing"
+                    : words.size() == 1 ? words.get(0) + " alone" : String.join(", ", words);
             wanted = wanted.length() > LONGEST_NAME - 4 ? wanted.substring(0, LONGEST_NAME - 4) : wanted;
             return free(season, field, own, wanted);
         }

@@ -71,7 +71,16 @@ public class BuildPage {
                 from.orElse(null),
                 changing ? program : "",
                 first || (changing && from.map(ProgramDraft::baseline).orElse(false)));
-        return page(season, field, form, from.isPresent() ? as : NEW, from.isPresent() ? program : "", Map.of(), told(done), change, model);
+        return page(
+                season,
+                field,
+                form,
+                from.isPresent() ? as : NEW,
+                from.isPresent() ? program : "",
+                Map.of(),
+                told(done),
+                change,
+                model);
     }
 
     private static String told(String done) {
@@ -94,7 +103,9 @@ public class BuildPage {
         BuildForm form = BuildForm.read(typed);
         Trying trying = trying(season, field, form, typed);
         model.addAttribute("trial", trying.trial());
-        model.addAttribute("faults", trying.faults().values().stream().flatMap(List::stream).toList());
+        model.addAttribute(
+                "faults",
+                trying.faults().values().stream().flatMap(List::stream).toList());
         return "build/trial";
     }
 
@@ -131,7 +142,8 @@ public class BuildPage {
                 form.baseline()
                         ? Stream.concat(
                                         changes.stream(),
-                                        ProgramDraft.noLongerBaseline(season, field.name(), changing ? from : "").stream())
+                                        ProgramDraft.noLongerBaseline(season, field.name(), changing ? from : "")
+                                                .stream())
                                 .toList()
                         : changes);
     }
@@ -150,7 +162,16 @@ public class BuildPage {
         String program = Shown.text(typed.get("program"));
         if (form.lines().stream().allMatch(BuildForm.Line::blank)) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-            return page(season, field, form, as, program, Map.of("t0.what", List.of("nothing there, expected at least one pass.")), "", 0, model);
+            return page(
+                    season,
+                    field,
+                    form,
+                    as,
+                    program,
+                    Map.of("t0.what", List.of("nothing there, expected at least one pass.")),
+                    "",
+                    0,
+                    model);
         }
         Plan[] planned = new Plan[1];
         try {
@@ -165,10 +186,28 @@ public class BuildPage {
         } catch (EditFaults faults) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             Plan plan = planned[0];
-            return page(season, field, form, as, program, BuildView.faults(faults, plan.changes(), plan.made()), "", 0, model);
+            return page(
+                    season,
+                    field,
+                    form,
+                    as,
+                    program,
+                    BuildView.faults(faults, plan.changes(), plan.made()),
+                    "",
+                    0,
+                    model);
         } catch (MeanwhileException meanwhile) {
             response.setStatus(HttpStatus.CONFLICT.value());
-            return page(Asked.season(book), field, form, as, program, Map.of("", List.of(String.valueOf(meanwhile.getMessage()))), "", 0, model);
+            return page(
+                    Asked.season(book),
+                    field,
+                    form,
+                    as,
+                    program,
+                    Map.of("", List.of(String.valueOf(meanwhile.getMessage()))),
+                    "",
+                    0,
+                    model);
         }
     }
 
@@ -194,7 +233,13 @@ public class BuildPage {
             @RequestParam(defaultValue = "") String program,
             Model model,
             HttpServletResponse response) {
-        return keptAll(name, known, program, "removed", model, response,
+        return keptAll(
+                name,
+                known,
+                program,
+                "removed",
+                model,
+                response,
                 (season, field) -> ProgramDraft.removed(season, field.name(), program));
     }
 
@@ -211,17 +256,19 @@ public class BuildPage {
         return keptAll(name, known, program, "series", model, response, (season, field) -> {
             ProgramDraft from = draft(season, field, program);
             List<RowChange> changes = new ArrayList<>();
-            Series.of(from, program, trip, by, values, Choices.of(season, field)).forEach((wanted, draft) -> {
-                boolean there = season.programs(field.name()).stream()
-                        .map(Program::name)
-                        .anyMatch(other -> ProgramDraft.of(season, field.name(), other)
-                                .map(ProgramDraft::trips)
-                                .orElse(List.of())
-                                .equals(draft.trips()));
-                if (!there) {
-                    changes.addAll(draft.added(field.name(), BuildForm.free(season, field.name(), null, wanted)));
-                }
-            });
+            Series.of(from, program, trip, by, values, Choices.of(season, field))
+                    .forEach((wanted, draft) -> {
+                        boolean there = season.programs(field.name()).stream()
+                                .map(Program::name)
+                                .anyMatch(other -> ProgramDraft.of(season, field.name(), other)
+                                        .map(ProgramDraft::trips)
+                                        .orElse(List.of())
+                                        .equals(draft.trips()));
+                        if (!there) {
+                            changes.addAll(
+                                    draft.added(field.name(), BuildForm.free(season, field.name(), null, wanted)));
+                        }
+                    });
             return changes;
         });
     }
@@ -260,14 +307,21 @@ public class BuildPage {
         List<RowChange> of(Season season, Field field);
     }
 
-    private String keptAll(String name, String known, String program, String done, Model model, HttpServletResponse response, Changes changes) {
+    private String keptAll(
+            String name,
+            String known,
+            String program,
+            String done,
+            Model model,
+            HttpServletResponse response,
+            Changes changes) {
         Season season = Asked.season(book);
         Field field = Asked.field(season, name);
         try {
             Optional<Integer> change = book.changeHeldKeepingChosen(
                     by(season, known), held -> SeasonEdit.of(held.written(), changes.of(held.written(), field)));
-            return "redirect:/fields/" + Shown.part(name) + "/build?done="
-                    + (change.isEmpty() ? "nothing" : done) + "&change=" + change.orElse(0);
+            return "redirect:/fields/" + Shown.part(name) + "/build?done=" + (change.isEmpty() ? "nothing" : done)
+                    + "&change=" + change.orElse(0);
         } catch (EditFaults faults) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             List<String> sentences = faults.places().stream()
@@ -282,8 +336,8 @@ public class BuildPage {
     }
 
     private String again(Season season, Field field, String program, List<String> sentences, Model model) {
-        BuildForm form = BuildForm.of(
-                ProgramDraft.of(season, field.name(), program).orElse(null), "", false);
+        BuildForm form =
+                BuildForm.of(ProgramDraft.of(season, field.name(), program).orElse(null), "", false);
         return page(season, field, form, program.isEmpty() ? NEW : COPY, program, Map.of("", sentences), "", 0, model);
     }
 

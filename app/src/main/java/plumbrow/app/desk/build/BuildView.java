@@ -48,7 +48,8 @@ public record BuildView(
         @Nullable Trial trial) {
 
     /** A program of the field in short. */
-    public record Row(Program program, List<String> passes, @Nullable WeighedProgram weighed, String odds) {}
+    public record Row(
+            Program program, List<String> passes, @Nullable WeighedProgram weighed, String odds) {}
 
     static List<Row> rows(Season season, Field field, @Nullable FieldAdvice advice) {
         List<Row> rows = new ArrayList<>();
@@ -88,7 +89,8 @@ public record BuildView(
                         .orElse(-1);
                 box = box(place.fault(), line);
             }
-            String words = box.isEmpty() ? place.fault().sentence() : place.fault().words();
+            String words =
+                    box.isEmpty() ? place.fault().sentence() : place.fault().words();
             List<String> there = byBox.computeIfAbsent(box, none -> new ArrayList<>());
             if (!there.contains(words)) {
                 there.add(words);

@@ -18,7 +18,6 @@ import plumbrow.advice.shelf.LabelUse;
 import plumbrow.advice.shelf.Method;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.ProductKind;
-import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.UseTerms;
 import plumbrow.documents.workbook.form.RateUnit;
 
@@ -45,8 +44,8 @@ public record Choices(List<Choice> seeds, List<Choice> products) {
             }
             return low.isEmpty() && high.isEmpty()
                     ? "rates of the label unknown"
-                    : (low.isEmpty() ? "up to " : low + " to ") + (high.isEmpty() ? "an unknown highest rate" : high) + " "
-                            + unit + " by the label";
+                    : (low.isEmpty() ? "up to " : low + " to ") + (high.isEmpty() ? "an unknown highest rate" : high)
+                            + " " + unit + " by the label";
         }
     }
 

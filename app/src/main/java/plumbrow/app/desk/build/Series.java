@@ -21,7 +21,8 @@ final class Series {
      * @param values rates or days parted by semicolons; not read for levels
      * @throws IllegalArgumentException with a sentence, where the values can't be read
      */
-    static Map<String, ProgramDraft> of(ProgramDraft from, String base, int trip, String by, String values, Choices choices) {
+    static Map<String, ProgramDraft> of(
+            ProgramDraft from, String base, int trip, String by, String values, Choices choices) {
         if (trip < 0 || trip >= from.trips().size()) {
             throw new IllegalArgumentException("Choose the pass in which the programs are to differ.");
         }
@@ -41,7 +42,9 @@ final class Series {
             case "rates" -> {
                 for (String rate : parts(values, "rates such as 3; 4.5; 6")) {
                     number(rate);
-                    series.put(name(base, product + " " + rate + " " + unit), with(from, trip, pass.withPass("rate", rate)));
+                    series.put(
+                            name(base, product + " " + rate + " " + unit),
+                            with(from, trip, pass.withPass("rate", rate)));
                 }
             }
             case "days" -> {

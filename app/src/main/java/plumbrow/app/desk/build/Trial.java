@@ -49,8 +49,8 @@ public record Trial(
                 .sorted(Comparator.comparing(Finding::standing).reversed())
                 .toList();
         try {
-            FieldAdvice advice = weighings.field(
-                    FieldSeasons.of(with, field), field, WeighingOptions.DEFAULT.withDraws(DRAWS));
+            FieldAdvice advice =
+                    weighings.field(FieldSeasons.of(with, field), field, WeighingOptions.DEFAULT.withDraws(DRAWS));
             return new Trial(name, advice.program(name).orElse(null), advice, "", standing, wrong);
         } catch (SeasonGapException gap) {
             return new Trial(name, null, null, String.valueOf(gap.getMessage()), standing, wrong);

@@ -129,9 +129,8 @@ public class CalendarPage {
             response.setStatus(HttpStatus.CONFLICT.value());
             return again;
         }
-        String done = made.isEmpty()
-                ? "&done=nothing"
-                : "&done=" + (added ? "added" : "changed") + "&kept=" + made.get();
+        String done =
+                made.isEmpty() ? "&done=nothing" : "&done=" + (added ? "added" : "changed") + "&kept=" + made.get();
         return "redirect:/fields/" + Shown.part(name) + "/season?program=" + Shown.part(shown) + done;
     }
 
@@ -205,7 +204,8 @@ public class CalendarPage {
                 : book.changes(season.year()).stream()
                         .filter(one -> String.valueOf(one.number()).equals(number)
                                 && !one.takenBack()
-                                && one.rows().stream().allMatch(row -> cell(row, "field").equals(field.name())))
+                                && one.rows().stream()
+                                        .allMatch(row -> cell(row, "field").equals(field.name())))
                         .findFirst();
     }
 
@@ -311,8 +311,8 @@ public class CalendarPage {
                     .filter(Program::baseline)
                     .findFirst()
                     .map(Program::name)
-                    .orElseThrow(() ->
-                            new NotHereException(field.name() + " has no program yet: build one on the page Build programs of the field."));
+                    .orElseThrow(() -> new NotHereException(
+                            field.name() + " has no program yet: build one on the page Build programs of the field."));
         }
         return programs.stream()
                 .map(Program::name)

@@ -108,12 +108,12 @@ public class HoursPage {
                 WeatherIntake.Taken taken = book.takeWeather(
                         String.valueOf(file.getOriginalFilename()),
                         file.getBytes(),
-                        WeatherIntake.asked(
-                                season, place, Zones.of(season, place), null, null, null, null, null, null),
+                        WeatherIntake.asked(season, place, Zones.of(season, place), null, null, null, null, null, null),
                         clock.instant());
-                told.add(taken.already()
-                        ? "The book has this file already; nothing was changed."
-                        : "Taken in for " + place + ": " + taken.read().format() + ".");
+                told.add(
+                        taken.already()
+                                ? "The book has this file already; nothing was changed."
+                                : "Taken in for " + place + ": " + taken.read().format() + ".");
                 told.addAll(taken.read().notes());
             } catch (WeatherTrouble | IllegalArgumentException wrong) {
                 fault = String.valueOf(wrong.getMessage());

@@ -51,8 +51,8 @@ public class LogApi {
         Optional<Season> season = book.season();
         return LogOfField.lines(log, season, field)
                 .map(lines -> json(HttpStatus.OK, Json.of(lines)))
-                .orElseGet(() -> fault(
-                        HttpStatus.NOT_FOUND, LogOfField.unknown(log, season, String.valueOf(field)), Map.of()));
+                .orElseGet(() ->
+                        fault(HttpStatus.NOT_FOUND, LogOfField.unknown(log, season, String.valueOf(field)), Map.of()));
     }
 
     @PostMapping(path = "/api/log/{number}/pass", consumes = MediaType.APPLICATION_JSON_VALUE)

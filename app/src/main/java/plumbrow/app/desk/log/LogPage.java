@@ -71,8 +71,10 @@ public class LogPage {
             }
         }
         response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-        return page(model, LogView.of(season, book.log(), LogEntry.blank(""), number, LogView.NOTHING)
-                .saying(entry));
+        return page(
+                model,
+                LogView.of(season, book.log(), LogEntry.blank(""), number, LogView.NOTHING)
+                        .saying(entry));
     }
 
     @PostMapping("/log/{number}/strike")

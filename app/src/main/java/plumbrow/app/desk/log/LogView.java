@@ -69,8 +69,7 @@ public record LogView(
         String product = entry.text(LogEntry.PRODUCT);
         return season.programs(field).stream()
                 .flatMap(program -> program.passes().stream()
-                        .filter(pass -> pass.product() != null
-                                && (product.isEmpty() || product.equals(pass.product())))
+                        .filter(pass -> pass.product() != null && (product.isEmpty() || product.equals(pass.product())))
                         .map(pass -> new PassEntry.Offered(
                                 pass.number() + " of " + program.name(),
                                 pass.number() + " of " + program.name() + ": " + pass.product()

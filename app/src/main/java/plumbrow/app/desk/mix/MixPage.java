@@ -85,8 +85,8 @@ public class MixPage {
             @RequestParam(required = false) @Nullable String machine) {
         Season season = Asked.season(book);
         try {
-            LoadCard card =
-                    made(season, Asked.field(season, name), program, pass, machine).card();
+            LoadCard card = made(season, Asked.field(season, name), program, pass, machine)
+                    .card();
             return ResponseEntity.ok()
                     .contentType(MediaType.APPLICATION_PDF)
                     .header(
@@ -125,8 +125,7 @@ public class MixPage {
         String asked = machine == null || machine.isBlank() ? null : machine;
         if (asked != null
                 && trip.machines(season).stream().noneMatch(one -> one.name().equals(asked))) {
-            throw new IllegalArgumentException(
-                    "There is no machine “" + asked + "” for this on " + field.farm() + ".");
+            throw new IllegalArgumentException("There is no machine “" + asked + "” for this on " + field.farm() + ".");
         }
         return new Made(trip, LoadCards.of(season, trip, asked));
     }

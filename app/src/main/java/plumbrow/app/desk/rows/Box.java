@@ -112,9 +112,13 @@ public record Box(
         List<String> offered = season == null || names == null
                 ? List.of()
                 : KnownNames.of(season, names, row.getOrDefault(names.within(), ""));
-        boolean closed = names != null && closed(names.refers()) && names.within().isEmpty();
-        boolean choose = closed && !offered.isEmpty() && offered.size() <= MOST_CHOICES
-                && (value.isEmpty() || offered.contains(value)) && !(column.kind() instanceof ListKind<?>);
+        boolean closed =
+                names != null && closed(names.refers()) && names.within().isEmpty();
+        boolean choose = closed
+                && !offered.isEmpty()
+                && offered.size() <= MOST_CHOICES
+                && (value.isEmpty() || offered.contains(value))
+                && !(column.kind() instanceof ListKind<?>);
         return new Box(
                 column,
                 "",
@@ -175,8 +179,10 @@ public record Box(
         }
         List<String> parts = new ArrayList<>();
         parts.add(column.meaning());
-        if (input == Input.NUMBER || (input == Input.LINE && column.kind() instanceof ListKind<?>)
-                || column.kind() instanceof ShapeKind || column.kind() instanceof BoundaryKind) {
+        if (input == Input.NUMBER
+                || (input == Input.LINE && column.kind() instanceof ListKind<?>)
+                || column.kind() instanceof ShapeKind
+                || column.kind() instanceof BoundaryKind) {
             parts.add(column.kind().words());
         }
         if (input == Input.NUMBER || input == Input.LINE) {

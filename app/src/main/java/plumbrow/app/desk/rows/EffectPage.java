@@ -131,8 +131,8 @@ public class EffectPage {
             return "It had no program.";
         }
         try {
-            FieldAdvice advice = weighings.field(
-                    FieldSeasons.of(season, field), field, WeighingOptions.DEFAULT.withDraws(DRAWS));
+            FieldAdvice advice =
+                    weighings.field(FieldSeasons.of(season, field), field, WeighingOptions.DEFAULT.withDraws(DRAWS));
             return advice.sentence();
         } catch (SeasonGapException gap) {
             return String.valueOf(gap.getMessage());

@@ -50,7 +50,16 @@ public class EnterPage {
             @RequestParam(defaultValue = "0") int change,
             Model model) {
         Season season = Asked.season(book);
-        return page(season, name, "", Map.of(), null, source(season, known), done.isEmpty() ? "" : "It is in the book.", change, model);
+        return page(
+                season,
+                name,
+                "",
+                Map.of(),
+                null,
+                source(season, known),
+                done.isEmpty() ? "" : "It is in the book.",
+                change,
+                model);
     }
 
     @PostMapping("/fields/{name}/enter/{id}")

@@ -57,39 +57,94 @@ public record EnterView(Season season, Field field, List<Step> steps, String sou
         boolean seeds = !seeds(season, field).isEmpty();
         boolean products = !products(season).isEmpty();
         boolean programs = season.programs(field.name()).size() >= 2;
-        steps.add(step(season, "money", "What it brings", money(season, field), priced ? "" : "price, yield and handling",
-                priced ? List.of() : List.of(EntryForms.money(season, field)), !priced, failed, typed, faults));
-        steps.add(step(season, "pests", "What presses on it", pests(season, field), pests ? "" : "an insect or a weed, if any",
-                List.of(EntryForms.insect(field), EntryForms.weed(field)), priced && !pests, failed, typed, faults));
-        steps.add(step(season, "seeds", "Seed", seeds(season, field), seeds ? "" : "a " + field.crop().word() + " seed",
-                List.of(EntryForms.seed(field)), priced && pests && !seeds, failed, typed, faults));
-        steps.add(step(season, "products", "What is on the shelf", products(season), products ? "" : "a product, if any",
-                List.of(EntryForms.product(field)), priced && pests && seeds && !products, failed, typed, faults));
-        steps.add(new Step("programs", "Programs", programs(season, field), programs ? "" : "a baseline and another program",
-                List.of(), false));
+        steps.add(step(
+                season,
+                "money",
+                "What it brings",
+                money(season, field),
+                priced ? "" : "price, yield and handling",
+                priced ? List.of() : List.of(EntryForms.money(season, field)),
+                !priced,
+                failed,
+                typed,
+                faults));
+        steps.add(step(
+                season,
+                "pests",
+                "What presses on it",
+                pests(season, field),
+                pests ? "" : "an insect or a weed, if any",
+                List.of(EntryForms.insect(field), EntryForms.weed(field)),
+                priced && !pests,
+                failed,
+                typed,
+                faults));
+        steps.add(step(
+                season,
+                "seeds",
+                "Seed",
+                seeds(season, field),
+                seeds ? "" : "a " + field.crop().word() + " seed",
+                List.of(EntryForms.seed(field)),
+                priced && pests && !seeds,
+                failed,
+                typed,
+                faults));
+        steps.add(step(
+                season,
+                "products",
+                "What is on the shelf",
+                products(season),
+                products ? "" : "a product, if any",
+                List.of(EntryForms.product(field)),
+                priced && pests && seeds && !products,
+                failed,
+                typed,
+                faults));
+        steps.add(new Step(
+                "programs",
+                "Programs",
+                programs(season, field),
+                programs ? "" : "a baseline and another program",
+                List.of(),
+                false));
         return new EnterView(season, field, steps, source, told, change);
     }
 
-    private static Step step(Season season, String id, String title, List<There> there, String wanted,
-            List<JointForm> forms, boolean open, String failed, Map<String, String> typed, @Nullable EditFaults faults) {
+    private static Step step(
+            Season season,
+            String id,
+            String title,
+            List<There> there,
+            String wanted,
+            List<JointForm> forms,
+            boolean open,
+            String failed,
+            Map<String, String> typed,
+            @Nullable EditFaults faults) {
         List<JointView> views = forms.stream()
                 .map(form -> form.id().equals(failed)
                         ? JointView.of(season, form, typed, faults)
                         : JointView.of(season, form, preset(form), null))
                 .toList();
-        return new Step(id, title, there, wanted, views, open || forms.stream().anyMatch(form -> form.id().equals(failed)));
+        return new Step(
+                id,
+                title,
+                there,
+                wanted,
+                views,
+                open || forms.stream().anyMatch(form -> form.id().equals(failed)));
     }
 
     /** What most often stands in a box, to be typed over. */
     private static Map<String, String> preset(JointForm form) {
-        return form.id().equals("seed")
-                ? Map.of("tag.priced_per", "unit", "seeds.germination_pct", "95")
-                : Map.of();
+        return form.id().equals("seed") ? Map.of("tag.priced_per", "unit", "seeds.germination_pct", "95") : Map.of();
     }
 
     /** Whether nothing that the weighing must know is wanted any more. */
     public boolean ready() {
-        return steps.stream().filter(step -> !step.id().equals("pests") && !step.id().equals("products"))
+        return steps.stream()
+                .filter(step -> !step.id().equals("pests") && !step.id().equals("products"))
                 .allMatch(step -> step.wanted().isEmpty());
     }
 
@@ -113,7 +168,8 @@ public record EnterView(Season season, Field field, List<Step> steps, String sou
             if (insect.field().equals(field.name())) {
                 there.add(new There(
                         Shown.capital(insect.insect()) + ": "
-                                + Distributions.words(insect.pressure(), insect.measure().unit()),
+                                + Distributions.words(
+                                        insect.pressure(), insect.measure().unit()),
                         "/season/insects/row/" + (i + 2)));
             }
         }
@@ -145,8 +201,7 @@ public record EnterView(Season season, Field field, List<Step> steps, String sou
         for (int i = 0; i < season.shelf().products().size(); i++) {
             var product = season.shelf().products().get(i);
             if (product.kind() != ProductKind.SEED) {
-                there.add(new There(
-                        product.name() + ", " + product.kind().word(), "/season/shelf/row/" + (i + 2)));
+                there.add(new There(product.name() + ", " + product.kind().word(), "/season/shelf/row/" + (i + 2)));
             }
         }
         return there;

@@ -54,7 +54,8 @@ public class HistoryPage {
             @RequestParam(defaultValue = "1") int page,
             @RequestParam(defaultValue = "") String done,
             Model model) {
-        return page(model, since, page, done.equals("undone") ? "Taken back: those rows are as they were before." : "", "");
+        return page(
+                model, since, page, done.equals("undone") ? "Taken back: those rows are as they were before." : "", "");
     }
 
     @PostMapping("/history/{number}/undo")
@@ -68,12 +69,7 @@ public class HistoryPage {
             return "redirect:/history?done=undone";
         } catch (EditFaults | BookException refused) {
             response.setStatus(HttpStatus.CONFLICT.value());
-            return page(
-                    model,
-                    "",
-                    1,
-                    "",
-                    "Change " + number + " was not taken back. " + refused.getMessage());
+            return page(model, "", 1, "", "Change " + number + " was not taken back. " + refused.getMessage());
         }
     }
 

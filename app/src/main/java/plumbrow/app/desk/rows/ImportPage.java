@@ -102,7 +102,8 @@ public class ImportPage {
                         word,
                         season,
                         coming,
-                        ChangeWords.lines(coming.rows().stream().limit(MOST_LINES).toList()),
+                        ChangeWords.lines(
+                                coming.rows().stream().limit(MOST_LINES).toList()),
                         Math.max(0, coming.rows().size() - MOST_LINES),
                         counts,
                         mark(coming),
@@ -111,6 +112,7 @@ public class ImportPage {
     }
 
     private static String mark(Book.Incoming coming) {
-        return Integer.toHexString(coming.rows().hashCode()) + "-" + coming.rows().size();
+        return Integer.toHexString(coming.rows().hashCode()) + "-"
+                + coming.rows().size();
     }
 }

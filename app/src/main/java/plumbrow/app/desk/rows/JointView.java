@@ -18,7 +18,8 @@ import plumbrow.documents.workbook.edit.EditFaults;
  * @param other what is wrong that has no box, in sentences
  */
 public record JointView(JointForm form, List<List<Box>> groups, List<String> other) {
-    static JointView of(@Nullable Season season, JointForm form, Map<String, String> typed, @Nullable EditFaults faults) {
+    static JointView of(
+            @Nullable Season season, JointForm form, Map<String, String> typed, @Nullable EditFaults faults) {
         List<Integer> made = List.copyOf(form.rows(typed).keySet());
         Map<String, List<String>> atBox = new LinkedHashMap<>();
         List<String> other = new ArrayList<>();
@@ -53,7 +54,8 @@ public record JointView(JointForm form, List<List<Box>> groups, List<String> oth
                                 part.sheet(),
                                 asked.column(),
                                 row,
-                                atBox.getOrDefault(part.prefix() + asked.column().key(), List.of()),
+                                atBox.getOrDefault(
+                                        part.prefix() + asked.column().key(), List.of()),
                                 false)
                         .in(part.prefix(), asked));
             }

@@ -112,9 +112,7 @@ public class RowsApi {
     @PostMapping(path = "/api/history/{number}/undo", consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<byte[]> undo(@PathVariable int number, @RequestBody byte[] body) {
         Typed typed = typed(body);
-        return change(
-                HttpStatus.OK,
-                book.undo(number, new By(typed.who(), typed.why(), By.Way.UNDO, clock.instant())));
+        return change(HttpStatus.OK, book.undo(number, new By(typed.who(), typed.why(), By.Way.UNDO, clock.instant())));
     }
 
     /** Adds a row to each of several tables at once, which refer to one another: texts by "table.column". */
@@ -138,9 +136,7 @@ public class RowsApi {
         Season season = written();
         RowChange asked = change.apply(season);
         return editAll(
-                good,
-                typed,
-                asked.after() == null ? SeedPair.removal(season, asked) : Renaming.along(season, asked));
+                good, typed, asked.after() == null ? SeedPair.removal(season, asked) : Renaming.along(season, asked));
     }
 
     private ResponseEntity<byte[]> editAll(HttpStatus good, Typed typed, List<RowChange> changes) {

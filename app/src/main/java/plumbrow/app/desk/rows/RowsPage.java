@@ -127,7 +127,16 @@ public class RowsPage {
         Map<String, String> row = row(season, sheet, number);
         return page(
                 RowView.of(
-                        season, sheet, number, row, null, RowJson.of(row), "", who(season, asked, known), "", back(asked)),
+                        season,
+                        sheet,
+                        number,
+                        row,
+                        null,
+                        RowJson.of(row),
+                        "",
+                        who(season, asked, known),
+                        "",
+                        back(asked)),
                 model);
     }
 
@@ -184,9 +193,7 @@ public class RowsPage {
     @GetMapping(path = "/season/{table}/names", produces = "text/plain;charset=UTF-8")
     @ResponseBody
     String names(
-            @PathVariable String table,
-            @RequestParam String column,
-            @RequestParam(defaultValue = "") String within) {
+            @PathVariable String table, @RequestParam String column, @RequestParam(defaultValue = "") String within) {
         NameColumn names = NameColumn.find(sheet(table).name(), column);
         return names == null ? "" : String.join("\n", KnownNames.of(written(), names, within));
     }
@@ -207,7 +214,8 @@ public class RowsPage {
         String seen = Shown.text(asked.getFirst("seen"));
         try {
             Optional<Integer> kept = book.edit(
-                    new By(who, why, By.Way.DESK, clock.instant()), change.after() == null ? SeedPair.removal(season, change) : Renaming.along(season, change));
+                    new By(who, why, By.Way.DESK, clock.instant()),
+                    change.after() == null ? SeedPair.removal(season, change) : Renaming.along(season, change));
             Remembered.write(response, who);
             return "redirect:" + after(sheet, kept, done.isEmpty() ? "added" : done, row, asked);
         } catch (EditFaults faults) {
@@ -250,9 +258,7 @@ public class RowsPage {
             }
             return like + (back.isEmpty() ? "" : "&back=" + Shown.part(back));
         }
-        return back.isEmpty()
-                ? "/season/" + sheet.name() + "?" + told
-                : back + (back.contains("?") ? "&" : "?") + told;
+        return back.isEmpty() ? "/season/" + sheet.name() + "?" + told : back + (back.contains("?") ? "&" : "?") + told;
     }
 
     /** The row by now of which the page showed an older state; null where there is none of its name. */
@@ -264,8 +270,8 @@ public class RowsPage {
         List<Column<?>> key = RowName.columns(sheet);
         return SeasonTables.of(now).rows(sheet).stream()
                 .filter(row -> key.stream()
-                        .allMatch(column -> row.getOrDefault(column.key(), "")
-                                .equals(before.getOrDefault(column.key(), ""))))
+                        .allMatch(column ->
+                                row.getOrDefault(column.key(), "").equals(before.getOrDefault(column.key(), ""))))
                 .findFirst()
                 .orElse(null);
     }
@@ -280,8 +286,8 @@ public class RowsPage {
 
     private static Sheet<?> sheet(String table) {
         return TypedRow.table(table)
-                .orElseThrow(() -> new NotHereException(TypedRow.unknownTable(
-                        table.length() > 60 ? table.substring(0, 57) + "…" : table)));
+                .orElseThrow(() -> new NotHereException(
+                        TypedRow.unknownTable(table.length() > 60 ? table.substring(0, 57) + "…" : table)));
     }
 
     private static Map<String, String> row(Season season, Sheet<?> sheet, int number) {

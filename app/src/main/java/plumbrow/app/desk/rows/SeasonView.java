@@ -34,9 +34,6 @@ public record SeasonView(Season season, List<Group> groups, List<ChangeWords> la
         return new SeasonView(
                 season,
                 groups,
-                latestFirst.stream()
-                        .limit(MOST_CHANGES)
-                        .map(ChangeWords::of)
-                        .toList());
+                latestFirst.stream().limit(MOST_CHANGES).map(ChangeWords::of).toList());
     }
 }

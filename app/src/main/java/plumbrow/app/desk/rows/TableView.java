@@ -112,7 +112,8 @@ public record TableView(
     }
 
     public static String head(Column<?> column) {
-        return TableNames.of(column) + (column.unit().isEmpty() || column.unit().contains("_") ? "" : ", " + column.unit());
+        return TableNames.of(column)
+                + (column.unit().isEmpty() || column.unit().contains("_") ? "" : ", " + column.unit());
     }
 
     /** A cell short enough for a table. */

@@ -14,9 +14,9 @@ import org.springframework.web.bind.annotation.RequestParam;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Choice;
 import plumbrow.app.desk.DeskBook;
-import plumbrow.app.desk.ask.AskPage;
 import plumbrow.app.desk.SeasonWeighing;
 import plumbrow.app.desk.Weighings;
+import plumbrow.app.desk.ask.AskPage;
 import plumbrow.app.desk.shown.Shown;
 
 /** The first page: which fields have an answer, which answer, and what it is expected to bring. */

@@ -56,7 +56,8 @@ public record ConfirmView(
 
     /** How many of the looked-at value's row can be confirmed at once. */
     public long together() {
-        return at.map(value -> (long) work.values().together(value.value().row()).size())
+        return at.map(value ->
+                        (long) work.values().together(value.value().row()).size())
                 .orElse(0L);
     }
 

@@ -20,11 +20,11 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import plumbrow.advice.shelf.Product;
+import plumbrow.advice.shelf.ProductKind;
 import plumbrow.app.book.StoredPaper;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.door.NotHereException;
-import plumbrow.advice.shelf.Product;
-import plumbrow.advice.shelf.ProductKind;
 import plumbrow.app.papers.PaperMends;
 import plumbrow.documents.confirm.NotSoException;
 import plumbrow.documents.paper.PagePicture;
@@ -73,7 +73,8 @@ public class ReadingPage {
             PaperMends.Deed deed = PaperMends.Deed.of(does)
                     .orElseThrow(() ->
                             new NotSoException("Choose what to do; expected one of " + PaperMends.Deed.words() + "."));
-            papers.mend(number, held -> held.decide(at, deed, about, value, page, who, saw, products(), clock.instant()));
+            papers.mend(
+                    number, held -> held.decide(at, deed, about, value, page, who, saw, products(), clock.instant()));
         } catch (NotSoException wrong) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             MendForm form = new MendForm(who, about, value, String.valueOf(wrong.getMessage()));
@@ -157,13 +158,10 @@ public class ReadingPage {
         StoredPaper stored = papers.stored(number);
         PaperMends mends = papers.mends(number);
         List<PaperMends.Line> lines = mends.lines();
-        Optional<PaperMends.Line> looked =
-                at >= 0 && at < lines.size() ? Optional.of(lines.get(at)) : Optional.empty();
+        Optional<PaperMends.Line> looked = at >= 0 && at < lines.size() ? Optional.of(lines.get(at)) : Optional.empty();
         int page = asked > 0
                 ? asked
-                : looked.map(ReadingView::page)
-                        .filter(found -> found > 0)
-                        .orElse(1);
+                : looked.map(ReadingView::page).filter(found -> found > 0).orElse(1);
         if (page > Math.max(1, stored.paper().pages())) {
             throw new NotHereException("That paper has no page " + page + ".");
         }
@@ -200,8 +198,7 @@ public class ReadingPage {
     private static List<ReadingView.Silent> silent(PaperMends mends) {
         return Place.all(mends.read()).stream()
                 .filter(place -> place.quote() == null
-                        && mends.lines().stream()
-                                .noneMatch(line -> line.title().equals(place.title())))
+                        && mends.lines().stream().noneMatch(line -> line.title().equals(place.title())))
                 .map(place -> new ReadingView.Silent(place.title(), place.says()))
                 .toList();
     }

@@ -9,11 +9,11 @@ import plumbrow.app.book.TypedSheet;
 import plumbrow.app.book.TypedValue;
 import plumbrow.app.papers.PaperMends;
 import plumbrow.app.papers.ReadPaper;
-import plumbrow.documents.shelf.FiledPaper;
 import plumbrow.documents.mend.Mend;
 import plumbrow.documents.paper.Mark;
 import plumbrow.documents.paper.PagePicture;
 import plumbrow.documents.paper.Quote;
+import plumbrow.documents.shelf.FiledPaper;
 
 /**
  * A paper with all that was read on it, and one page of it with the words of one value marked.
@@ -88,9 +88,7 @@ public record ReadingView(
 
     /** Whether a value counts as it stands. */
     public static boolean sure(PaperMends.Line line) {
-        return line.mend()
-                .map(mend -> mend.verdict() != Mend.Verdict.STRUCK)
-                .orElse(line.sure() && !line.byOcr());
+        return line.mend().map(mend -> mend.verdict() != Mend.Verdict.STRUCK).orElse(line.sure() && !line.byOcr());
     }
 
     /** The boxes to be drawn on the page shown. */

@@ -113,8 +113,7 @@ public final class ShelfPapers implements DisposableBean {
     private void note(StoredPaper stored, ReadPaper.Label label) {
         book.note(
                 stored.sha256(),
-                ReadOnLabel.of(
-                        stored.sha256(), MendedLabel.proposing(label.label(), book.mends(stored.sha256()))));
+                ReadOnLabel.of(stored.sha256(), MendedLabel.proposing(label.label(), book.mends(stored.sha256()))));
     }
 
     /** A sheet as it counts, with what people put right on it. */
@@ -128,7 +127,8 @@ public final class ShelfPapers implements DisposableBean {
         }
         throw new NotHereException(
                 read(number) instanceof ReadPaper.Scan
-                        ? "Paper number " + number + " is a picture that can't be read here. " + new Tesseract().lacking()
+                        ? "Paper number " + number + " is a picture that can't be read here. "
+                                + new Tesseract().lacking()
                         : "Paper number " + number + " is not a safety sheet, and a card is made from one.");
     }
 
@@ -142,10 +142,7 @@ public final class ShelfPapers implements DisposableBean {
         StoredPaper stored = stored(number);
         if (read(number) instanceof ReadPaper.Label label) {
             return held -> LabelWork.of(
-                    stored,
-                    MendedLabel.proposing(label.label(), book.mends(stored.sha256())),
-                    label.byOcr(),
-                    held);
+                    stored, MendedLabel.proposing(label.label(), book.mends(stored.sha256())), label.byOcr(), held);
         }
         throw new NotHereException("Paper number " + number + " is not a label; only labels have values to confirm.");
     }
@@ -185,7 +182,9 @@ public final class ShelfPapers implements DisposableBean {
         }
         return card.from(MendedPaper.origins(
                 book.mends(stored(sheet).sha256()),
-                labelOf(sheet).map(filed -> book.mends(stored(filed.number()).sha256())).orElse(List.of())));
+                labelOf(sheet)
+                        .map(filed -> book.mends(stored(filed.number()).sha256()))
+                        .orElse(List.of())));
     }
 
     Optional<FiledPaper> labelOf(int sheet) {

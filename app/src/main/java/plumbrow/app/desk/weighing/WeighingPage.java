@@ -70,7 +70,8 @@ public class WeighingPage {
                 .lines()
                 .forEach(line -> boxes.put(
                         line.input().id(),
-                        (inPlace ? "" : field + "/weighing") + "#" + line.boxes().get(0).id()));
+                        (inPlace ? "" : field + "/weighing") + "#"
+                                + line.boxes().get(0).id()));
         Map<String, String> places = new HashMap<>();
         for (NextInput input : next.inputs()) {
             String elsewhere = input.kind() == NextInput.Kind.LOOK_UP ? field + "/check" : "/season/shelf";

@@ -9,7 +9,8 @@ import plumbrow.advice.assumptions.SiteSpread;
 class BoxTextTest {
     @Test
     void aSpreadThatWasWorkedOutHasThreeDigits() {
-        Distribution perNode = SiteSpread.lossPerNode(new Distribution.Fixed(15)).distribution();
+        Distribution perNode =
+                SiteSpread.lossPerNode(new Distribution.Fixed(15)).distribution();
         assertThat(Shape.of(perNode).texts(perNode)).containsExactly("15", "55.6");
     }
 

@@ -27,9 +27,10 @@ public final class CropList {
             "small seeded legume", List.of("alfalfa", "clover", "vetch"));
 
     private static final Pattern BRACKETS = Pattern.compile("^(?<group>[^()]*?)\\s*\\((?<members>[^()]*)\\)?\\s*$");
-    private static final Pattern EXAMPLES =
-            Pattern.compile("(?i)\\b(?:such as|including|includes?|e\\.?\\s?g\\.?|for example)\\b[,:]?|…|\\.\\.\\.|\\betc\\.?");
-    private static final Pattern SEPARATOR = Pattern.compile("\\s*(?:[,;/&]|\\band\\b|\\bor\\b)\\s*(?:(?:and|or)\\b\\s*)?");
+    private static final Pattern EXAMPLES = Pattern.compile(
+            "(?i)\\b(?:such as|including|includes?|e\\.?\\s?g\\.?|for example)\\b[,:]?|…|\\.\\.\\.|\\betc\\.?");
+    private static final Pattern SEPARATOR =
+            Pattern.compile("\\s*(?:[,;/&]|\\band\\b|\\bor\\b)\\s*(?:(?:and|or)\\b\\s*)?");
     private static final Pattern OTHER = Pattern.compile("(?i)\\b(?:other|not listed|all crops|any crops?)\\b");
 
     private CropList() {}

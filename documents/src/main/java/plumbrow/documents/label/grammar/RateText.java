@@ -49,7 +49,10 @@ public record RateText(Amount amount, Of of, String stuff, int from, int to, Str
     public RateText ofProduct(String name) {
         String plain = stuff.toLowerCase(java.util.Locale.ROOT).replaceAll("[^\\p{L}\\d]+", "");
         String called = name.toLowerCase(java.util.Locale.ROOT).replaceAll("[^\\p{L}\\d]+", "");
-        boolean same = of == Of.UNSAID && called.length() >= 4 && !plain.isEmpty() && (plain.startsWith(called) || called.startsWith(plain));
+        boolean same = of == Of.UNSAID
+                && called.length() >= 4
+                && !plain.isEmpty()
+                && (plain.startsWith(called) || called.startsWith(plain));
         return same ? new RateText(amount, Of.PRODUCT, "", from, to, doubt) : this;
     }
 

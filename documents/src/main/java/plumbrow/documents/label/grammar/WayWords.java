@@ -7,10 +7,10 @@ import plumbrow.documents.label.Way;
 
 /** Whether a statement speaks of ground or of aerial application. */
 public final class WayWords {
-    private static final Pattern AIR =
-            Pattern.compile("(?i)\\baerial(?:ly)?\\b|\\bby air\\b|\\baircraft\\b|\\bair\\s*:|\\bairplane\\b|\\bfixed[- ]wing\\b|\\bhelicopters?\\b|\\brotary[- ](?:wing|aircraft)\\b");
-    private static final Pattern GROUND =
-            Pattern.compile("(?i)(?<!above )(?<!above the )(?<!from the )\\bground(?!\\s+level)(?!\\s?-?\\s?water|\\s+(?:is|or snow)|ed)\\b|\\bboom\\b(?! length| width)");
+    private static final Pattern AIR = Pattern.compile(
+            "(?i)\\baerial(?:ly)?\\b|\\bby air\\b|\\baircraft\\b|\\bair\\s*:|\\bairplane\\b|\\bfixed[- ]wing\\b|\\bhelicopters?\\b|\\brotary[- ](?:wing|aircraft)\\b");
+    private static final Pattern GROUND = Pattern.compile(
+            "(?i)(?<!above )(?<!above the )(?<!from the )\\bground(?!\\s+level)(?!\\s?-?\\s?water|\\s+(?:is|or snow)|ed)\\b|\\bboom\\b(?! length| width)");
 
     private WayWords() {}
 

@@ -100,7 +100,8 @@ final class ActivePart implements Part {
     /** What a row has in the column: the cell at its edge and those up to the share; empty for nothing. */
     private static Passage share(Row row, Cell column, boolean first) {
         Passage.Builder part = new Passage.Builder();
-        boolean any = row.cells().stream().anyMatch(cell -> SHARE.matcher(cell.text()).find());
+        boolean any =
+                row.cells().stream().anyMatch(cell -> SHARE.matcher(cell.text()).find());
         for (Cell cell : row.cells()) {
             if (cell.left() < column.left() - ASIDE) {
                 continue;
@@ -193,8 +194,7 @@ final class ActivePart implements Part {
             }
         }
         for (Found one : found) {
-            Amount amount =
-                    new Amount(Amount.Qualifier.EXACTLY, one.value, one.value, measure, Amount.Conditions.NONE);
+            Amount amount = new Amount(Amount.Qualifier.EXACTLY, one.value, one.value, measure, Amount.Conditions.NONE);
             readings.state(
                     LabelKind.STRENGTH,
                     new LabelContent.Strength(one.name, amount, Of.ACTIVE),
@@ -204,8 +204,10 @@ final class ActivePart implements Part {
     }
 
     private static final Pattern PER_MEASURE = Pattern.compile(
-            "(?i)\\bcontains?\\b.*(?<per>\\s(?:per|/|in (?:a|each))\\s?(?:U\\.?S\\.?\\s)?(?<unit>gal(?:lon)?|pint|pt|quart|qt)\\b)", Pattern.DOTALL);
-    private static final Pattern EQUIVALENT = Pattern.compile("(?i)\\bequivalent|\\ba\\.?e\\b|\\bequal to\\b|\\bexpressed\\b|\\ba\\.?i\\b|\\bactive\\b");
+            "(?i)\\bcontains?\\b.*(?<per>\\s(?:per|/|in (?:a|each))\\s?(?:U\\.?S\\.?\\s)?(?<unit>gal(?:lon)?|pint|pt|quart|qt)\\b)",
+            Pattern.DOTALL);
+    private static final Pattern EQUIVALENT =
+            Pattern.compile("(?i)\\bequivalent|\\ba\\.?e\\b|\\bequal to\\b|\\bexpressed\\b|\\ba\\.?i\\b|\\bactive\\b");
     private static final Pattern EACH = Pattern.compile(
             "(?i)(?<n>\\d{1,2}(?:\\.\\d{1,4})?|\\.\\d{1,4})\\s?(?:lbs?\\.?|pounds?)\\s+(?:of\\s+)?(?<name>\\p{L}[^,;]{2,70}?)(?=\\s*[,;]|\\s+and\\s+(?:\\d|\\.\\d)|$)");
 

@@ -17,18 +17,19 @@ final class AidSentences {
     private static final String NAMES =
             "(?:Poison|Control|Center|Centers|Centre|National|Pesticide|Pesticides|Information|Doctor|Physician|DO|NOT|Do|Not|Never|IMMEDIATELY|CPR|Emergency|Medical|Services|Material|Safety|Data|Sheet|SDS|NPIC|Call|Hold|Remove|Take|Rinse|Move|If|Have|Get|Give|Then)";
     /** Two words with capitals inside a sentence, as in a slogan beside it. */
-    private static final Pattern SLOGAN = Pattern.compile(
-            "(?<=\\p{Ll}|,)\\s(?!" + NAMES + "\\b)\\p{Lu}\\p{L}{2,}\\s(?!" + NAMES + "\\b)\\p{Lu}\\p{L}+|\\p{Lu}{4,}\\s\\p{Lu}{3,}\\s\\p{Lu}{2,}");
+    private static final Pattern SLOGAN = Pattern.compile("(?<=\\p{Ll}|,)\\s(?!" + NAMES + "\\b)\\p{Lu}\\p{L}{2,}\\s(?!"
+            + NAMES + "\\b)\\p{Lu}\\p{L}+|\\p{Lu}{4,}\\s\\p{Lu}{3,}\\s\\p{Lu}{2,}");
+
     private static final Pattern CUT = Pattern.compile(
             "(?i).*\\b(?:induce|give|a|an|the|to|of|for|and|or|with|by|not|immediately call)\\W*", Pattern.DOTALL);
-    private static final Pattern NOT_FOR_EYES =
-            Pattern.compile("(?i)\\bfresh air\\b|\\bcontaminated clothing\\b|\\binduce vomiting\\b|\\bif (?:swallowed|inhaled|on skin)\\s*:");
-    private static final Pattern NOT_FOR_SKIN =
-            Pattern.compile("(?i)\\bfresh air\\b|\\bcontact lenses\\b|\\bhold eyes? open\\b|\\bsip\\b|\\bif (?:swallowed|inhaled|in eyes?)\\s*:");
-    private static final Pattern NOT_FOR_LUNGS =
-            Pattern.compile("(?i)\\bcontact lenses\\b|\\bhold eyes? open\\b|\\bsip\\b|\\bplenty of water\\b|\\bif (?:swallowed|on skin|in eyes?)\\s*:");
-    private static final Pattern NOT_FOR_STOMACH =
-            Pattern.compile("(?i)\\bcontact lenses\\b|\\bhold eyes? open\\b|\\bfresh air\\b|\\bcontaminated clothing\\b|\\bif (?:inhaled|on skin|in eyes?)\\s*:");
+    private static final Pattern NOT_FOR_EYES = Pattern.compile(
+            "(?i)\\bfresh air\\b|\\bcontaminated clothing\\b|\\binduce vomiting\\b|\\bif (?:swallowed|inhaled|on skin)\\s*:");
+    private static final Pattern NOT_FOR_SKIN = Pattern.compile(
+            "(?i)\\bfresh air\\b|\\bcontact lenses\\b|\\bhold eyes? open\\b|\\bsip\\b|\\bif (?:swallowed|inhaled|in eyes?)\\s*:");
+    private static final Pattern NOT_FOR_LUNGS = Pattern.compile(
+            "(?i)\\bcontact lenses\\b|\\bhold eyes? open\\b|\\bsip\\b|\\bplenty of water\\b|\\bif (?:swallowed|on skin|in eyes?)\\s*:");
+    private static final Pattern NOT_FOR_STOMACH = Pattern.compile(
+            "(?i)\\bcontact lenses\\b|\\bhold eyes? open\\b|\\bfresh air\\b|\\bcontaminated clothing\\b|\\bif (?:inhaled|on skin|in eyes?)\\s*:");
     /** Words of the Spanish half of a label, none of them English. */
     static final Pattern SPANISH = Pattern.compile(
             "(?<![\\p{L}])(?:para|del|los|las|una|con|por|que|niños|médico|agua|envase|instrucciones)(?![\\p{L}])");

@@ -45,8 +45,7 @@ final class DriftPart implements Part {
     private static final Pattern MORE =
             Near.words("\\b(?:exceeds?|exceeding|greater than|more than|above|over|higher than|faster than)\\b");
     private static final Pattern LESS = Near.words("\\b(?:less than|below|under|lower than|slower than)\\b");
-    private static final Pattern HEIGHT =
-            Near.words(
+    private static final Pattern HEIGHT = Near.words(
             "\\bboom\\b(?! length| width)|\\brelease (?:spray|height)|\\bheight\\b(?=.{0,90}\\b(?:above|over)\\b)|\\b(?:application|nozzle|spray|flight|release|boom) height\\b");
     private static final Pattern ABOVE = Near.words("\\babove\\b|\\bcanopy\\b|\\btarget\\b|\\bheight\\b");
     private static final Pattern CROP_HEIGHT =

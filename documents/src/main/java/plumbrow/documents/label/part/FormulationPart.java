@@ -23,9 +23,11 @@ final class FormulationPart implements Part {
     private static final String FORM =
             "(?:water[- ]dispers[ai]ble granules?|water[- ]soluble (?:granules?|powders?|bags?|packets?)|wettable (?:powders?|granules?)|emulsifiable concentrates?|suspension concentrates?|soluble (?:liquids?|concentrates?|powders?|granules?)"
                     + "|suspo-?emulsions?|micro-?emulsions?|capsule suspensions?|micro-?encapsulated(?: suspensions?)?|oil dispersions?|dry flowables?|flowable (?:concentrates?|suspensions?)|fine granules?|soluble concentrates?)";
-    private static final Pattern ALONE = Pattern.compile("(?i)\\W{0,2}(?:formulation(?: type)?\\s?:\\s*)?(?<form>" + FORM + ")\\W{0,2}");
-    private static final Pattern SAID = Pattern.compile(
-            "(?i)\\b(?<form>" + FORM + ")\\s*(?:\\(\\p{Lu}{2,3}\\)\\s*)?(?:\\((?:hereafter|hereinafter|herein)|formulation\\b|that is\\b|containing\\b)|\\b(?:is|as) an? (?<is>" + FORM + ")\\b");
+    private static final Pattern ALONE =
+            Pattern.compile("(?i)\\W{0,2}(?:formulation(?: type)?\\s?:\\s*)?(?<form>" + FORM + ")\\W{0,2}");
+    private static final Pattern SAID = Pattern.compile("(?i)\\b(?<form>" + FORM
+            + ")\\s*(?:\\(\\p{Lu}{2,3}\\)\\s*)?(?:\\((?:hereafter|hereinafter|herein)|formulation\\b|that is\\b|containing\\b)|\\b(?:is|as) an? (?<is>"
+            + FORM + ")\\b");
     private static final Map<String, String> CODES = Map.ofEntries(
             Map.entry("WDG", "water dispersible granule"),
             Map.entry("WG", "water dispersible granule"),
@@ -71,7 +73,6 @@ final class FormulationPart implements Part {
     }
 
     private static void state(String form, Passage passage, Readings readings) {
-        readings.text(
-                LabelKind.FORMULATION, form.toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", " "), passage.quote());
+        readings.text(LabelKind.FORMULATION, form.toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", " "), passage.quote());
     }
 }

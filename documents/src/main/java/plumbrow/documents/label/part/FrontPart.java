@@ -59,7 +59,8 @@ final class FrontPart implements Part {
                     Passage.Builder all = new Passage.Builder();
                     all.line(first.from(lead.end())).endLine();
                     for (int next = i + 1; next < Math.min(rows.size(), i + 1 + LINES_OF_LIST); next++) {
-                        under(rows.get(next), cell).ifPresent(under -> all.line(under).endLine());
+                        under(rows.get(next), cell)
+                                .ifPresent(under -> all.line(under).endLine());
                     }
                     list(all.build(), readings);
                 }
@@ -69,7 +70,8 @@ final class FrontPart implements Part {
 
     private static Optional<Passage> under(Row row, Cell cell) {
         return row.cells().stream()
-                .filter(each -> Math.abs(each.left() - cell.left()) < UNDER || (each.left() < cell.right() && each.right() > cell.left()))
+                .filter(each -> Math.abs(each.left() - cell.left()) < UNDER
+                        || (each.left() < cell.right() && each.right() > cell.left()))
                 .findFirst()
                 .map(each -> Passage.of(row.page(), each));
     }

@@ -48,7 +48,8 @@ final class MakerPart implements Part {
             Matcher postal = POSTAL.matcher(whole.text());
             if (postal.find()) {
                 Passage maker = whole.part(0, postal.end());
-                readings.text(LabelKind.MAKER, maker.text().replaceAll("\\s+", " ").strip(), maker.quote());
+                readings.text(
+                        LabelKind.MAKER, maker.text().replaceAll("\\s+", " ").strip(), maker.quote());
                 return;
             }
             i++;

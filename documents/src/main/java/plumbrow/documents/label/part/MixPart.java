@@ -25,7 +25,8 @@ final class MixPart implements Part {
             String partners = CLAUSE.matcher(ban.group("partners").replaceAll("\\s+", " "))
                     .replaceFirst("");
             for (String partner : LIST.split(partners, -1)) {
-                String plain = partner.replaceAll("(?i)^(?:(?:any|other|products? containing|and|or)\\s+)+|[\\s,:]+$", "")
+                String plain = partner.replaceAll(
+                                "(?i)^(?:(?:any|other|products? containing|and|or)\\s+)+|[\\s,:]+$", "")
                         .strip();
                 if (plain.length() > 2) {
                     readings.text(LabelKind.MIX_BAN, plain, sentence.passage().quote(ban.start(), ban.end()));

@@ -24,8 +24,10 @@ import plumbrow.documents.paper.Row;
 final class NamePart implements Part {
     private static final Pattern NO_NAME = Pattern.compile(
             "(?i).*\\b(?:restricted use|danger|warning|caution|keep out|group|net (?:contents|wt)|epa|label|directions|active|first aid|booklet|for use|page|warranty|guaranteed?|money back|read|shake|stop|storage|disposal|precautionary|statements?|hazards|kills?|proof of purchase|for up to|contains|see|weeks?|months?|hours|value size|pack)\\b.*");
-    private static final Pattern NO_LINE = Pattern.compile("(?i)(?:[+•*†‡]|for\\b|no\\b(?!-)|with$|an?\\b).*|.*\\d\\s?(?:cu|sq|fl|oz|ft|gal)\\b.*|.*[áéíóúñ].*|.*\\p{Ll}.*\\b(?:de|para|con)\\b.*");
-    private static final Pattern NO_FIRST = Pattern.compile("(?i)(?:herbicide|insecticide|fungicide|miticide|specimen|for .*)");
+    private static final Pattern NO_LINE = Pattern.compile(
+            "(?i)(?:[+•*†‡]|for\\b|no\\b(?!-)|with$|an?\\b).*|.*\\d\\s?(?:cu|sq|fl|oz|ft|gal)\\b.*|.*[áéíóúñ].*|.*\\p{Ll}.*\\b(?:de|para|con)\\b.*");
+    private static final Pattern NO_FIRST =
+            Pattern.compile("(?i)(?:herbicide|insecticide|fungicide|miticide|specimen|for .*)");
     /** The second line of a name: "500 SC", "4L". */
     private static final Pattern CODE = Pattern.compile("\\d{1,4}(?:\\.\\d)?\\s?\\p{Lu}{1,4}");
 
@@ -62,7 +64,8 @@ final class NamePart implements Part {
         Passage.Builder all = new Passage.Builder();
         lines.forEach(line -> all.line(line).endLine());
         Passage passage = all.build();
-        String words = clean(String.join(" ", lines.stream().map(line -> unspaced(line.text())).toList()));
+        String words = clean(String.join(
+                " ", lines.stream().map(line -> unspaced(line.text())).toList()));
         if (words.length() >= 3 && words.length() <= LONGEST) {
             readings.text(LabelKind.PRODUCT_NAME, words, passage.quote());
         }
@@ -79,7 +82,8 @@ final class NamePart implements Part {
     /** "K I L L E R" is one word. */
     private static String unspaced(String line) {
         String plain = line.replaceAll("[®™\\t]+", " ").replaceAll("\\s+", " ").strip();
-        Matcher spaced = Pattern.compile("(?:(?<=^|\\s)\\p{L}\\s){2,}\\p{L}(?=\\s|$)").matcher(plain);
+        Matcher spaced =
+                Pattern.compile("(?:(?<=^|\\s)\\p{L}\\s){2,}\\p{L}(?=\\s|$)").matcher(plain);
         return spaced.replaceAll(match -> match.group().replace(" ", ""));
     }
 
@@ -89,7 +93,9 @@ final class NamePart implements Part {
             if (found.find()) {
                 Passage name = sentence.passage().part(found.start("name"), found.end("name"));
                 String first = name.text().split("\\s+", 2)[0];
-                boolean word = List.of("this", "the", "it", "product", "if", "use", "do", "these", "in", "for", "some", "certain")
+                boolean word = List.of(
+                                "this", "the", "it", "product", "if", "use", "do", "these", "in", "for", "some",
+                                "certain")
                         .contains(first.toLowerCase(Locale.ROOT));
                 if (!word && !NO_NAME.matcher(name.text()).matches()) {
                     return Optional.of(name);
@@ -126,7 +132,9 @@ final class NamePart implements Part {
         for (int page : pages.keySet().stream().sorted().limit(2).toList()) {
             List<Row> rows = pages.getOrDefault(page, List.of());
             Optional<Row> largest = rows.stream()
-                    .filter(row -> height(row) >= LARGE * usual && names(row) && !NO_FIRST.matcher(row.text()).matches())
+                    .filter(row -> height(row) >= LARGE * usual
+                            && names(row)
+                            && !NO_FIRST.matcher(row.text()).matches())
                     .max(Comparator.comparingDouble(NamePart::height));
             if (largest.isPresent()) {
                 return stack(rows, largest.get());
@@ -148,8 +156,10 @@ final class NamePart implements Part {
     private static List<Passage> stack(List<Row> rows, Row largest) {
         List<Row> sorted = new ArrayList<>(rows.stream()
                 .filter(row -> (names(row)
-                                || (row.top() > largest.top() && CODE.matcher(row.text()).matches()))
-                        && height(row) >= OF_LARGEST * height(largest) && over(row, largest))
+                                || (row.top() > largest.top()
+                                        && CODE.matcher(row.text()).matches()))
+                        && height(row) >= OF_LARGEST * height(largest)
+                        && over(row, largest))
                 .sorted(Comparator.comparingDouble(Row::top))
                 .toList());
         int at = sorted.indexOf(largest);
@@ -168,7 +178,8 @@ final class NamePart implements Part {
     }
 
     private static boolean over(Row row, Row largest) {
-        return row.first().left() < largest.first().right() && row.first().right() > largest.first().left();
+        return row.first().left() < largest.first().right()
+                && row.first().right() > largest.first().left();
     }
 
     private static boolean near(Row above, Row below, Row largest) {

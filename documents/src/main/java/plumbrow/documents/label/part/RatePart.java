@@ -49,7 +49,8 @@ final class RatePart implements Part {
         List<RateText> all = RateText.all(sentence.text()).stream()
                 .map(rate -> rate.ofProduct(readings.productName()))
                 .toList();
-        boolean areas = all.size() > 1 && all.stream().map(rate -> area(rate)).distinct().count() == all.size();
+        boolean areas = all.size() > 1
+                && all.stream().map(rate -> area(rate)).distinct().count() == all.size();
         boolean odd = Near.has(sentence, NO_RATE) && !(areas && Near.has(sentence, AGAIN));
         boolean carrier = all.stream().anyMatch(Stuff::isCarrier) || Stuff.goesOutIn(sentence.text());
         List<RateText> own = all.stream()

@@ -26,25 +26,18 @@ final class SignalPart implements Part {
     /** The word at the head of a sentence or of a reference to the back: "CAUTION. Harmful if swallowed". */
     private static final Pattern LEADS = Pattern.compile(
             "^\\W{0,3}(CAUTION|WARNING|DANGER)(?:\\s*[-–—/]?\\s*(POISON))?(?:\\s*[/–-]\\s*(?:AVISO|PELIGRO|PRECAUCI[OÓ]N))?(?:[.:!]\\s.*|\\s+(?i:see|precautionary|for additional)\\b.*)");
+
     private static final Pattern LEADS_ON_FRONT =
             Pattern.compile("^.{0,60}\\b(CAUTION)()\\s?(?i:S?\\s?(?:ee)?\\s?precautionary statements)\\b.*");
     private static final Pattern HALF = Pattern.compile("(?i).*\\bkeep out of reach\\W*");
     private static final Pattern OTHER_HALF = Pattern.compile("(?i)\\W*of children\\b.*");
     private static final Set<Topic> BACK = Set.of(
-            Topic.CROP,
-            Topic.ROTATION,
-            Topic.DRIFT,
-            Topic.MIXING,
-            Topic.APPLICATION,
-            Topic.RESISTANCE,
-            Topic.STORAGE);
+            Topic.CROP, Topic.ROTATION, Topic.DRIFT, Topic.MIXING, Topic.APPLICATION, Topic.RESISTANCE, Topic.STORAGE);
 
     @Override
     public void read(LabelText label, Readings readings) {
         List<Row> front = new ArrayList<>(label.heads());
-        label.lines().stream()
-                .filter(line -> !BACK.contains(line.topic()))
-                .forEach(line -> front.add(line.row()));
+        label.lines().stream().filter(line -> !BACK.contains(line.topic())).forEach(line -> front.add(line.row()));
         front.forEach(row -> row.cells().forEach(cell -> cell(Passage.of(row.page(), cell), readings)));
         List<Row> all = new ArrayList<>(label.heads());
         label.lines().forEach(line -> all.add(line.row()));
@@ -82,9 +75,10 @@ final class SignalPart implements Part {
                 boolean halved = HALF.matcher(cell.text()).matches()
                         && rows.subList(i + 1, Math.min(rows.size(), i + 1 + LINES)).stream()
                                 .flatMap(row -> row.cells().stream())
-                                .anyMatch(below -> OTHER_HALF.matcher(below.text()).matches()
-                                        && below.left() < cell.right()
-                                        && below.right() > cell.left());
+                                .anyMatch(below ->
+                                        OTHER_HALF.matcher(below.text()).matches()
+                                                && below.left() < cell.right()
+                                                && below.right() > cell.left());
                 if (whole.find() || halved) {
                     readings.text(
                             LabelKind.CHILD_STATEMENT,

@@ -14,7 +14,8 @@ final class Sites {
     private Sites() {}
 
     static String of(Sentence sentence, RateText rate) {
-        if (CropWords.in(sentence.text()).isEmpty() && rate.to() <= sentence.text().length()) {
+        if (CropWords.in(sentence.text()).isEmpty()
+                && rate.to() <= sentence.text().length()) {
             Matcher site = OF.matcher(sentence.text().substring(rate.to()));
             if (site.find()) {
                 return site.group("site");

@@ -29,9 +29,10 @@ final class SprayPart implements Part {
     /** "a minimum of 10 gallons by ground and 5 gallons by air". */
     private static final Pattern JOINED =
             Pattern.compile("(?i)\\s*(?:(?:by|for|with)\\s(?:\\p{L}+\\s?){1,3})?,?\\s*(?:and|or)\\s+");
+
     private static final Pattern AVOID = Near.words("\\bavoid\\b");
-    private static final Pattern NO_RAIN_AHEAD =
-            Near.words("\\brain(?:fall)? is not (?:predicted|expected|forecast)|\\bno rain(?:fall)? is (?:predicted|expected|forecast)");
+    private static final Pattern NO_RAIN_AHEAD = Near.words(
+            "\\brain(?:fall)? is not (?:predicted|expected|forecast)|\\bno rain(?:fall)? is (?:predicted|expected|forecast)");
     /** What rain does to a spray that has not dried: it must be said, or the hours are about something else, as runoff. */
     private static final Pattern WASHES = Near.words(
             "\\brainfast|\\bwash|\\bre-?treat|\\brepeat|\\badditional application|\\bre-?appl|\\breduc|\\beffective|\\bcontrol\\b|\\bperformance\\b");
@@ -89,7 +90,8 @@ final class SprayPart implements Part {
     private static void put(
             Sentence sentence, Amount amount, int before, int from, int to, int next, Readings readings) {
         String text = sentence.text();
-        boolean joined = before > 0 && JOINED.matcher(text.substring(before, from)).matches();
+        boolean joined =
+                before > 0 && JOINED.matcher(text.substring(before, from)).matches();
         boolean least = LEAST.matcher(text.substring(joined ? 0 : before, to)).find()
                 || text.substring(to, next).toLowerCase(Locale.ROOT).matches("^[^,;]{0,25}(?:minimum|or more).*")
                 || LEAST.matcher(sentence.under()).find();
@@ -114,7 +116,8 @@ final class SprayPart implements Part {
                 .filter(time -> time.amount().unit().equals("h"))
                 .findFirst()
                 .ifPresent(time -> {
-                    boolean ahead = (Near.has(sentence, AHEAD) && (Near.has(sentence, Near.DO_NOT) || Near.has(sentence, AVOID)))
+                    boolean ahead = (Near.has(sentence, AHEAD)
+                                    && (Near.has(sentence, Near.DO_NOT) || Near.has(sentence, AVOID)))
                             || Near.has(sentence, NO_RAIN_AHEAD);
                     if (!ahead && !Near.has(sentence, WASHES)) {
                         return;

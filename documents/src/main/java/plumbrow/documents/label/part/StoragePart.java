@@ -18,15 +18,18 @@ import plumbrow.documents.paper.Row;
  * their own, at the head of a paragraph or in the left column of a table.
  */
 final class StoragePart implements Part {
-    private static final String ONE = "(?:(?:pest\\p{L}{3,6}|product|container|general)\\s+)?(?:storage|disposal|handling)";
-    private static final Pattern ALONE =
-            Pattern.compile("(?i)\\W{0,3}(?<lead>" + ONE + "(?:\\s?(?:,|and|&|/)+\\s?(?:and\\s)?" + ONE
+    private static final String ONE =
+            "(?:(?:pest\\p{L}{3,6}|product|container|general)\\s+)?(?:storage|disposal|handling)";
+    private static final Pattern ALONE = Pattern.compile(
+            "(?i)\\W{0,3}(?<lead>" + ONE + "(?:\\s?(?:,|and|&|/)+\\s?(?:and\\s)?" + ONE
                     + "){0,3}|pest\\p{L}{3,6}\\s+and\\s+container\\s+handling|(?:pest\\p{L}{3,6}|container))\\s?[:.]?\\s*");
-    private static final Pattern RUN_IN = Pattern.compile(
-            "^\\W{0,3}(?<lead>(?i:" + ONE + "(?:\\s?(?:,|and|&|/)+\\s?(?:and\\s)?" + ONE + "){0,3}))(?:\\s?[:–—]\\s*|\\s(?=\\p{Lu}\\p{Ll}))(?=\\S)");
-    private static final Pattern WHOLE = Pattern.compile("(?i)(?:storage,? (?:and|&) disposal|storage, .* disposal)\\W*");
+    private static final Pattern RUN_IN = Pattern.compile("^\\W{0,3}(?<lead>(?i:" + ONE
+            + "(?:\\s?(?:,|and|&|/)+\\s?(?:and\\s)?" + ONE + "){0,3}))(?:\\s?[:–—]\\s*|\\s(?=\\p{Lu}\\p{Ll}))(?=\\S)");
+    private static final Pattern WHOLE =
+            Pattern.compile("(?i)(?:storage,? (?:and|&) disposal|storage, .* disposal)\\W*");
     private static final Pattern ENDED = Pattern.compile(".*[.!)]", Pattern.DOTALL);
-    private static final Pattern NO_TEXT = Pattern.compile("(?i).*\\b(?:warrant|distributed by|questions or comments)\\b.*");
+    private static final Pattern NO_TEXT =
+            Pattern.compile("(?i).*\\b(?:warrant|distributed by|questions or comments)\\b.*");
     private static final Pattern COMPLETE = Pattern.compile("(?i)\\b(?:storage|disposal|handling)\\b");
     private static final double NARROW = 6;
     private static final double SAME_TYPE = .12;
@@ -81,7 +84,9 @@ final class StoragePart implements Part {
             Cell first = row.first();
             Matcher label = ALONE.matcher(first.text());
             if (row.cells().size() > 1 && label.matches()) {
-                if (lead == null || !table || !label.group("lead").equals(label.group("lead").toUpperCase(Locale.ROOT))) {
+                if (lead == null
+                        || !table
+                        || !label.group("lead").equals(label.group("lead").toUpperCase(Locale.ROOT))) {
                     open(label.group("lead"));
                 } else {
                     lead = both(label.group("lead"));

@@ -66,7 +66,13 @@ final class TablePart implements Part {
 
         private String text(Column column) {
             int at = grid.column(column);
-            return at < 0 ? "" : record.get(at).text().replaceAll("\\s+", " ").replaceAll("[*†‡]+$", "").replaceAll("^\\([^)]{3,60}\\):?\\s+", "");
+            return at < 0
+                    ? ""
+                    : record.get(at)
+                            .text()
+                            .replaceAll("\\s+", " ")
+                            .replaceAll("[*†‡]+$", "")
+                            .replaceAll("^\\([^)]{3,60}\\):?\\s+", "");
         }
 
         private Optional<Amount> matter() {
@@ -91,7 +97,9 @@ final class TablePart implements Part {
         private Optional<RateText> amount(int at) {
             String head = grid.heads().get(at);
             boolean unit = RateText.bare("1", head).isPresent();
-            String cell = RateText.METRIC.matcher(record.get(at).text().replaceAll("\\s+", " ")).replaceAll("");
+            String cell = RateText.METRIC
+                    .matcher(record.get(at).text().replaceAll("\\s+", " "))
+                    .replaceAll("");
             return RateText.bare(cell.strip(), unit ? head : grid.caption());
         }
 

@@ -26,8 +26,8 @@ final class WaitPart implements Part {
     private static final Pattern GRAIN = Near.words(
             "\\bgrain\\b|\\bPHI\\b|pre-?harvest|\\bseed harvest|harvest (?:corn|soybeans?|wheat)\\b(?! forage| hay| silage)");
     private static final Pattern BEFORE_HARVEST = Near.words("days (?:of|before|prior to) harvest\\b(?! (?:for|of) )");
-    private static final Pattern DAY_OF_HARVEST = Near.words(
-            "\\b(?:up to|until|through|on) (?:and including )?(?:the )?(?:day of harvest|harvest day)\\b");
+    private static final Pattern DAY_OF_HARVEST =
+            Near.words("\\b(?:up to|until|through|on) (?:and including )?(?:the )?(?:day of harvest|harvest day)\\b");
     private static final Pattern AGAIN = Near.words(
             "between (?:\\w+ ){0,4}(?:re-?)?(?:applications?|treatments?|sprays)|re-?appl(?:y|ication)|re-?treatment|days apart|minimum (?:application )?interval|\\bapplication interval|sequential applications|\\brepeat(?:ed)? (?:the )?(?:application |treatment )?after\\b|after the (?:preceding|previous|prior) application");
     private static final Pattern PLANTING = Near.words("\\bplant(?:ed|ing)?\\b|rotat|\\breplant|\\bsow");

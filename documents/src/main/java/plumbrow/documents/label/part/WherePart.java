@@ -25,8 +25,8 @@ final class WherePart implements Part {
             "^\\W{0,2}(?:keep|do not|exit|leave|people|persons|adults|children|workers|pets|remain|stay|never|no (?:one|person)|avoid|wait|treated)\\b");
     private static final Pattern DRIFT = Near.words(
             "\\b(?:spray )?drift\\b.*\\b(?:responsib|site|avoid|potential|applicator)|\\bavoid(?:ing)?\\b.{0,30}\\bdrift|\\bpotential for (?:spray )?drift|\\bdo not\\b.*\\bwhen\\b.*\\b(?:favou?rs?|cause)\\b.*\\bdrift|\\bminimi[sz]e\\b.{0,30}\\bdrift");
-    private static final Pattern NO_DRIFT =
-            Near.words("either directly or through drift|\\bbees?\\b|\\bbloom|\\bblow or wash\\b|\\bmay be hazardous\\b");
+    private static final Pattern NO_DRIFT = Near.words(
+            "either directly or through drift|\\bbees?\\b|\\bbloom|\\bblow or wash\\b|\\bmay be hazardous\\b");
 
     @Override
     public void read(LabelText label, Readings readings) {
@@ -35,7 +35,9 @@ final class WherePart implements Part {
                 continue;
             }
             where(sentence, readings);
-            if (Near.has(sentence, KEEP_OUT) && Near.has(sentence, BEGINS) && sentence.topic() != Topic.AGRICULTURAL_USE) {
+            if (Near.has(sentence, KEEP_OUT)
+                    && Near.has(sentence, BEGINS)
+                    && sentence.topic() != Topic.AGRICULTURAL_USE) {
                 readings.text(LabelKind.KEEP_OUT, plain(sentence.text()), sentence.quote());
             }
         }
@@ -47,10 +49,16 @@ final class WherePart implements Part {
         if (!only.find() || sentence.topic() == Topic.STORAGE) {
             return;
         }
-        int from = SAID_OF_PRODUCT.matcher(sentence.text().substring(0, only.start())).matches() ? 0 : only.start();
+        int from = SAID_OF_PRODUCT
+                        .matcher(sentence.text().substring(0, only.start()))
+                        .matches()
+                ? 0
+                : only.start();
         String words = plain(sentence.text().substring(from));
         readings.text(
-                LabelKind.WHERE, words, sentence.passage().quote(from, sentence.text().length()));
+                LabelKind.WHERE,
+                words,
+                sentence.passage().quote(from, sentence.text().length()));
     }
 
     static String plain(String text) {
@@ -72,7 +80,10 @@ final class WherePart implements Part {
                 boolean about = Near.has(sentence, DRIFT) && !Near.has(sentence, NO_DRIFT);
                 boolean goesOn = open && GOES_ON.matcher(sentence.text()).find();
                 if (about || goesOn) {
-                    if (about && open && !goesOn && STARTS.matcher(sentence.text()).find()) {
+                    if (about
+                            && open
+                            && !goesOn
+                            && STARTS.matcher(sentence.text()).find()) {
                         close();
                     }
                     text.line(sentence.passage()).endLine();
@@ -87,13 +98,16 @@ final class WherePart implements Part {
 
         private void close() {
             if (!text.isEmpty()) {
-                readings.text(LabelKind.DRIFT, plain(text.build().text()), text.build().quote());
+                readings.text(
+                        LabelKind.DRIFT,
+                        plain(text.build().text()),
+                        text.build().quote());
             }
             text = new plumbrow.documents.paper.Passage.Builder();
         }
     }
 
-    private static final Pattern GOES_ON = Pattern.compile(
-            "(?i)^(?:the interaction of|the applicator (?:and|is)|these factors|all of these)\\b");
+    private static final Pattern GOES_ON =
+            Pattern.compile("(?i)^(?:the interaction of|the applicator (?:and|is)|these factors|all of these)\\b");
     private static final Pattern STARTS = Pattern.compile("(?i)^(?:avoid|do not|minimi[sz]e)\\b");
 }

@@ -54,7 +54,9 @@ final class Foreign {
     /** Whether more words of a text are plainly Spanish than plainly English, and at least two are. */
     static boolean isSpanish(String text) {
         int spanish = count(SPANISH, text) + count(ACCENT, text);
-        return spanish >= 2 && spanish > count(ENGLISH, text) && !SIGNAL.matcher(text).find();
+        return spanish >= 2
+                && spanish > count(ENGLISH, text)
+                && !SIGNAL.matcher(text).find();
     }
 
     private static int count(Pattern words, String text) {

@@ -26,8 +26,8 @@ final class Grids {
     private static final Pattern VALUE = Pattern.compile(
             "(?i)^\\W{0,3}(?:up to |at least |not? |less than )?(?:\\d|\\.\\d|[½¼¾⅓⅔⅛⅜⅝⅞]|(?:one|two|three|four)\\b|none\\b|any ?time|immediately|do not\\b|not\\b|n/?a\\b|[-–—]+$|see\\b).*");
     private static final Pattern GOES_ON = Pattern.compile("(?i).*(?:\\bto|\\bor|[-–,/])$");
-    private static final Pattern MEASURED = Pattern.compile(
-            "(?i)[\\d.]+(?:\\s?[-–]\\s?[\\d.]+)?\\s?(?:lbs?|oz|fl|gal|pts?|qts?|pounds?|ounces?)\\b.*");
+    private static final Pattern MEASURED =
+            Pattern.compile("(?i)[\\d.]+(?:\\s?[-–]\\s?[\\d.]+)?\\s?(?:lbs?|oz|fl|gal|pts?|qts?|pounds?|ounces?)\\b.*");
     private static final Pattern NUMBER = Pattern.compile("(?i)(?:up to |at least )?[\\d.½¼¾⅓⅔⅛⅜⅝⅞].*");
 
     /** "(such as the following examples):" under the heads. */
@@ -89,15 +89,19 @@ final class Grids {
             return end;
         }
         int at = end;
-        while (at < rows.size() && rows.get(at).page() == first.page() && rows.get(at).top() >= first.top()) {
+        while (at < rows.size()
+                && rows.get(at).page() == first.page()
+                && rows.get(at).top() >= first.top()) {
             Row row = rows.get(at);
             boolean fits = row.cells().stream().allMatch(cell -> under(heads, cell, shift) >= 0);
             boolean anchor = fits
                     && under(heads, row.first(), shift) == 0
                     && row.cells().stream()
-                            .anyMatch(cell -> columns.get(under(heads, cell, shift)).isValue()
-                                    && NUMBER.matcher(cell.text()).matches());
-            boolean follows = fits && !more.isEmpty() && row.cells().size() < heads.size() && !apart(rows.get(at - 1), row);
+                            .anyMatch(cell ->
+                                    columns.get(under(heads, cell, shift)).isValue()
+                                            && NUMBER.matcher(cell.text()).matches());
+            boolean follows =
+                    fits && !more.isEmpty() && row.cells().size() < heads.size() && !apart(rows.get(at - 1), row);
             boolean goesOn = follows
                     && !row.text().endsWith(":")
                     && (under(heads, row.first(), shift) > 0
@@ -148,11 +152,15 @@ final class Grids {
         for (int i = 0; i < columns.size() && i < found.columns().size(); i++) {
             boolean rate = found.columns().get(i) == Column.RATE;
             List<Row> side = sides.get(i);
-            long words = side.stream().mapToLong(row -> row.first().words().size()).sum();
+            long words =
+                    side.stream().mapToLong(row -> row.first().words().size()).sum();
             long values = side.stream()
                     .filter(row -> VALUE.matcher(row.text()).matches())
                     .count();
-            if (rate && side.size() >= FEWEST_LINES && words >= (long) WORDY * side.size() && 3 * values < side.size()) {
+            if (rate
+                    && side.size() >= FEWEST_LINES
+                    && words >= (long) WORDY * side.size()
+                    && 3 * values < side.size()) {
                 return Optional.of(sides);
             }
         }

@@ -18,8 +18,7 @@ public final class LabelText {
     private static final Pattern USES = Pattern.compile(
             "(?i)^\\W*(?:apply|broadcast|for (?:pre|post|control|use|best|early)|use\\b|do not (?:apply|exceed|make)|make\\b|this product|directions|application|rates?\\b|timing|pre-?emergence|post-?emergence|burndown)");
 
-    private static final Pattern REMARK =
-            Pattern.compile("(?:\\S+\\s+){3,}\\S+[.!]?\\s*", Pattern.DOTALL);
+    private static final Pattern REMARK = Pattern.compile("(?:\\S+\\s+){3,}\\S+[.!]?\\s*", Pattern.DOTALL);
 
     /** A trade mark's sign or a bar alone says nothing. */
     private static final Pattern SAYS = Pattern.compile("[\\p{L}\\p{N}]");
@@ -133,7 +132,9 @@ public final class LabelText {
         lines.add(new Line(row, topic));
         Optional<String> named = startsAnew(row) ? CropWords.heading(text) : Optional.empty();
         boolean uses = topic != Topic.ROTATION
-                || (Prose.isShout(text) && at + 1 < rows.size() && USES.matcher(rows.get(at + 1).text()).find());
+                || (Prose.isShout(text)
+                        && at + 1 < rows.size()
+                        && USES.matcher(rows.get(at + 1).text()).find());
         if (named.isPresent() && topic != Topic.FIRST_AID && uses) {
             close();
             crop = named.get();
@@ -161,7 +162,8 @@ public final class LabelText {
                             ? record.get(crops).text()
                             : grid.crop();
             for (int i = 0; i < record.size(); i++) {
-                if (grid.columns().get(i) == Column.OTHER && REMARK.matcher(record.get(i).text()).matches()) {
+                if (grid.columns().get(i) == Column.OTHER
+                        && REMARK.matcher(record.get(i).text()).matches()) {
                     for (Passage each : Prose.sentences(record.get(i))) {
                         sentences.add(new Sentence(each, topic, named, grid.caption()));
                     }
@@ -195,9 +197,11 @@ public final class LabelText {
                 && next.top() > row.top()
                 && next.top() - row.top() < 2 * (row.bottom() - row.top())
                 && next.text().length() <= LONGEST_SECOND
-                && row.text().equals(row.text().toUpperCase(java.util.Locale.ROOT)) == next.text()
-                        .equals(next.text().toUpperCase(java.util.Locale.ROOT));
-        if (!plain || Topics.of(row.text()).isPresent() || Topics.of(next.text()).isPresent()) {
+                && row.text().equals(row.text().toUpperCase(java.util.Locale.ROOT))
+                        == next.text().equals(next.text().toUpperCase(java.util.Locale.ROOT));
+        if (!plain
+                || Topics.of(row.text()).isPresent()
+                || Topics.of(next.text()).isPresent()) {
             return Optional.empty();
         }
         return Topics.of(row.text() + " " + next.text());

@@ -30,7 +30,8 @@ final class Prose {
     private static final Pattern FINISHED = Pattern.compile(".*(?:[.!?:)]|\\d{3})");
 
     private static final Pattern CAPITAL = Pattern.compile("\\p{Lu}.*", Pattern.DOTALL);
-    private static final Pattern END = Pattern.compile("[.!?][)\"”]?\\s+(?=[\\p{Lu}\\d•(“\"])|\\s[•▪■●‣]\\s|(?<=\\p{Ll}{4})\\.(?=\\p{Lu}\\p{Ll}{3})");
+    private static final Pattern END = Pattern.compile(
+            "[.!?][)\"”]?\\s+(?=[\\p{Lu}\\d•(“\"])|\\s[•▪■●‣]\\s|(?<=\\p{Ll}{4})\\.(?=\\p{Lu}\\p{Ll}{3})");
     private static final Pattern SHORTENED = Pattern.compile(
             "(?i)(?:\\b(?:no|reg|est|fl|approx|vs|dr|mr|inc|e\\.g|i\\.e|u\\.s|st|min|max|fig|nos|spp|cv|bulletins live)|\\b\\p{L}\\.\\p{L})$");
     private static final Pattern SHOUT = Pattern.compile("[\\p{Lu}\\d][\\p{Lu}\\d\\s/&,()'’®–—-]{2,70}:?");

@@ -49,10 +49,12 @@ public record AmountText(Amount amount, int from, int to, String doubt) {
                 ? "(?![\\d.,]*\\d)(?!\\s?(?:%|°|º|m?g\\b|[CF]\\b|h\\b|hrs?\\b|hours|ppm|mol|N\\b|M\\b))"
                 : "\\s?(?<unit>" + unit + ")(?![\\p{L}\\d])";
         String between = bare ? "" : "(?:\\s?" + unit + ")?";
-        return Pattern.compile("(?:(?<q1>" + SIGN + "|(?<![\\p{L}\\d.,])(?i:" + QUALIFIER + "))\\s*)?(?<![\\p{L}\\d.,])(?<n1>"
-                + number + ")(?<p1>"
-                + Numeral.POWER + ")?(?:" + between + RANGE + "(?:(?<q2>" + SIGN + "|(?i:" + QUALIFIER + "))\\s*)?(?<n2>" + number
-                + ")(?<p2>" + Numeral.POWER + ")?)?" + end);
+        return Pattern.compile(
+                "(?:(?<q1>" + SIGN + "|(?<![\\p{L}\\d.,])(?i:" + QUALIFIER + "))\\s*)?(?<![\\p{L}\\d.,])(?<n1>"
+                        + number + ")(?<p1>"
+                        + Numeral.POWER + ")?(?:" + between + RANGE + "(?:(?<q2>" + SIGN + "|(?i:" + QUALIFIER
+                        + "))\\s*)?(?<n2>" + number
+                        + ")(?<p2>" + Numeral.POWER + ")?)?" + end);
     }
 
     /** The first amount of a family in a text; null without one. */

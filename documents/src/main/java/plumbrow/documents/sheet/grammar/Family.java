@@ -36,7 +36,9 @@ public enum Family {
             new Form("kg/m³", "kg\\s?/\\s?m\\s?[3³]"),
             new Form("g/L", "g\\s?/\\s?[lL]"),
             new Form("lb/gal", "(?:lbs?\\.?|pounds|#)\\s?(?:/|per)\\s?(?:US\\s)?gal(?:lon)?s?\\.?"),
-            new Form("lb/ft³", "(?:lbs?\\.?|pounds|#)\\s?(?:/|per)\\s?(?:cu\\.?\\s?ft\\.?|(?i:ft)\\.?\\s?[3³]|cubic foot)")),
+            new Form(
+                    "lb/ft³",
+                    "(?:lbs?\\.?|pounds|#)\\s?(?:/|per)\\s?(?:cu\\.?\\s?ft\\.?|(?i:ft)\\.?\\s?[3³]|cubic foot)")),
     PERCENT(false, new Form("%", "%(?:\\s?\\(?w/w\\)?)?|(?:weight|wt\\.?)\\s?%|percent|pct\\.?")),
     DOSE(
             true,

@@ -5,8 +5,8 @@ import java.util.regex.Pattern;
 
 /** The ways of a sheet to say that it has nothing to say. */
 public final class NoDataWords {
-    private static final Pattern START =
-            Pattern.compile("(?i)^[\\s:(]*(?:no(?: specific| relevant| further| applicable| other| additional)? "
+    private static final Pattern START = Pattern.compile(
+            "(?i)^[\\s:(]*(?:no(?: specific| relevant| further| applicable| other| additional)? "
                     + "(?:data|information|values?|limits?)\\b(?: (?:is|are))?(?: (?:available|found|known|established|assigned|determined))?"
                     + "|not (?:(?:yet )?(?:been )?)(?:determined|available|applicable|established|known|measured|tested|relevant|assigned|required)"
                     + "|none (?:established|known|available|determined|assigned|reported|listed)|none\\b(?=\\W*$)"

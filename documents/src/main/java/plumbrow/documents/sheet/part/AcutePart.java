@@ -33,20 +33,20 @@ final class AcutePart implements Part {
             "(?i)\\b(?:L[DC]\\s?\\d{2,3}|LDLo|LCLo|ATE(?:mix)?)(?!\\d)|LD₅₀|LC₅₀|\\b(?:NO(?:A)?EL|LO(?:A)?EL|NOAEC|BMD|ADI|acute toxicity estimate)\\b");
     private static final Pattern ROUTE = Pattern.compile(
             "(?i)\\b(?:oral(?:ly)?|ingestion|swallow(?:ed|ing)|dermal(?:ly)?|skin|percutaneous|inhal\\w*|gavage)\\b");
-    private static final Pattern SPECIES = Pattern.compile(
-            "(?i)\\b(?:rats?|mouse|mice|rabbits?|guinea[- ]pigs?|dogs?|hamsters?|cats?|monkeys?)\\b");
+    private static final Pattern SPECIES =
+            Pattern.compile("(?i)\\b(?:rats?|mouse|mice|rabbits?|guinea[- ]pigs?|dogs?|hamsters?|cats?|monkeys?)\\b");
     private static final Pattern SEX = Pattern.compile(
             "(?i)\\b(?:males?\\s*(?:and|&|/|,|\\+)\\s*females?|females?\\s*(?:and|&|/)\\s*males?|females?|males?)\\b|♀|♂");
-    private static final Pattern HOURS =
-            Pattern.compile("(?i)(?<![\\d.,])\\d{1,3}(?:[.,]\\d{1,2})?\\s?-?\\s?(?:hours?|hrs?|h|minutes?|min)(?![\\p{L}])");
+    private static final Pattern HOURS = Pattern.compile(
+            "(?i)(?<![\\d.,])\\d{1,3}(?:[.,]\\d{1,2})?\\s?-?\\s?(?:hours?|hrs?|h|minutes?|min)(?![\\p{L}])");
     private static final Pattern HEADER = Pattern.compile("(?i).*(?:LD\\s?50|LC\\s?50|oral|dermal|inhal).*");
     private static final Pattern NAME_HEAD =
             Pattern.compile("(?i).*\\b(?:name|ingredients?|components?|substances?|chemicals?|products?)\\b.*");
     private static final Pattern TEST_HEAD = Pattern.compile(
             "(?i)\\W*(?:test(?: results?)?|results?|route(?:s)?(?: of .*)?|species|dose|value|exposure(?: time)?|end ?-?point|type|method)\\W*");
     private static final Pattern AMOUNT = Pattern.compile("\\d\\s?(?:mg|g|µg|ml|mL|µL|ppm)\\b");
-    private static final Pattern UNIT_IN_HEAD =
-            Pattern.compile("\\(\\s*(mg\\s?/\\s?kg|mg\\s?/\\s?l|mg\\s?/\\s?L|ppm|mg\\s?/\\s?m[3³])[^)]*\\)?|\\b(mg/kg|mg/[lL]|ppm)\\b");
+    private static final Pattern UNIT_IN_HEAD = Pattern.compile(
+            "\\(\\s*(mg\\s?/\\s?kg|mg\\s?/\\s?l|mg\\s?/\\s?L|ppm|mg\\s?/\\s?m[3³])[^)]*\\)?|\\b(mg/kg|mg/[lL]|ppm)\\b");
     private static final Pattern BARE_CELL = Pattern.compile(
             "(?is)\\s*[=:]?\\s*([<>≤≥]?\\s*\\d[\\d.,]*\\d|[<>≤≥]?\\s*\\d)\\s*(?:,?\\s*\\(?(?:rats?|mouse|mice|rabbits?|guinea pigs?|dogs?)\\b.*)?");
     /** Where a sheet turns from its ingredients to the mixture. */
@@ -64,8 +64,7 @@ final class AcutePart implements Part {
         Substances substances = new Substances(readings);
         List<Row> rows = sheet.rows(SheetSection.TOXICOLOGY);
         Set<Row> used = new HashSet<>();
-        for (RowTable table :
-                RowTable.in(rows, AcutePart::isTestHeader, AcutePart::holdsAmount, substances::goesOn)) {
+        for (RowTable table : RowTable.in(rows, AcutePart::isTestHeader, AcutePart::holdsAmount, substances::goesOn)) {
             used.addAll(table.rows());
             if (stepsIn(table)) {
                 steps(table.rows(), sheet, substances, readings);
@@ -74,17 +73,18 @@ final class AcutePart implements Part {
             }
         }
         List<Row> others = rows.stream().filter(row -> !used.contains(row)).toList();
-        for (HeaderTable table : HeaderTable.in(
-                others, AcutePart::isHeader, AcutePart::holdsValue, row -> false, substances::goesOn)) {
+        for (HeaderTable table :
+                HeaderTable.in(others, AcutePart::isHeader, AcutePart::holdsValue, row -> false, substances::goesOn)) {
             used.addAll(table.rows());
             table(table, sheet, substances, readings);
         }
-        for (HeaderTable table : HeaderTable.in(
-                sheet.rows(SheetSection.COMPOSITION), AcutePart::isHeader, IngredientPart::isAnchor)) {
+        for (HeaderTable table :
+                HeaderTable.in(sheet.rows(SheetSection.COMPOSITION), AcutePart::isHeader, IngredientPart::isAnchor)) {
             table(table, sheet, substances, readings);
         }
         Passage.Builder rest = new Passage.Builder();
-        substances.joined(rows.stream().filter(row -> !used.contains(row)).toList())
+        substances
+                .joined(rows.stream().filter(row -> !used.contains(row)).toList())
                 .forEach(row -> rest.newLine(Passage.of(row)).endLine());
         running(rest.build(), sheet, substances, readings);
     }
@@ -210,19 +210,23 @@ final class AcutePart implements Part {
     private static void table(HeaderTable table, SheetText sheet, Substances substances, Readings readings) {
         for (List<Passage> record : table.records()) {
             String first = record.get(0).text();
-            String substance = MEASURE.matcher(first).find() || ROUTE.matcher(first).find()
-                    ? substances.in(first, "")
-                    : substances.ofCell(first);
+            String substance =
+                    MEASURE.matcher(first).find() || ROUTE.matcher(first).find()
+                            ? substances.in(first, "")
+                            : substances.ofCell(first);
             for (int i = 0; i < record.size(); i++) {
                 Passage cell = record.get(i);
                 String head = table.heads().get(i);
                 List<Stretch> stretches = Stretch.of(cell.text(), sheet.style(), UNITS);
                 boolean before = stretches.isEmpty()
-                        || saysBefore(cell.text().substring(0, stretches.get(0).amount().from()));
+                        || saysBefore(cell.text()
+                                .substring(0, stretches.get(0).amount().from()));
                 for (int k = 0; k < stretches.size(); k++) {
                     Stretch stretch = stretches.get(k);
                     int from = k == 0 ? 0 : stretches.get(k - 1).amount().to();
-                    int to = k + 1 < stretches.size() ? stretches.get(k + 1).amount().from() : cell.text().length();
+                    int to = k + 1 < stretches.size()
+                            ? stretches.get(k + 1).amount().from()
+                            : cell.text().length();
                     String own = before
                             ? cell.text().substring(from, k + 1 < stretches.size() ? stretch.to() : to)
                             : cell.text().substring(stretch.amount().from(), to);
@@ -232,16 +236,7 @@ final class AcutePart implements Part {
                     String species =
                             first(find(SPECIES, own), find(SPECIES, head), find(SPECIES, first), speciesOf(record));
                     String hours = first(hours(own), hours(head), k == 0 && before ? "" : hours(near.line()));
-                    state(
-                            stretch,
-                            cell,
-                            measure,
-                            route(route),
-                            species(species),
-                            sex(own),
-                            substance,
-                            hours,
-                            readings);
+                    state(stretch, cell, measure, route(route), species(species), sex(own), substance, hours, readings);
                 }
                 if (stretches.isEmpty() && i > 0) {
                     bare(table, record, i, substance, sheet, readings);
@@ -252,12 +247,7 @@ final class AcutePart implements Part {
 
     /** A number alone, with its unit in the header: "Oral (mg/kg): 2500". */
     private static void bare(
-            HeaderTable table,
-            List<Passage> record,
-            int column,
-            String substance,
-            SheetText sheet,
-            Readings readings) {
+            HeaderTable table, List<Passage> record, int column, String substance, SheetText sheet, Readings readings) {
         String head = table.heads().get(column).replaceAll("/\\s+", "/");
         Matcher unit = UNIT_IN_HEAD.matcher(head);
         Passage cell = record.get(column);
@@ -396,7 +386,8 @@ final class AcutePart implements Part {
         if (air != (known == Route.INHALED) || perDay(passage.text(), stretch)) {
             return;
         }
-        Quote quote = passage.quote(stretch.lineFrom(), Math.max(stretch.to(), stretch.amount().to()));
+        Quote quote = passage.quote(
+                stretch.lineFrom(), Math.max(stretch.to(), stretch.amount().to()));
         if (!stretch.amount().doubt().isEmpty()) {
             readings.unclear(ValueKind.ACUTE_TOXICITY, stretch.amount().doubt(), quote);
             return;

@@ -45,6 +45,7 @@ final class EcoPart implements Part {
     /** What may stand on a line beside measure, amount and time without naming another creature. */
     private static final Pattern IDLE = Pattern.compile(
             "(?i)\\b(?:acute|chronic|toxicity|static|semi|flow|through|nominal|measured|renewal|oral|contact|dietary|dose|value|test|the|for|to|of|and|is|was|in|at|h|hr|hrs|hours?|d|days?)\\b");
+
     private static final Family[] UNITS = {Family.PER_BEE, Family.DOSE, Family.WATER};
 
     @Override
@@ -74,7 +75,8 @@ final class EcoPart implements Part {
                 && NAME_HEAD.matcher(row.first().text()).matches()
                 && row.cells().stream()
                                 .skip(1)
-                                .filter(cell -> CREATURES_HEAD.matcher(cell.text()).matches())
+                                .filter(cell ->
+                                        CREATURES_HEAD.matcher(cell.text()).matches())
                                 .count()
                         > 1
                 && !holdsAmount(row);
@@ -128,7 +130,9 @@ final class EcoPart implements Part {
             }
             Stretch amount = amounts.get(0);
             String behind = said.substring(amount.amount().to());
-            String hours = first(find(HOURS, behind), find(HOURS, said.substring(0, amount.amount().from())));
+            String hours = first(
+                    find(HOURS, behind),
+                    find(HOURS, said.substring(0, amount.amount().from())));
             if (MINUTES.matcher(behind).find()) {
                 continue;
             }
@@ -171,8 +175,7 @@ final class EcoPart implements Part {
         List<Stretch> amounts = Stretch.of(text, sheet.style(), UNITS);
         if (organism.isPresent() && measure.find() && amounts.size() == 1) {
             Stretch amount = amounts.get(0);
-            String hours =
-                    first(find(HOURS, text.substring(amount.amount().to())), find(HOURS, text));
+            String hours = first(find(HOURS, text.substring(amount.amount().to())), find(HOURS, text));
             state(amount, line, organism.get(), plain(measure.group()), hours, substance, readings);
         }
     }
@@ -198,8 +201,11 @@ final class EcoPart implements Part {
 
     /** "n-heptane - 24 h EC50 …": a name with a dash before the test. */
     private static String ownName(String line, Substances substances, String before) {
-        Matcher name = Pattern.compile("(?:^|\\t)\\s*([\\p{L}\\d][\\p{L}\\d,()'-]*(?: [\\p{L}\\d,()'-]+){0,4}) [-–] ").matcher(line);
-        if (!name.find() || Organism.in(name.group(1)).isPresent() || MEASURE.matcher(name.group(1)).find()) {
+        Matcher name = Pattern.compile("(?:^|\\t)\\s*([\\p{L}\\d][\\p{L}\\d,()'-]*(?: [\\p{L}\\d,()'-]+){0,4}) [-–] ")
+                .matcher(line);
+        if (!name.find()
+                || Organism.in(name.group(1)).isPresent()
+                || MEASURE.matcher(name.group(1)).find()) {
             return before;
         }
         return substances.ofCell(name.group(1));
@@ -223,7 +229,8 @@ final class EcoPart implements Part {
         if (!measure.matches("(?:LC|EC|E[RBY]C|IC|LD)50|NOE[CL]")) {
             return;
         }
-        Quote quote = passage.quote(stretch.lineFrom(), Math.max(stretch.to(), stretch.amount().to()));
+        Quote quote = passage.quote(
+                stretch.lineFrom(), Math.max(stretch.to(), stretch.amount().to()));
         if (!stretch.amount().doubt().isEmpty()) {
             readings.unclear(ValueKind.ECOTOXICITY, stretch.amount().doubt(), quote);
             return;

@@ -23,8 +23,8 @@ final class IdentityPart implements Part {
     private static final Pattern PHONE = Pattern.compile("(?<![\\d-])\\+?\\(?\\d[\\d()./\\s–-]{5,20}\\d(?![\\d-])");
     private static final Pattern OTHER_LINE = Pattern.compile("(?i)\\b(?:fax|telefax)\\b\\W*$");
     /** Services that answer when something has happened, and the word itself. */
-    private static final Pattern EMERGENCY =
-            Pattern.compile("(?i)(?<!non-)(?<!non )(?:emergenc|chemtrec|infotrac|chem-?tel\\b|poison (?:control|cent))");
+    private static final Pattern EMERGENCY = Pattern.compile(
+            "(?i)(?<!non-)(?<!non )(?:emergenc|chemtrec|infotrac|chem-?tel\\b|poison (?:control|cent))");
 
     private static final Pattern NOT_EMERGENCY = Pattern.compile(
             "(?i)\\b(?:non-?\\s?emergency|routine|customer|product|information|office|general|sales|technical|fax|telefax|web|business|regulatory|questions|requests)\\b");
@@ -35,6 +35,7 @@ final class IdentityPart implements Part {
     /** A number of three, three and four digits is whole before what stands behind it. */
     private static final Pattern WHOLE_NUMBER =
             Pattern.compile("^(\\+?(?:1[-. ]{1,2})?\\(?\\d{3}\\)?[-. /]{1,3}\\d{3}[-. ]\\d{4})[\\s(]+\\d.*");
+
     private static final Pattern UNCLOSED = Pattern.compile("\\s*\\([^)]*$");
     private static final Pattern POSTAL_CODE = Pattern.compile("\\d{5}[-–]\\d{4}");
     private static final int FEWEST_DIGITS = 7;
@@ -63,7 +64,9 @@ final class IdentityPart implements Part {
             while (found.find()) {
                 String words = passage.text().substring(from, found.start());
                 boolean named = EMERGENCY.matcher(words).find()
-                        && !NOT_EMERGENCY.matcher(words.substring(Math.max(words.lastIndexOf('\t'), 0))).find();
+                        && !NOT_EMERGENCY
+                                .matcher(words.substring(Math.max(words.lastIndexOf('\t'), 0)))
+                                .find();
                 if (named || elsewhere || (any && from > 0)) {
                     keepPhone(Prose.of(words), passage, found, readings);
                     any = true;
@@ -94,7 +97,8 @@ final class IdentityPart implements Part {
 
     /** A trade name or a trademark beside it is another name of the same product. */
     private static boolean saysName(Item item) {
-        return !item.head().text().toLowerCase(java.util.Locale.ROOT).contains("trade") && !item.value().isEmpty();
+        return !item.head().text().toLowerCase(java.util.Locale.ROOT).contains("trade")
+                && !item.value().isEmpty();
     }
 
     private static void registration(SheetText sheet, Readings readings) {

@@ -34,13 +34,14 @@ final class IngredientPart implements Part {
     private static final Pattern FOOTNOTE = Pattern.compile(
             "(?i)^[*†‡]\\s*[\\p{L}=].*|^(?:see|note|any|there|full text|the|for|occupational|this|a specific|all|specific|balance of)\\b.{12,}|.{60,}\\.|.*\\b(?:is|are|was|were|means?)\\b.*[.”\"]");
 
-    private static final Pattern UNNUMBERED =
-            Pattern.compile("(?i)\\s*(?:proprietary.*|trade secret.*|confidential.*|n/?a|not available|none|mixture|-+)\\s*");
+    private static final Pattern UNNUMBERED = Pattern.compile(
+            "(?i)\\s*(?:proprietary.*|trade secret.*|confidential.*|n/?a|not available|none|mixture|-+)\\s*");
     private static final Pattern PERCENT_BEFORE = Pattern.compile("(?i)\\bpercent(?:age)?\\s*:\\s*");
     private static final Pattern NAME_HEAD =
             Pattern.compile("(?i).*(?:name|ingredient|component|substance|chemical|material|identity).*");
     private static final Pattern CAS_HEAD = Pattern.compile("(?i).*\\b(?:CAS|identifier|registry)\\b.*");
-    private static final Pattern CAS_ALONE = Pattern.compile("(?i)\\W*CAS\\W*(?:no|number|nr|reg).*|\\W*CAS\\W*|.*identifier.*");
+    private static final Pattern CAS_ALONE =
+            Pattern.compile("(?i)\\W*CAS\\W*(?:no|number|nr|reg).*|\\W*CAS\\W*|.*identifier.*");
     private static final Pattern SHARE_HEAD =
             Pattern.compile("(?i).*(?:%|percent|conc|weight|content|\\bwt\\b|amount).*");
     private static final int LONGEST_HEAD = 60;
@@ -56,7 +57,10 @@ final class IngredientPart implements Part {
                 .toList();
         Set<Row> used = new HashSet<>();
         for (HeaderTable table : HeaderTable.in(
-                rows, IngredientPart::isHeader, IngredientPart::isAnchor, row -> CAS.matcher(row.text()).find())) {
+                rows,
+                IngredientPart::isHeader,
+                IngredientPart::isAnchor,
+                row -> CAS.matcher(row.text()).find())) {
             used.addAll(table.rows());
             table(table, sheet, readings);
         }
@@ -84,14 +88,22 @@ final class IngredientPart implements Part {
     }
 
     private static boolean footnote(Row row) {
-        return row.cells().size() == 1 && FOOTNOTE.matcher(row.text()).matches() && !CAS.matcher(row.text()).find();
+        return row.cells().size() == 1
+                && FOOTNOTE.matcher(row.text()).matches()
+                && !CAS.matcher(row.text()).find();
     }
 
     static boolean isAnchor(Row row) {
         return CAS.matcher(row.text()).find()
                 || (row.cells().size() > 1
                         && row.cells().stream()
-                                .skip(row.cells().stream().anyMatch(cell -> UNNUMBERED.matcher(cell.text()).matches()) ? 0 : 1)
+                                .skip(
+                                        row.cells().stream()
+                                                        .anyMatch(cell -> UNNUMBERED
+                                                                .matcher(cell.text())
+                                                                .matches())
+                                                ? 0
+                                                : 1)
                                 .map(Cell::text)
                                 .anyMatch(text -> SHARE_CELL.matcher(text).matches()));
     }

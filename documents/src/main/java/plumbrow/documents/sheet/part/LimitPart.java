@@ -46,8 +46,8 @@ final class LimitPart implements Part {
     private static final Pattern ELSEWHERE = Pattern.compile(
             "(?i)\\b(?:Quebec|Québec|Ontario|Alberta|British Columbia|Mexico|Brazil|Canada|CAN|OHSA|TWAEV|STEV|Argentina|Chile)\\b");
 
-    private static final Pattern NOT_SET =
-            Pattern.compile("(?i)\\bnot\\s+(?:established|available|applicable)|\\bnone\\b|\\bN\\.?/?E\\.?\\b|(?<!\\S)[-–](?!\\S)");
+    private static final Pattern NOT_SET = Pattern.compile(
+            "(?i)\\bnot\\s+(?:established|available|applicable)|\\bnone\\b|\\bN\\.?/?E\\.?\\b|(?<!\\S)[-–](?!\\S)");
     private static final Pattern DANGER = Pattern.compile("(?i)\\bIDLH\\b");
     private static final int LONGEST_NAME = 90;
 
@@ -57,7 +57,9 @@ final class LimitPart implements Part {
         List<Row> composition = sheet.rows(SheetSection.COMPOSITION);
         for (HeaderTable table : HeaderTable.in(
                 composition,
-                row -> isHeader(row) && row.cells().stream().anyMatch(cell -> AUTHORITY.matcher(cell.text()).find()),
+                row -> isHeader(row)
+                        && row.cells().stream()
+                                .anyMatch(cell -> AUTHORITY.matcher(cell.text()).find()),
                 row -> holdsAmount(row) || IngredientPart.isAnchor(row),
                 row -> IngredientPart.CAS.matcher(row.text()).find(),
                 substances::goesOn)) {
@@ -74,8 +76,8 @@ final class LimitPart implements Part {
         }
         List<Row> others = rows.stream().filter(row -> !used.contains(row)).toList();
         int unsure = rows.size();
-        for (HeaderTable table : HeaderTable.in(
-                others, LimitPart::isHeader, LimitPart::holdsValue, row -> false, substances::goesOn)) {
+        for (HeaderTable table :
+                HeaderTable.in(others, LimitPart::isHeader, LimitPart::holdsValue, row -> false, substances::goesOn)) {
             if (table.heads().size() > 2 || !Lines.listsBelowNames(table)) {
                 used.addAll(table.rows());
                 table(table, title(rows, table.rows().get(0)), sheet, substances, readings);
@@ -85,7 +87,13 @@ final class LimitPart implements Part {
             }
         }
         // what is left of a table with other lands' columns may be of any of them
-        Lines.read(rows.subList(0, unsure).stream().filter(row -> !used.contains(row)).toList(), sheet, substances, readings);
+        Lines.read(
+                rows.subList(0, unsure).stream()
+                        .filter(row -> !used.contains(row))
+                        .toList(),
+                sheet,
+                substances,
+                readings);
     }
 
     private static boolean isHeader(Row row) {
@@ -109,8 +117,10 @@ final class LimitPart implements Part {
         List<Cell> cells = row.cells();
         return cells.size() > 2
                 && NAME_HEAD.matcher(cells.get(0).text()).matches()
-                && cells.stream().anyMatch(cell -> TYPE_HEAD.matcher(cell.text()).matches())
-                && cells.stream().anyMatch(cell -> VALUE_HEAD.matcher(cell.text()).matches());
+                && cells.stream()
+                        .anyMatch(cell -> TYPE_HEAD.matcher(cell.text()).matches())
+                && cells.stream()
+                        .anyMatch(cell -> VALUE_HEAD.matcher(cell.text()).matches());
     }
 
     private static boolean holdsAmount(Row row) {
@@ -161,7 +171,10 @@ final class LimitPart implements Part {
                     if (basis) {
                         words.addAll(above.words().stream()
                                 .map(word -> new plumbrow.documents.paper.Word(
-                                        word.text(), cell.words().get(cell.words().size() - 1).box()))
+                                        word.text(),
+                                        cell.words()
+                                                .get(cell.words().size() - 1)
+                                                .box()))
                                 .toList());
                     }
                     cells.add(new Cell(words));
@@ -176,8 +189,7 @@ final class LimitPart implements Part {
     private static Cell nearest(List<Cell> cells, Cell to) {
         double middle = (to.left() + to.right()) / 2;
         return cells.stream()
-                .min(java.util.Comparator.comparingDouble(
-                        cell -> Math.abs((cell.left() + cell.right()) / 2 - middle)))
+                .min(java.util.Comparator.comparingDouble(cell -> Math.abs((cell.left() + cell.right()) / 2 - middle)))
                 .orElseThrow();
     }
 
@@ -192,7 +204,8 @@ final class LimitPart implements Part {
             String own = find(AUTHORITY, line.text());
             basis = first(type, entry.name().equals(name) && own.isEmpty() ? basis : "");
             name = entry.name();
-            if (VACATED.matcher(line.text()).find() || DANGER.matcher(line.text()).find()) {
+            if (VACATED.matcher(line.text()).find()
+                    || DANGER.matcher(line.text()).find()) {
                 continue;
             }
             for (Stretch stretch : Stretch.of(line.text(), sheet.style(), Family.AIR)) {
@@ -219,16 +232,23 @@ final class LimitPart implements Part {
                 for (int k = 0; k < stretches.size(); k++) {
                     String own = own(cell.text(), stretches, k, before);
                     int from = k == 0 ? 0 : stretches.get(k - 1).amount().to();
-                    String ahead = cell.text().substring(from, stretches.get(k).amount().from());
+                    String ahead = cell.text()
+                            .substring(from, stretches.get(k).amount().from());
                     if (VACATED.matcher(own).find() || DANGER.matcher(ahead).find()) {
                         continue;
                     }
                     Nearby near = new Nearby(cell.text(), stretches.get(k));
                     String authority = first(
-                            near.find(AUTHORITY), find(AUTHORITY, head), find(AUTHORITY, whole.toString()), find(AUTHORITY, title));
+                            near.find(AUTHORITY),
+                            find(AUTHORITY, head),
+                            find(AUTHORITY, whole.toString()),
+                            find(AUTHORITY, title));
                     String basis = first(
                             byOrder(record, i, k, cell.text(), stretches),
-                            find(BASIS, own), k > 0 && before ? near.find(BASIS) : "", find(BASIS, head), find(BASIS, others(record, i)));
+                            find(BASIS, own),
+                            k > 0 && before ? near.find(BASIS) : "",
+                            find(BASIS, head),
+                            find(BASIS, others(record, i)));
                     state(stretches.get(k), cell, substance, authority, basis, readings);
                 }
                 if (stretches.isEmpty()) {
@@ -242,8 +262,14 @@ final class LimitPart implements Part {
     private static String byOrder(List<Passage> record, int column, int at, String text, List<Stretch> stretches) {
         for (int i = 0; i < record.size(); i++) {
             String types = record.get(i).text();
-            List<String> all = BASIS.matcher(types).results().map(java.util.regex.MatchResult::group).toList();
-            if (i == column || all.size() < 2 || BASIS.matcher(text).find() || AMOUNT.matcher(types).find()) {
+            List<String> all = BASIS.matcher(types)
+                    .results()
+                    .map(java.util.regex.MatchResult::group)
+                    .toList();
+            if (i == column
+                    || all.size() < 2
+                    || BASIS.matcher(text).find()
+                    || AMOUNT.matcher(types).find()) {
                 continue;
             }
             List<Integer> places = new ArrayList<>();
@@ -258,28 +284,28 @@ final class LimitPart implements Part {
 
     /** A number alone under an authority's head, with its unit in the head or in a column of its own. */
     private static void bare(
-            HeaderTable table,
-            List<Passage> record,
-            int column,
-            String substance,
-            SheetText sheet,
-            Readings readings) {
+            HeaderTable table, List<Passage> record, int column, String substance, SheetText sheet, Readings readings) {
         String head = table.heads().get(column);
         Passage cell = record.get(column);
         Matcher number = BARE_CELL.matcher(cell.text());
-        if (!AUTHORITY.matcher(head).find() || !number.matches() || VACATED.matcher(cell.text()).find()) {
+        if (!AUTHORITY.matcher(head).find()
+                || !number.matches()
+                || VACATED.matcher(cell.text()).find()) {
             return;
         }
         String unit = find(UNIT, head);
         for (int i = 0; i < table.heads().size() && unit.isEmpty(); i++) {
-            unit = AUTHORITY.matcher(table.heads().get(i)).find() ? find(UNIT, table.heads().get(i)) : "";
+            unit = AUTHORITY.matcher(table.heads().get(i)).find()
+                    ? find(UNIT, table.heads().get(i))
+                    : "";
         }
         for (int i = 0; i < record.size() && unit.isEmpty(); i++) {
-            unit = table.heads().get(i).matches("(?i)\\W*units?\\W*") ? find(UNIT, record.get(i).text()) : "";
+            unit = table.heads().get(i).matches("(?i)\\W*units?\\W*")
+                    ? find(UNIT, record.get(i).text())
+                    : "";
         }
-        AmountText amount = unit.isEmpty()
-                ? null
-                : AmountText.first(number.group(1) + " " + unit, Family.AIR, sheet.style());
+        AmountText amount =
+                unit.isEmpty() ? null : AmountText.first(number.group(1) + " " + unit, Family.AIR, sheet.style());
         if (amount != null) {
             int end = cell.text().length();
             Stretch whole = new Stretch(new AmountText(amount.amount(), 0, end, amount.doubt()), 0, end, 0);
@@ -291,7 +317,8 @@ final class LimitPart implements Part {
     /** Whether the basis stands before its amount in a text, as in "TWA: 100 ppm STEL: 150 ppm". */
     private static boolean basisBefore(String text, List<Stretch> stretches) {
         return stretches.isEmpty()
-                || BASIS.matcher(text.substring(0, stretches.get(0).amount().from())).find();
+                || BASIS.matcher(text.substring(0, stretches.get(0).amount().from()))
+                        .find();
     }
 
     /** The words that belong to one of several amounts: those before it or those behind it, up to the next. */
@@ -335,7 +362,8 @@ final class LimitPart implements Part {
 
         /** Two columns, names and texts of several lines: no table with a value in each cell. */
         static boolean listsBelowNames(HeaderTable table) {
-            return table.records().stream().anyMatch(record -> isLimitLine(record.get(1).text()));
+            return table.records().stream()
+                    .anyMatch(record -> isLimitLine(record.get(1).text()));
         }
 
         static void read(List<Row> rows, SheetText sheet, Substances substances, Readings readings) {
@@ -350,9 +378,8 @@ final class LimitPart implements Part {
                 Cell cell = row.first();
                 boolean named = names(row, substances, name);
                 if (named || (isPartOfName(row, left) && substances.goesOn(name, cell.text()))) {
-                    boolean more = !name.isEmpty()
-                            && Math.abs(cell.left() - left) < 4
-                            && substances.goesOn(name, cell.text());
+                    boolean more =
+                            !name.isEmpty() && Math.abs(cell.left() - left) < 4 && substances.goesOn(name, cell.text());
                     name = more ? name + " " + cell.text() : cell.text();
                     substance = substances.ofCell(name);
                     left = cell.left();
@@ -368,7 +395,9 @@ final class LimitPart implements Part {
                 if (stretches.isEmpty()) {
                     String said = last(AUTHORITY, text);
                     authority = first(said, authority);
-                    vacated = said.isEmpty() ? vacated || VACATED.matcher(text).find() : VACATED.matcher(text).find();
+                    vacated = said.isEmpty()
+                            ? vacated || VACATED.matcher(text).find()
+                            : VACATED.matcher(text).find();
                     elsewhere = said.isEmpty()
                             ? elsewhere || ELSEWHERE.matcher(text).find()
                             : ELSEWHERE.matcher(text).find();
@@ -378,8 +407,10 @@ final class LimitPart implements Part {
                     Stretch stretch = stretches.get(k);
                     String own = own(text, stretches, k, before);
                     String ahead = text.substring(
-                            k == 0 ? 0 : stretches.get(k - 1).amount().to(), stretch.amount().from());
-                    String said = first(last(AUTHORITY, ahead), k == 0 && authority.isEmpty() ? find(AUTHORITY, own) : "");
+                            k == 0 ? 0 : stretches.get(k - 1).amount().to(),
+                            stretch.amount().from());
+                    String said =
+                            first(last(AUTHORITY, ahead), k == 0 && authority.isEmpty() ? find(AUTHORITY, own) : "");
                     if (!said.isEmpty()) {
                         vacated = false;
                         elsewhere = false;
@@ -387,7 +418,13 @@ final class LimitPart implements Part {
                     authority = first(said, authority);
                     vacated = vacated || VACATED.matcher(ahead).find();
                     elsewhere = elsewhere || ELSEWHERE.matcher(ahead).find();
-                    String basis = first(find(BASIS, own), before && k > 0 ? last(BASIS, text.substring(0, stretch.amount().from())) : "");
+                    String basis = first(
+                            find(BASIS, own),
+                            before && k > 0
+                                    ? last(
+                                            BASIS,
+                                            text.substring(0, stretch.amount().from()))
+                                    : "");
                     boolean speaks = !authority.isEmpty() || !basis.isEmpty();
                     boolean none = vacated || elsewhere || DANGER.matcher(ahead).find() || prose(text, stretch);
                     if (speaks && !none) {
@@ -404,7 +441,9 @@ final class LimitPart implements Part {
         }
 
         private static boolean isPartOfName(Row row, double left) {
-            return !Double.isNaN(left) && Math.abs(row.first().left() - left) < 4 && plainWords(row.first().text());
+            return !Double.isNaN(left)
+                    && Math.abs(row.first().left() - left) < 4
+                    && plainWords(row.first().text());
         }
 
         private static boolean plainWords(String text) {

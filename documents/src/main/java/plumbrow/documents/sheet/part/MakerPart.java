@@ -29,8 +29,8 @@ final class MakerPart implements Part {
     private static final String COUNTRY = "(?:\\s*[-–,]?\\s*(?:U\\.?S\\.?A?\\.?|United States(?: of America)?))";
 
     /** "Springfield, IL 62701-1234 USA". */
-    private static final Pattern TOWN = Pattern.compile(
-            "\\b[\\p{Lu}][\\p{L}.'-]+,?\\s+" + STATE + "\\.?,?\\s+\\d{5}(?:[-–]\\d{4})?(?!\\d)" + COUNTRY + "?(?![\\p{L}])");
+    private static final Pattern TOWN = Pattern.compile("\\b[\\p{Lu}][\\p{L}.'-]+,?\\s+" + STATE
+            + "\\.?,?\\s+\\d{5}(?:[-–]\\d{4})?(?!\\d)" + COUNTRY + "?(?![\\p{L}])");
 
     private static final Pattern STATE_AHEAD = Pattern.compile(STATE + "\\.?,?\\s+\\d{5}(?!\\d)");
     private static final Pattern COUNTRY_ALONE =
@@ -81,7 +81,9 @@ final class MakerPart implements Part {
         List<Cell> cells = new ArrayList<>();
         for (Cell cell : row.cells()) {
             Cell last = cells.isEmpty() ? null : cells.get(cells.size() - 1);
-            if (last != null && cell.left() - last.right() < BLANK && !last.text().endsWith(":")) {
+            if (last != null
+                    && cell.left() - last.right() < BLANK
+                    && !last.text().endsWith(":")) {
                 List<Word> words = new ArrayList<>(last.words());
                 words.addAll(cell.words());
                 cells.set(cells.size() - 1, new Cell(words));
@@ -98,8 +100,7 @@ final class MakerPart implements Part {
             return false;
         }
         Passage above = above(rows.get(at - 1), cell.left());
-        return above != null
-                && TOWN.matcher(above.text() + " " + cell.text()).find();
+        return above != null && TOWN.matcher(above.text() + " " + cell.text()).find();
     }
 
     private static void block(List<Row> rows, int end, Cell town, Readings readings) {
@@ -107,7 +108,9 @@ final class MakerPart implements Part {
         int at = end;
         if (runsOver(rows, end, town)) {
             Passage above = above(rows.get(end - 1), town.left());
-            line = above == null ? line : new Passage.Builder().line(above).line(line).build();
+            line = above == null
+                    ? line
+                    : new Passage.Builder().line(above).line(line).build();
             at = end - 1;
         }
         Matcher found = TOWN.matcher(line.text());
@@ -124,8 +127,11 @@ final class MakerPart implements Part {
         for (int i = at - 1; i >= 0 && lines.size() < MOST_LINES && !labelled && !whole; i--) {
             Row row = rows.get(i);
             String beside = beside(row, left);
-            boolean named = LABEL.matcher(beside).find() || LABEL_BEHIND.matcher(beside).matches();
-            if (!beside.isEmpty() && !named && (alone || SUBSECTION.matcher(beside).matches() || beside.endsWith(":"))) {
+            boolean named =
+                    LABEL.matcher(beside).find() || LABEL_BEHIND.matcher(beside).matches();
+            if (!beside.isEmpty()
+                    && !named
+                    && (alone || SUBSECTION.matcher(beside).matches() || beside.endsWith(":"))) {
                 break;
             }
             Passage above = above(row, left);
@@ -137,7 +143,10 @@ final class MakerPart implements Part {
             }
             String text = above.text();
             Passage plain = withoutLabel(above);
-            if (apart(row, below) || plain.isEmpty() || SUBSECTION.matcher(text).matches() || NO_NAME.matcher(plain.text()).matches()) {
+            if (apart(row, below)
+                    || plain.isEmpty()
+                    || SUBSECTION.matcher(text).matches()
+                    || NO_NAME.matcher(plain.text()).matches()) {
                 break;
             }
             lines.add(plain);
@@ -161,7 +170,9 @@ final class MakerPart implements Part {
                 Word word = cell.words().get(i);
                 boolean behindLabel = cell.words().get(i - 1).text().endsWith(":");
                 if (behindLabel && Math.abs(word.box().left() - left) <= SAME_LEFT) {
-                    return Passage.of(row.page(), new Cell(cell.words().subList(i, cell.words().size())));
+                    return Passage.of(
+                            row.page(),
+                            new Cell(cell.words().subList(i, cell.words().size())));
                 }
             }
         }
@@ -192,8 +203,7 @@ final class MakerPart implements Part {
     }
 
     private static boolean apart(Row above, Row below) {
-        return above.page() != below.page()
-                || below.top() - above.top() > APART * (below.bottom() - below.top());
+        return above.page() != below.page() || below.top() - above.top() > APART * (below.bottom() - below.top());
     }
 
     private static Passage withoutLabel(Passage line) {

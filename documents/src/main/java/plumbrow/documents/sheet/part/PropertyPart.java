@@ -51,10 +51,12 @@ final class PropertyPart implements Part {
     private static final Pattern RATE_WORDS = Pattern.compile(
             "(?is)\\W*((?:(?:much|very)\\s+)?(?:fast|slow|high|low|medium|moderate|rapid)(?:er)?\\b[^.\\t\\n]{0,40}).*");
     /** A unit in a label's brackets: "(mm Hg)", "(°F)". */
-    private static final Pattern UNIT_IN_HEAD = Pattern.compile("[(\\[,]\\s*([^)\\]:]{1,12}?)\\s*[)\\]:]|\\s([CF])\\W*$");
+    private static final Pattern UNIT_IN_HEAD =
+            Pattern.compile("[(\\[,]\\s*([^)\\]:]{1,12}?)\\s*[)\\]:]|\\s([CF])\\W*$");
     /** A flash point that none was seen up to. */
     private static final Pattern NONE_UP_TO = Pattern.compile(
             "(?is).*\\b(?:none|no flash|not? (?:flash(?:es)?|detected|observed|found))\\b[^.]{0,30}?\\b(?:at or|up to(?: and including)?|to|below|at|before)\\b[^\\d]*$");
+
     private static final Pattern LEAST_BEHIND = Pattern.compile("(?i)^\\s*\\d?\\s*(?:min\\b|minimum)");
     private static final Pattern MOST_BEHIND = Pattern.compile("(?i)^\\s*\\d?\\s*(?:max\\b|maximum)");
     private static final Pattern SOLUBLE = Pattern.compile(
@@ -219,8 +221,7 @@ final class PropertyPart implements Part {
     }
 
     /** A bare number whose unit stands in the label: "Vapor pressure (mm Hg): 2.9E-7 @ 20". */
-    private static @Nullable AmountText withUnitOfHead(
-            Property property, String text, String head, SheetText sheet) {
+    private static @Nullable AmountText withUnitOfHead(Property property, String text, String head, SheetText sheet) {
         Matcher unit = UNIT_IN_HEAD.matcher(head);
         AmountText bare = AmountText.first(text, Family.BARE, sheet.style());
         if (bare == null || bare.from() > 3) {
@@ -229,8 +230,8 @@ final class PropertyPart implements Part {
         while (unit.find()) {
             String printed = unit.group(1) == null ? unit.group(2) : unit.group(1);
             for (Family family : property.families) {
-                AmountText whole =
-                        AmountText.first(text.substring(bare.from(), bare.to()).strip() + " " + printed, family, sheet.style());
+                AmountText whole = AmountText.first(
+                        text.substring(bare.from(), bare.to()).strip() + " " + printed, family, sheet.style());
                 if (whole != null && whole.from() == 0) {
                     return new AmountText(whole.amount(), bare.from(), bare.to(), whole.doubt());
                 }
@@ -277,7 +278,10 @@ final class PropertyPart implements Part {
         String after = text.substring(found.to(), to);
         String before = item.head().text() + " " + text.substring(0, found.from());
         Conditions conditions = property.families.contains(Family.TEMPERATURE)
-                ? new Conditions(null, null, first(Circumstance.method(item.head().text() + " " + text), methodBelow(item, sheet)))
+                ? new Conditions(
+                        null,
+                        null,
+                        first(Circumstance.method(item.head().text() + " " + text), methodBelow(item, sheet)))
                 : new Conditions(celsius(after, before), null, "");
         readings.state(
                 property.kind,
@@ -293,14 +297,16 @@ final class PropertyPart implements Part {
         if (property.kind == ValueKind.FLASH_POINT && NONE_UP_TO.matcher(ahead).matches()) {
             return signed(amount, Amount.Qualifier.MORE_THAN);
         }
-        if (amount.qualifier() == Amount.Qualifier.EXACTLY && LEAST_BEHIND.matcher(behind).find()) {
+        if (amount.qualifier() == Amount.Qualifier.EXACTLY
+                && LEAST_BEHIND.matcher(behind).find()) {
             return signed(amount, Amount.Qualifier.AT_LEAST);
         }
-        if (amount.qualifier() == Amount.Qualifier.EXACTLY && MOST_BEHIND.matcher(behind).find()) {
+        if (amount.qualifier() == Amount.Qualifier.EXACTLY
+                && MOST_BEHIND.matcher(behind).find()) {
             return signed(amount, Amount.Qualifier.AT_MOST);
         }
-        boolean limit = property.kind == ValueKind.LOWER_EXPLOSIVE_LIMIT
-                || property.kind == ValueKind.UPPER_EXPLOSIVE_LIMIT;
+        boolean limit =
+                property.kind == ValueKind.LOWER_EXPLOSIVE_LIMIT || property.kind == ValueKind.UPPER_EXPLOSIVE_LIMIT;
         return limit && amount.unit().isEmpty()
                 ? new Amount(amount.qualifier(), amount.low(), amount.high(), "%", amount.conditions())
                 : amount;

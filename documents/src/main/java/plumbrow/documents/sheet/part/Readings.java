@@ -26,7 +26,9 @@ final class Readings {
                     all.set(
                             i,
                             new Reading.Stated(
-                                    kind, new Content.Statement(code.code(), words.statement(), code.printed()), quote));
+                                    kind,
+                                    new Content.Statement(code.code(), words.statement(), code.printed()),
+                                    quote));
                 }
                 return;
             }

@@ -19,8 +19,8 @@ import plumbrow.documents.sheet.section.Sections;
 
 /** A sheet as its part readers see it: sections, labels with values, and how it writes numbers and dates. */
 final class SheetText {
-    private static final Pattern AMERICAN =
-            Pattern.compile("(?i)\\bEPA reg|\\bOSHA\\b|29 CFR|\\bSARA\\b|\\bTSCA\\b|\\bU\\.?S\\.?A\\.?\\b|GHS-US|HazCom|Federal Register|\\bCERCLA\\b");
+    private static final Pattern AMERICAN = Pattern.compile(
+            "(?i)\\bEPA reg|\\bOSHA\\b|29 CFR|\\bSARA\\b|\\bTSCA\\b|\\bU\\.?S\\.?A\\.?\\b|GHS-US|HazCom|Federal Register|\\bCERCLA\\b");
     private static final Pattern EUROPEAN =
             Pattern.compile("1272/2008|1907/2006|2020/878|2015/830|\\bREACH\\b|\\bCLP\\b");
 

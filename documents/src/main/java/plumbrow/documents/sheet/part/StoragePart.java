@@ -19,10 +19,9 @@ import plumbrow.documents.sheet.grammar.Family;
  * "do not store above 40 °C" is at most 40 °C, and a temperature that no such words go with is not taken for a bound.
  */
 final class StoragePart implements Part {
-    private static final Pattern STORED =
-            Pattern.compile("(?:stor|keep|kept|maintain|expos|temperature|avoid)[a-z]*");
-    private static final Pattern OTHER_MATTER =
-            Pattern.compile("auto-?ignit|flash|decompos|melt|heating above|react|can (?:cause|result)|may (?:cause|result|burst)|frost");
+    private static final Pattern STORED = Pattern.compile("(?:stor|keep|kept|maintain|expos|temperature|avoid)[a-z]*");
+    private static final Pattern OTHER_MATTER = Pattern.compile(
+            "auto-?ignit|flash|decompos|melt|heating above|react|can (?:cause|result)|may (?:cause|result|burst)|frost");
     private static final Pattern FORBIDDEN_ABOVE = Pattern.compile(
             ".*\\b(?:not|never|avoid)\\b.{0,90}?(?:above|over|exceed(?:s|ing)?|higher than|greater than|in excess of|more than)\\W*");
     private static final Pattern NO_MORE = Pattern.compile(
@@ -46,7 +45,8 @@ final class StoragePart implements Part {
         for (AmountText amount : AmountText.all(text.text(), Family.TEMPERATURE, sheet.style())) {
             boolean again = last != null
                     && !amount.amount().unit().equals(last.amount().unit())
-                    && AGAIN.matcher(text.text().substring(last.to(), Math.max(last.to(), amount.from()))).matches();
+                    && AGAIN.matcher(text.text().substring(last.to(), Math.max(last.to(), amount.from())))
+                            .matches();
             if (!again) {
                 all.add(amount);
             }

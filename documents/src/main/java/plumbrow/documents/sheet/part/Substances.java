@@ -104,7 +104,8 @@ final class Substances {
     boolean begins(String printed) {
         String key = key(printed);
         return (keys.contains(key) && key.length() >= SHORTEST_NAME)
-                || (key.length() >= SHORTEST && keys.stream().anyMatch(each -> each.startsWith(key) || key.startsWith(each)));
+                || (key.length() >= SHORTEST
+                        && keys.stream().anyMatch(each -> each.startsWith(key) || key.startsWith(each)));
     }
 
     /** Rows in which an ingredient's name that runs over its line stands whole on the first of them. */
@@ -129,7 +130,10 @@ final class Substances {
                 joined.set(i, new Row(row.page(), cells));
                 if (next.cells().size() > 1) {
                     joined.set(
-                            i + 1, new Row(next.page(), next.cells().subList(1, next.cells().size())));
+                            i + 1,
+                            new Row(
+                                    next.page(),
+                                    next.cells().subList(1, next.cells().size())));
                 } else {
                     joined.remove(i + 1);
                 }
@@ -141,8 +145,7 @@ final class Substances {
     /** Whether a name begins like an ingredient's, though it goes on otherwise. */
     boolean resembles(String name) {
         String key = key(name);
-        return key.length() >= LIKENESS
-                && keys.stream().anyMatch(each -> each.startsWith(key.substring(0, LIKENESS)));
+        return key.length() >= LIKENESS && keys.stream().anyMatch(each -> each.startsWith(key.substring(0, LIKENESS)));
     }
 
     /** Whether a name goes on with the words of the next line: together they are an ingredient's, or the words say so. */
@@ -171,10 +174,6 @@ final class Substances {
     }
 
     private static String key(String name) {
-        return CAS_BEHIND
-                .matcher(name)
-                .replaceAll(" ")
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\d]+", "");
+        return CAS_BEHIND.matcher(name).replaceAll(" ").toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\d]+", "");
     }
 }

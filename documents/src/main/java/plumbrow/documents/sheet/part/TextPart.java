@@ -53,9 +53,9 @@ final class TextPart implements Part {
     private static final Pattern LIMITS = Pattern.compile("\\b(?:TWA|STEL|STEV|TWAEV)\\b");
 
     /** A sentence does not end so: the rest stands somewhere else. */
-    private static final Pattern BREAKS_OFF =
-            Pattern.compile("(?i).*(?:[,(–-]|\\b(?:and|or|at|the|an?|of|to|with|for|in|by|if|until|from|is|are|be|into))\\s*",
-                    Pattern.DOTALL);
+    private static final Pattern BREAKS_OFF = Pattern.compile(
+            "(?i).*(?:[,(–-]|\\b(?:and|or|at|the|an?|of|to|with|for|in|by|if|until|from|is|are|be|into))\\s*",
+            Pattern.DOTALL);
 
     private static final Pattern LEAD = Pattern.compile("^[\\s:–-]+");
 
@@ -64,7 +64,9 @@ final class TextPart implements Part {
         PLACES.forEach(place -> place(place, sheet, readings));
         boolean aided = false;
         for (Item item : sheet.items(SheetSection.FIRST_AID)) {
-            if (aided && (item.is(Label.SYMPTOMS) || SYMPTOMS.matcher(item.all().text()).lookingAt())) {
+            if (aided
+                    && (item.is(Label.SYMPTOMS)
+                            || SYMPTOMS.matcher(item.all().text()).lookingAt())) {
                 break;
             }
             Route route = item.label().map(FIRST_AID::get).orElse(null);
@@ -73,7 +75,9 @@ final class TextPart implements Part {
                 String help = prose(item.value());
                 if (BREAKS_OFF.matcher(help).matches()) {
                     readings.unclear(
-                            ValueKind.FIRST_AID, "the sentence breaks off", item.value().quote());
+                            ValueKind.FIRST_AID,
+                            "the sentence breaks off",
+                            item.value().quote());
                 } else {
                     readings.state(
                             ValueKind.FIRST_AID,
@@ -84,7 +88,9 @@ final class TextPart implements Part {
         }
         for (Item item : sheet.items(SheetSection.EXPOSURE)) {
             BodyPart part = item.label().map(PROTECTION::get).orElse(null);
-            if (part != null && says(item) && !LIMITS.matcher(item.value().text()).find()) {
+            if (part != null
+                    && says(item)
+                    && !LIMITS.matcher(item.value().text()).find()) {
                 readings.state(
                         ValueKind.PROTECTION,
                         new Content.Protection(part, prose(item.value())),
@@ -127,6 +133,7 @@ final class TextPart implements Part {
     }
 
     private static String prose(Passage passage) {
-        return LEAD.matcher(Prose.of(OTHER.matcher(passage.text()).replaceFirst(""))).replaceFirst("");
+        return LEAD.matcher(Prose.of(OTHER.matcher(passage.text()).replaceFirst("")))
+                .replaceFirst("");
     }
 }

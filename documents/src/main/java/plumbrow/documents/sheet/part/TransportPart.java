@@ -32,6 +32,7 @@ final class TransportPart implements Part {
     /** Small packages under a class that was theirs alone until 2021. */
     private static final Pattern CONSUMER =
             Pattern.compile("(?:^|[:\\t]\\s*)((?i:consumer commodity))\\s*,\\s*(ORM-?D)\\b");
+
     private static final int LONGEST_NAME = 200;
     private static final Pattern FREE = Pattern.compile(
             "(?i)\\bnot (?:otherwise )?(?:dot )?(?:regulated|restricted|subject|classified as (?:a )?dangerous|dangerous goods|hazardous)\\b[^.\\t\\n]*");
@@ -87,7 +88,10 @@ final class TransportPart implements Part {
     /** "Regulation, UN number, proper shipping name, class, group": a line for each mode. */
     private static boolean isFieldsHeader(Row row) {
         return row.cells().size() > 3
-                && row.cells().stream().filter(cell -> kind(cell.text()) != null).count() > 2
+                && row.cells().stream()
+                                .filter(cell -> kind(cell.text()) != null)
+                                .count()
+                        > 2
                 && !UN.matcher(row.text()).find();
     }
 

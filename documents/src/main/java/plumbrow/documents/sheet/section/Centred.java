@@ -126,8 +126,7 @@ final class Centred {
     /** Whether lines of the value's block have labels of their own: then the block is many values, closely set. */
     private static boolean othersWithin(List<Line> label, List<Line> value, Set<Integer> labelled) {
         return value.stream()
-                .anyMatch(line -> labelled.contains(line.row)
-                        && label.stream().noneMatch(own -> own.row == line.row));
+                .anyMatch(line -> labelled.contains(line.row) && label.stream().noneMatch(own -> own.row == line.row));
     }
 
     private static double middle(List<Line> block) {

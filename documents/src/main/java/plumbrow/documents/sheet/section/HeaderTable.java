@@ -24,8 +24,9 @@ public final class HeaderTable {
     private static final double CLOSE = 1.6;
     private static final double NEARER = .8;
     /** The unit of a number that stands in the line above. */
-    private static final Pattern UNIT =
-            Pattern.compile("(?i)(?:lbs?|fl\\.?|oz|gals?|gallons?|pints?|pts?|quarts?|qts?|pounds?|ounces?)\\.?\\s?(?:oz\\.?\\s?)?(?:/|per)\\s?.{1,20}|1,?000\\s?sq.{1,12}");
+    private static final Pattern UNIT = Pattern.compile(
+            "(?i)(?:lbs?|fl\\.?|oz|gals?|gallons?|pints?|pts?|quarts?|qts?|pounds?|ounces?)\\.?\\s?(?:oz\\.?\\s?)?(?:/|per)\\s?.{1,20}|1,?000\\s?sq.{1,12}");
+
     private static final Pattern LONG_NUMBER = Pattern.compile("\\d{3,}|\\d[.,]\\d");
 
     private final List<String> heads;
@@ -234,11 +235,7 @@ public final class HeaderTable {
     }
 
     private static boolean nameGoesOn(
-            List<List<Row>> groups,
-            Row row,
-            double line,
-            BiPredicate<String, String> goesOn,
-            List<Cell> columns) {
+            List<List<Row>> groups, Row row, double line, BiPredicate<String, String> goesOn, List<Cell> columns) {
         double near = Math.max(CLOSE * (row.bottom() - row.top()), 1.3 * line);
         if (groups.isEmpty() || distance(last(groups), row) > near) {
             return false;
@@ -290,7 +287,8 @@ public final class HeaderTable {
 
     /** After the last record: a row close below it and under the columns. */
     private static boolean follows(Row last, Row row, double line, List<Cell> columns) {
-        boolean close = last.page() == row.page() && row.top() - last.top() < Math.max(FAR * .8 * (last.bottom() - last.top()), 1.3 * line);
+        boolean close = last.page() == row.page()
+                && row.top() - last.top() < Math.max(FAR * .8 * (last.bottom() - last.top()), 1.3 * line);
         boolean under = row.cells().stream()
                 .allMatch(cell -> columns.stream()
                         .anyMatch(column -> Math.abs(column.left() - cell.left()) < 8
@@ -337,7 +335,10 @@ public final class HeaderTable {
                     .anyMatch(column -> Math.abs(column.left() - word.box().left()) < 1
                             || (Math.abs(column.left() - word.box().left()) < 4
                                     && Character.isDigit(word.text().charAt(0))));
-            if (begins && !words.isEmpty() && otherColumn(columns, words, cell.words().subList(i, cell.words().size()))) {
+            if (begins
+                    && !words.isEmpty()
+                    && otherColumn(
+                            columns, words, cell.words().subList(i, cell.words().size()))) {
                 parts.add(new Cell(words));
                 words = new ArrayList<>();
             }

@@ -169,7 +169,8 @@ public final class Headings {
         if (line.length() > LONGEST) {
             return Optional.empty();
         }
-        String text = FRAME.matcher(line.strip().replaceAll("[\\s\u00a0]+", " ")).replaceAll("");
+        String text =
+                FRAME.matcher(line.strip().replaceAll("[\\s\u00a0]+", " ")).replaceAll("");
         Optional<Heading> whole = plain(text);
         Matcher second = SECOND.matcher(text);
         if ((whole.isEmpty() || !whole.get().english()) && second.find()) {

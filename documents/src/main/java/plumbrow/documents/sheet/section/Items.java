@@ -59,8 +59,7 @@ public final class Items {
         Items items = new Items();
         List<Row> straight = Centred.straightened(rows);
         for (int i = 0; i < straight.size(); i++) {
-            List<Row> pairs =
-                    i + 1 < straight.size() ? labelsAbove(straight.get(i), straight.get(i + 1)) : List.of();
+            List<Row> pairs = i + 1 < straight.size() ? labelsAbove(straight.get(i), straight.get(i + 1)) : List.of();
             if (pairs.isEmpty()) {
                 items.row(straight.get(i));
             } else {
@@ -181,12 +180,15 @@ public final class Items {
      */
     private boolean goesOn(Row row, Cell cell, String text, boolean first) {
         Draft before = draft;
-        if (!first || before == null || !before.isTable() || !SMALL_START.matcher(text).lookingAt()) {
+        if (!first
+                || before == null
+                || !before.isTable()
+                || !SMALL_START.matcher(text).lookingAt()) {
             return false;
         }
         boolean underLabel = Math.abs(cell.left() - before.left) <= SAME_LEFT;
-        boolean valueBeside = row.cells().size() > 1
-                && Math.abs(row.cells().get(1).left() - before.valueLeft) <= SAME_LEFT;
+        boolean valueBeside =
+                row.cells().size() > 1 && Math.abs(row.cells().get(1).left() - before.valueLeft) <= SAME_LEFT;
         return underLabel ? valueBeside && before.label.isPresent() : true;
     }
 

@@ -45,12 +45,14 @@ public enum Label {
     CAS("cas(?:[- ]?(?:no|number|nr|reg(?:istry)?\\.? ?(?:no|number)))?\\.?"),
     CONCENTRATION("concentration|content|weight ?%|% ?(?:by weight|w/w|weight)?|percent(?:age)?(?: by weight)?|amount"),
     // section 4
-    SWALLOWED(
-            Before.FIRST_AID + "(?:(?:if |after |in case of )?(?:swallow(?:ed|ing)|ingest(?:ed|ion))|oral|ingestion first aid)"),
+    SWALLOWED(Before.FIRST_AID
+            + "(?:(?:if |after |in case of )?(?:swallow(?:ed|ing)|ingest(?:ed|ion))|oral|ingestion first aid)"),
     ON_SKIN(
-            Before.FIRST_AID + "(?:(?:if |after |in case of )?(?:on )?(?:the )?skin(?: or (?:on )?clothing)?(?: contact| exposure)?|(?:in case of )?contact with (?:the )?skin|dermal)"),
+            Before.FIRST_AID
+                    + "(?:(?:if |after |in case of )?(?:on )?(?:the )?skin(?: or (?:on )?clothing)?(?: contact| exposure)?|(?:in case of )?contact with (?:the )?skin|dermal)"),
     IN_EYES(
-            Before.FIRST_AID + "(?:(?:if |after |in case of )?(?:in )?(?:the )?eyes?(?: contact| exposure)?|(?:in case of )?contact with (?:the )?eyes)"),
+            Before.FIRST_AID
+                    + "(?:(?:if |after |in case of )?(?:in )?(?:the )?eyes?(?: contact| exposure)?|(?:in case of )?contact with (?:the )?eyes)"),
     INHALED(Before.FIRST_AID + "(?:(?:if |after |in case of )?inhal(?:ed|ation|ing)|(?:if )?breathed(?: in)?)"),
     SYMPTOMS(
             "(?:most important )?symptoms?(?:(?: and|/) ?(?:effects|injuries))?.{0,60}?|signs and symptoms.{0,40}?|most important symptoms.{0,60}?|(?:potential )?(?:acute |chronic |adverse )*(?:human )?health effects.{0,30}?|over-?exposure (?:signs|symptoms).{0,20}?|(?:aggravated )?medical conditions?.{0,40}?"),
@@ -65,12 +67,10 @@ public enum Label {
             "unsuitable (?:extinguishing )?media|extinguishing media (?:which|that) (?:must|should|shall) not.{0,40}?"),
     FIRE_ADVICE(
             "(?:advice|instructions) (?:for|to) fire-?fighters|(?:special )?fire[- ]?fighting (?:instructions|procedures|advice)|special (?:protective )?(?:equipment|precautions)(?: and (?:precautions|fire fighting procedures))? for fire-?fighters|fire fighting"),
-    LOWER_LIMIT(
-            "lower " + Before.BURNING + "(?: ?/ ?" + Before.BURNING + ")? limits?(?: ?/ ?" + Before.BURNING
-                    + " limits?)?(?:,? ?% ?(?:in|by).{0,20}?)?|LEL|LFL|" + Before.BURNING + " limits? ?[-–,] ?lower"),
-    UPPER_LIMIT(
-            "upper " + Before.BURNING + "(?: ?/ ?" + Before.BURNING + ")? limits?(?: ?/ ?" + Before.BURNING
-                    + " limits?)?(?:,? ?% ?(?:in|by).{0,20}?)?|UEL|UFL|" + Before.BURNING + " limits? ?[-–,] ?upper"),
+    LOWER_LIMIT("lower " + Before.BURNING + "(?: ?/ ?" + Before.BURNING + ")? limits?(?: ?/ ?" + Before.BURNING
+            + " limits?)?(?:,? ?% ?(?:in|by).{0,20}?)?|LEL|LFL|" + Before.BURNING + " limits? ?[-–,] ?lower"),
+    UPPER_LIMIT("upper " + Before.BURNING + "(?: ?/ ?" + Before.BURNING + ")? limits?(?: ?/ ?" + Before.BURNING
+            + " limits?)?(?:,? ?% ?(?:in|by).{0,20}?)?|UEL|UFL|" + Before.BURNING + " limits? ?[-–,] ?upper"),
     FIRE_HAZARDS(
             "(?:lower and upper|upper and lower|lower/upper|upper/lower) (?:explosive|flammab).{0,40}?|(?:specific|special|unusual)(?: fire (?:and|&) explosion)? hazards?.{0,60}?|hazardous combustion products|combustion products|fire (?:and|&) explosion hazards?|flammab(?:le|ility) limits?.{0,20}?|(?:lower|upper) (?:flammab(?:le|ility)|explosi(?:ve|on)) limits?.{0,20}?|(?:lower|upper)/(?:upper|lower).{0,40}?|explosive (?:limits|properties)|auto-?ignition temperature|flammability.{0,20}?|explosion limits.{0,20}?|NFPA (?:rating|class)"),
     // section 6
@@ -90,12 +90,17 @@ public enum Label {
     ENGINEERING(
             "(?:appropriate )?engineering (?:controls?|measures)|ventilation|exposure controls|environmental exposure controls?|technical measures"),
     EYE_PROTECTION(
-            Before.GEAR + "(?:eyes? ?(?:/ ?face)?(?: ?(?:and|or) ?face)? ?protection|eyes?/face|protective eyewear|eye wear|eyewear)"),
-    HAND_PROTECTION(Before.GEAR + "(?:(?:skin protection ?[-–] ?)?hand protection|hands?(?: ?/ ?body)?|(?:protective |chemical-resistant )?gloves|protection of hands)"),
+            Before.GEAR
+                    + "(?:eyes? ?(?:/ ?face)?(?: ?(?:and|or) ?face)? ?protection|eyes?/face|protective eyewear|eye wear|eyewear)"),
+    HAND_PROTECTION(
+            Before.GEAR
+                    + "(?:(?:skin protection ?[-–] ?)?hand protection|hands?(?: ?/ ?body)?|(?:protective |chemical-resistant )?gloves|protection of hands)"),
     SKIN_PROTECTION(
-            Before.GEAR + "(?:(?:skin|body|skin and body|skin/body|clothing)(?: and (?:body|skin))? ?protection(?: ?[-–] ?(?:other|body))?|protective clothing(?: type)?|body protection|clothing|other skin protection)"),
+            Before.GEAR
+                    + "(?:(?:skin|body|skin and body|skin/body|clothing)(?: and (?:body|skin))? ?protection(?: ?[-–] ?(?:other|body))?|protective clothing(?: type)?|body protection|clothing|other skin protection)"),
     BREATHING_PROTECTION(
-            Before.GEAR + "(?:respirat(?:ory|or) ?(?:protection|protective equipment)?|protection of (?:the )?respiratory.{0,20}?|breathing protection)"),
+            Before.GEAR
+                    + "(?:respirat(?:ory|or) ?(?:protection|protective equipment)?|protection of (?:the )?respiratory.{0,20}?|breathing protection)"),
     PROTECTION(
             "(?:individual protection measures.{0,60}?|personal protective equipment.{0,20}?|hygiene (?:measures|considerations)|(?:general )?(?:industrial )?hygien(?:e|ic).{0,20}?|(?:other )?work practices|thermal hazards|other precautions|respirator types?|ventilation protection|other protective equipment|control of environmental exposure|general protective measures)"),
     // section 9

@@ -120,18 +120,18 @@ public final class RowTable {
             first++;
         }
         String carried = carried(rows, at, before);
-        boolean centred =
-                carried.isEmpty() && first < lines.size() && lines.get(first).get(0).isEmpty() && first == 0;
-        List<String> names =
-                centred ? centred(bodyRows, lines) : fromTop(bodyRows, lines, carried, value, goesOn);
+        boolean centred = carried.isEmpty()
+                && first < lines.size()
+                && lines.get(first).get(0).isEmpty()
+                && first == 0;
+        List<String> names = centred ? centred(bodyRows, lines) : fromTop(bodyRows, lines, carried, value, goesOn);
         List<Entry> entries = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             if (value.test(bodyRows.get(i))) {
                 entries.add(new Entry(names.get(i), lines.get(i)));
             }
         }
-        return new RowTable(
-                heads.stream().map(StringBuilder::toString).toList(), entries, rows.subList(at, end));
+        return new RowTable(heads.stream().map(StringBuilder::toString).toList(), entries, rows.subList(at, end));
     }
 
     /** The last name of the same table on the page before, whose header comes again on this one. */
@@ -188,8 +188,7 @@ public final class RowTable {
     private static boolean headerGoesOn(List<Row> rows, int at, List<Cell> columns, Predicate<Row> value) {
         Row row = rows.get(at);
         Row above = rows.get(at - 1);
-        boolean close = row.page() == above.page()
-                && row.top() - above.top() < 1.5 * (above.bottom() - above.top());
+        boolean close = row.page() == above.page() && row.top() - above.top() < 1.5 * (above.bottom() - above.top());
         return close
                 && !value.test(row)
                 && row.first().left() > columns.get(0).right()
@@ -232,9 +231,8 @@ public final class RowTable {
         for (int i = 0; i < rows.size(); i++) {
             Passage cell = lines.get(i).get(0);
             if (!cell.isEmpty()) {
-                boolean more = !name.isEmpty()
-                        && goesOn.test(name, cell.text())
-                        && (!value.test(rows.get(i)) || open(name));
+                boolean more =
+                        !name.isEmpty() && goesOn.test(name, cell.text()) && (!value.test(rows.get(i)) || open(name));
                 if (more) {
                     name = name + " " + cell.text();
                     for (int k = begun; k < i; k++) {

@@ -32,7 +32,8 @@ public final class EditFaults extends RuntimeException {
     /** The faults at one cell of the row that a change made. */
     public List<Fault> at(int change, String column) {
         return places.stream()
-                .filter(place -> place.change() == change && place.fault().column().equals(column))
+                .filter(place ->
+                        place.change() == change && place.fault().column().equals(column))
                 .map(Place::fault)
                 .toList();
     }

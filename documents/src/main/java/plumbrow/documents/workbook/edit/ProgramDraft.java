@@ -88,7 +88,8 @@ public record ProgramDraft(Map<String, String> program, List<Trip> trips) {
     private static Map<String, String> beside(
             SeasonTables tables, Sheet<?> sheet, String field, String name, String number) {
         return tables.rows(sheet).stream()
-                .filter(row -> of(row, field, name) && row.getOrDefault(PASS, "").equals(number))
+                .filter(row ->
+                        of(row, field, name) && row.getOrDefault(PASS, "").equals(number))
                 .findFirst()
                 .map(ProgramDraft::bare)
                 .orElse(Map.of());

@@ -65,8 +65,7 @@ public final class SeasonDiff {
     }
 
     /** For each row before, the row of the same key after, or -1; rows that passed one another have none. */
-    private static int[] partners(
-            Sheet<?> sheet, List<Map<String, String>> before, List<Map<String, String>> after) {
+    private static int[] partners(Sheet<?> sheet, List<Map<String, String>> before, List<Map<String, String>> after) {
         Map<Object, Deque<Integer>> places = new HashMap<>();
         for (int j = 0; j < after.size(); j++) {
             places.computeIfAbsent(key(sheet, after.get(j)), none -> new ArrayDeque<>())

@@ -127,7 +127,8 @@ public final class SeasonEdit {
 
     private static String gone(Sheet<?> sheet, List<Line> lines, int at, Map<String, String> before) {
         String name = RowName.of(sheet, before);
-        List<Column<?>> key = sheet.unique().isEmpty() ? List.of() : sheet.unique().get(0);
+        List<Column<?>> key =
+                sheet.unique().isEmpty() ? List.of() : sheet.unique().get(0);
         Optional<Map<String, String>> now = key.isEmpty()
                 ? Optional.empty()
                 : lines.stream()
@@ -210,7 +211,10 @@ public final class SeasonEdit {
 
         private static List<String> key(Fault fault) {
             return List.of(
-                    fault.sheet(), fault.column(), fault.found(), fault.expected().replaceAll("row \\d+", "row"));
+                    fault.sheet(),
+                    fault.column(),
+                    fault.found(),
+                    fault.expected().replaceAll("row \\d+", "row"));
         }
     }
 }

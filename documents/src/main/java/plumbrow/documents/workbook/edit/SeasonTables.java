@@ -86,7 +86,9 @@ public final class SeasonTables {
     /** One row of a table, counted from 0; empty where there is none. */
     public Optional<Map<String, String>> row(Sheet<?> sheet, int at) {
         List<Line> rows = lines(sheet);
-        return at < 0 || at >= rows.size() ? Optional.empty() : Optional.of(rows.get(at).texts());
+        return at < 0 || at >= rows.size()
+                ? Optional.empty()
+                : Optional.of(rows.get(at).texts());
     }
 
     public int size(Sheet<?> sheet) {
@@ -126,7 +128,8 @@ public final class SeasonTables {
     private static Map<String, Cell> cells(Sheet<?> sheet, Map<String, String> texts, @Nullable Line before) {
         Map<String, Cell> cells = new HashMap<>();
         for (Column<?> column : sheet.columns()) {
-            String text = texts.getOrDefault(column.key(), "").replace("\r\n", "\n").strip();
+            String text =
+                    texts.getOrDefault(column.key(), "").replace("\r\n", "\n").strip();
             Cell old = before == null ? null : before.cells.get(column.key());
             if (old != null && text(old).equals(text)) {
                 cells.put(column.key(), old);

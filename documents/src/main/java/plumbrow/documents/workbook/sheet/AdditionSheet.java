@@ -19,8 +19,8 @@ public final class AdditionSheet {
                     "addition", TextKind.NAME, "the adjuvant or conditioner, a product of the shelf", "Steadfall NIS")
             .need()
             .from(ShelfSheet.SHEET, ShelfSheet.PRODUCT);
-    static final Column<Double> RATE =
-            Column.of("rate", NumberKind.above(0).upTo(1000), "how much of it", "0.25").need();
+    static final Column<Double> RATE = Column.of("rate", NumberKind.above(0).upTo(1000), "how much of it", "0.25")
+            .need();
     static final Column<Addition.Basis> BASIS = Column.of(
                     "basis",
                     WordKind.of(Addition.Basis.class, Addition.Basis::word),

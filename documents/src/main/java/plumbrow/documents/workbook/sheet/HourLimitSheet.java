@@ -15,8 +15,7 @@ public final class HourLimitSheet {
 
     static final Column<String> STATE = Column.of("state", Words.STATE, "the state whose rule it is", "IA")
             .blankMeans("of the label of product, or the farm's own");
-    static final Column<String> PRODUCT = Column.of(
-                    "product", TextKind.NAME, "the product it is for", "Ridge 12")
+    static final Column<String> PRODUCT = Column.of("product", TextKind.NAME, "the product it is for", "Ridge 12")
             .blankMeans("every spray")
             .from(ShelfSheet.SHEET, ShelfSheet.PRODUCT);
     static final Column<HourLimit.Measure> MEASURE = Column.of(

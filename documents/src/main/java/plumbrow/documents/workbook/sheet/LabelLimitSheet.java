@@ -14,13 +14,9 @@ import plumbrow.documents.workbook.form.WordKind;
 /** What else a label asks, kind by kind; every row holds. */
 public final class LabelLimitSheet {
     static final Column<String> PRODUCT = Words.product("the product");
-    static final Column<Crop> CROP = Column.of("crop", Words.CROP, "the crop it is for", "corn")
-            .blankMeans("every crop");
-    static final Column<Kind> KIND = Column.of(
-                    "kind",
-                    WordKind.of(Kind.class, Kind::word),
-                    "what it asks",
-                    "not after")
+    static final Column<Crop> CROP =
+            Column.of("crop", Words.CROP, "the crop it is for", "corn").blankMeans("every crop");
+    static final Column<Kind> KIND = Column.of("kind", WordKind.of(Kind.class, Kind::word), "what it asks", "not after")
             .need();
     static final Column<String> VALUE = Column.of(
                     "value",
@@ -44,8 +40,8 @@ public final class LabelLimitSheet {
             .column(SOURCE, LabelLimit::source)
             .once(PRODUCT, CROP, KIND, VALUE)
             .check(LabelLimitSheet::checkValue)
-            .build(row -> new LabelLimit(
-                    row.get(PRODUCT), row.find(CROP), row.get(KIND), row.get(VALUE), row.get(SOURCE)));
+            .build(row ->
+                    new LabelLimit(row.get(PRODUCT), row.find(CROP), row.get(KIND), row.get(VALUE), row.get(SOURCE)));
 
     private LabelLimitSheet() {}
 
@@ -55,13 +51,12 @@ public final class LabelLimitSheet {
         if (kind == null || value == null) {
             return;
         }
-        boolean fits =
-                switch (kind.form()) {
-                    case DAY -> LabelLimit.dayOfYear(value).isPresent();
-                    case NUMBER -> LabelLimit.number(value).isPresent();
-                    case NAMES -> Arrays.stream(value.split(";", -1)).noneMatch(String::isBlank);
-                    case WORDS -> true;
-                };
+        boolean fits = switch (kind.form()) {
+            case DAY -> LabelLimit.dayOfYear(value).isPresent();
+            case NUMBER -> LabelLimit.number(value).isPresent();
+            case NAMES -> Arrays.stream(value.split(";", -1)).noneMatch(String::isBlank);
+            case WORDS -> true;
+        };
         if (!fits) {
             objections.at(row, VALUE, "for " + kind.word() + ", " + kind.form().words());
         }

@@ -45,10 +45,7 @@ public final class LogSheet {
                     "Trait alone")
             .blankMeans("found by product, day and rate");
     public static final Column<String> PASS = Column.of(
-                    "pass",
-                    TextKind.NAME,
-                    "number of that pass; none where it was none of the planned passes",
-                    "3")
+                    "pass", TextKind.NAME, "number of that pass; none where it was none of the planned passes", "3")
             .blankMeans("found by product, day and rate");
     static final Column<String> SOURCE = Words.source();
     private static final String NONE = "none";

@@ -25,9 +25,8 @@ public final class NozzleSheet {
     static final Column<Double> LOW = Column.of("low_psi", PSI, "lowest pressure of this line of the chart", "30")
             .in("psi")
             .need();
-    static final Column<Double> HIGH = Column.of("high_psi", PSI, "highest pressure of it", "60")
-            .in("psi")
-            .need();
+    static final Column<Double> HIGH =
+            Column.of("high_psi", PSI, "highest pressure of it", "60").in("psi").need();
     static final Column<Droplets> DROPLETS = Column.of(
                     "droplets",
                     WordKind.of(Droplets.class, Droplets::word),

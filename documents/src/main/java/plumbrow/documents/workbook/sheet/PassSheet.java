@@ -76,6 +76,7 @@ public final class PassSheet {
                             + " only from scout_threshold on",
                     "soybean aphid")
             .blankMeans("made whatever is found");
+
     static final Column<Double> SCOUT_THRESHOLD = Column.of(
             "scout_threshold",
             NumberKind.above(0).upTo(1_000_000),
@@ -189,7 +190,8 @@ public final class PassSheet {
             objections.at(
                     row,
                     SCOUT_INSECT,
-                    "nothing, since a " + kind.word() + " pass does not wait for scouting: put it at the spray or granule");
+                    "nothing, since a " + kind.word()
+                            + " pass does not wait for scouting: put it at the spray or granule");
         }
     }
 

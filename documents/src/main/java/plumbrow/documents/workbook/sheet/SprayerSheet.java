@@ -19,8 +19,8 @@ public final class SprayerSheet {
                     "1000")
             .in("gal")
             .need();
-    static final Column<Double> SPACING = Words.number(
-            "spacing_in", NumberKind.between(5, 120), "in", "nozzle spacing along the boom", "20");
+    static final Column<Double> SPACING =
+            Words.number("spacing_in", NumberKind.between(5, 120), "in", "nozzle spacing along the boom", "20");
     static final Column<Double> PUMP = Words.number(
             "pump_gpm", NumberKind.between(0, 1000), "gal/min", "what the pump gives at spraying pressure", "140");
     static final Column<Double> AGITATION = Words.number(
@@ -29,8 +29,8 @@ public final class SprayerSheet {
             "gal/min",
             "what of it goes back into the tank to agitate",
             "50");
-    static final Column<Double> FILL = Words.number(
-            "fill_min", NumberKind.between(0, 600), "min", "minutes to fill, the drive included", "20");
+    static final Column<Double> FILL =
+            Words.number("fill_min", NumberKind.between(0, 600), "min", "minutes to fill, the drive included", "20");
     static final Column<Double> LEFT = Words.number(
             "most_left_gal",
             NumberKind.between(0, 1000),

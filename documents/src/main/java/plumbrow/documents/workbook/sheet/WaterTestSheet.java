@@ -12,15 +12,14 @@ public final class WaterTestSheet {
     private static final NumberKind PPM = NumberKind.between(0, 5000);
 
     static final Column<String> FARM = FarmWords.farm();
-    static final Column<LocalDate> TESTED =
-            Column.of("tested", new DateKind(), "the day of the sample", "2026-02-10").need();
+    static final Column<LocalDate> TESTED = Column.of("tested", new DateKind(), "the day of the sample", "2026-02-10")
+            .need();
     static final Column<Double> CALCIUM = ion("calcium_ppm", "calcium", "120");
     static final Column<Double> MAGNESIUM = ion("magnesium_ppm", "magnesium", "45");
     static final Column<Double> SODIUM = ion("sodium_ppm", "sodium", "55");
     static final Column<Double> POTASSIUM = ion("potassium_ppm", "potassium", "12");
     static final Column<Double> IRON = Words.number("iron_ppm", PPM, "ppm", "iron", "0.5");
-    static final Column<Double> PH =
-            Words.number("ph", NumberKind.between(2, 13), "", "acidity of the water", "7.6");
+    static final Column<Double> PH = Words.number("ph", NumberKind.between(2, 13), "", "acidity of the water", "7.6");
     static final Column<String> SOURCE = Words.source();
 
     public static final Sheet<WaterTest> SHEET = Sheet.<WaterTest>named(

@@ -59,13 +59,12 @@ final class ColumnPress {
             PDType0Font regular = PDType0Font.load(document, Faces.open(family, "Regular"), true);
             PDType0Font bold = PDType0Font.load(document, Faces.open(family, "Bold"), true);
             boolean panels = draft.layout.press() == Layout.Press.PANELS;
-            float size =
-                    switch (draft.layout.press()) {
-                        case TYPEWRITER -> 9.5f;
-                        case THREE_COLUMNS, PANELS -> 5.6f;
-                        case FOUR_COLUMNS -> 5.2f;
-                        default -> 8.5f;
-                    };
+            float size = switch (draft.layout.press()) {
+                case TYPEWRITER -> 9.5f;
+                case THREE_COLUMNS, PANELS -> 5.6f;
+                case FOUR_COLUMNS -> 5.2f;
+                default -> 8.5f;
+            };
             try (Galley galley = new Galley(document, regular, bold, size, columns(draft.layout.press()), panels)) {
                 ColumnPress press = new ColumnPress(galley, typewriter, panels);
                 for (Block block : draft.blocks) {

@@ -27,7 +27,11 @@ final class StorageWriter {
     /** Each under its own words, as on the label of a container, and who made it. */
     private static void parts(Draft draft) {
         draft.paragraph("Do not contaminate water, food or feed by storage or disposal.");
-        part(draft, LabelKind.STORAGE, "Pesticide Storage", "Store in a cool, dry place out of reach of children. Do not freeze.");
+        part(
+                draft,
+                LabelKind.STORAGE,
+                "Pesticide Storage",
+                "Store in a cool, dry place out of reach of children. Do not freeze.");
         part(
                 draft,
                 LabelKind.DISPOSAL,

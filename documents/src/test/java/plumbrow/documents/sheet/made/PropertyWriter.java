@@ -70,8 +70,16 @@ final class PropertyWriter {
         }
         double low = 1 + draft.random.nextInt(20) / 10.0;
         double high = low + 5 + draft.random.nextInt(40) / 10.0;
-        limit(draft, ValueKind.LOWER_EXPLOSIVE_LIMIT, draft.pick("Lower explosive limit", "Lower flammability limit"), low);
-        limit(draft, ValueKind.UPPER_EXPLOSIVE_LIMIT, draft.pick("Upper explosive limit", "Upper flammability limit"), high);
+        limit(
+                draft,
+                ValueKind.LOWER_EXPLOSIVE_LIMIT,
+                draft.pick("Lower explosive limit", "Lower flammability limit"),
+                low);
+        limit(
+                draft,
+                ValueKind.UPPER_EXPLOSIVE_LIMIT,
+                draft.pick("Upper explosive limit", "Upper flammability limit"),
+                high);
     }
 
     private static void limit(Draft draft, ValueKind kind, String label, double percent) {
@@ -86,9 +94,7 @@ final class PropertyWriter {
         }
         int percent = 1 + draft.random.nextInt(60);
         draft.pair(draft.pick("VOC content", "Volatile organic compounds (VOC)", "VOC"), "< " + percent + " %");
-        draft.truth(
-                ValueKind.VOC,
-                new Content.Measured(Draft.amount(Qualifier.LESS_THAN, percent, "%", null, null)));
+        draft.truth(ValueKind.VOC, new Content.Measured(Draft.amount(Qualifier.LESS_THAN, percent, "%", null, null)));
     }
 
     private static boolean missing(Draft draft, ValueKind kind, String label) {

@@ -43,7 +43,11 @@ final class TransportWriter {
         draft.pair(
                 draft.pick("Proper shipping name", "UN proper shipping name"),
                 NAME + " (" + draft.product.ingredients().get(0) + ")");
-        ship(draft, ValueKind.SHIPPING_NAME, mode, NAME + " (" + draft.product.ingredients().get(0) + ")");
+        ship(
+                draft,
+                ValueKind.SHIPPING_NAME,
+                mode,
+                NAME + " (" + draft.product.ingredients().get(0) + ")");
         draft.pair(draft.pick("Class", "Hazard class", "Transport hazard class(es)"), "9");
         draft.pair("Packing group", draft.product.group());
         draft.pair("Marine pollutant", draft.product.pollutant() ? "Yes" : "No");
@@ -81,7 +85,11 @@ final class TransportWriter {
                     "UN3082, " + NAME + " (" + draft.product.ingredients().get(0) + "), 9, " + draft.pick("", "PG ")
                             + draft.product.group() + (pollutant ? ", Marine pollutant" : ""));
             ship(draft, ValueKind.UN_NUMBER, "IMDG", "UN3082");
-            ship(draft, ValueKind.SHIPPING_NAME, "IMDG", NAME + " (" + draft.product.ingredients().get(0) + ")");
+            ship(
+                    draft,
+                    ValueKind.SHIPPING_NAME,
+                    "IMDG",
+                    NAME + " (" + draft.product.ingredients().get(0) + ")");
             ship(draft, ValueKind.TRANSPORT_CLASS, "IMDG", "9");
             ship(draft, ValueKind.PACKING_GROUP, "IMDG", draft.product.group());
             if (pollutant) {

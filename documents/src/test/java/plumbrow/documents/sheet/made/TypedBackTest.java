@@ -30,7 +30,12 @@ class TypedBackTest {
                             && Fact.of(stated.kind(), back.get(0)).equals(Fact.of(stated.kind(), stated.content()));
                     count[1] += same ? 1 : 0;
                     if (!same) {
-                        lost.append(stated.kind()).append(" | ").append(written).append(" | ").append(back).append('\n');
+                        lost.append(stated.kind())
+                                .append(" | ")
+                                .append(written)
+                                .append(" | ")
+                                .append(back)
+                                .append('\n');
                     }
                 }
             }
