@@ -75,7 +75,7 @@ final class RefugeAcres extends Question {
                                 says,
                                 "Read the bag tag of " + seed.product()
                                         + " once more; if it does say so, write who checked it "
-                                        + "in refuge_checked_by.")
+                                        + "beside the seed as “refuge checked by”.")
                         : conditional(
                                 seed.product(),
                                 says + " Checked by " + checked + ".",

@@ -27,7 +27,7 @@ public final class LabelUseSheet {
             .in("rate_unit")
             .blankMeans("unknown");
     public static final Column<RateUnit> RATE_UNIT =
-            Column.of("rate_unit", new RateUnitKind(), "unit of low_rate and high_rate", "fl oz/ac");
+            Column.of("rate_unit", new RateUnitKind(), "unit of the low and the high rate", "fl oz/ac");
     static final Column<Ask> LESS_FORBIDDEN =
             Words.ask("less_forbidden", "whether the label forbids less than the lowest rate");
     static final Column<Double> SEASON_MAX = Column.of(

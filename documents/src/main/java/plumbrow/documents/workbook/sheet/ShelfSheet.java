@@ -32,7 +32,7 @@ public final class ShelfSheet {
                     "kind", WordKind.of(ProductKind.class, ProductKind::word), "what it is", "insecticide")
             .need();
     public static final Column<Double> PRICE = Column.of(
-                    "price_usd", Words.DOLLARS, "price of one of priced_per; 0 for saved seed", "48.50")
+                    "price_usd", Words.DOLLARS, "price of one of what it is priced per; 0 for saved seed", "48.50")
             .in("$")
             .need();
     public static final Column<FarmUnit> PRICED_PER = Column.of(

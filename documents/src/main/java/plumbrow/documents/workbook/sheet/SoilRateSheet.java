@@ -51,7 +51,7 @@ public final class SoilRateSheet {
                     "high_rate", RateCells.RATE, "highest rate on such soil; needed unless it is forbidden there", "2")
             .in("rate_unit");
     public static final Column<RateUnit> RATE_UNIT =
-            Column.of("rate_unit", new RateUnitKind(), "unit of low_rate and high_rate", "qt/ac");
+            Column.of("rate_unit", new RateUnitKind(), "unit of the low and the high rate", "qt/ac");
     static final Column<String> SOURCE = Words.source();
 
     public static final Sheet<SoilRate> SHEET = Sheet.<SoilRate>named(
