@@ -132,7 +132,7 @@ def main():
     works, fails = means(x, "Cry3", 1.0), means(x, "Cry3", 0.0)
     mixed = lambda q: {c: q * works[c] + (1 - q) * fails[c] for c in PROGRAMS}
     print("Cry3 works:", "; ".join(f"{c} from {v:.3f}" for c, v in bands(mixed, 0, 1)))
-    print(f"  value of information it: ${0.5 * max(works.values()) + 0.5 * max(fails.values()) - max(mixed(0.5).values()):.2f}/ac")
+    print(f"  value of knowing it: ${0.5 * max(works.values()) + 0.5 * max(fails.values()) - max(mixed(0.5).values()):.2f}/ac")
     gain = drawn[ADVISED] - drawn[BASELINE]
     shift = DRAWS // 2
     other = {name: column if name in FIELD else np.roll(column, shift) for name, column in x.items()}

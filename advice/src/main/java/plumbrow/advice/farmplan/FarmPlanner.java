@@ -168,7 +168,7 @@ public final class FarmPlanner {
         long other = taken.stream().filter(one -> one.givesUpUsd() > CENT).count();
         String bring = "The " + taken.size() + " fields of " + farm.name() + " bring "
                 + Numbers.dollars(solution.mean(), 0) + " on average, "
-                + Numbers.dollars(solution.worstTenth(), 0) + " in the worst tenth of seasons. ";
+                + Numbers.dollars(solution.worstTenth(), 0) + " on average in the worst 10 of 100 seasons. ";
         String limits = free.mean() - solution.mean() < 1
                 ? "What they share holds none of them back."
                 : "What they share costs " + Numbers.dollars(free.mean() - solution.mean(), 0) + ": "

@@ -150,11 +150,11 @@ final class FarmReader {
         if (limit.leastInWorstTenthUsd() != null) {
             shared.add(new SharedLimit(
                     SharedLimit.Kind.FLOOR,
-                    "margin in the worst tenth, at least",
+                    "expected shortfall (mean margin of the worst 10 %), at least",
                     limit.leastInWorstTenthUsd(),
                     "$",
                     -1000,
-                    "To ask for $1,000 less in the worst tenth"));
+                    "To ask for $1,000 less expected shortfall"));
         }
     }
 

@@ -65,16 +65,16 @@ record BestThreshold(double threshold, double usdPerAcre, double alwaysUsdPerAcr
 
     String says(String entered, String unit) {
         if (usdPerAcre < AS_GOOD) {
-            return "On these draws no other threshold earns more than " + Quantities.dollarsPerAcre(AS_GOOD) + " above "
-                    + entered + ".";
+            return "In these seasons no other threshold earns more than " + Quantities.dollarsPerAcre(AS_GOOD)
+                    + " above " + entered + ".";
         }
         String gain = Quantities.dollarsPerAcre(usdPerAcre) + " more on average than " + entered;
         if (threshold == 0) {
-            return "On these draws making it in any case earns " + gain + ".";
+            return "In these seasons making it in any case earns " + gain + ".";
         }
         return Double.isInfinite(threshold)
-                ? "On these draws never making it earns " + gain + "."
-                : "On these draws " + Quantities.text(threshold, unit) + " would be the best threshold, " + gain
+                ? "In these seasons never making it earns " + gain + "."
+                : "In these seasons " + Quantities.text(threshold, unit) + " would be the best threshold, " + gain
                         + ". A published threshold guards against more than this field and price: do not go below it for that.";
     }
 }

@@ -163,7 +163,7 @@ final class GainDoubts {
         double high = SortedDraws.quantile(sorted, 1 - THIRD);
         add(
                 cases,
-                "in the third of the draws in which it is lowest (under " + Quantities.text(low, input.unit()) + ")",
+                "in the third of the seasons in which it is lowest (under " + Quantities.text(low, input.unit()) + ")",
                 i -> x[i] < low);
         add(
                 cases,

@@ -149,7 +149,8 @@ final class Telling {
             role(
                     said,
                     safest,
-                    "safest (" + Quantities.dollarsPerAcre(safest.shortfallUsdPerAcre()) + " in the worst tenth)");
+                    "safest (" + Quantities.dollarsPerAcre(safest.shortfallUsdPerAcre())
+                            + " on average in the worst 10 of 100)");
             role(said, oftenest, "most often best of all (in " + Odds.words(oftenest.chanceBest()) + ")");
         }
         List<String> parts = new ArrayList<>();
@@ -222,7 +223,8 @@ final class Telling {
                 + against.name() + " and brings " + Numbers.fixed(Math.abs(yield), 1) + " bu/ac "
                 + (yield >= 0 ? "more" : "less") + ".";
         return choice.tied()
-                ? paid + " The draws can't tell it from the program with the highest mean, and it costs less."
+                ? paid
+                        + " The simulated seasons can't tell it from the program with the highest mean, and it costs less."
                 : paid;
     }
 

@@ -68,12 +68,12 @@ final class Failures {
     private static String says(String what, double chance, @Nullable Integer median, int seasons, int firstYear) {
         String within = seasons == 1 ? "this season" : "within " + seasons + " seasons";
         if (chance == 0) {
-            return what + " does not fail " + within + " in any draw.";
+            return what + " does not fail " + within + " in any simulated future.";
         }
         if (median == null) {
             return what + " fails " + within + " in " + Odds.words(chance) + ".";
         }
-        return what + " fails in " + (firstYear + median - 1) + " or before in half of the draws, " + within + " in "
-                + Odds.words(chance) + ".";
+        return what + " fails in " + (firstYear + median - 1) + " or before in half of the simulated futures, " + within
+                + " in " + Odds.words(chance) + ".";
     }
 }

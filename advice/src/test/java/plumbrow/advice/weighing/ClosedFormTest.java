@@ -93,7 +93,7 @@ class ClosedFormTest {
     }
 
     @Test
-    @DisplayName("lognormal price: mean F, chance above a strike, value of information the price")
+    @DisplayName("lognormal price: mean F, chance above a strike, value of knowing the price")
     void lognormalPrice() {
         int draws = 10_000;
         double futures = 4.50;

@@ -63,7 +63,7 @@ class CalendarPageTest {
             String moved = value(browser, "#date4");
             assertThat(moved).isGreaterThan("2026-05-30").isLessThan("2026-07-01");
             assertThat(value(browser, "#date5")).isEqualTo(moved);
-            assertThat(browser.text("#trial")).contains("10,000 draws", "kept: $");
+            assertThat(browser.text("#trial")).contains("10,000 simulated seasons", "kept: $");
 
             browser.driver().executeScript("document.getElementById('trial').dataset.how = ''");
             WebElement again = mark(browser, 4);

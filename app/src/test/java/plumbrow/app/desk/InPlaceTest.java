@@ -47,8 +47,8 @@ class InPlaceTest {
             browser.until(ExpectedConditions.textToBe(By.id("m0"), "changed"));
             browser.until(ExpectedConditions.textToBePresentInElementLocated(
                     By.cssSelector("#answer .answer"), "With your changed assumptions"));
-            browser.until(
-                    ExpectedConditions.textToBePresentInElementLocated(By.cssSelector("#answer"), "10,000 draws"));
+            browser.until(ExpectedConditions.textToBePresentInElementLocated(
+                    By.cssSelector("#answer"), "10,000 simulated seasons"));
             assertThat(browser.text("#answer .answer")).isNotEqualTo(before);
             assertThat(browser.driver().executeScript("return window.samePage")).isEqualTo(true);
             assertThat(browser.driver().switchTo().activeElement().getAttribute("id"))

@@ -113,8 +113,8 @@ final class BinderPages {
         html.element(
                 "p",
                 "Adviser: " + advice.adviser() + ". As of " + advice.asOf() + ". Weighed on "
-                        + Numbers.fixed(advice.draws(), 0) + " draws of the assumptions, seed " + advice.seed()
-                        + "; the same season, draws and seed give the same pages.");
+                        + Numbers.fixed(advice.draws(), 0) + " simulated seasons, seed " + advice.seed()
+                        + "; the same season, number and seed give the same pages.");
         if (!recordHead.isEmpty()) {
             html.element(
                     "p",

@@ -89,7 +89,7 @@ record ChangePages(FieldAdvice field, ProgramPalette palette) {
                 List.of(
                         Column.words("knowing", 55),
                         Column.figure("is worth at most, $/ac", 15),
-                        Column.figure("from half the draws, $/ac", 15),
+                        Column.figure("from half of them, $/ac", 15),
                         Column.figure("on this field, $", 15)));
         for (InformationValue knowing : worthwhile) {
             html.open("tr")

@@ -101,7 +101,7 @@ record FieldPages(
                         Column.figure("10 of 100 below, $/ac", 7),
                         Column.figure("half below, $/ac", 7),
                         Column.figure("10 of 100 above, $/ac", 7),
-                        Column.figure("worst tenth, $/ac", 7),
+                        Column.figure("shortfall, $/ac", 7),
                         Column.figure("beats baseline in", 9),
                         Column.figure("best of all in", 9)));
         field.programs().forEach(program -> program(html, program));
@@ -113,8 +113,8 @@ record FieldPages(
         html.element(
                 "p",
                 "quiet",
-                "Margin is what the operator keeps over these inputs. Worst tenth: mean of the worst 10 of 100 draws. With "
-                        + Numbers.fixed(field.draws(), 0) + " draws the means are good to ± "
+                "Margin is what the operator keeps over these inputs. Shortfall (expected shortfall): mean of the worst 10 of 100 draws. With "
+                        + Numbers.fixed(field.draws(), 0) + " simulated seasons the means are good to ± "
                         + Numbers.dollars(widest, 2) + "/ac or better. "
                         + field.equal().words());
     }
@@ -159,7 +159,7 @@ record FieldPages(
                 List.of(
                         Column.words("against", 30),
                         Column.figure("mean difference, $/ac", 13),
-                        Column.figure("80 of 100 draws from, $/ac", 12),
+                        Column.figure("80 of 100 from, $/ac", 12),
                         Column.figure("to, $/ac", 10),
                         Column.words("earns more in", 13),
                         Column.words("better whatever the luck", 11),

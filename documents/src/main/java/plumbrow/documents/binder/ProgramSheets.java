@@ -71,7 +71,7 @@ final class ProgramSheets {
                         Column.dollars("margin, 10 of 100 below [$/ac]"),
                         Column.dollars("margin, half below [$/ac]"),
                         Column.dollars("margin, 10 of 100 above [$/ac]"),
-                        Column.dollars("worst tenth, mean margin [$/ac]"),
+                        Column.dollars("expected shortfall, mean margin of the worst 10 % [$/ac]"),
                         Column.dollars("mean gain over baseline [$/ac]"),
                         Column.dollars("gain, 10 of 100 below [$/ac]"),
                         Column.dollars("gain, half below [$/ac]"),

@@ -15,7 +15,7 @@ public final class StandingCautions {
                     + " and these pages differ, the label holds.",
             "Local code, the state's pesticide office, seed and land agreements may ask for more. Licensed practice"
                     + " decides what may be done on a field.",
-            "The odds are counts over the draws of the assumptions stated here. They are no promise of a season.",
+            "The odds are counts over seasons simulated from the assumptions stated here. They are no promise of a season.",
             "Unknown means that nobody has looked it up. It never means that it is allowed.");
 
     /** Who to call. */

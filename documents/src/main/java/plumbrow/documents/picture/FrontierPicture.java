@@ -129,7 +129,7 @@ public final class FrontierPicture {
     private static String told(Found program, Against against) {
         String mean = program.name() + ": mean " + Quantities.dollarsPerAcre(program.meanMarginUsdPerAcre());
         return against == Against.RISK
-                ? mean + ", worst tenth " + Quantities.dollarsPerAcre(program.shortfallUsdPerAcre())
+                ? mean + ", expected shortfall " + Quantities.dollarsPerAcre(program.shortfallUsdPerAcre())
                 : mean + ", " + Numbers.fixed(100 * program.escapeShare(), 0) + " of 100 survive where one site fails";
     }
 }

@@ -41,7 +41,7 @@ public final class InformationPicture {
                 .orElse(0);
         double y = paragraph(
                 canvas,
-                "Value of information it before deciding, at most. Short tick: the same from half of the draws.",
+                "Value of knowing it before deciding, at most. Short tick: the same from half of the draws.",
                 11.5,
                 Canvas.QUIET,
                 width,

@@ -29,7 +29,7 @@ public final class YearsPicture {
         double width = Math.max(NARROWEST, widthPx);
         Canvas canvas = new Canvas();
         double y = 0;
-        String words = "Band: 80 of 100 draws. Line: the middle. Seed goes by powers of ten.";
+        String words = "Band: 80 of 100. Line: the middle. Seed goes by powers of ten.";
         for (String line : Lettering.wrap(words, 11.5, false, width - 8, 3)) {
             y += 15;
             canvas.text(2, y, line, 11.5, Canvas.QUIET, false, Anchor.START);

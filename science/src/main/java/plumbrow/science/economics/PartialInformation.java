@@ -42,9 +42,9 @@ public final class PartialInformation {
                     Range.ANY,
                     "0,0,0,0;17,37,-14.5,-12.5"))
             .output("best_expected", "Best expected payoff without knowing", "$/ac")
-            .output("value_first", "Value of information the first", "$/ac")
-            .output("value_second", "Value of information the second", "$/ac")
-            .output("value_both", "Value of information both", "$/ac")
+            .output("value_first", "Value of information on the first", "$/ac")
+            .output("value_second", "Value of information on the second", "$/ac")
+            .output("value_both", "Value of information on both", "$/ac")
             .formula(
                     "worth = mean over the known thing of the best action's mean over the other − best mean without knowing")
             .source("Raiffa & Schlaifer 1961", MEMORY)

@@ -169,22 +169,22 @@ public final class EconomicsChecks {
                 .value("spraying always", "-1.35", () -> PerfectInformation.expected(rare, rarePays[1]))
                 .value("value of information all", "8.10", () -> PerfectInformation.withInformation(rare, rarePays))
                 .value(
-                        "value of information the pest",
+                        "value of information on the pest",
                         "8.10",
                         () -> SampleInformation.withSignal(rare, rarePays, SEES_PEST))
                 .value(
-                        "value of information the price",
+                        "value of information on the price",
                         "1.175",
                         () -> SampleInformation.withSignal(rare, rarePays, SEES_PRICE))
                 .from("economics-and-trials.md 2.7: pest .5, saves 5 or 1 bu, the same prices and cost", COMPUTED)
                 .value("spraying always", "-4.50", () -> PerfectInformation.expected(even, evenPays[1]))
                 .value("value of information all", "2.375", () -> PerfectInformation.withInformation(even, evenPays))
                 .value(
-                        "value of information the pest",
+                        "value of information on the pest",
                         "2.25",
                         () -> SampleInformation.withSignal(even, evenPays, SEES_PEST))
                 .value(
-                        "value of information the price",
+                        "value of information on the price",
                         "0.00",
                         () -> SampleInformation.withSignal(even, evenPays, SEES_PRICE))
                 .from("textbook solution questionai.com 1208704, ch. 22", VERIFIED)

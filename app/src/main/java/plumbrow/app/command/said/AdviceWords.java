@@ -39,7 +39,7 @@ public final class AdviceWords {
         common.forEach(caution -> paper.prose("Mind  ", caution));
         return paper.gap()
                 .prose(advice.year() + " season as of " + advice.asOf() + ", advised by " + advice.adviser() + ". "
-                        + Numbers.fixed(advice.draws(), 0) + " draws from seed " + advice.seed()
+                        + Numbers.fixed(advice.draws(), 0) + " simulated seasons from seed " + advice.seed()
                         + ". All money is the operator's, in $/ac of the field.")
                 .text();
     }

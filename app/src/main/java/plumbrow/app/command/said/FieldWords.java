@@ -60,7 +60,7 @@ final class FieldWords {
                 .numbers("10 of 100 above", "$/ac")
                 .words("beats baseline")
                 .words("is best")
-                .numbers("worst tenth", "$/ac")
+                .numbers("shortfall", "$/ac")
                 .words("standing");
         for (WeighedProgram program : advice.programs()) {
             table.row(

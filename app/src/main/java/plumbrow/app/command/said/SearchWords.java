@@ -66,7 +66,7 @@ public final class SearchWords {
         TextTable table = TextTable.empty()
                 .words("Program")
                 .numbers("mean", "$/ac")
-                .numbers("worst tenth", "$/ac")
+                .numbers("shortfall", "$/ac")
                 .words("sites of action")
                 .words("if one site fails");
         for (Found program : programs) {

@@ -19,7 +19,7 @@ public final class SeasonWords {
         paper.prose(TrialWords.gates(trial) + " Yield "
                 + Numbers.fixed(trial.now().meanYieldBuPerAcre(), 1) + " bu/ac, cost "
                 + Numbers.dollars(trial.now().costUsdPerAcre(), 2) + "/ac, on " + Numbers.fixed(trial.draws(), 0)
-                + " draws.");
+                + " simulated seasons.");
         trial.stops()
                 .forEach(finding -> paper.prose(
                         "  " + finding.standing().word() + "  ",

@@ -39,7 +39,7 @@ public final class YearsWords {
         ahead.cautions().forEach(caution -> paper.prose("Mind  ", caution));
         return paper.gap()
                 .prose(ahead.firstYear() + " and on, " + ahead.options().seasons() + " seasons, "
-                        + Numbers.fixed(ahead.options().draws(), 0) + " draws from seed "
+                        + Numbers.fixed(ahead.options().draws(), 0) + " simulated seasons from seed "
                         + ahead.options().seed() + ". All money is the operator's, in $/ac of the field.")
                 .text();
     }
@@ -75,7 +75,7 @@ public final class YearsWords {
 
     private static String by(Failure fails, int firstYear) {
         Integer median = fails.medianYear();
-        return median == null ? "not in half the draws" : String.valueOf(firstYear + median - 1);
+        return median == null ? "not in half of them" : String.valueOf(firstYear + median - 1);
     }
 
     private static void add(Paper paper, YearsAhead ahead, RotationAhead rotation) {
@@ -156,7 +156,7 @@ public final class YearsWords {
                 .toList();
         if (!groups.isEmpty()) {
             lines.add("Resistance of " + pest + " to " + String.join(", ", groups)
-                    + " stays below 1 % in 90 of 100 draws.");
+                    + " stays below 1 % in 90 of 100 simulated seasons.");
         }
     }
 

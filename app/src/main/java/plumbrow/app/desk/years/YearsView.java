@@ -57,6 +57,6 @@ public record YearsView(Season season, YearsAhead ahead, YearsForm form) {
     /** The year by which control has failed in half of the draws. */
     public String failsBy(Failure fails) {
         Integer median = fails.medianYear();
-        return median == null ? "not in half the draws" : String.valueOf(ahead.firstYear() + median - 1);
+        return median == null ? "not in half of them" : String.valueOf(ahead.firstYear() + median - 1);
     }
 }
