@@ -25,7 +25,7 @@ class DemoCommandTest {
                 .hasValueSatisfying(line -> assertThat(line).contains("18 fields"));
         assertThat(out).contains("The farms, people and products are invented.");
         try (Book book = Book.open(demo.resolve("demo.book"))) {
-            assertThat(book.latestSeason()).contains(DemoBook.season());
+            assertThat(book.latestWritten()).contains(DemoBook.season());
         }
         for (String name : new String[] {"binder.pdf", "advice.xlsx", "workbook/fields.csv"}) {
             assertThat(Files.size(demo.resolve(name))).isPositive();

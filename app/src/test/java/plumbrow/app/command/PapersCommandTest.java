@@ -57,7 +57,12 @@ class PapersCommandTest {
                 .good()
                 .json();
         assertThat(json.get("product").stringValue()).isEqualTo("Ironweir 4L");
-        var name = json.get("sections").get(0).get("lines").get(0);
+        var name = json.get("sections")
+                .valueStream()
+                .flatMap(section -> section.get("lines").valueStream())
+                .filter(line -> line.get("about").stringValue().equals("Product name"))
+                .findFirst()
+                .orElseThrow();
         assertThat(name.get("origins").get(0).get("page").intValue()).isEqualTo(1);
         assertThat(name.get("origins").get(0).get("words").stringValue()).contains("Ironweir 4L");
         assertThat(name.get("origins").get(0).get("marks").size()).isPositive();
@@ -133,6 +138,8 @@ class PapersCommandTest {
     @Test
     void labelValuesAreListedAndDecided() {
         Path book = SmallBook.of(folder.resolve("farm.book"), plumbrow.app.demo.DemoBook.season());
+        plumbrow("row", "change", "terms", 11, "carrier_low_gal_ac=15", "--book", book)
+                .good();
         plumbrow("papers", "add", sheet, label, "--book", book).good();
         assertThat(plumbrow("papers", "confirm", "2", "--book", book).good().out())
                 .contains(
@@ -158,13 +165,13 @@ class PapersCommandTest {
                     .labels()
                     .terms("Ironweir 4L", plumbrow.advice.field.Crop.CORN)
                     .orElseThrow();
-            assertThat(use.carrierLowGalPerAcre()).isEqualTo(15);
+            assertThat(use.carrierLowGalPerAcre()).isEqualTo(10);
             assertThat(use.source()).contains("invented label", "page 1, confirmed by R. Voss on");
             var written = opened.latestWritten().orElseThrow().shelf().labels();
             assertThat(written.terms("Ironweir 4L", plumbrow.advice.field.Crop.CORN)
                             .orElseThrow()
                             .carrierLowGalPerAcre())
-                    .isEqualTo(10);
+                    .isEqualTo(15);
             assertThat(opened.check()).isEmpty();
         }
         var json = plumbrow("papers", "confirm", "2", "--book", book, "--json")
