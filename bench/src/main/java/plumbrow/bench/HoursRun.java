@@ -74,7 +74,8 @@ public final class HoursRun {
                 SprayHour one = held.between(hour.begin(), hour.begin().plusSeconds(3600))
                         .get(0);
                 Double dry = one.deltaTC();
-                delta += dry != null && hour.temperatureC() > 0 && dry >= 2 && dry <= 8 ? 1 : 0;
+                Double air = hour.temperatureC();
+                delta += dry != null && air != null && air > 0 && dry >= 2 && dry <= 8 ? 1 : 0;
                 fit += one.fit() ? 1 : 0;
                 unknown += one.standing() == SprayHour.Standing.UNKNOWN ? 1 : 0;
             }
