@@ -48,7 +48,14 @@ final class QuestionWords {
             "seed kernel",
             "corn maize",
             "soybean bean soy",
-            "spill leak spilled spilt");
+            "spill leak spilled spilt",
+            "information evpi evppi evsi voi",
+            "degree gdd",
+            "shortfall cvar",
+            "protective ppe",
+            "sheet sds msds",
+            "lethal ld50 lc50",
+            "interval phi");
 
     private static final Map<String, String> FORMS = forms();
 
