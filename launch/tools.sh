@@ -97,3 +97,26 @@ need_r() {
     return 1
   }
 }
+
+# The npm package isoxml, by which tests read back task data (ISO 11783-10); nothing that we run needs it. It goes into target/,
+# without scripts of its own and without a lock file. Where it can't be had the tests that need it are skipped, but not in CI.
+# Sets ISOXML.
+need_isoxml() {
+  ISOXML=$here/target/isoxml
+  [ -f "$ISOXML/node_modules/isoxml/package.json" ] && command -v node >/dev/null 2>&1 && return 0
+  if ! command -v node >/dev/null 2>&1 || ! command -v npm >/dev/null 2>&1; then
+    may_install && install_packages nodejs npm
+  fi
+  if command -v npm >/dev/null 2>&1; then
+    mkdir -p "$ISOXML"
+    for try in 1 2 3; do
+      (cd "$ISOXML" && npm install --no-save --no-package-lock --ignore-scripts --no-audit --no-fund --prefer-offline \
+        isoxml@1.11.2) >"${TMPDIR:-/tmp}/plumbrow-isoxml.log" 2>&1 && return 0
+      sleep "$try"
+    done
+  fi
+  rm -rf "$ISOXML"
+  say "Without node, npm and the package isoxml the tests that read machine files back are skipped"
+  say "  (Debian or Ubuntu:  sudo apt-get install nodejs npm; then run this again)."
+  [ "${CI:-}" != true ]
+}

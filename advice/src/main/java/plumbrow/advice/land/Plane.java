@@ -57,6 +57,21 @@ final class Plane {
                 boundary.polygons().stream().map(this::polygon).toArray(Polygon[]::new)));
     }
 
+    /** The same outline with degrees for metres. */
+    static Geometry degrees(Boundary boundary) {
+        return union(SHAPES.createMultiPolygon(boundary.polygons().stream()
+                .map(polygon -> SHAPES.createPolygon(
+                        degrees(polygon.shell()),
+                        polygon.holes().stream().map(Plane::degrees).toArray(LinearRing[]::new)))
+                .toArray(Polygon[]::new)));
+    }
+
+    private static LinearRing degrees(List<Point> ring) {
+        return SHAPES.createLinearRing(ring.stream()
+                .map(point -> new Coordinate(point.longitude(), point.latitude()))
+                .toArray(Coordinate[]::new));
+    }
+
     Geometry shape(Shape shape) {
         if (shape instanceof Spot spot) {
             return SHAPES.createPoint(coordinate(spot.at()));
@@ -83,7 +98,7 @@ final class Plane {
         return points.stream().map(this::coordinate).toArray(Coordinate[]::new);
     }
 
-    private Coordinate coordinate(Point point) {
+    Coordinate coordinate(Point point) {
         double[] metres = earth.metres(point);
         return new Coordinate(metres[0], metres[1]);
     }

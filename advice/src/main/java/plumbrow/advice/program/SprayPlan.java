@@ -54,6 +54,25 @@ public record SprayPlan(
                 applicator);
     }
 
+    /** The same way of spraying with another carrier volume [gal/ac]. */
+    public SprayPlan carrying(double galPerAcre) {
+        return new SprayPlan(
+                field,
+                program,
+                pass,
+                tank,
+                method,
+                galPerAcre,
+                droplets,
+                boomIn,
+                driftReductionPct,
+                cropStage,
+                cropHeightIn,
+                weedHeightIn,
+                bloom,
+                applicator);
+    }
+
     /** The same way of spraying, meant for weeds up to another height [in]. */
     public SprayPlan overWeeds(@Nullable Double height) {
         return new SprayPlan(

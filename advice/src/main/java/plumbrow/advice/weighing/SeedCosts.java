@@ -12,7 +12,7 @@ import plumbrow.science.economics.SavedSeedCost;
 import plumbrow.science.economics.SeedCost;
 
 /** Seed by the acre: seeds, weight, bushels and bags turned into one another by what the seeds sheet says. */
-final class SeedCosts {
+public final class SeedCosts {
     private SeedCosts() {}
 
     static CostLine of(Seed seed, Product product, Amount rate) {
@@ -74,7 +74,7 @@ final class SeedCosts {
     }
 
     /** Seeds dropped on an acre, of bought or saved seed. */
-    static double dropped(Seed seed, Amount rate) {
+    public static double dropped(Seed seed, Amount rate) {
         boolean live = seed.saved() != null && rate.unit().dimension() == Dimension.SEEDS;
         return live ? SavedSeedCost.seedsPerAcre(rate.inBase(), seed.germinationPct() / 100) : seeds(seed, rate);
     }
@@ -90,7 +90,8 @@ final class SeedCosts {
         };
     }
 
-    private static double pounds(Seed seed, Amount rate) {
+    /** Pounds of seed on an acre. */
+    public static double pounds(Seed seed, Amount rate) {
         return switch (rate.unit().dimension()) {
             case MASS -> rate.inBase();
             case BUSHELS -> rate.inBase() * seed.crop().poundsPerBushel();
