@@ -218,6 +218,11 @@ public record Matter(MatterKind kind, String about, String line, List<Told> told
         return (int) told.stream().map(Told::place).distinct().count();
     }
 
+    /** The fields it stands on. */
+    public List<String> fields() {
+        return told.stream().map(Told::field).distinct().toList();
+    }
+
     /** The findings themselves, each once. */
     public List<Finding> findings() {
         return told.stream().map(Told::finding).distinct().toList();

@@ -2,6 +2,7 @@ package plumbrow.advice.farmplan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -17,6 +18,7 @@ import plumbrow.advice.farmplan.FarmProblem.Option;
 import plumbrow.advice.farmplan.FarmSolver.Solution;
 import plumbrow.advice.farmplan.SharedLimit.Kind;
 import plumbrow.advice.field.Farm;
+import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.season.FieldSeasons;
 import plumbrow.advice.season.Season;
@@ -60,23 +62,41 @@ public final class FarmPlanner {
      * @throws plumbrow.advice.weighing.SeasonGapException where the season lacks what weighing needs
      */
     public static List<FarmPlan> of(Season season, List<String> farms, PlanOptions options) {
+        return of(season, farms, options, new HashMap<>());
+    }
+
+    /**
+     * The same with plans known from before.
+     *
+     * @param known by the name of the farm; a plan holds where nothing it came out of has changed, the others are made and put here
+     */
+    public static List<FarmPlan> of(
+            Season season, List<String> farms, PlanOptions options, Map<String, KnownPlan> known) {
         Gates gates = Gates.of(season);
         FieldSeasons own = FieldSeasons.of(season);
         DrawSource source = new DrawSource(options.scenarios(), options.seed());
         boolean stock = season.shelf().products().stream().anyMatch(product -> product.onHand() != null);
         Map<String, Double> taken = new TreeMap<>();
         List<FarmPlan> plans = new ArrayList<>();
-        List<Farm> all = season.farms().stream()
-                .filter(farm ->
-                        season.fields().stream().anyMatch(field -> field.farm().equals(farm.name())))
-                .toList();
-        for (Farm farm : all) {
+        Map<String, List<Field>> fields =
+                season.fields().stream().collect(Collectors.groupingBy(Field::farm));
+        known.keySet().retainAll(fields.keySet());
+        for (Farm farm : season.farms()) {
+            List<Field> ofFarm = fields.get(farm.name());
             boolean asked = farms.isEmpty() || farms.contains(farm.name());
-            if (asked || stock) {
+            if (ofFarm != null && (asked || stock)) {
                 PlanOptions how = asked ? options : new PlanOptions(options.scenarios(), options.seed(), false);
-                FarmPlan plan = new FarmPlanner(season, own, farm, how, gates, source, taken).plan();
+                KnownPlan.From from = new KnownPlan.From(
+                        farm, ofFarm.stream().map(own::of).toList(), how, Map.copyOf(taken));
+                KnownPlan plan = known.get(farm.name());
+                if (plan == null || !plan.from().equals(from)) {
+                    FarmPlan made = new FarmPlanner(season, own, farm, how, gates, source, taken).plan();
+                    plan = new KnownPlan(from, made, Map.copyOf(taken));
+                    known.put(farm.name(), plan);
+                }
+                taken.putAll(plan.takenAfter());
                 if (asked) {
-                    plans.add(plan);
+                    plans.add(plan.plan());
                 }
             }
         }

@@ -85,15 +85,18 @@ final class FarmReader {
         limits();
         goods();
         List<Place> places = new ArrayList<>();
-        for (Field field : season.fields()) {
-            if (field.farm().equals(farm.name())) {
-                List<Option> options = options(field);
-                fields.add(field);
-                if (!options.isEmpty()) {
-                    places.add(new Place(field.name(), options));
-                } else {
-                    setAside(field).ifPresentOrElse(places::add, () -> fields.remove(field));
-                }
+        List<Field> ofFarm = season.fields().stream()
+                .filter(field -> field.farm().equals(farm.name()))
+                .toList();
+        List<List<Option>> weighed =
+                ofFarm.parallelStream().map(this::options).toList();
+        for (int f = 0; f < ofFarm.size(); f++) {
+            Field field = ofFarm.get(f);
+            fields.add(field);
+            if (!weighed.get(f).isEmpty()) {
+                places.add(new Place(field.name(), weighed.get(f)));
+            } else {
+                setAside(field).ifPresentOrElse(places::add, () -> fields.remove(field));
             }
         }
         return new FarmProblem(

@@ -28,6 +28,13 @@ public final class Asked {
                         "There is no field called “" + shortened(name) + "” in " + season.year() + "."));
     }
 
+    /** Refuses the name of a farm that is not here; an empty one means all of them. */
+    public static void farm(Season season, String name) {
+        if (!name.isEmpty() && season.farm(name).isEmpty()) {
+            throw new NotHereException("There is no farm called “" + shortened(name) + "” in " + season.year() + ".");
+        }
+    }
+
     /** Fields that are answered in one go, each with all that is behind its answer. */
     private static final int MOST_FIELDS = 400;
 
@@ -37,9 +44,7 @@ public final class Asked {
      * @throws TooManyException where they are more than are answered in one go
      */
     public static List<Field> fields(Season season, String farm) {
-        if (!farm.isEmpty() && season.farm(farm).isEmpty()) {
-            throw new NotHereException("There is no farm called “" + shortened(farm) + "” in " + season.year() + ".");
-        }
+        farm(season, farm);
         List<Field> fields = season.fields().stream()
                 .filter(field -> farm.isEmpty() || field.farm().equals(farm))
                 .toList();

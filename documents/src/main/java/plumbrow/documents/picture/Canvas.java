@@ -187,6 +187,11 @@ final class Canvas {
         return this;
     }
 
+    /** What was drawn, without a picture around it. */
+    String marks() {
+        return marks.toString();
+    }
+
     /** The whole picture. The finding stands in title and description, for whoever hears it instead of seeing it. */
     String svg(double width, double exactHeight, String title, String description) {
         double height = Math.ceil(exactHeight); // the PDF writer takes whole sizes only

@@ -23,6 +23,23 @@ public final class StandingMark {
         return canvas.svg(sizePx, sizePx, standing.word(), "");
     }
 
+    /** The marks of all standings, drawn once for a page that shows many: each is the symbol {@code mark-} and its word. */
+    public static String symbols(int sizePx) {
+        StringBuilder symbols = new StringBuilder();
+        for (Standing standing : Standing.values()) {
+            Canvas canvas = new Canvas();
+            draw(canvas, standing, 0, 0, sizePx);
+            symbols.append("<symbol id=\"").append(symbol(standing)).append("\" viewBox=\"0 0 ")
+                    .append(sizePx).append(' ').append(sizePx).append("\">").append(canvas.marks()).append("</symbol>");
+        }
+        return symbols.toString();
+    }
+
+    /** The id of a standing's mark among the {@link #symbols}. */
+    public static String symbol(Standing standing) {
+        return "mark-" + standing.word().replace(' ', '-');
+    }
+
     /** The mark within a picture, in a square whose upper left corner is given [px]. */
     static void draw(Canvas canvas, Standing standing, double x, double y, double size) {
         double post = size * 0.14;

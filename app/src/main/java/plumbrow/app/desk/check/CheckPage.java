@@ -40,9 +40,11 @@ public class CheckPage {
             @RequestParam(defaultValue = "") String protects,
             @RequestParam(defaultValue = "") String find,
             @RequestParam(defaultValue = "1") int page,
+            @RequestParam(defaultValue = "1") int matters,
             Model model) {
         Season season = Asked.season(book);
-        model.addAttribute("view", FarmView.of(checks.of(season), Sieve.read(standing, protects), find, page));
+        model.addAttribute(
+                "view", FarmView.of(checks.of(season), Sieve.read(standing, protects), find, page, matters));
         return "check/farm";
     }
 

@@ -28,6 +28,7 @@ public final class FarmChecks {
      */
     record Checked(
             SeasonCheck check,
+            String sentence,
             Map<String, List<ProgramCheck>> programs,
             List<Matter> matters,
             List<LookUp> lookUps,
@@ -73,7 +74,7 @@ public final class FarmChecks {
         SeasonCheck check = new SeasonCheck(
                 season,
                 answers.stream().flatMap(known -> known.programs().stream()).toList());
-        return new Checked(check, programs, check.matters(), check.lookUps(), check.acrossLines());
+        return new Checked(check, check.sentence(), programs, check.matters(), check.lookUps(), check.acrossLines());
     }
 
     private static List<ProgramCheck> programs(Gates gates, Field field, Season own, Map<Finding, Finding> once) {

@@ -2,45 +2,90 @@ package plumbrow.app.desk.check;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.Map;
+import java.util.stream.Collectors;
 import plumbrow.advice.check.AcrossLine;
 import plumbrow.advice.check.LookUp;
 import plumbrow.advice.check.Matter;
+import plumbrow.advice.check.MatterKind;
 import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.check.SeasonCheck;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Standing;
+import plumbrow.advice.season.Season;
 import plumbrow.app.desk.shown.Part;
 import plumbrow.app.desk.shown.Shown;
 
 /**
- * What the check of the whole farm shows: a page of its fields, those on which nothing may be done yet first.
+ * What the check of the whole farm shows: what stands in the way of its programs, and its fields, those on which nothing may be
+ * done yet first; of each a page.
  *
- * @param sentence the answer in one sentence
- * @param find part of the name of a field or farm that is looked for; empty for all
+ * @param sentence the answer in one sentence, for the whole season
+ * @param find part of the name of a field, farm or grower that is looked for; empty for all
  * @param part the fields of which something comes through the sieve
+ * @param matters what stands in the way on the fields looked for; of too many fields nothing
+ * @param counts how many matters there are of each kind
+ * @param lookUps what to look up for the fields looked for, what settles most first
  */
-public record FarmView(FarmChecks.Checked checked, String sentence, Sieve sieve, String find, Part<Field> part) {
+public record FarmView(
+        FarmChecks.Checked checked,
+        String sentence,
+        Sieve sieve,
+        String find,
+        Part<Field> part,
+        Part<Matter> matters,
+        Map<MatterKind, Long> counts,
+        List<LookUp> lookUps) {
     /** Shown at once; the others are folded away. */
     public static final int FIRST_LOOK_UPS = 10;
 
     /** Shown at all; when they are looked up the next ones come. */
     public static final int MOST_LOOK_UPS = 100;
 
-    /** Lines of what stands in the way that are shown of a large farm; each field has its own page. */
-    public static final int MOST_MATTERS = 200;
-
     /** Places of one line, and fields of one thing to look up, that are named. */
     public static final int MOST_NAMED = 12;
 
-    static FarmView of(FarmChecks.Checked checked, Sieve sieve, String find, int page) {
-        Predicate<String> holds = Part.holding(find);
-        List<Field> fields = checked.check().season().fields().stream()
-                .filter(field -> holds.test(field.name()) || holds.test(field.farm()))
+    /** Fields on a page where each has its findings below it. */
+    private static final int SIFTED = 15;
+
+    /** Matters on a page: each has its findings folded behind it. */
+    private static final int MATTERS = 25;
+
+    /** Findings of one matter that are shown here; the page of each field has all of its own. */
+    public static final int MOST_FINDINGS = 5;
+
+    /** Fields looked for of which all findings are put together for one page. */
+    private static final int MOST_FOUND = 400;
+
+    static FarmView of(FarmChecks.Checked checked, Sieve sieve, String find, int page, int mattersPage) {
+        Season season = checked.check().season();
+        List<Field> found = Part.found(season, find);
+        List<Field> fields = found.stream()
                 .filter(field -> programs(checked, field).stream().anyMatch(sieve::shows))
                 .sorted(Comparator.comparingInt(field -> rank(programs(checked, field))))
                 .toList();
-        return new FarmView(checked, checked.check().sentence(), sieve, find, Part.of(fields, page));
+        List<Matter> matters = checked.matters();
+        List<LookUp> lookUps = checked.lookUps();
+        if (found.size() < season.fields().size()) {
+            SeasonCheck own = new SeasonCheck(
+                    season,
+                    found.size() > MOST_FOUND
+                            ? List.of()
+                            : found.stream()
+                                    .flatMap(field -> programs(checked, field).stream())
+                                    .toList());
+            matters = own.matters();
+            lookUps = own.lookUps();
+        }
+        return new FarmView(
+                checked,
+                checked.sentence(),
+                sieve,
+                find,
+                Part.of(fields, page, sieve.open() ? Part.LINES : SIFTED),
+                Part.of(matters, mattersPage, MATTERS),
+                matters.stream().collect(Collectors.groupingBy(Matter::kind, Collectors.counting())),
+                lookUps);
     }
 
     /** No program may be advised, one of them waits for an answer, all is known. */
@@ -62,20 +107,14 @@ public record FarmView(FarmChecks.Checked checked, String sentence, Sieve sieve,
         return programs(checked, field).stream().filter(sieve::shows).toList();
     }
 
-    /** The matters of the farm, of many the most pressing. */
-    public List<Matter> matters() {
-        return checked.matters()
-                .subList(0, Math.min(MOST_MATTERS, checked.matters().size()));
-    }
-
-    public List<LookUp> lookUps() {
-        return checked.lookUps()
-                .subList(0, Math.min(MOST_LOOK_UPS, checked.lookUps().size()));
+    /** The things to look up that are shown. */
+    public List<LookUp> shownLookUps() {
+        return lookUps.subList(0, Math.min(MOST_LOOK_UPS, lookUps.size()));
     }
 
     /** Things to look up that are not shown. */
     public int moreLookUps() {
-        return checked.lookUps().size() - lookUps().size();
+        return lookUps.size() - shownLookUps().size();
     }
 
     public List<AcrossLine> acrossLines() {
@@ -90,8 +129,17 @@ public record FarmView(FarmChecks.Checked checked, String sentence, Sieve sieve,
                         + Shown.count(names.size() - MOST_NAMED, "more", "more");
     }
 
-    /** The address of another page of the list. */
+    /** The address of another page of the list of fields. */
     public String address(int page) {
-        return "/check?" + sieve.query() + (find.isBlank() ? "" : "find=" + Shown.part(find) + "&") + "page=" + page;
+        return "/check?" + asked() + "page=" + page;
+    }
+
+    /** The address of another page of what stands in the way. */
+    public String mattersAddress(int page) {
+        return "/check?" + asked() + "matters=" + page + "#matters";
+    }
+
+    private String asked() {
+        return sieve.query() + (find.isBlank() ? "" : "find=" + Shown.part(find) + "&");
     }
 }

@@ -24,9 +24,14 @@ public class PlanPage {
     }
 
     @GetMapping("/plan")
-    String plan(@RequestParam(defaultValue = "") String find, @RequestParam(defaultValue = "1") int page, Model model) {
+    String plan(
+            @RequestParam(defaultValue = "") String find,
+            @RequestParam(defaultValue = "") String farm,
+            @RequestParam(defaultValue = "1") int page,
+            Model model) {
         Season season = Asked.season(book);
-        model.addAttribute("view", PlanView.of(season.year(), plans.of(season), find, page));
+        Asked.farm(season, farm);
+        model.addAttribute("view", PlanView.of(season.year(), plans.of(season), find, farm, page));
         return "plan";
     }
 

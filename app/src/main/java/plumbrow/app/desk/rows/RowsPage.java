@@ -51,13 +51,14 @@ public class RowsPage {
     }
 
     @GetMapping("/season")
-    String tables(Model model) {
+    String tables(
+            @RequestParam(defaultValue = "") String find, @RequestParam(defaultValue = "1") int page, Model model) {
         Optional<Season> season = book.written();
         if (season.isEmpty()) {
             return "redirect:/season/start";
         }
         List<SeasonChange> changes = book.changes(season.get().year());
-        model.addAttribute("view", SeasonView.of(season.get(), changes));
+        model.addAttribute("view", SeasonView.of(season.get(), changes, find, page));
         return "rows/season";
     }
 

@@ -2,7 +2,12 @@ package plumbrow.app.desk.shown;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import plumbrow.advice.field.Farm;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.season.Season;
 
 /**
  * One page of a long list.
@@ -23,16 +28,36 @@ public record Part<T>(List<T> lines, int first, int of, int page, int pages) {
 
     /** A page of a list; a page that isn't there gives the nearest. */
     public static <T> Part<T> of(List<T> all, int asked) {
-        int pages = Math.max(1, (all.size() + LINES - 1) / LINES);
+        return of(all, asked, LINES);
+    }
+
+    /** The same with another number of lines on a page. */
+    public static <T> Part<T> of(List<T> all, int asked, int lines) {
+        int pages = Math.max(1, (all.size() + lines - 1) / lines);
         int page = Math.max(1, Math.min(pages, asked));
-        int from = (page - 1) * LINES;
-        return new Part<>(all.subList(from, Math.min(all.size(), from + LINES)), from + 1, all.size(), page, pages);
+        int from = (page - 1) * lines;
+        return new Part<>(all.subList(from, Math.min(all.size(), from + lines)), from + 1, all.size(), page, pages);
     }
 
     /** Whether a name holds what somebody looks for, whatever the size of its letters. */
     public static Predicate<String> holding(String asked) {
         String bare = asked.strip().toLowerCase(Locale.ROOT);
         return name -> name.toLowerCase(Locale.ROOT).contains(bare);
+    }
+
+    /** The fields whose name, or whose farm's or grower's, holds what somebody looks for; all where that is blank. */
+    public static List<Field> found(Season season, String asked) {
+        if (asked.isBlank()) {
+            return season.fields();
+        }
+        Predicate<String> holds = holding(asked);
+        Set<String> farms = season.farms().stream()
+                .filter(farm -> holds.test(farm.name()) || holds.test(farm.grower()))
+                .map(Farm::name)
+                .collect(Collectors.toSet());
+        return season.fields().stream()
+                .filter(field -> farms.contains(field.farm()) || holds.test(field.name()))
+                .toList();
     }
 
     /** "51 to 100 of 2,000". */
