@@ -133,6 +133,20 @@ public final class DoneWork {
         return of(program).done().containsKey(pass.number());
     }
 
+    /** The passes of {@link #made} that are done: planned and done, or done besides the plan. What they cost is spent. */
+    public List<Pass> donePasses(Program program) {
+        if (lines.isEmpty()) {
+            return List.of();
+        }
+        Set<Integer> open = program.passes().stream()
+                .map(Pass::number)
+                .filter(number -> !of(program).done().containsKey(number))
+                .collect(Collectors.toSet());
+        return made(program).passes().stream()
+                .filter(pass -> !open.contains(pass.number()))
+                .toList();
+    }
+
     private Pass pass(int number, Done line, @Nullable Pass own) {
         Optional<Pass> like = meant(line);
         PassKind kind =

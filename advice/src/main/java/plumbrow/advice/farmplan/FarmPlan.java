@@ -48,6 +48,8 @@ public record FarmPlan(
      * The program that a field takes.
      *
      * @param alone the program that would be best for the field by itself
+     * @param costUsd what it still costs at list prices [$]
+     * @param spentUsd what was spent on it already, by the log [$]
      * @param meanUsd mean margin [$]
      * @param givesUpUsd how much less that is than the field alone would bring [$]
      * @param aboutEqual whether the two programs are about equal on the field itself
@@ -58,6 +60,7 @@ public record FarmPlan(
             String program,
             String alone,
             double costUsd,
+            double spentUsd,
             double meanUsd,
             double givesUpUsd,
             boolean aboutEqual) {}
@@ -65,7 +68,7 @@ public record FarmPlan(
     /**
      * A field of which no program may be advised: what its likely program takes is not there for the others.
      *
-     * @param costUsd what is set aside for it at list prices [$]
+     * @param costUsd what is set aside for it at list prices, without what is spent already [$]
      */
     public record SetAside(String field, double acres, String program, double costUsd, String says) {}
 

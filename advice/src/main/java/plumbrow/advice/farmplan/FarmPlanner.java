@@ -132,6 +132,7 @@ public final class FarmPlanner {
                     own.name(),
                     alone.name(),
                     own.cost(),
+                    own.spent(),
                     own.mean(),
                     alone.mean() - own.mean(),
                     !EqualRule.DEFAULT.ahead(

@@ -47,13 +47,14 @@ record FarmProblem(
     }
 
     /**
-     * @param cost the operator's cost at list prices [$]
+     * @param cost what the operator still has to pay for it at list prices [$]
+     * @param spent what he has spent on it already, which no choice brings back [$]
      * @param scenarios margin in each scenario at list prices [$]
      * @param uses how much of each limit it takes
      * @param goods how much of each good it takes
      */
     @SuppressWarnings("ArrayRecordComponent") // Plain columns of numbers, read only.
-    record Option(String name, double cost, double[] scenarios, double[] uses, double[] goods) {
+    record Option(String name, double cost, double spent, double[] scenarios, double[] uses, double[] goods) {
         double mean() {
             return Arrays.stream(scenarios).sum() / scenarios.length;
         }

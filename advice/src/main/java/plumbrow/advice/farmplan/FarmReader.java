@@ -273,13 +273,19 @@ final class FarmReader {
                 }
                 options.add(new Option(
                         program.name(),
-                        weighed.mostUsdPerAcre() * field.acres(),
+                        still(weighed, field),
+                        weighed.spentUsdPerAcre() * field.acres(),
                         scenarios,
                         uses(field, program),
                         taken(field, program)));
             }
         }
         return options;
+    }
+
+    /** What a program still costs: what is done is paid for, whatever is decided. */
+    private static double still(Weighed weighed, Field field) {
+        return (weighed.mostUsdPerAcre() - weighed.spentUsdPerAcre()) * field.acres();
     }
 
     /**
@@ -299,12 +305,11 @@ final class FarmReader {
         }
         Program program = likely.get();
         try {
-            double cost = new ProgramDraws(own.of(field), field, source, limit.yieldTie())
-                            .weigh(program)
-                            .mostUsdPerAcre()
-                    * field.acres();
+            Weighed weighed = new ProgramDraws(own.of(field), field, source, limit.yieldTie()).weigh(program);
+            double cost = still(weighed, field);
+            double spent = weighed.spentUsdPerAcre() * field.acres();
             Option option = new Option(
-                    program.name(), cost, new double[source.draws()], uses(field, program), taken(field, program));
+                    program.name(), cost, spent, new double[source.draws()], uses(field, program), taken(field, program));
             aside.add(new SetAside(
                     field.name(),
                     field.acres(),

@@ -5,6 +5,7 @@ import java.util.List;
 import plumbrow.advice.assumptions.Column;
 import plumbrow.advice.assumptions.DrawSource;
 import plumbrow.advice.done.DoneWork;
+import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
@@ -47,6 +48,7 @@ public final class ProgramDraws {
      *
      * @param costUsdPerAcre the operator's cost [$/ac], on average where passes wait for scouting
      * @param mostUsdPerAcre the same where all such passes are made [$/ac]
+     * @param spentUsdPerAcre what of that is spent already on what the log says was done [$/ac]
      * @param costs its lines, before the operator's share [$/ac]
      * @param yields [bu/ac]
      * @param margins the operator's margin [$/ac]
@@ -55,6 +57,7 @@ public final class ProgramDraws {
     public record Weighed(
             double costUsdPerAcre,
             double mostUsdPerAcre,
+            double spentUsdPerAcre,
             List<CostLine> costs,
             double[] yields,
             double[] margins,
@@ -94,10 +97,19 @@ public final class ProgramDraws {
         return new Weighed(
                 only.meanCostUsdPerAcre(columns),
                 only.mostCostUsdPerAcre(),
+                spent(program),
                 only.costLines(columns),
                 yields,
                 margins,
                 model.cautions());
+    }
+
+    private double spent(Program program) {
+        Farm farm = season.farm(field.farm()).orElseThrow();
+        return done.donePasses(program).stream()
+                .flatMap(pass -> ProgramCosts.of(season, program, pass).stream())
+                .mapToDouble(line -> line.operatorUsdPerAcre(farm))
+                .sum();
     }
 
     private double[][] columns(FieldModel model) {

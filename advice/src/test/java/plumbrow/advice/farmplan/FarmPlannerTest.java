@@ -3,6 +3,9 @@ package plumbrow.advice.farmplan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import plumbrow.advice.farmplan.FarmPlan.Buy;
@@ -157,6 +160,53 @@ class FarmPlannerTest {
         assertThat(two().done("East", 1).sprayerHours(one * 1.01).plan().fields())
                 .extracting(FarmPlan.Taken::program)
                 .containsOnly("sprayed");
+    }
+
+    @Test
+    @DisplayName("what is sprayed already is paid for: no limit of money counts it once more, nor what waits behind it")
+    void doneIsSpent() {
+        double sprayed = TRIP + 100 * 10;
+        FarmPlan before = two().money(100_000).plan();
+        FarmPlan after = two().done("East", 1).money(100_000).plan();
+        assertThat(limit(before, "money").used()).isCloseTo(2 * (SEED + sprayed), within(1e-3));
+        assertThat(limit(after, "money").used()).isCloseTo(2 * SEED + sprayed, within(1e-3));
+        assertThat(after.meanUsd()).as("the margin knows that it was spent").isCloseTo(before.meanUsd(), within(1e-3));
+        assertThat(after.fields())
+                .filteredOn(taken -> taken.field().equals("East"))
+                .singleElement()
+                .satisfies(east -> {
+                    assertThat(east.costUsd()).isCloseTo(SEED, within(1e-6));
+                    assertThat(east.spentUsd()).isCloseTo(sprayed, within(1e-6));
+                });
+        assertThat(two().done("East", 1).money(2 * SEED + sprayed + 1).plan().fields())
+                .as("money for one spray is enough once the other is done")
+                .extracting(FarmPlan.Taken::program)
+                .contains("sprayed");
+        assertThat(two().field("Barred", 3).done("Barred", 3).money(100_000).plan().setAside())
+                .singleElement()
+                .satisfies(aside -> assertThat(aside.costUsd()).isCloseTo(SEED, within(1e-6)));
+        assertThat(limit(two().done("East", 1).onHand(new Amount(150, FarmUnit.QT)).money(100_000).plan(), "money").used())
+                .as("of the shed the other field alone takes")
+                .isCloseTo(2 * SEED + TRIP, within(1e-3));
+    }
+
+    @Test
+    @DisplayName("a plan that is known holds while nothing it came out of changes, and no longer")
+    void known() {
+        SmallFarm farm = two().onHand(new Amount(150, FarmUnit.QT)).fieldOf(SmallFarm.OTHER, "Far", 1);
+        Map<String, KnownPlan> known = new HashMap<>();
+        List<FarmPlan> first = farm.plans(known);
+        assertThat(farm.plans(known)).isEqualTo(first).allMatch(plan -> first.stream().anyMatch(one -> one == plan));
+        SmallFarm later = two().onHand(new Amount(150, FarmUnit.QT))
+                .fieldOf(SmallFarm.OTHER, "Far", 1)
+                .fieldOf(SmallFarm.OTHER, "Farther", 1);
+        List<FarmPlan> then = later.plans(known);
+        assertThat(then.get(0)).isSameAs(first.get(0));
+        assertThat(then).isEqualTo(later.plans());
+        SmallFarm sooner = two().field("South", 1)
+                .onHand(new Amount(150, FarmUnit.QT))
+                .fieldOf(SmallFarm.OTHER, "Far", 1);
+        assertThat(sooner.plans(known)).as("the first farm takes more of the shed").isEqualTo(sooner.plans());
     }
 
     @Test

@@ -80,6 +80,7 @@ final class RandomFarm {
         return new Option(
                 name,
                 acres * cost,
+                0,
                 margins,
                 new double[] {random.nextInt(2) * acres / 15, random.nextInt(3) * acres / 20, acres / 26},
                 new double[] {random.nextInt(2) * acres * 0.2, random.nextInt(2) * acres * 0.1});

@@ -3,6 +3,7 @@ package plumbrow.advice.farmplan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.ReadWhole;
 import plumbrow.advice.assumptions.AssumptionLine;
@@ -145,6 +146,11 @@ final class SmallFarm {
 
     List<FarmPlan> plans(String... farms) {
         return FarmPlanner.of(season(), List.of(farms), new PlanOptions(100, 3, false));
+    }
+
+    /** The plans of all farms, with those that are known. */
+    List<FarmPlan> plans(Map<String, KnownPlan> known) {
+        return FarmPlanner.of(season(), List.of(), new PlanOptions(100, 3, false), known);
     }
 
     private Season season() {

@@ -26,10 +26,12 @@ public final class PlanWords {
     private static void add(Paper paper, FarmPlan plan) {
         paper.heading(plan.farm() + ", " + plan.grower() + ": " + plan.says()).gap();
         if (plan.possible()) {
+            boolean spent = plan.fields().stream().anyMatch(taken -> taken.spentUsd() >= 0.5);
             TextTable fields = TextTable.empty()
                     .words("Field")
                     .words("take")
-                    .numbers("cost", "$")
+                    .numbers(spent ? "spent" : "", spent ? "$" : "")
+                    .numbers(spent ? "still costs" : "cost", "$")
                     .numbers("mean margin", "$")
                     .words("alone it would take")
                     .numbers("gives up", "$");
@@ -38,6 +40,7 @@ public final class PlanWords {
                 fields.row(
                         taken.field(),
                         taken.program(),
+                        spent ? Numbers.fixed(taken.spentUsd(), 0) : "",
                         Numbers.fixed(taken.costUsd(), 0),
                         Numbers.fixed(taken.meanUsd(), 0),
                         other ? taken.alone() + (taken.aboutEqual() ? " (about equal)" : "") : "",
