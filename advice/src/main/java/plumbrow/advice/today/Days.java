@@ -1,7 +1,6 @@
 package plumbrow.advice.today;
 
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -32,6 +31,7 @@ import plumbrow.advice.program.PassKind;
 import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.UseTerms;
+import plumbrow.advice.trip.AtLatest;
 import plumbrow.advice.trip.SprayTrip;
 import plumbrow.science.figure.Numbers;
 
@@ -280,29 +280,25 @@ public final class Days {
                         "unknown",
                         done.product() + " went on " + done.date()
                                 + ", and its restricted-entry interval has not been read"));
-            } else if (over(done.date(), reentry).isAfter(day.atStartOfDay())) {
+            } else if (AtLatest.over(done.date(), reentry).isAfter(day.atStartOfDay())) {
                 waits.add(new Today.Wait(
                         field.name(),
                         "nobody goes in",
-                        MOMENT.format(over(done.date(), reentry)) + " at the latest",
+                        MOMENT.format(AtLatest.over(done.date(), reentry)) + " at the latest",
                         done.product() + " went on " + done.date() + "; the restricted-entry interval is " + reentry
                                 + " h from the end of it"));
             }
             Double rain = terms == null ? null : terms.rainFreeHours();
             if (rain != null
                     && rain > 0
-                    && over(done.date(), (int) Math.ceil(rain)).isAfter(day.atStartOfDay())) {
+                    && AtLatest.over(done.date(), (int) Math.ceil(rain)).isAfter(day.atStartOfDay())) {
                 waits.add(new Today.Wait(
                         field.name(),
                         "no rain wanted",
-                        MOMENT.format(over(done.date(), (int) Math.ceil(rain))) + " at the latest",
+                        MOMENT.format(AtLatest.over(done.date(), (int) Math.ceil(rain))) + " at the latest",
                         done.product() + " needs " + Numbers.plain(rain) + " h without rain after it"));
             }
         }
-    }
-
-    private static LocalDateTime over(LocalDate date, int hours) {
-        return date.plusDays(1).atStartOfDay().plusHours(hours);
     }
 
     private static List<Today.OfMachine> machines(List<Today.Due> due) {

@@ -48,6 +48,9 @@ public record FieldAdvice(
         List<UncertainInput> inputs,
         double evpiUsdPerAcre,
         List<String> cautions) {
+    /** The doubt of a choice that none of its inputs turns. */
+    public static final String NOTHING_TURNS = "No single input turns the choice within its plausible range.";
+
     public FieldAdvice {
         programs = List.copyOf(programs);
         comparisons = List.copyOf(comparisons);

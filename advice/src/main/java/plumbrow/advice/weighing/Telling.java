@@ -239,7 +239,7 @@ final class Telling {
         if (!doubts.isEmpty()) {
             return String.join(" ", doubts);
         }
-        return entered ? "No single input turns the choice within its plausible range." : NO_DOUBT;
+        return entered ? FieldAdvice.NOTHING_TURNS : NO_DOUBT;
     }
 
     /** A program that would earn more than the advised one, were its unknowns answered. */

@@ -35,6 +35,7 @@ public final class Commands {
                 .addSubcommand(new CheckCommand(screen))
                 .addSubcommand(new SeasonCommand(screen))
                 .addSubcommand(new TodayCommand(screen))
+                .addSubcommand(new FieldPlanCommand(screen))
                 .addSubcommand(new HoursCommand(screen))
                 .addSubcommand(new MixCommand(screen))
                 .addSubcommand(new YearsCommand(screen))

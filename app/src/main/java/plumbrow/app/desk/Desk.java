@@ -44,6 +44,8 @@ import plumbrow.app.desk.door.Pages;
 import plumbrow.app.desk.door.TileAddress;
 import plumbrow.app.desk.door.TroublePages;
 import plumbrow.app.desk.field.FieldPage;
+import plumbrow.app.desk.fieldplan.FieldPlanPage;
+import plumbrow.app.desk.fieldplan.PlansOfFields;
 import plumbrow.app.desk.figures.FiguresPage;
 import plumbrow.app.desk.hours.HoursPage;
 import plumbrow.app.desk.ingredients.IngredientsPage;
@@ -113,6 +115,7 @@ import plumbrow.app.desk.years.YearsPage;
     EffectPage.class,
     EnterPage.class,
     FieldPage.class,
+    FieldPlanPage.class,
     FiguresPage.class,
     HoursPage.class,
     HistoryPage.class,
@@ -128,6 +131,7 @@ import plumbrow.app.desk.years.YearsPage;
     PapersPage.class,
     PestsPage.class,
     PlanPage.class,
+    PlansOfFields.class,
     ReadingPage.class,
     RowsApi.class,
     RowsPage.class,

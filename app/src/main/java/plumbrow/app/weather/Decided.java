@@ -1,9 +1,12 @@
 package plumbrow.app.weather;
 
+import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.fieldplan.Decision;
 import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.trip.SprayTrip;
@@ -36,13 +39,25 @@ public final class Decided {
 
     /** The name of the program last chosen for a field; null where none was, or it is gone. */
     public static @Nullable String chosen(Season season, Field field, List<Choice> choices) {
+        return last(season, field, choices).map(Choice::program).orElse(null);
+    }
+
+    /** The choice itself, for a plan: what was chosen, who and when; null likewise. */
+    public static @Nullable Decision decision(Season season, Field field, List<Choice> choices) {
+        return last(season, field, choices)
+                .map(choice -> new Decision(
+                        choice.program(),
+                        choice.who(),
+                        choice.when().atZone(ZoneId.systemDefault()).toLocalDate()))
+                .orElse(null);
+    }
+
+    private static Optional<Choice> last(Season season, Field field, List<Choice> choices) {
         return choices.stream()
                 .filter(choice -> choice.field().equals(field.name()))
                 .reduce((first, later) -> later)
-                .map(Choice::program)
-                .filter(name -> season.programs(field.name()).stream()
-                        .anyMatch(program -> program.name().equals(name)))
-                .orElse(null);
+                .filter(choice -> season.programs(field.name()).stream()
+                        .anyMatch(program -> program.name().equals(choice.program())));
     }
 
     /**

@@ -20,7 +20,7 @@ import plumbrow.app.desk.shown.Shown;
 import plumbrow.app.weather.WeatherIntake;
 import plumbrow.app.weather.Zones;
 
-/** The pages that are read on a phone in the cab: today, hours, load card. */
+/** The pages that are read on a phone in the cab: today, hours, load card, field plan. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 @SuppressWarnings("NullAway.Init")
 class CabPagesTest {
@@ -64,6 +64,8 @@ class CabPagesTest {
                 "/today?day=2026-06-01",
                 field + "/hours?pass=4&from=2026-06-01",
                 field + "/mix?pass=4",
+                field + "/plan",
+                "/fields/" + Shown.part("Creek Bottom") + "/plan",
                 "/fields/" + Shown.part("Dry Bench") + "/hours");
         SoftAssertions softly = new SoftAssertions();
         try (Chromium browser = Chromium.open(width, 900)) {

@@ -8,10 +8,15 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
+import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 
 /** Sets pages of XHTML as PDF. The same pages and day give the same file. */
 final class PdfPages {
@@ -21,9 +26,13 @@ final class PdfPages {
 
     private PdfPages() {}
 
-    /** A printed file and how many pages it has. */
+    /**
+     * A printed file and how many pages it has.
+     *
+     * @param starts page of each bookmark, from 0, in their order
+     */
     @SuppressWarnings("ArrayRecordComponent") // made once and written out
-    record Printed(byte[] file, int pages) {}
+    record Printed(byte[] file, int pages, List<Integer> starts) {}
 
     /**
      * Prints.
@@ -40,8 +49,20 @@ final class PdfPages {
             describe(document.getDocumentInformation(), day);
             document.setDocumentId(number);
             document.save(out);
-            return new Printed(out.toByteArray(), document.getNumberOfPages());
+            return new Printed(out.toByteArray(), document.getNumberOfPages(), starts(document));
         }
+    }
+
+    private static List<Integer> starts(PDDocument document) throws IOException {
+        List<Integer> starts = new ArrayList<>();
+        PDDocumentOutline outline = document.getDocumentCatalog().getDocumentOutline();
+        if (outline != null) {
+            for (PDOutlineItem item : outline.children()) {
+                PDPage page = item.findDestinationPage(document);
+                starts.add(page == null ? 0 : document.getPages().indexOf(page));
+            }
+        }
+        return List.copyOf(starts);
     }
 
     private static PdfBoxRenderer renderer(String xhtml, PDDocument document, OutputStream out) throws IOException {

@@ -10,6 +10,7 @@ import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.app.json.LandSummary;
+import plumbrow.documents.picture.Chart;
 
 /**
  * The fields of one farm on one drawing.

@@ -1,6 +1,5 @@
 package plumbrow.app.desk.map;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +18,7 @@ import plumbrow.advice.land.Zones;
 import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.app.json.LandSummary;
+import plumbrow.documents.picture.Chart;
 import plumbrow.science.figure.Numbers;
 
 /**
@@ -38,9 +38,6 @@ public record MapSheet(
         List<Zones> zones,
         List<List<Point>> countyLines,
         List<Tiles.Tile> tiles) {
-    /** Features so far off the field, measured in its own length, are not drawn. */
-    private static final double FARTHEST = 1.0;
-
     public static MapSheet of(Season season, Field field, @Nullable String asked, Tiles tiles) {
         List<Feature> features = season.ground().features(field.name());
         Chart chart = chart(field, features);
@@ -71,24 +68,12 @@ public record MapSheet(
     }
 
     private static @Nullable Chart chart(Field field, List<Feature> features) {
-        Boundary outline = field.boundary();
-        List<Shape> shapes = features.stream()
-                .flatMap(feature -> Stream.ofNullable(feature.shape()))
-                .toList();
-        if (outline == null) {
-            return shapes.isEmpty()
-                    ? null
-                    : Chart.of(shapes.stream().flatMap(Chart::points).toList());
-        }
-        List<Point> ground = Chart.points(outline).toList();
-        Chart alone = Chart.of(ground);
-        List<Point> shown = new ArrayList<>(ground);
-        shapes.stream()
-                .flatMap(Chart::points)
-                .filter(point -> Math.abs(alone.x(point) - alone.width() / 2) < (FARTHEST + 0.5) * alone.width()
-                        && Math.abs(alone.y(point) - alone.height() / 2) < (FARTHEST + 0.5) * alone.height())
-                .forEach(shown::add);
-        return Chart.of(shown);
+        return Chart.around(
+                        field.boundary(),
+                        features.stream()
+                                .flatMap(feature -> Stream.ofNullable(feature.shape()))
+                                .toList())
+                .orElse(null);
     }
 
     /** The one sentence at the top. */
@@ -124,7 +109,7 @@ public record MapSheet(
     public boolean drawn(Feature feature) {
         Shape shape = feature.shape();
         Chart on = chart;
-        return shape != null && on != null && Chart.points(shape).anyMatch(on::shows);
+        return shape != null && on != null && on.shows(shape);
     }
 
     /** What the lines of the picture mean, as far as they are on it. */
@@ -143,14 +128,5 @@ public record MapSheet(
                         countyLines.isEmpty() ? "" : "Dotted: county line of the census map, exact to about a mile.")
                 .filter(said -> !said.isEmpty())
                 .collect(Collectors.joining(" "));
-    }
-
-    /** Where the name of a feature goes. */
-    public Point labelled(Shape shape) {
-        Chart on = chart;
-        List<Point> points = Chart.points(shape).toList();
-        List<Point> shown =
-                on == null ? points : points.stream().filter(on::shows).toList();
-        return shown.isEmpty() ? points.get(0) : shown.get(shown.size() / 2);
     }
 }

@@ -10,6 +10,7 @@ import plumbrow.advice.field.Feature.Line;
 import plumbrow.advice.field.Feature.Shape;
 import plumbrow.advice.field.Feature.Spot;
 import plumbrow.documents.map.MapTrouble;
+import plumbrow.documents.picture.Chart;
 import plumbrow.documents.workbook.ground.FeatureShape;
 import plumbrow.documents.workbook.ground.NoBoundary;
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import plumbrow.advice.field.Boundary.Point;
 import plumbrow.app.desk.door.TileAddress;
+import plumbrow.documents.picture.Chart;
 
 /** Pictures of the ground, each where it belongs under the map; none where no address is named. */
 public record Tiles(TileAddress source) {

@@ -1,9 +1,12 @@
-package plumbrow.app.desk.map;
+package plumbrow.documents.picture;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Boundary.Point;
 import plumbrow.advice.field.Feature.Area;
@@ -30,6 +33,8 @@ public record Chart(double west, double north, double acrossDegree, double downD
     private static final double M_PER_DEGREE = 111_132;
 
     private static final double M_PER_FT = 0.3048;
+    /** Shapes so far off the field, measured in its own length, are not drawn. */
+    private static final double FARTHEST = 1.0;
 
     /** A chart that shows all these places, with some air around them. */
     public static Chart of(List<Point> shown) {
@@ -51,14 +56,53 @@ public record Chart(double west, double north, double acrossDegree, double downD
                 (tall + 2 * air) * scale);
     }
 
-    static Stream<Point> points(Shape shape) {
+    /**
+     * A chart of a field with what lies around it; empty where neither outline nor shapes are on file. What lies farther off than the
+     * field is long is not on it.
+     */
+    public static Optional<Chart> around(@Nullable Boundary outline, List<Shape> shapes) {
+        if (outline == null) {
+            return shapes.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(of(shapes.stream().flatMap(Chart::points).toList()));
+        }
+        List<Point> ground = points(outline).toList();
+        Chart alone = of(ground);
+        List<Point> shown = new ArrayList<>(ground);
+        shapes.stream()
+                .flatMap(Chart::points)
+                .filter(point -> Math.abs(alone.x(point) - alone.width() / 2) < (FARTHEST + 0.5) * alone.width()
+                        && Math.abs(alone.y(point) - alone.height() / 2) < (FARTHEST + 0.5) * alone.height())
+                .forEach(shown::add);
+        return Optional.of(of(shown));
+    }
+
+    /** The same drawing, so wide and no higher than that. */
+    public Chart within(double mostWidth, double mostHeight) {
+        double times = Math.min(mostWidth / width, mostHeight / height);
+        return new Chart(west, north, acrossDegree * times, downDegree * times, width * times, height * times);
+    }
+
+    /** Whether a shape is on the drawing. */
+    public boolean shows(Shape shape) {
+        return points(shape).anyMatch(this::shows);
+    }
+
+    /** Where the name of a shape goes. */
+    public Point labelled(Shape shape) {
+        List<Point> points = points(shape).toList();
+        List<Point> shown = points.stream().filter(this::shows).toList();
+        return shown.isEmpty() ? points.get(0) : shown.get(shown.size() / 2);
+    }
+
+    public static Stream<Point> points(Shape shape) {
         if (shape instanceof Spot spot) {
             return Stream.of(spot.at());
         }
         return shape instanceof Line line ? line.points().stream() : points(((Area) shape).outline());
     }
 
-    static Stream<Point> points(Boundary outline) {
+    public static Stream<Point> points(Boundary outline) {
         return outline.polygons().stream().flatMap(polygon -> polygon.shell().stream());
     }
 
@@ -71,7 +115,7 @@ public record Chart(double west, double north, double acrossDegree, double downD
     }
 
     /** Whether a place lies on the drawing. */
-    boolean shows(Point point) {
+    public boolean shows(Point point) {
         return x(point) >= 0 && x(point) <= width && y(point) >= 0 && y(point) <= height;
     }
 

@@ -1,0 +1,4 @@
+@NullMarked
+package plumbrow.app.fieldplan;
+
+import org.jspecify.annotations.NullMarked;
