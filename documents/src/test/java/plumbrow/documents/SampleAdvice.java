@@ -24,6 +24,7 @@ import plumbrow.advice.weighing.EqualRule;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.GainDoubt;
 import plumbrow.advice.weighing.InformationValue;
+import plumbrow.advice.weighing.Leads;
 import plumbrow.advice.weighing.SampleWorth;
 import plumbrow.advice.weighing.UncertainInput;
 import plumbrow.advice.weighing.WeighedProgram;
@@ -169,6 +170,7 @@ public final class SampleAdvice {
                                 14.2,
                                 new Band(-8.8, 11.9, 41.3),
                                 0.71,
+                                new Leads(0.68, 0.06, 0.26),
                                 "none",
                                 advised)),
                 List.of(

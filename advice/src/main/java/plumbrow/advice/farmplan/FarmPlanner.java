@@ -126,9 +126,10 @@ public final class FarmPlanner {
             Option alone = choices.stream()
                     .max(Comparator.comparingDouble(Option::mean))
                     .orElse(own);
+            double acres = reader.fields().get(f).acres();
             taken.add(new Taken(
                     problem.places().get(f).name(),
-                    reader.fields().get(f).acres(),
+                    acres,
                     own.name(),
                     alone.name(),
                     own.cost(),
@@ -136,7 +137,8 @@ public final class FarmPlanner {
                     own.mean(),
                     alone.mean() - own.mean(),
                     !EqualRule.DEFAULT.ahead(
-                            (alone.mean() - own.mean()) / reader.fields().get(f).acres(), leads(alone, own))));
+                            (alone.mean() - own.mean()) / acres,
+                            EqualRule.DEFAULT.leads(alone.scenarios(), own.scenarios(), acres))));
         }
         List<Shared> limits =
                 reader.shared().stream().map(limit -> shared(limit, solution)).toList();
@@ -155,16 +157,6 @@ public final class FarmPlanner {
                 buys(solution),
                 says(taken, solution, free),
                 reader.cautions());
-    }
-
-    /** Share of scenarios in which one brings more than the other, a tie counting half. */
-    private static double leads(Option one, Option other) {
-        double leads = 0;
-        for (int k = 0; k < one.scenarios().length; k++) {
-            leads +=
-                    one.scenarios()[k] > other.scenarios()[k] ? 1 : one.scenarios()[k] == other.scenarios()[k] ? .5 : 0;
-        }
-        return leads / one.scenarios().length;
     }
 
     private FarmPlan impossible(String says) {

@@ -18,6 +18,8 @@ import plumbrow.advice.program.Program;
 import plumbrow.advice.search.ProgramSearch.Candidate;
 import plumbrow.advice.search.SearchRoom.Proposal;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.weighing.EqualRule;
+import plumbrow.advice.weighing.Leads;
 import plumbrow.advice.weighing.CostLine;
 import plumbrow.advice.weighing.ProgramDraws;
 import plumbrow.advice.weighing.ProgramDraws.Weighed;
@@ -121,7 +123,7 @@ public final class Search {
                         lookUp,
                         ownName,
                         ownMean,
-                        best == null || ownMargins == null ? 1 : leads(candidates.get(0), ownMargins)),
+                        best == null || ownMargins == null ? new Leads(1, 0, 0) : leads(candidates.get(0), ownMargins)),
                 limits(candidates.size()));
     }
 
@@ -164,16 +166,12 @@ public final class Search {
         return "Found by the search of " + season.asOf() + ".";
     }
 
-    /** Share of draws in which a program found earns more than one of the season's own, a tie counting half. */
-    private double leads(Candidate candidate, double[] own) {
+    /** How often a program found leads one of the season's own. */
+    private Leads leads(Candidate candidate, double[] own) {
         double[] margins = search.draws()
                 .weigh(search.room().program(candidate.frame(), candidate.tanks()))
                 .margins();
-        double leads = 0;
-        for (int k = 0; k < own.length; k++) {
-            leads += margins[k] > own[k] ? 1 : margins[k] == own[k] ? .5 : 0;
-        }
-        return leads / own.length;
+        return EqualRule.DEFAULT.leads(margins, own, 1);
     }
 
     /** Margins of the season's own programs that may be advised, on the same draws. */

@@ -3,6 +3,7 @@ package plumbrow.advice.search;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.weighing.EqualRule;
+import plumbrow.advice.weighing.Leads;
 import plumbrow.advice.weighing.Quantities;
 import plumbrow.science.figure.Numbers;
 
@@ -16,7 +17,7 @@ final class SearchWords {
             @Nullable Found lookUp,
             @Nullable String ownName,
             @Nullable Double ownMean,
-            double ownLeads) {
+            Leads leads) {
         if (best == null) {
             return lookUp == null
                     ? "No lawful program for " + field.name() + " can be made from the shelf."
@@ -29,9 +30,10 @@ final class SearchWords {
             return sentence + ".";
         }
         double more = best.meanMarginUsdPerAcre() - ownMean;
-        if (more > 0.05 && !EqualRule.DEFAULT.ahead(more, ownLeads)) {
+        if (more > 0.05 && !EqualRule.DEFAULT.ahead(more, leads)) {
             return sentence + "; your own " + ownName + " is about equal, " + Quantities.dollarsPerAcre(more)
-                    + " less on average.";
+                    + " less on average"
+                    + (leads.manyLevel() ? ", and behind in " + leads.words() + " simulated seasons." : ".");
         }
         return more > 0.05
                 ? sentence + ": " + Quantities.dollarsPerAcre(more) + " more than the best of your programs, " + ownName

@@ -54,8 +54,7 @@ record Choice(List<Integer> advisable, int advised, int rival, boolean tied, Lis
         paying.stream()
                 .filter(c -> c != advised
                         && !rule.ahead(
-                                meanMargins[advised] - meanMargins[c],
-                                FieldWeighing.chanceAbove(FieldWeighing.difference(margins[advised], margins[c]))))
+                                meanMargins[advised] - meanMargins[c], rule.leads(margins[advised], margins[c], 1)))
                 .forEach(equals::add);
         return new Choice(List.copyOf(advisable), advised, rival, advised != best, List.copyOf(equals));
     }

@@ -88,6 +88,20 @@ public record FieldAdvice(
         return doubtEntered() ? Odds.words(chance) : Odds.NO_DOUBT;
     }
 
+    /** How often a program leads another; the three counts where many seasons are level, else odds in which a tie counts half. */
+    public String odds(Comparison pair) {
+        return doubtEntered() && pair.leads().manyLevel() ? pair.leads().words() : odds(pair.chanceBetter());
+    }
+
+    /** The chance that a program beats the baseline, told the same way where it is the advised one. */
+    public String oddsAgainstBaseline(WeighedProgram program) {
+        return comparisons.stream()
+                .filter(pair -> pair.program().equals(program.name()) && pair.other().equals(baseline))
+                .findFirst()
+                .map(this::odds)
+                .orElseGet(() -> odds(program.chanceBeatsBaseline()));
+    }
+
     /** Mean gain of the advised program over the baseline for the whole field [$]; 0 where nothing is advised. */
     public double advisedGainUsd() {
         return advisedProgram()

@@ -288,6 +288,7 @@ final class FieldWeighing {
                 meanMargins[one] - meanMargins[other],
                 band(difference),
                 better,
+                options.equal().leads(margins[one], margins[other], 1),
                 dominant(Dominance.first(a, b), one, other),
                 dominant(Dominance.second(a, b), one, other));
     }

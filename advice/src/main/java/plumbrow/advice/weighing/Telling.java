@@ -62,7 +62,7 @@ final class Telling {
         }
         WeighedProgram rival = program(choice.rival());
         return "Stay with " + advised.name() + waits(advised) + ". The next best, " + rival.name() + ", earns "
-                + more(rival.meanGainUsdPerAcre()) + " on average" + odds(", more", rival.chanceBeatsBaseline()) + "."
+                + more(rival.meanGainUsdPerAcre()) + " on average" + odds(", more", ", ahead", rival, advised) + "."
                 + (entered ? "" : " " + NO_DOUBT);
     }
 
@@ -79,14 +79,34 @@ final class Telling {
     private String gain(WeighedProgram program) {
         return "earns " + more(program.meanGainUsdPerAcre())
                 + (entered
-                        ? " on average" + odds(", more", program.chanceBeatsBaseline()) + " (10 of 100 below "
+                        ? " on average" + odds(", more", ", ahead", program, baseline()) + " (10 of 100 below "
                                 + Quantities.dollarsPerAcre(program.gain().low()) + ", 10 of 100 above "
                                 + Quantities.dollarsPerAcre(program.gain().high()) + ")"
                         : ". " + NO_DOUBT.substring(0, NO_DOUBT.length() - 1));
     }
 
-    private String odds(String what, double chance) {
-        return entered ? what + " in " + Odds.words(chance) + " simulated seasons" : "";
+    /** How often one program leads another, with the three counts where many seasons are level. */
+    private String odds(String more, String ahead, WeighedProgram one, WeighedProgram other) {
+        if (!entered) {
+            return "";
+        }
+        Optional<Comparison> pair = pair(one, other);
+        Optional<Leads> leads = pair.map(Comparison::leads)
+                .or(() -> pair(other, one).map(back -> back.leads().reversed()));
+        if (leads.isPresent() && leads.get().manyLevel()) {
+            return ahead + " in " + leads.get().words() + " simulated seasons";
+        }
+        double chance = pair.map(Comparison::chanceBetter)
+                .or(() -> pair(other, one).map(back -> 1 - back.chanceBetter()))
+                .orElseGet(() -> one.chanceBeatsBaseline());
+        return more + " in " + Odds.words(chance) + " simulated seasons";
+    }
+
+    private Optional<Comparison> pair(WeighedProgram one, WeighedProgram other) {
+        return comparisons.stream()
+                .filter(pair ->
+                        pair.program().equals(one.name()) && pair.other().equals(other.name()))
+                .findFirst();
     }
 
     private boolean isBaselineAmong(List<Integer> places) {
@@ -122,7 +142,13 @@ final class Telling {
         List<String> names = equals.stream().map(WeighedProgram::name).toList();
         String says = inList(names) + " are about equal: " + (equals.size() > 2 ? "at most " : "")
                 + Quantities.dollarsPerAcre(highest - lowest) + " apart on average"
-                + (equals.size() == 2 ? leads(equals.get(0), equals.get(1)) : "") + ".";
+                + (equals.size() == 2
+                        ? odds(
+                                ", " + names.get(0) + " ahead",
+                                ", " + names.get(0) + " ahead",
+                                equals.get(0),
+                                equals.get(1))
+                        : "") + ".";
         return Optional.of(new AboutEqual(
                 names,
                 highest - lowest,
@@ -131,15 +157,6 @@ final class Telling {
                 oftenest.name(),
                 says,
                 named(cheapest, safest, oftenest)));
-    }
-
-    private String leads(WeighedProgram one, WeighedProgram other) {
-        return comparisons.stream()
-                .filter(pair ->
-                        pair.program().equals(one.name()) && pair.other().equals(other.name()))
-                .findFirst()
-                .map(pair -> odds(", " + one.name() + " ahead", pair.chanceBetter()))
-                .orElse("");
     }
 
     private String named(WeighedProgram cheapest, WeighedProgram safest, WeighedProgram oftenest) {

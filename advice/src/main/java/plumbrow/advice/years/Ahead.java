@@ -133,7 +133,8 @@ public final class Ahead {
                     double gain = looked.get(i).perYear() - looked.get(j).perYear();
                     if (j != i
                             && looked.get(j).advisable()
-                            && !EqualRule.DEFAULT.ahead(gain, leads(values.get(i), values.get(j)))) {
+                            && !EqualRule.DEFAULT.ahead(
+                                    gain, EqualRule.DEFAULT.leads(values.get(i), values.get(j), dollarAYear()))) {
                         equals.add(looked.get(j).name());
                     }
                 }
@@ -142,12 +143,9 @@ public final class Ahead {
         return equals;
     }
 
-    private static double leads(double[] one, double[] other) {
-        double leads = 0;
-        for (int k = 0; k < one.length; k++) {
-            leads += one[k] > other[k] ? 1 : one[k] == other[k] ? .5 : 0;
-        }
-        return leads / one.length;
+    /** What a dollar a year comes to over all seasons in today's money [$]. */
+    private double dollarAYear() {
+        return 1 / PresentValue.perYear(1, options.discountPct() / 100, options.seasons());
     }
 
     /** What the best earns over the next, those that may be advised first; what the only one earns. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.weighing.EqualRule;
+import plumbrow.advice.weighing.Leads;
 import plumbrow.advice.weighing.Odds;
 import plumbrow.advice.weighing.Quantities;
 import plumbrow.science.chance.SortedDraws;
@@ -47,12 +48,16 @@ final class NowAndLater {
                         ? " earns most, " + Quantities.drawnDollars(ahead) + "/ac more than " + many.name() + "; "
                         : " and " + many.name() + " are about equal; ");
         double more = many.perYear() - one.perYear();
-        double leads = leads(many, one, seasons);
+        Leads leads = leads(many, one, seasons);
         return EqualRule.DEFAULT.ahead(more, leads)
                 ? alone + "over " + seasons + " seasons " + many.name() + " does best, " + Quantities.drawnDollars(more)
-                        + "/ac a year more and ahead of it in " + Odds.words(leads) + ", "
+                        + "/ac a year more and ahead of it in " + often(leads) + ", "
                         + because(one, many, firstYear) + "."
                 : alone + "over " + seasons + " seasons the two are about equal.";
+    }
+
+    private static String often(Leads leads) {
+        return leads.manyLevel() ? leads.words() : Odds.words(leads.ahead() + leads.level() / 2);
     }
 
     private static Optional<Looked> best(List<Looked> all, boolean now) {
@@ -62,18 +67,19 @@ final class NowAndLater {
                         now ? Double.compare(a.now(), b.now()) : Double.compare(a.presentValue(), b.presentValue()));
     }
 
-    /** Share of draws in which one earns more than another over the first so many years, money of every year alike. */
-    private static double leads(Looked one, Looked other, int years) {
-        int draws = one.run().margins()[0].length;
-        double leads = 0;
-        for (int k = 0; k < draws; k++) {
-            double more = 0;
-            for (int y = 0; y < years; y++) {
-                more += one.run().margins()[y][k] - other.run().margins()[y][k];
+    /** How often one leads another over the first so many years, money of every year alike. */
+    private static Leads leads(Looked one, Looked other, int years) {
+        return EqualRule.DEFAULT.leads(sum(one, years), sum(other, years), years);
+    }
+
+    private static double[] sum(Looked one, int years) {
+        double[] sum = one.run().margins()[0].clone();
+        for (int y = 1; y < years; y++) {
+            for (int k = 0; k < sum.length; k++) {
+                sum[k] += one.run().margins()[y][k];
             }
-            leads += more > 0 ? 1 : more == 0 ? .5 : 0;
         }
-        return leads / draws;
+        return sum;
     }
 
     private static String because(Looked one, Looked many, int firstYear) {

@@ -15,31 +15,76 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.program.ScoutingTrigger;
 
 /** When programs are told as about equal, and that none that loses to the baseline is advised. */
 class AboutEqualTest {
-    @ParameterizedTest(name = "${0}/ac, leads in {1}: ahead {2}")
+    @ParameterizedTest(name = "${0}/ac, ahead in {1}, behind in {2}: ahead {3}")
     @CsvSource({
-        "5.90, 0.50, false",
-        "5.90, 0.5499, false",
-        "5.90, 0.55, true",
-        "6.00, 0.30, true",
-        "2.00, 0.55, true",
-        "1.99, 0.99, false",
-        "-1, 1, false"
+        "5.90, 0.50, 0.50, false",
+        "5.90, 0.5499, 0.4501, false",
+        "5.90, 0.55, 0.45, true",
+        "6.00, 0.30, 0.70, true",
+        "2.00, 0.55, 0.45, true",
+        "1.99, 0.99, 0.01, false",
+        "2.50, 0.28, 0, true",
+        "2.50, 0.30, 0.05, true",
+        "2.50, 0.23, 0.18, true",
+        "2.50, 0.21, 0.18, false",
+        "2.50, 0, 0, false",
+        "-1, 1, 0, false"
     })
-    @DisplayName("ahead: $2/ac and 55 of 100, or $6/ac")
-    void rule(double gain, double leads, boolean ahead) {
-        assertThat(EqualRule.DEFAULT.ahead(gain, leads)).isEqualTo(ahead);
+    @DisplayName("ahead: $2/ac and 55 of 100 of the seasons that tell them apart, or $6/ac")
+    void rule(double gain, double ahead, double behind, boolean expected) {
+        assertThat(EqualRule.DEFAULT.ahead(gain, new Leads(ahead, 1 - ahead - behind, behind)))
+                .isEqualTo(expected);
     }
 
     @Test
     @DisplayName("the rule scales with what a farm calls worth telling, and refuses what is no amount")
     void another() {
-        assertThat(new EqualRule(5).ahead(5.9, 0.54)).isFalse();
-        assertThat(new EqualRule(5).ahead(15, 0.4)).isTrue();
-        assertThat(new EqualRule(5).words()).contains("$5.00/ac", "$15.00/ac");
+        assertThat(new EqualRule(5).ahead(5.9, new Leads(0.54, 0, 0.46))).isFalse();
+        assertThat(new EqualRule(5).ahead(15, new Leads(0.4, 0, 0.6))).isTrue();
+        assertThat(new EqualRule(5).words()).contains("$5.00/ac", "$15.00/ac", "less than $5.00/ac is level");
         assertThatThrownBy(() -> new EqualRule(0)).hasMessageContaining("more than 0");
+    }
+
+    @Test
+    @DisplayName("a season is level where the two differ by less than is worth telling; counts by hand")
+    void level() {
+        double[] one = {10, 10, 10, 10, 10, 10, 10, 10};
+        double[] other = {8, 8.01, 10, 11.99, 12, 30, 10.5, 0};
+        Leads leads = EqualRule.DEFAULT.leads(one, other, 1);
+        assertThat(leads).isEqualTo(new Leads(2 / 8.0, 4 / 8.0, 2 / 8.0));
+        assertThat(leads.reversed()).isEqualTo(EqualRule.DEFAULT.leads(other, one, 1));
+        assertThat(EqualRule.DEFAULT.leads(one, other, 10)).isEqualTo(new Leads(0, 7 / 8.0, 1 / 8.0));
+        assertThat(new Leads(0.302, 0.694, 0.004).words()).isEqualTo("30, level in 69, behind in fewer than 1 of 100");
+        assertThat(new Leads(0, 1, 0).words()).isEqualTo("0, level in 100, behind in 0 of 100");
+    }
+
+    @Test
+    @DisplayName("an option that costs a dollar in most seasons and earns much in some leads, and the three counts say so")
+    void option() {
+        // Scouting for $1; one season in five the insect takes $40/ac, of which the spray saves all but its $10.
+        FieldAdvice advice = new OneField()
+                .assumptions(4, 200)
+                .seed("Plain", 100, 0, NONE)
+                .insecticide("Guard", 10)
+                .control("Guard", "beetle", 1, new Distribution.Fixed(1))
+                .insect("beetle", new Distribution.Chance(0.2), new Distribution.Even(4.999, 5.001))
+                .program("none", true, plant("Plain"), harvest(2))
+                .program(
+                        "scout",
+                        false,
+                        plant("Plain"),
+                        spray(2, "Guard", 1).waitingFor(new ScoutingTrigger("beetle", 0.5, 1.0)),
+                        harvest(3))
+                .weigh(10_000);
+        assertThat(advice.advised()).isEqualTo("scout");
+        assertThat(advice.aboutEqual()).isNull();
+        // .2 × (40 − 10) − 1 = 5, ahead by 29 in 20 of 100, level (a dollar behind) in 80.
+        assertThat(advice.sentence())
+                .contains("earns $5.00/ac more on average, ahead in 20, level in 80, behind in 0 of 100 simulated seasons");
     }
 
     /** Gain of the dearer seed over the plain one: normal with this mean and spread [$/ac]. */

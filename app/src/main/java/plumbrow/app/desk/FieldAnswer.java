@@ -43,7 +43,7 @@ public record FieldAnswer(
                     program.baseline(),
                     program.standing(),
                     program.chanceBeatsBaseline(),
-                    advice.odds(program.chanceBeatsBaseline()),
+                    advice.oddsAgainstBaseline(program),
                     program.meanGainUsdPerAcre(),
                     program.gain());
         }

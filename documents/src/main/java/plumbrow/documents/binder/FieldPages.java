@@ -173,7 +173,7 @@ record FieldPages(
                     .figure(Numbers.fixed(pair.meanDifferenceUsdPerAcre(), 2))
                     .figure(Numbers.fixed(pair.difference().low(), 0))
                     .figure(Numbers.fixed(pair.difference().high(), 0))
-                    .cell(field.odds(pair.chanceBetter()))
+                    .cell(field.odds(pair))
                     .cell(pair.firstDegree())
                     .cell(pair.secondDegree())
                     .close("tr");
