@@ -21,6 +21,8 @@ import plumbrow.advice.names.UnknownName;
 import plumbrow.advice.names.UnknownNames;
 import plumbrow.advice.program.Done;
 import plumbrow.advice.program.MeantPass;
+import plumbrow.advice.records.ApplicationRecord;
+import plumbrow.advice.records.KeptRecord;
 import plumbrow.advice.season.Season;
 import plumbrow.documents.confirm.ConfirmedSeason;
 import plumbrow.documents.confirm.LabelDecision;
@@ -487,6 +489,73 @@ public final class Book implements AutoCloseable {
         });
     }
 
+    /** Every application record, those that no longer count among them, in the order of writing. */
+    public List<KeptRecord> records() {
+        return database.read(sql -> new RecordRows(JdbcClient.create(sql)).all());
+    }
+
+    /**
+     * Writes an application record down for good: its lines of the log with it, and its amounts off the stock of the latest season.
+     *
+     * @param by who writes it down, and by which door
+     * @throws BookException where the book holds no season yet
+     */
+    public KeptRecord record(ApplicationRecord record, By by, Instant at) {
+        return database.write(sql -> {
+            RecordRows rows = new RecordRows(JdbcClient.create(sql));
+            return rows.one(record(sql, record, null, by, at));
+        });
+    }
+
+    /**
+     * Writes a record down in the place of one that was wrong. The wrong one stays and no longer counts; what it took from the stock goes
+     * back.
+     *
+     * @param by who corrects it, and why
+     * @throws BookException where there is no such record, or it no longer counts
+     */
+    public KeptRecord correct(int number, ApplicationRecord record, By by, Instant at) {
+        return database.write(sql -> {
+            RecordRows rows = new RecordRows(JdbcClient.create(sql));
+            KeptRecord wrong = rows.strike(number, new LogLine.Strike(who(sql, by), by.why(), at));
+            stock(sql, StockOfRecords.back(rows.taken(wrong)), number, by, at);
+            return rows.one(record(sql, record, number, by, at));
+        });
+    }
+
+    /** Says that a record never was so. It stays and no longer counts; what it took from the stock goes back. */
+    public KeptRecord voidRecord(int number, By by, Instant at) {
+        return database.write(sql -> {
+            RecordRows rows = new RecordRows(JdbcClient.create(sql));
+            String who = who(sql, by);
+            KeptRecord wrong = rows.strike(number, new LogLine.Strike(who, by.why(), at));
+            rows.addVoid(number, new KeptRecord.Voided(who, by.why(), at));
+            stock(sql, StockOfRecords.back(rows.taken(wrong)), number, by, at);
+            return rows.one(number);
+        });
+    }
+
+    private static int record(
+            JdbcOperations sql, ApplicationRecord record, @Nullable Integer corrects, By by, Instant at) {
+        RecordRows rows = new RecordRows(JdbcClient.create(sql));
+        Season written = held(sql).written();
+        List<RecordRows.Taken> taken = StockOfRecords.taken(written, record);
+        int number = rows.add(record, taken, corrects, corrects == null ? null : by.why(), who(sql, by), at);
+        stock(sql, StockOfRecords.off(taken), number, by, at);
+        return number;
+    }
+
+    private static String who(JdbcOperations sql, By by) {
+        String who = by.who();
+        return who == null ? held(sql).written().adviser() : who;
+    }
+
+    /** Changes what is on hand as part of writing a record; the history of changes says so. */
+    private static void stock(JdbcOperations sql, UnaryOperator<Season> change, int record, By by, Instant at) {
+        Held held = held(sql);
+        write(sql, held, change.apply(held.written()), new By(by.who(), "application record " + record, by.way(), at), null);
+    }
+
     /**
      * Writes down a choice that rests on a weighing, if the season that was weighed is still the book's latest.
      *
@@ -669,6 +738,11 @@ public final class Book implements AutoCloseable {
             log();
         } catch (BookException unreadable) {
             problems.add("The log can't be read. " + unreadable.getMessage());
+        }
+        try {
+            records();
+        } catch (BookException unreadable) {
+            problems.add("The application records can't be read. " + unreadable.getMessage());
         }
         problems.addAll(database.read(sql -> new PaperRows(JdbcClient.create(sql)).damaged()));
         return List.copyOf(problems);

@@ -12,12 +12,14 @@ import plumbrow.advice.program.Done;
  * @param done what was put on
  * @param writtenAt when it came into the book; null for a line of an older book
  * @param strike that it does not count, and why; null where it counts
+ * @param record number of the application record of which it is a product; null for a line by itself
  */
 public record LogLine(
         int number,
         Done done,
         @Nullable Instant writtenAt,
-        @Nullable Strike strike) {
+        @Nullable Strike strike,
+        @Nullable Integer record) {
 
     /** Says that a line was wrong. */
     public record Strike(String who, String why, Instant when) {}

@@ -29,10 +29,12 @@ final class LogRows {
 
     private static final String ALL = """
             SELECT log_line.number, field, date, product, rate, rate_unit, share_pct, applicator, source, written_at,
-                   log_strike.who, why, struck_at, said.number IS NOT NULL AS said, said.program, said.pass
+                   log_strike.who, why, struck_at, said.number IS NOT NULL AS said, said.program, said.pass,
+                   record_product.record
             FROM log_line LEFT JOIN log_strike ON log_strike.line = log_line.number
             LEFT JOIN log_pass AS said ON said.number =
                 (SELECT max(log_pass.number) FROM log_pass WHERE log_pass.line = log_line.number)
+            LEFT JOIN record_product ON record_product.line = log_line.number
             ORDER BY log_line.number""";
 
     private final JdbcClient client;
@@ -162,8 +164,18 @@ final class LogRows {
         return line(line);
     }
 
-    /** Strikes a line, which must be there and count. */
+    /** Strikes a line, which must be there, count and stand by itself. */
     void strike(int number, LogLine.Strike strike) {
+        Integer record = line(number).record();
+        if (record != null) {
+            throw new BookException("Line " + number + " of the log is a product of application record " + record
+                    + ": correct that record, or say that it is void.");
+        }
+        strikeOfRecord(number, strike);
+    }
+
+    /** Strikes a line, whether or not it belongs to a record. */
+    void strikeOfRecord(int number, LogLine.Strike strike) {
         LogLine line = line(number);
         LogLine.Strike before = line.strike();
         if (before != null) {
@@ -192,6 +204,7 @@ final class LogRows {
         String program = row.maybeText();
         Integer pass = row.maybeWhole();
         MeantPass meant = program == null || pass == null ? MeantPass.NONE : new MeantPass(program, pass);
+        Integer record = row.maybeWhole();
         return new LogLine(
                 number,
                 said ? done.meaning(meant) : done,
@@ -199,6 +212,7 @@ final class LogRows {
                 who == null
                         ? null
                         : new LogLine.Strike(
-                                who, Objects.requireNonNull(why), Instant.parse(Objects.requireNonNull(struckAt))));
+                                who, Objects.requireNonNull(why), Instant.parse(Objects.requireNonNull(struckAt))),
+                record);
     }
 }
