@@ -15,7 +15,7 @@ import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Book;
-import plumbrow.app.desk.Desk;
+import plumbrow.app.serving.Desk;
 
 /**
  * A book of as many fields as asked for, on farms of forty, opened, compared, checked and planned by the desk as a person does

@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 import plumbrow.documents.apart.ApartReader;
 import plumbrow.documents.paper.PaperLimits;
 import plumbrow.documents.paper.PaperReader;
-import plumbrow.documents.sheet.SheetReader;
+import plumbrow.documents.reading.SheetReader;
 import plumbrow.documents.sheet.section.Sections;
 
 /** Reads a folder of made sheets and has {@code pdftotext -layout} take the text out of the same files, round by round. */

@@ -20,7 +20,7 @@ import plumbrow.documents.paper.Quote;
 import plumbrow.documents.sheet.Content;
 import plumbrow.documents.sheet.Reading;
 import plumbrow.documents.sheet.SafetySheet;
-import plumbrow.documents.sheet.SheetReader;
+import plumbrow.documents.reading.SheetReader;
 import plumbrow.documents.sheet.ValueKind;
 import plumbrow.documents.shelf.FiledPaper;
 

@@ -2,7 +2,7 @@ package plumbrow.app.command;
 
 import java.nio.file.Path;
 import org.springframework.context.ConfigurableApplicationContext;
-import plumbrow.app.desk.Desk;
+import plumbrow.app.serving.Desk;
 
 /** The way into the desk; a door of its own, because no other command needs what stands behind it. */
 @FunctionalInterface

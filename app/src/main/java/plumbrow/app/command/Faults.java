@@ -4,7 +4,7 @@ import java.util.List;
 import picocli.CommandLine.ParameterException;
 import plumbrow.advice.calendar.ProgramChangeException;
 import plumbrow.advice.weighing.SeasonGapException;
-import plumbrow.app.FaultFile;
+import plumbrow.app.faults.FaultFile;
 import plumbrow.app.book.BookException;
 import plumbrow.documents.FileTrouble;
 import plumbrow.documents.map.MapTrouble;

@@ -17,7 +17,7 @@ import plumbrow.app.json.LabelRead;
 import plumbrow.app.json.SheetRead;
 import plumbrow.documents.apart.ApartReader;
 import plumbrow.documents.apart.PaperValues;
-import plumbrow.documents.label.PaperSort;
+import plumbrow.documents.reading.PaperSort;
 import plumbrow.documents.paper.PaperTrouble;
 
 /** Reads safety data sheets and labels and says what stands on them, and where. */

@@ -8,7 +8,7 @@ import plumbrow.advice.weighing.WeighingOptions;
 
 /** Whoever weighs the programs of a field: the same season of the field and options give the same answer. */
 @FunctionalInterface
-interface Weigher {
+public interface Weigher {
     FieldAdvice adviseField(OwnSeason own, WeighingOptions options);
 
     /** The adviser of Plumbrow. What fields share is drawn once for all of them. */

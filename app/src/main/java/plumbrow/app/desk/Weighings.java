@@ -56,12 +56,12 @@ public final class Weighings {
     private @Nullable SeasonWeighing whole;
     private @Nullable Cut cut;
 
-    Weighings(Weigher weigher) {
+    public Weighings(Weigher weigher) {
         this.weigher = weigher;
     }
 
     /** Begins with the season at once, so that the first page need not wait; what is wrong then, the page will say. */
-    void prepare(DeskBook book) {
+    public void prepare(DeskBook book) {
         Thread thread = new Thread(
                 () -> {
                     try {

@@ -1,5 +1,6 @@
 package plumbrow.app.desk;
 
+import plumbrow.app.serving.Desk;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -14,7 +14,7 @@ import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.jspecify.annotations.Nullable;
-import plumbrow.documents.label.PaperSort;
+import plumbrow.documents.reading.PaperSort;
 import plumbrow.documents.paper.PagePicture;
 import plumbrow.documents.paper.PaperLimits;
 import plumbrow.documents.paper.PaperReader;

@@ -11,15 +11,15 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import plumbrow.documents.label.LabelReader;
-import plumbrow.documents.label.PaperSort;
+import plumbrow.documents.reading.LabelReader;
+import plumbrow.documents.reading.PaperSort;
 import plumbrow.documents.ocr.OcrDoubts;
 import plumbrow.documents.ocr.Tesseract;
 import plumbrow.documents.paper.PagePicture;
 import plumbrow.documents.paper.Paper;
 import plumbrow.documents.paper.PaperLimits;
 import plumbrow.documents.paper.PaperTrouble;
-import plumbrow.documents.sheet.SheetReader;
+import plumbrow.documents.reading.SheetReader;
 
 /**
  * The process that reads: takes the path of one file after the other and answers each with the values on it or with the

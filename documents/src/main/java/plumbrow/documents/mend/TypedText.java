@@ -15,7 +15,7 @@ import plumbrow.documents.sheet.BodyPart;
 import plumbrow.documents.sheet.Content;
 import plumbrow.documents.sheet.Reading;
 import plumbrow.documents.sheet.Route;
-import plumbrow.documents.sheet.SheetReader;
+import plumbrow.documents.reading.SheetReader;
 import plumbrow.documents.sheet.ValueKind;
 
 /**

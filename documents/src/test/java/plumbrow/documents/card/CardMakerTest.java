@@ -287,7 +287,7 @@ class CardMakerTest {
 
     @Test
     void anEmptyPaperGivesACardOfUnknowns() {
-        var sheet = plumbrow.documents.sheet.SheetReader.read(
+        var sheet = plumbrow.documents.reading.SheetReader.read(
                 "nothing here".getBytes(java.nio.charset.StandardCharsets.UTF_8), "x.txt");
         ProductCard card = CardMaker.make(CardInput.of(sheet, TODAY));
         assertThat(card.product()).isEqualTo("A product without a readable name");

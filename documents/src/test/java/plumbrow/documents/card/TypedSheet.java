@@ -4,7 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import plumbrow.documents.sheet.SafetySheet;
-import plumbrow.documents.sheet.SheetReader;
+import plumbrow.documents.reading.SheetReader;
 
 /** A safety sheet of an invented product as plain text, section by section, to be changed line by line. */
 final class TypedSheet {

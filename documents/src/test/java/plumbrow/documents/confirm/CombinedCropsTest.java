@@ -21,7 +21,7 @@ import plumbrow.advice.shelf.ProductKind;
 import plumbrow.advice.shelf.Shelf;
 import plumbrow.documents.SampleSeason;
 import plumbrow.documents.label.LabelPaper;
-import plumbrow.documents.label.LabelReader;
+import plumbrow.documents.reading.LabelReader;
 import plumbrow.documents.shelf.FiledPaper;
 
 /** Plant-back rows that name several crops, on their way to what the plant-back check goes by. The product is invented. */

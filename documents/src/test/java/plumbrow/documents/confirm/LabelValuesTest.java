@@ -29,7 +29,7 @@ import plumbrow.advice.shelf.ProductKind;
 import plumbrow.advice.shelf.Setback;
 import plumbrow.advice.shelf.Shelf;
 import plumbrow.documents.label.LabelPaper;
-import plumbrow.documents.label.LabelReader;
+import plumbrow.documents.reading.LabelReader;
 import plumbrow.documents.shelf.FiledPaper;
 
 /** From the label to the shelf, by the word of a person. The product is invented. */

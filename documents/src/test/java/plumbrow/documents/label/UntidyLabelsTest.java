@@ -1,5 +1,6 @@
 package plumbrow.documents.label;
 
+import plumbrow.documents.reading.LabelReader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;

@@ -13,11 +13,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import plumbrow.documents.label.LabelKind;
 import plumbrow.documents.label.LabelPaper;
-import plumbrow.documents.label.LabelReader;
+import plumbrow.documents.reading.LabelReader;
 import plumbrow.documents.label.LabelReading;
 import plumbrow.documents.sheet.Reading;
 import plumbrow.documents.sheet.SafetySheet;
-import plumbrow.documents.sheet.SheetReader;
+import plumbrow.documents.reading.SheetReader;
 import plumbrow.documents.sheet.ValueKind;
 import plumbrow.documents.shelf.FiledPaper;
 

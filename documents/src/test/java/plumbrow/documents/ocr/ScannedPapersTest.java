@@ -12,7 +12,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import plumbrow.documents.label.PaperSort;
+import plumbrow.documents.reading.PaperSort;
 import plumbrow.documents.paper.Optical;
 import plumbrow.documents.paper.OpticalReader;
 import plumbrow.documents.paper.OpticalWord;
@@ -21,7 +21,7 @@ import plumbrow.documents.paper.PaperLimits;
 import plumbrow.documents.sheet.Content;
 import plumbrow.documents.sheet.Reading;
 import plumbrow.documents.sheet.SafetySheet;
-import plumbrow.documents.sheet.SheetReader;
+import plumbrow.documents.reading.SheetReader;
 import plumbrow.documents.sheet.ValueKind;
 
 /** Scans of invented sheets, from the office scanner's to the fax's. */

@@ -1,5 +1,6 @@
 package plumbrow.documents.sheet;
 
+import plumbrow.documents.reading.SheetReader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;

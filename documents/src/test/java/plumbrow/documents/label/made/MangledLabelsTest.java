@@ -6,7 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import plumbrow.documents.label.LabelReader;
+import plumbrow.documents.reading.LabelReader;
 import plumbrow.documents.label.proposal.LabelProposals;
 import plumbrow.documents.paper.PaperTrouble;
 

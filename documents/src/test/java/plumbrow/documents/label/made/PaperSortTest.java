@@ -8,8 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import plumbrow.documents.label.LabelReader;
-import plumbrow.documents.label.PaperSort;
+import plumbrow.documents.reading.LabelReader;
+import plumbrow.documents.reading.PaperSort;
 import plumbrow.documents.paper.Paper;
 import plumbrow.documents.paper.PaperLimits;
 

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import plumbrow.documents.label.LabelKind;
 import plumbrow.documents.label.LabelPaper;
-import plumbrow.documents.label.LabelReader;
+import plumbrow.documents.reading.LabelReader;
 
 /** Counts of what was read right, read wrong and missed. */
 final class Score {

@@ -21,7 +21,7 @@ import plumbrow.advice.shelf.LabelUse;
 import plumbrow.advice.shelf.PlantBack;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.UseTerms;
-import plumbrow.documents.label.LabelReader;
+import plumbrow.documents.reading.LabelReader;
 import plumbrow.documents.label.LabelReading;
 
 class LabelProposalsTest {

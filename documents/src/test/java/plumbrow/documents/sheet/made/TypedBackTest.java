@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import plumbrow.documents.mend.TypedText;
 import plumbrow.documents.sheet.Content;
 import plumbrow.documents.sheet.Reading;
-import plumbrow.documents.sheet.SheetReader;
+import plumbrow.documents.reading.SheetReader;
 
 /** A value offered in the box to be typed over is the same value when nothing is changed in it. */
 class TypedBackTest {

@@ -1,14 +1,15 @@
-package plumbrow.documents.sheet;
+package plumbrow.documents.reading;
 
 import java.nio.file.Path;
 import plumbrow.documents.paper.Paper;
 import plumbrow.documents.paper.PaperLimits;
 import plumbrow.documents.paper.PaperReader;
 import plumbrow.documents.paper.PaperTrouble;
+import plumbrow.documents.sheet.SafetySheet;
 import plumbrow.documents.sheet.part.SheetReading;
 import plumbrow.documents.sheet.section.Sections;
 
-/** Reads safety data sheets in this very process; for files from outside see {@code plumbrow.documents.paper.apart}. */
+/** Reads safety data sheets in this very process; for files from outside see {@code plumbrow.documents.apart}. */
 public final class SheetReader {
     private SheetReader() {}
 

@@ -1,4 +1,4 @@
-package plumbrow.documents.label;
+package plumbrow.documents.reading;
 
 import java.util.List;
 import java.util.regex.Pattern;

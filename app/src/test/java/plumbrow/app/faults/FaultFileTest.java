@@ -1,4 +1,4 @@
-package plumbrow.app;
+package plumbrow.app.faults;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package plumbrow.app.desk;
+package plumbrow.app.serving;
 
 import java.util.logging.Level;
 import java.util.logging.Logger;

@@ -1,4 +1,4 @@
-package plumbrow.app;
+package plumbrow.app.faults;
 
 import java.io.IOException;
 import java.io.PrintWriter;

@@ -1,4 +1,4 @@
-package plumbrow.app.desk;
+package plumbrow.app.serving;
 
 import java.nio.file.Path;
 import java.time.Clock;
@@ -28,6 +28,9 @@ import org.springframework.core.env.ConfigurableEnvironment;
 import org.springframework.core.env.MapPropertySource;
 import org.springframework.web.context.support.StandardServletEnvironment;
 import plumbrow.app.book.Book;
+import plumbrow.app.desk.DeskBook;
+import plumbrow.app.desk.Weigher;
+import plumbrow.app.desk.Weighings;
 import plumbrow.app.desk.api.ApiPages;
 import plumbrow.app.desk.ask.AskApi;
 import plumbrow.app.desk.ask.AskPage;
@@ -190,7 +193,8 @@ public class Desk {
         return open(new DeskBook(Book.open(book)), Weigher.adviser(), port);
     }
 
-    static ConfigurableApplicationContext open(DeskBook book, Weigher weigher, int port) {
+    /** The same over a book already open, with a weigher of one's own. */
+    public static ConfigurableApplicationContext open(DeskBook book, Weigher weigher, int port) {
         DeskLog.quiet();
         SpringApplication application = new SpringApplication(Desk.class);
         application.setWebApplicationType(WebApplicationType.SERVLET);

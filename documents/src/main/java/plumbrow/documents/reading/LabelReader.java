@@ -1,6 +1,7 @@
-package plumbrow.documents.label;
+package plumbrow.documents.reading;
 
 import java.nio.file.Path;
+import plumbrow.documents.label.LabelPaper;
 import plumbrow.documents.label.part.LabelParts;
 import plumbrow.documents.label.text.Topics;
 import plumbrow.documents.paper.Paper;

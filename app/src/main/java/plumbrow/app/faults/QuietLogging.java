@@ -1,4 +1,4 @@
-package plumbrow.app;
+package plumbrow.app.faults;
 
 import ch.qos.logback.classic.Level;
 import ch.qos.logback.classic.Logger;
