@@ -234,7 +234,7 @@ public class Desk {
                 Map.entry("spring.servlet.multipart.max-file-size", ShelfPapers.MOST_MB_A_FILE + "MB"),
                 Map.entry("spring.servlet.multipart.max-request-size", ShelfPapers.MOST_MB_AT_ONCE + "MB"),
                 Map.entry("server.tomcat.threads.max", Doors.THREADS),
-                Map.entry("server.tomcat.connection-timeout", Doors.PATIENCE),
+                Map.entry("server.tomcat.connection-timeout", Doors.patience()),
                 Map.entry("server.tomcat.max-part-count", ShelfPapers.MOST_FILES + 10),
                 Map.entry("spring.jmx.enabled", "false"));
     }

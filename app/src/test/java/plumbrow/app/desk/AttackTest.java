@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.net.InetAddress;
 import java.net.Socket;
+import java.net.SocketTimeoutException;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -13,6 +14,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -29,6 +31,9 @@ import plumbrow.app.desk.shown.Shown;
 class AttackTest {
     /** Two dots, slashes of both kinds and a space: a part of an address that wants to climb. */
     private static final String CLIMBER = ".. /..\\../x";
+
+    /** The other side closed while something was under way to it, which loses its answer. */
+    private static final String CUT_OFF = "cut off";
 
     private static final int WAIT_MS = 60_000;
     private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"");
@@ -130,6 +135,111 @@ class AttackTest {
         }
     }
 
+    /**
+     * Files that are sent a few bytes at a time, more of them than there are places for files: those in the places are refused once
+     * their time is up although each keeps sending, the others at once; meanwhile pages are read, and afterwards a file comes in.
+     */
+    @Test
+    void trickled_files_keep_nobody_out() throws Exception {
+        System.setProperty("plumbrow.patience", "1");
+        try (OpenDesk hasty = OpenDesk.over(DeskSeason.of(2027))) {
+            int port = URI.create(hasty.address()).getPort();
+            String host = "Host: 127.0.0.1:" + port + "\r\n";
+            String head = "--x\r\nContent-Disposition: form-data; name=\"papers\"; filename=\"a.pdf\"\r\n\r\n";
+            List<Socket> slow = new ArrayList<>();
+            List<String> answers = List.of();
+            try {
+                for (int i = 0; i < 40; i++) {
+                    Socket socket = socket(port);
+                    slow.add(socket);
+                    String length = i % 2 == 0 ? "Content-Length: 1000000\r\n\r\n" : "Transfer-Encoding: chunked\r\n\r\n";
+                    socket.getOutputStream()
+                            .write(("POST /shelf HTTP/1.1\r\n" + host
+                                            + "Content-Type: multipart/form-data; boundary=x\r\n" + length
+                                            + (i % 2 == 0 ? head : Integer.toHexString(head.length()) + "\r\n" + head + "\r\n"))
+                                    .getBytes(StandardCharsets.US_ASCII));
+                }
+                assertThat(raw(port, "GET /log HTTP/1.1\r\n" + host + "Connection: close\r\n\r\n"))
+                        .startsWith("HTTP/1.1 200");
+                answers = trickled(slow, List.of("%", "1\r\n%\r\n"));
+            } finally {
+                for (Socket socket : slow) {
+                    socket.close();
+                }
+            }
+            assertThat(answers).hasSize(40).allMatch(answer -> answer.matches("(?s)(HTTP/1.1 (408|503) .*|" + CUT_OFF + ")"));
+            assertThat(answers).filteredOn(answer -> answer.startsWith("HTTP/1.1 408")).isNotEmpty()
+                    .allMatch(answer -> answer.contains("did not come within 1 s"));
+            String file = head + "%PDF\r\n--x--\r\n";
+            assertThat(raw(
+                            port,
+                            "POST /shelf HTTP/1.1\r\n" + host + "Connection: close\r\nContent-Type: multipart/form-data; boundary=x\r\n"
+                                    + "Content-Length: " + file.length() + "\r\n\r\n" + file))
+                    .as("the places are free again: a file is received, and refused for want of a token")
+                    .startsWith("HTTP/1.1 403");
+        } finally {
+            System.clearProperty("plumbrow.patience");
+        }
+    }
+
+    /** Sends one piece after another on each of them until the other side has answered all. */
+    private static List<String> trickled(List<Socket> slow, List<String> pieces) throws IOException {
+        @Nullable String[] answers = new String[slow.size()];
+        int open = answers.length;
+        for (int round = 0; open > 0 && round < 20_000; round++) {
+            for (int i = 0; i < answers.length; i++) {
+                if (answers[i] == null) {
+                    Socket socket = slow.get(i);
+                    socket.setSoTimeout(1);
+                    try {
+                        int first = socket.getInputStream().read();
+                        socket.setSoTimeout(WAIT_MS);
+                        answers[i] = first < 0
+                                ? ""
+                                : (char) first
+                                        + new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+                        open--;
+                    } catch (SocketTimeoutException stillListening) {
+                        answers[i] = sent(socket, pieces.get(i % pieces.size()));
+                        open -= answers[i] == null ? 0 : 1;
+                    } catch (IOException cutOff) {
+                        answers[i] = CUT_OFF;
+                        open--;
+                    }
+                }
+            }
+        }
+        return Stream.of(answers).map(answer -> answer == null ? "never" : answer).toList();
+    }
+
+    private static @Nullable String sent(Socket socket, String piece) {
+        try {
+            socket.getOutputStream().write(piece.getBytes(StandardCharsets.US_ASCII));
+            return null;
+        } catch (IOException cutOff) {
+            return CUT_OFF;
+        }
+    }
+
+    /** A body that was refused for its time is not received to its end before the connection is closed. */
+    @Test
+    void what_was_not_received_is_not_waited_for() throws Exception {
+        System.setProperty("plumbrow.patience", "1");
+        try (OpenDesk hasty = OpenDesk.over(DeskSeason.of(2027))) {
+            int port = URI.create(hasty.address()).getPort();
+            try (Socket slow = socket(port)) {
+                slow.getOutputStream()
+                        .write(("POST /api/log HTTP/1.1\r\nHost: 127.0.0.1:" + port
+                                        + "\r\nContent-Type: application/json\r\nContent-Length: 100000\r\n\r\n{")
+                                .getBytes(StandardCharsets.US_ASCII));
+                assertThat(trickled(List.of(slow), List.of(" ")).get(0))
+                        .matches("(?s)(HTTP/1.1 408 .*did not come within 1 s.*|" + CUT_OFF + ")");
+            }
+        } finally {
+            System.clearProperty("plumbrow.patience");
+        }
+    }
+
     @Test
     void the_servers_own_errors_carry_the_headers_of_every_page() throws IOException {
         for (String nonsense : List.of(
@@ -224,14 +334,21 @@ class AttackTest {
     }
 
     private Socket socket() throws IOException {
-        Socket socket = new Socket(
-                InetAddress.getLoopbackAddress(), URI.create(desk.address()).getPort());
+        return socket(URI.create(desk.address()).getPort());
+    }
+
+    private static Socket socket(int port) throws IOException {
+        Socket socket = new Socket(InetAddress.getLoopbackAddress(), port);
         socket.setSoTimeout(WAIT_MS);
         return socket;
     }
 
     private String raw(String request) throws IOException {
-        try (Socket socket = socket()) {
+        return raw(URI.create(desk.address()).getPort(), request);
+    }
+
+    private static String raw(int port, String request) throws IOException {
+        try (Socket socket = socket(port)) {
             socket.getOutputStream().write(request.getBytes(StandardCharsets.UTF_8));
             return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         }

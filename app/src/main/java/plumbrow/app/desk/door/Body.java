@@ -21,7 +21,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import plumbrow.documents.map.MapFile;
 
@@ -35,9 +34,6 @@ final class Body extends HttpServletRequestWrapper {
 
     /** A map file comes as it is. */
     private static final int MOST_MAP_BYTES = MapFile.MOST_BYTES + 1;
-
-    /** Within which it must have come. */
-    static final int SECONDS = 20;
 
     private static final int MOST_BOXES = 10_000;
 
@@ -80,7 +76,6 @@ final class Body extends HttpServletRequestWrapper {
         if (request.getContentLengthLong() > most) {
             throw tooLarge(most);
         }
-        long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(SECONDS);
         ByteArrayOutputStream received = new ByteArrayOutputStream();
         byte[] piece = new byte[16 * 1024];
         try {
@@ -90,12 +85,9 @@ final class Body extends HttpServletRequestWrapper {
                 if (received.size() > most) {
                     throw tooLarge(most);
                 }
-                if (System.nanoTime() > until) {
-                    throw tooSlow();
-                }
             }
-        } catch (SocketTimeoutException nothingCame) {
-            throw tooSlow();
+        } catch (IOException fault) {
+            throw late(fault) ? tooSlow() : fault;
         }
         return new Body(request, received.toByteArray());
     }
@@ -107,8 +99,21 @@ final class Body extends HttpServletRequestWrapper {
                         + " MB at most. Nothing was recorded.");
     }
 
-    private static Refused tooSlow() {
-        return new Refused(408, "What was sent did not come within " + SECONDS + " seconds. Nothing was recorded.");
+    /** Whether it is for its {@link Deadline} that a body was not received. */
+    static boolean late(Throwable fault) {
+        for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
+            if (cause instanceof SocketTimeoutException) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    static Refused tooSlow() {
+        return new Refused(
+                408,
+                "What was sent did not come within " + Doors.patience().toSeconds()
+                        + " s, or too slowly after. Nothing was recorded.");
     }
 
     private static boolean form(HttpServletRequest request) {

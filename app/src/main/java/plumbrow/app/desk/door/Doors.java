@@ -36,8 +36,12 @@ public class Doors {
     /** Threads of the server. */
     public static final int THREADS = Load.THREADS;
 
-    /** How long the server waits for the next piece of a request. */
-    public static final Duration PATIENCE = Duration.ofSeconds(Body.SECONDS);
+    private static final int PATIENCE_S = 20;
+
+    /** How long the server waits for the next piece of a request, and for a small body whole. */
+    public static Duration patience() {
+        return Duration.ofSeconds(Integer.getInteger("plumbrow.patience", PATIENCE_S));
+    }
 
     private static final Set<String> OWN_NAMES = Set.of("127.0.0.1", "localhost", "[::1]", "::1");
     /** None of them is a type that a browser sends to another site without asking. */
@@ -123,7 +127,7 @@ public class Doors {
     WebServerFactoryCustomizer<TomcatServletWebServerFactory> quietReading(TileAddress tiles) {
         return server -> {
             server.setProtocol(Http11Nio2Protocol.class.getName());
-            server.addEngineValves(new OnEveryAnswer(policy(tiles)));
+            server.addEngineValves(new OnEveryAnswer(policy(tiles)), new Deadline(patience()));
         };
     }
 

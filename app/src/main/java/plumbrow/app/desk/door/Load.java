@@ -55,7 +55,7 @@ final class Load extends OncePerRequestFilter {
             if (!Body.expected(request)) {
                 work(request, response, chain);
             } else if (upload(request)) {
-                within(uploads, 0, request, response, () -> work(request, response, chain));
+                within(uploads, 0, request, response, () -> uploaded(request, response, chain));
             } else {
                 received(request, response, chain);
             }
@@ -79,6 +79,21 @@ final class Load extends OncePerRequestFilter {
             bodies.release();
         }
         work(body, response, chain);
+    }
+
+    /** Files are received whole before anything else is begun; what is wrong with them the pages say. */
+    private void uploaded(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
+            throws ServletException, IOException {
+        try {
+            request.getParts();
+        } catch (IOException | ServletException | IllegalStateException fault) {
+            if (Body.late(fault)) {
+                Body.Refused late = Body.tooSlow();
+                say(request, response, late.status(), late.sentence());
+                return;
+            }
+        }
+        work(request, response, chain);
     }
 
     private void work(HttpServletRequest request, HttpServletResponse response, FilterChain chain)

@@ -69,6 +69,10 @@ public record Trouble(int status, String title, String says, String whatToDo) {
         if (status == HttpStatus.CONTENT_TOO_LARGE.value()) {
             return tooMuch();
         }
+        if (status == HttpStatus.REQUEST_TIMEOUT.value()) {
+            return new Trouble(
+                    status, "It took too long", Body.tooSlow().sentence(), "Send it again, fewer files at once.");
+        }
         if (status == HttpStatus.FORBIDDEN.value()) {
             return new Trouble(
                     status,
