@@ -1,10 +1,12 @@
 package plumbrow.advice.weighing;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.assumptions.AssumptionLine;
 import plumbrow.advice.assumptions.AssumptionQuantity;
@@ -17,6 +19,7 @@ import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.pests.InsectPressure;
+import plumbrow.advice.prices.OldPrice;
 import plumbrow.advice.program.Program;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weedseason.FieldSeason;
@@ -89,6 +92,7 @@ final class FieldModels {
         List<ProgramModel> models = programs.stream().map(reader::of).toList();
         refuseUnknownChanges();
         spreads();
+        oldPrices(programs);
         return new FieldModel(
                 field,
                 farm,
@@ -224,6 +228,26 @@ final class FieldModels {
             cautions.add("One number was entered for: " + String.join("; ", spread)
                     + ". Fields and years differ in them, so each is drawn about its number with the spread of published trials"
                     + " (the list of inputs says how wide). Enter lowest and highest to put your own in its place.");
+        }
+    }
+
+    /** One sentence on all prices of an earlier season that count here and that nobody has confirmed for this one. */
+    private void oldPrices(List<Program> programs) {
+        Set<String> used = new HashSet<>();
+        programs.forEach(program -> program.passes().forEach(pass -> {
+            if (pass.product() != null) {
+                used.add(pass.product());
+            }
+        }));
+        List<OldPrice> old = new ArrayList<>();
+        for (AssumptionQuantity quantity : AssumptionQuantity.values()) {
+            season.assumptions(field, quantity).flatMap(OldPrice::of).ifPresent(old::add);
+        }
+        season.shelf().products().stream()
+                .filter(product -> used.contains(product.name()))
+                .forEach(product -> OldPrice.of(product).ifPresent(old::add));
+        if (!old.isEmpty()) {
+            cautions.add(OldPrice.sentence(old));
         }
     }
 

@@ -4,7 +4,9 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -17,8 +19,11 @@ import org.springframework.jdbc.core.JdbcOperations;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.hours.HourlyWeather;
+import plumbrow.advice.lookback.Harvest;
 import plumbrow.advice.names.UnknownName;
 import plumbrow.advice.names.UnknownNames;
+import plumbrow.advice.nextseason.BeginAsked;
+import plumbrow.advice.nextseason.NextSeason;
 import plumbrow.advice.program.Done;
 import plumbrow.advice.program.MeantPass;
 import plumbrow.advice.records.ApplicationRecord;
@@ -382,6 +387,101 @@ public final class Book implements AutoCloseable {
         });
     }
 
+    /** What the next season would be, seen from the seasons that the book holds; nothing is changed. */
+    public NextSeason next(BeginAsked asked) {
+        return database.read(sql -> next(sql, asked));
+    }
+
+    private static NextSeason next(JdbcOperations sql, BeginAsked asked) {
+        SeasonRows rows = new SeasonRows(sql);
+        Season last = latest(sql).orElseThrow(() -> new BookException("The book holds no season yet."));
+        List<Season> earlier = rows.years().stream()
+                .filter(year -> year < last.year())
+                .flatMap(year -> rows.season(year).stream())
+                .toList();
+        Map<String, Double> yields = new HashMap<>(harvested(sql, last));
+        yields.putAll(asked.yields());
+        return NextSeason.of(last, earlier, new BeginAsked(asked.year(), asked.asOf(), asked.crops(), yields));
+    }
+
+    /**
+     * Begins the season after the latest one, whole or not at all. The latest one, its log, choices and changes stay as they are.
+     *
+     * @param seen the latest season, as it was put in, that somebody looked at; null where nobody looked
+     * @throws IllegalArgumentException where the year, the day or a crop can't be
+     * @throws MeanwhileException where the latest season is another by now
+     */
+    public NextSeason beginNext(By by, BeginAsked asked, @Nullable Season seen) {
+        return writing(own -> sql -> {
+            NextSeason next = own.ask(() -> next(sql, asked));
+            Season last = latest(sql).orElseThrow();
+            if (seen != null && !seen.equals(last)) {
+                throw new MeanwhileException("Season " + last.year()
+                        + " has changed since it was looked at; look again at what comes along. Nothing was begun.");
+            }
+            refuseUnknown(UnknownNames.added(last, next.season()));
+            new SeasonRows(sql).replace(next.season());
+            new ChangeRows(sql).add(null, next.season(), by, null);
+            return next;
+        });
+    }
+
+    /**
+     * Takes a season that was begun out again, as long as nothing was done in it. The one before it is the latest again.
+     *
+     * @throws MeanwhileException where something was changed, chosen or harvested in it
+     */
+    private static int unbegin(JdbcOperations sql, Season begun, SeasonChange change, By by) {
+        int year = begun.year();
+        SeasonRows rows = new SeasonRows(sql);
+        boolean first = rows.years().stream().noneMatch(other -> other < year);
+        if (change.way() == By.Way.WORKBOOK || first) {
+            throw new BookException("Change " + change.number() + " brought the season in; it can't be taken back.");
+        }
+        boolean touched = new ChangeRows(sql)
+                        .all(year).stream().anyMatch(later -> later.number() > change.number())
+                || !new ChoiceRows(JdbcClient.create(sql)).all(year).isEmpty()
+                || new HarvestRows(JdbcClient.create(sql)).all().stream().anyMatch(one -> one.year() == year);
+        if (touched) {
+            throw new MeanwhileException("Season " + year
+                    + " has been worked in since it was begun; it can't be taken back as a whole. Take its changes back one by one.");
+        }
+        rows.remove(year);
+        return new ChangeRows(sql)
+                .add(null, begun, new By(by.who(), by.why(), By.Way.UNDO, by.at()), change.number());
+    }
+
+    private static Map<String, Double> harvested(JdbcOperations sql, Season season) {
+        Map<String, Double> yields = new HashMap<>();
+        new HarvestRows(JdbcClient.create(sql))
+                .all().stream()
+                        .filter(one -> one.year() == season.year() && one.whole())
+                        .forEach(one -> season.field(one.field())
+                                .ifPresent(field ->
+                                        yields.put(field.name(), one.standardYieldBuPerAcre(field.crop()))));
+        return yields;
+    }
+
+    /** Writes down what was harvested; of several lines about one program of a field and year the last counts. */
+    public void harvest(Harvest harvest) {
+        database.write(sql -> {
+            Season season = new SeasonRows(sql)
+                    .season(harvest.year())
+                    .orElseThrow(() -> new BookException("The book has no season " + harvest.year() + "."));
+            if (season.programs(harvest.field()).stream().noneMatch(one -> one.name().equals(harvest.program()))) {
+                throw new BookException("The season " + harvest.year() + " has no program '" + harvest.program()
+                        + "' for the field '" + harvest.field() + "'.");
+            }
+            new HarvestRows(JdbcClient.create(sql)).add(harvest);
+            return harvest;
+        });
+    }
+
+    /** All that was harvested, in the order of writing. */
+    public List<Harvest> harvests() {
+        return database.read(sql -> new HarvestRows(JdbcClient.create(sql)).all());
+    }
+
     /** Every change of a season, in the order of writing. */
     public List<SeasonChange> changes(int year) {
         return database.read(sql -> new ChangeRows(sql).all(year));
@@ -403,7 +503,7 @@ public final class Book implements AutoCloseable {
                 throw new MeanwhileException("Change " + number + " is taken back already.");
             }
             if (change.rows().isEmpty()) {
-                throw new BookException("Change " + number + " brought the season in; it can't be taken back.");
+                return unbegin(sql, held.written(), change, by);
             }
             List<RowChange> back = new ArrayList<>(change.rows());
             Collections.reverse(back);

@@ -12,6 +12,8 @@ enum RecordKind {
     PAPER("paper", "paper", "number", "Paper %d"),
     TYPED("typed value", "paper_typed", "number", "Typed value %d"),
     LABEL_VALUE("label value", "label_decision", "number", "Label value %d"),
+    EXPECTATION("expectation", "expectation", "number", "Expectation %d"),
+    HARVEST("harvest", "harvest", "number", "Harvest %d"),
     MEND("mended value", "paper_mend", "number", "Mended value %d"),
     RECORD("application record", "application_record", "number", "Application record %d"),
     RECORD_PRODUCT("product of a record", "record_product", "line", "What line %d of the log has of its application record"),

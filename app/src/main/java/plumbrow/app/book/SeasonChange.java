@@ -31,4 +31,9 @@ public record SeasonChange(
     public SeasonChange {
         rows = List.copyOf(rows);
     }
+
+    /** Whether it began the season here, not out of a workbook. */
+    public boolean began() {
+        return rows.isEmpty() && takesBack == null && way != By.Way.WORKBOOK;
+    }
 }

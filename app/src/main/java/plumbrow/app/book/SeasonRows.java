@@ -112,6 +112,16 @@ final class SeasonRows {
                 .list();
     }
 
+    /** Takes a season out; the log, choices and the history of its changes stay. */
+    void remove(int year) {
+        List<RowKind<?>> children = new ArrayList<>(KINDS);
+        Collections.reverse(children);
+        children.forEach(kind -> sql.update(kind.delete(), year));
+        sql.update("DELETE FROM season_seal WHERE season = ?", year);
+        sql.update("DELETE FROM season WHERE season = ?", year);
+        touch();
+    }
+
     /** Puts a season in the place of whatever stands for its year; its log is merged apart, by {@link LogRows}. */
     void replace(Season season) {
         List<Filled> rows = filled(season);

@@ -47,6 +47,7 @@ public final class Commands {
                 .addSubcommand(new DataCommand(screen))
                 .addSubcommand(new WorkbookCommand(screen))
                 .addSubcommand(new CommandLine(new BookCommand(screen))
+                        .addSubcommand(new BookBegin(screen))
                         .addSubcommand(new BookImport(screen))
                         .addSubcommand(new BookExport(screen)))
                 .addSubcommand(new RowCommand(screen))

@@ -11,6 +11,7 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.hours.HourlyWeather;
+import plumbrow.advice.nextseason.BeginAsked;
 import plumbrow.advice.program.Done;
 import plumbrow.advice.program.MeantPass;
 import plumbrow.advice.season.Season;
@@ -22,6 +23,7 @@ import plumbrow.app.book.SeasonChange;
 import plumbrow.app.book.StoredPaper;
 import plumbrow.app.book.TypedValue;
 import plumbrow.app.book.WeatherOnFile;
+import plumbrow.app.rows.NextSeasonSummary;
 import plumbrow.app.weather.WeatherIntake;
 import plumbrow.documents.confirm.LabelDecision;
 import plumbrow.documents.confirm.ReadOnLabel;
@@ -143,6 +145,25 @@ public final class DeskBook implements AutoCloseable {
     /** Begins a season in an empty book. */
     public void begin(By by, Season first) {
         book.begin(by, first);
+    }
+
+    /** The harvest years in the book, earliest first. */
+    public List<Integer> seasons() {
+        return book.seasons();
+    }
+
+    /** What the next season would take over; nothing is changed. */
+    public NextSeasonSummary nextSeason(BeginAsked asked) {
+        return NextSeasonSummary.of(book.next(asked), book.papers(), false);
+    }
+
+    /**
+     * Begins the season after the latest one.
+     *
+     * @param last the latest season, as it was put in, that somebody looked at; null where nobody looked
+     */
+    public NextSeasonSummary beginNext(By by, BeginAsked asked, @Nullable Season last) {
+        return NextSeasonSummary.of(book.beginNext(by, asked, last), book.papers(), true);
     }
 
     /** What bringing a season in would change; nothing is changed. */

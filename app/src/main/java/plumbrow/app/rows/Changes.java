@@ -37,7 +37,7 @@ public final class Changes {
     private static Optional<Integer> latest(List<SeasonChange> changes, boolean undo) {
         return changes.stream()
                 .filter(change -> !change.takenBack()
-                        && !change.rows().isEmpty()
+                        && (!change.rows().isEmpty() || change.began())
                         && (change.way() == By.Way.UNDO) == undo
                         && (undo || change.way() != By.Way.REDO))
                 .map(SeasonChange::number)

@@ -57,6 +57,9 @@ import plumbrow.app.desk.log.LogPage;
 import plumbrow.app.desk.map.MapApi;
 import plumbrow.app.desk.map.MapPage;
 import plumbrow.app.desk.mix.MixPage;
+import plumbrow.app.desk.nextseason.NextSeasonPage;
+import plumbrow.app.desk.nextseason.OldPricesPage;
+import plumbrow.app.desk.nextseason.SeasonsApi;
 import plumbrow.app.desk.papers.PapersPage;
 import plumbrow.app.desk.pests.PestsPage;
 import plumbrow.app.desk.plan.PlanPage;
@@ -129,6 +132,8 @@ import plumbrow.app.desk.years.YearsPage;
     MapApi.class,
     MapPage.class,
     MixPage.class,
+    NextSeasonPage.class,
+    OldPricesPage.class,
     Pages.class,
     PaperApi.class,
     PapersPage.class,
@@ -140,6 +145,7 @@ import plumbrow.app.desk.years.YearsPage;
     RowsPage.class,
     SearchPage.class,
     SeasonPage.class,
+    SeasonsApi.class,
     ShelfPage.class,
     StartPage.class,
     TodayPage.class,

@@ -41,21 +41,34 @@ public class HistoryPage {
     /**
      * A page of changes, latest first.
      *
+     * @param follows whether the book has an earlier season, so that the beginning of this one can be taken back
      * @param since only those since a day, as typed; empty for all
      * @param sinceFault what is wrong with that day; empty for nothing
      * @param trouble why a change could not be taken back; empty for nothing
      */
     public record View(
-            Season season, Part<ChangeWords> part, String since, String sinceFault, String told, String trouble) {}
+            Season season,
+            Part<ChangeWords> part,
+            boolean follows,
+            String since,
+            String sinceFault,
+            String told,
+            String trouble) {}
 
     @GetMapping("/history")
     String history(
             @RequestParam(defaultValue = "") String since,
             @RequestParam(defaultValue = "1") int page,
             @RequestParam(defaultValue = "") String done,
+            @RequestParam(defaultValue = "") String begun,
             Model model) {
+        String told = done.equals("undone") ? "Taken back: those rows are as they were before." : "";
         return page(
-                model, since, page, done.equals("undone") ? "Taken back: those rows are as they were before." : "", "");
+                model,
+                since,
+                page,
+                begun.matches("\\d{4}") ? "Season " + begun + " is begun. Prices of before are marked until you confirm them." : told,
+                "");
     }
 
     @PostMapping("/history/{number}/undo")
@@ -95,6 +108,7 @@ public class HistoryPage {
                                 part.of(),
                                 part.page(),
                                 part.pages()),
+                        book.seasons().get(0) < season.year(),
                         since,
                         fault,
                         told,

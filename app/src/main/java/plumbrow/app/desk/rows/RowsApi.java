@@ -112,7 +112,9 @@ public class RowsApi {
     @PostMapping(path = "/api/history/{number}/undo", consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<byte[]> undo(@PathVariable int number, @RequestBody byte[] body) {
         Typed typed = typed(body);
-        return change(HttpStatus.OK, book.undo(number, new By(typed.who(), typed.why(), By.Way.UNDO, clock.instant())));
+        int year = written().year();
+        int made = book.undo(number, new By(typed.who(), typed.why(), By.Way.UNDO, clock.instant()));
+        return change(HttpStatus.OK, year, made);
     }
 
     /** Adds a row to each of several tables at once, which refer to one another: texts by "table.column". */
@@ -142,13 +144,15 @@ public class RowsApi {
     private ResponseEntity<byte[]> editAll(HttpStatus good, Typed typed, List<RowChange> changes) {
         By by = new By(typed.who(), typed.why(), By.Way.PROGRAM, clock.instant());
         Optional<Integer> number = book.edit(by, changes);
-        return number.isEmpty() ? json(HttpStatus.OK, "{}") : change(good, number.get());
+        return number.isEmpty()
+                ? json(HttpStatus.OK, "{}")
+                : change(good, written().year(), number.get());
     }
 
-    private ResponseEntity<byte[]> change(HttpStatus status, int number) {
+    private ResponseEntity<byte[]> change(HttpStatus status, int year, int number) {
         return json(
                 status,
-                Json.of(book.changes(written().year()).stream()
+                Json.of(book.changes(year).stream()
                         .filter(change -> change.number() == number)
                         .findFirst()
                         .map(ChangeSummary::of)
