@@ -194,7 +194,7 @@ class BookCommandTest {
 
     @Test
     void bookAloneAsksWhatToDo() {
-        plumbrow("book").refused("new, import, export, check or backup");
+        plumbrow("book").refused("new, import, export, begin-season, check or backup");
         plumbrow("book", "burn").misused("burn");
         plumbrow("book", "import").misused("WORKBOOK");
         plumbrow("book", "backup").misused("FILE");
