@@ -1,0 +1,4 @@
+@NullMarked
+package plumbrow.app.records;
+
+import org.jspecify.annotations.NullMarked;
