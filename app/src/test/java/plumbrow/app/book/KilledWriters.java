@@ -6,7 +6,9 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.regex.Pattern;
 import plumbrow.advice.program.Done;
@@ -15,6 +17,11 @@ import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Season;
+import plumbrow.documents.workbook.edit.EditFaults;
+import plumbrow.documents.workbook.edit.RowChange;
+import plumbrow.documents.workbook.edit.SeasonTables;
+import plumbrow.documents.workbook.form.Sheet;
+import plumbrow.documents.workbook.sheet.Sheets;
 
 /**
  * Programs of their own that write into one book at once and are killed in the midst of it (SIGKILL, where the system has it).
@@ -128,29 +135,84 @@ final class KilledWriters {
         return new Said(lines, kills);
     }
 
-    /** One writer: goes on until it is killed. The first brings seasons in too, as a workbook that was written out does. */
+    /**
+     * One writer: goes on until it is killed. It changes the season whole (keep, drop) and row by row (edit, mark), takes its own
+     * changes of rows back and forth (undo, redo), and logs; the first brings seasons in too, as a workbook that was written out does.
+     */
     public static void main(String[] arguments) {
-        Path file = Path.of(arguments[0]);
-        int writer = Integer.parseInt(arguments[1]);
-        String life = writer + "-" + arguments[2] + "-";
-        Random random = new Random(Long.parseLong(arguments[3]));
-        List<String> kept = new ArrayList<>();
-        Book book = Book.open(file);
-        for (int number = 0; ; number++) {
-            String name = life + number;
-            int deed = random.nextInt(10);
-            if (deed < 3 && !kept.isEmpty()) {
-                String gone = kept.remove(random.nextInt(kept.size()));
-                told("undo", gone, () -> book.change(season -> without(season, gone)));
-            } else if (deed < 5) {
-                told("log", name, () -> book.log(done(name), Instant.EPOCH));
-            } else if (deed < 7 && writer == 0) {
-                Season out = book.season(YEAR).orElseThrow();
-                told("import", name, () -> book.bring(with(out, name), Instant.EPOCH, false));
-            } else if (told("keep", name, () -> book.change(season -> with(season, name)))) {
-                kept.add(name);
+        String life = arguments[1] + "-" + arguments[2] + "-";
+        new Writer(Book.open(Path.of(arguments[0])), arguments[1].equals("0"), new Random(Long.parseLong(arguments[3])))
+                .goOn(life);
+    }
+
+    private static final class Writer {
+        private final Book book;
+        private final boolean imports;
+        private final Random random;
+        private final List<String> kept = new ArrayList<>();
+        private final List<String> rows = new ArrayList<>();
+        /** Numbers of changes that stand and may be taken back, undos among them. */
+        private final List<Integer> standing = new ArrayList<>();
+
+        private Writer(Book book, boolean imports, Random random) {
+            this.book = book;
+            this.imports = imports;
+            this.random = random;
+        }
+
+        private void goOn(String life) {
+            for (int number = 0; ; number++) {
+                String name = life + number;
+                int deed = random.nextInt(16);
+                if (deed < 2 && !kept.isEmpty()) {
+                    String gone = kept.remove(random.nextInt(kept.size()));
+                    told("drop", gone, () -> book.change(season -> without(season, gone)));
+                } else if (deed < 4) {
+                    told("log", name, () -> book.log(done(name), Instant.EPOCH));
+                } else if (deed < 6 && imports) {
+                    Season out = book.season(YEAR).orElseThrow();
+                    told("import", name, () -> book.bring(with(out, name), Instant.EPOCH, false));
+                } else if (deed < 9 && !standing.isEmpty()) {
+                    Integer change = standing.remove(random.nextInt(standing.size()));
+                    told("back", name, () -> standing.add(book.undo(change, by("back", name))));
+                } else if (deed < 11 && !rows.isEmpty()) {
+                    String marked = rows.get(random.nextInt(rows.size()));
+                    told("mark", name, () -> marked(marked, name));
+                } else if (deed < 14) {
+                    if (told("edit", name, () -> added(name))) {
+                        rows.add(name);
+                    }
+                } else if (told("keep", name, () -> book.change(season -> with(season, name)))) {
+                    kept.add(name);
+                }
             }
         }
+
+        private void added(String name) {
+            RowChange row = RowChange.add("programs", Map.of("field", FIELD, "program", name, "baseline", "no"));
+            book.edit(by("edit", name), List.of(row)).ifPresent(standing::add);
+        }
+
+        /** Another note beside a program of one's own, if it is still there. */
+        private void marked(String program, String name) {
+            SeasonTables tables = SeasonTables.of(book.latestWritten().orElseThrow());
+            Sheet<?> programs = Sheets.named("programs").orElseThrow();
+            for (int at = 0; at < tables.size(programs); at++) {
+                Map<String, String> row = tables.row(programs, at).orElseThrow();
+                if (program.equals(row.get("program"))) {
+                    Map<String, String> after = new LinkedHashMap<>(row);
+                    after.put("note", name);
+                    book.edit(by("mark", name), List.of(RowChange.change("programs", at, row, after)))
+                            .ifPresent(standing::add);
+                    return;
+                }
+            }
+            throw new MeanwhileException("It is not there any more.");
+        }
+    }
+
+    private static By by(String deed, String name) {
+        return new By("writer", deed + " " + name, By.Way.COMMAND, Instant.EPOCH);
     }
 
     private static boolean told(String deed, String name, Runnable work) {
@@ -159,7 +221,7 @@ final class KilledWriters {
             work.run();
             System.out.println("done " + deed + " " + name + END);
             return true;
-        } catch (MeanwhileException changed) {
+        } catch (MeanwhileException | EditFaults refused) {
             System.out.println("refused " + deed + " " + name + END);
         } catch (BookException busy) {
             System.out.println("failed " + deed + " " + name + END);

@@ -3,6 +3,8 @@ package plumbrow.app.book;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,14 +12,18 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plumbrow.advice.program.Program;
+import plumbrow.advice.season.Season;
 import plumbrow.app.SmallSeason;
+import plumbrow.documents.workbook.edit.RowChange;
+import plumbrow.documents.workbook.edit.SeasonEdit;
 
 /**
- * Edits, imports, undos and lines of the log from several programs at once, which are killed in the midst: whatever was answered
- * with done is in the book afterwards. {@code -Dkept.operations=2000} runs as many as docs/book.md reports.
+ * Changes whole and row by row, imports, undos, redos and lines of the log from several programs at once, which are killed in the
+ * midst: whatever was answered with done is in the book and its history afterwards, once, and the history leads there and back. {@code -Dkept.operations=2000} runs as many as docs/book.md reports.
  */
 class KilledWritersTest {
     private static final int WRITERS = 3;
+    private static final Season FIRST = SmallSeason.of(KilledWriters.YEAR);
 
     @TempDir
     Path folder;
@@ -27,18 +33,19 @@ class KilledWritersTest {
         int operations = Integer.getInteger("kept.operations", 60);
         Path file = folder.resolve("farm.book");
         try (Book book = Book.create(file)) {
-            book.put(SmallSeason.of(KilledWriters.YEAR));
+            book.put(FIRST);
         }
         List<KilledWriters.Said> said = new KilledWriters(file, WRITERS, 7).run((operations + WRITERS - 1) / WRITERS);
         Map<String, String> state = new HashMap<>();
         Map<String, String> logged = new HashMap<>();
+        Map<String, String> written = new HashMap<>();
         for (String line : said.stream().flatMap(one -> one.lines().stream()).toList()) {
             String[] words = line.split(" ", 3);
             assertThat(words[0]).as(line).isIn("try", "done", "refused", "failed");
-            if (words[1].equals("log")) {
-                logged.put(words[2], words[0]);
-            } else {
-                state.put(words[2], words[0] + " " + words[1]);
+            switch (words[1]) {
+                case "log" -> logged.put(words[2], words[0]);
+                case "edit", "mark", "back" -> written.put(words[1] + " " + words[2], words[0]);
+                default -> state.put(words[2], words[0] + " " + words[1]);
             }
         }
         try (Book book = Book.open(file)) {
@@ -47,9 +54,9 @@ class KilledWritersTest {
                     .collect(Collectors.groupingBy(Program::name, Collectors.counting()));
             state.forEach((name, last) -> {
                 switch (last) {
-                    case "done keep", "done import", "failed undo", "refused undo" ->
+                    case "done keep", "done import", "failed drop", "refused drop" ->
                         assertThat(programs).as(last).containsEntry(name, 1L);
-                    case "try keep", "try import", "try undo" ->
+                    case "try keep", "try import", "try drop" ->
                         assertThat(programs.getOrDefault(name, 0L)).as(last).isBetween(0L, 1L);
                     default -> assertThat(programs).as(last).doesNotContainKey(name);
                 }
@@ -63,14 +70,67 @@ class KilledWritersTest {
                     default -> assertThat(lines).doesNotContainKey(name);
                 }
             });
+            List<SeasonChange> changes = book.changes(KilledWriters.YEAR);
+            Map<String, Long> inHistory =
+                    changes.stream().collect(Collectors.groupingBy(SeasonChange::why, Collectors.counting()));
+            written.forEach((why, last) -> {
+                switch (last) {
+                    case "done" -> assertThat(inHistory).as(last).containsEntry(why, 1L);
+                    case "try" -> assertThat(inHistory.getOrDefault(why, 0L)).as(why).isBetween(0L, 1L);
+                    default -> assertThat(inHistory).as(last).doesNotContainKey(why);
+                }
+            });
+            leadsThereAndBack(book, changes);
             long done = said.stream().mapToLong(KilledWriters.Said::done).sum();
             int kills = said.stream().mapToInt(KilledWriters.Said::kills).sum();
             assertThat(done).isGreaterThanOrEqualTo(operations);
             assertThat(kills).isGreaterThanOrEqualTo(WRITERS);
-            System.out.println(done + " done, " + kills + " kills, of "
+            System.out.println(changes.size() + " changes; " + done + " done, " + kills + " kills, of "
                     + state.values().stream().collect(Collectors.groupingBy(last -> last, Collectors.counting()))
                     + " and log "
-                    + logged.values().stream().collect(Collectors.groupingBy(last -> last, Collectors.counting())));
+                    + logged.values().stream().collect(Collectors.groupingBy(last -> last, Collectors.counting()))
+                    + " and rows " + counted(written));
         }
+    }
+
+    private static Map<String, Long> counted(Map<String, String> written) {
+        return written.entrySet().stream()
+                .collect(Collectors.groupingBy(
+                        one -> one.getValue() + " " + one.getKey().split(" ", 2)[0], Collectors.counting()));
+    }
+
+    /**
+     * The history is whole: its rows lead from the first season to the one in the book, and backwards to the first; and what the book
+     * takes back last leads where the history says.
+     */
+    private static void leadsThereAndBack(Book book, List<SeasonChange> changes) {
+        Season now = book.season(KilledWriters.YEAR).orElseThrow();
+        Season season = FIRST;
+        List<Season> states = new ArrayList<>(List.of(season));
+        for (int i = 0; i < changes.size(); i++) {
+            assertThat(changes.get(i).number()).isEqualTo(i + 1);
+            if (!changes.get(i).rows().isEmpty()) {
+                season = SeasonEdit.of(season, changes.get(i).rows());
+            }
+            states.add(season);
+        }
+        assertThat(programs(season)).isEqualTo(programs(now));
+        for (int i = changes.size() - 1; i > 0; i--) {
+            List<RowChange> back = new ArrayList<>(changes.get(i).rows());
+            Collections.reverse(back);
+            season = SeasonEdit.of(season, back.stream().map(RowChange::inverse).toList());
+            assertThat(season).isEqualTo(states.get(i));
+        }
+        int last = changes.size();
+        int undo = book.undo(last, new By("writer", "after all", By.Way.COMMAND, null));
+        assertThat(programs(book.season(KilledWriters.YEAR).orElseThrow())).isEqualTo(programs(states.get(last - 1)));
+        book.undo(undo, new By("writer", "and again", By.Way.COMMAND, null));
+        assertThat(book.season(KilledWriters.YEAR)).contains(now);
+        assertThat(book.check()).isEmpty();
+    }
+
+    /** What the writers change of a season; its log is merged in from elsewhere. */
+    private static List<Program> programs(Season season) {
+        return season.programs();
     }
 }
