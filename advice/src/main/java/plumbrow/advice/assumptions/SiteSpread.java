@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * <p>All are spreads between site-years: the number entered is the middle of them, and which of them this field and season are is
  * what is drawn. Doubt about the middle itself is in it only where {@link #ofRatings} says so.
  *
- * Source: stand-and-spread.md 2.1 to 2.7.
+ * Source: each figure beside its constant; forms by common practice.
  */
 public final class SiteSpread {
     /** What every source says where one number was spread. */
@@ -18,7 +18,7 @@ public final class SiteSpread {
     /** SD of ln I between site-years: thresholds of 0.32 to 4.17 plants over 7 places × 2 years (Fischer et al. 2004, derived). */
     private static final double LOSS_PER_WEED = .8;
 
-    /** That and the doubt of a stand-in: I log-uniform from a quarter to four times (weeds.md 1.5), SD ln 16/√12 = 0.80. */
+    /** That and the doubt of a stand-in: I log-uniform from a quarter to four times (common practice), SD ln 16/√12 = 0.80. */
     private static final double BORROWED_LOSS = Math.hypot(LOSS_PER_WEED, .8);
 
     /** SD of loss per node over its mean: 14 % of yield (from Mitchell et al. 2002) at 1.68 nodes untreated, against 15 a node. */

@@ -11,7 +11,7 @@ import plumbrow.science.weedseason.Chemistry;
 /**
  * How the active ingredients of a product behave in soil, from the reference data.
  *
- * A half-life that is unknown is taken as 20 days (worked case of weeds.md 4.4): the rating holds the curve at the day it was
+ * A half-life that is unknown is taken as 20 days (common practice): the rating holds the curve at the day it was
  * seen on, so that it turns about that day. Where Koc, solubility or vapour pressure is unknown, loss as vapour is not counted.
  * Both are said.
  */

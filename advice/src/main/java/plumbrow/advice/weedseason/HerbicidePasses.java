@@ -36,8 +36,8 @@ import plumbrow.science.weedseason.Uncertain;
  *
  * A rating on soil counts all that came up by the day it was seen: the ED50 is fitted so that the season model gives it back in
  * the trial ({@link SoilTrial}), which was on the field's own days for an own rating and the usual trial for any other; slope 3 is
- * usual (weeds.md 4.2) where no second look tells it. On leaves slope 2.5 and
- * the power of height 1.2 (weeds.md 8). A spray misses 2 plants in 100: common practice, no source.
+ * usual (common practice) where no second look tells it. On leaves slope 2.5 and
+ * the power of height 1.2 (Sivesind et al. 2011: .93 to 1.59). A spray misses 2 plants in 100: common practice, no source.
  */
 final class HerbicidePasses {
     private static final double SOIL_SLOPE = 3;
@@ -46,7 +46,7 @@ final class HerbicidePasses {
     private static final double MISSED = .02;
     private static final double HOURS_UNTIL_WORKED_IN = 2;
 
-    /** Rain within days that puts all of it to work [mm], where the days have their rain (weeds.md 4.2). */
+    /** Rain within days that puts all of it to work [mm], where the days have their rain (common practice). */
     private static final double RAIN_NEED_MM = 20;
 
     private final Season season;

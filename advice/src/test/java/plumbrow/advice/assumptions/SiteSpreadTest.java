@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import plumbrow.science.chance.SortedDraws;
 import plumbrow.science.weeds.HyperbolicLoss;
 
-/** Checks of stand-and-spread.md 2.9, computed there on a normal grid; weighed on 20,000 strata. */
+/** Checks computed apart on a normal grid; weighed on 20,000 strata. */
 @DisplayName("Spread between fields and years, where one number was entered")
 class SiteSpreadTest {
     private static final int STRATA = 20_000;

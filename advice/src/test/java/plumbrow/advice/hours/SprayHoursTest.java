@@ -18,7 +18,7 @@ import plumbrow.advice.hours.HourRule.Kind;
 import plumbrow.advice.hours.HourRule.Whose;
 import plumbrow.advice.hours.SprayHour.Standing;
 
-/** Hours held to rules: the table of application-and-weather.md 4.7, what is unknown, and what one rule more does. */
+/** Hours held to rules: nine hours judged apart from this code, what is unknown, and what one rule more does. */
 class SprayHoursTest {
     private static final ZoneOffset STANDARD = ZoneOffset.ofHours(-6);
     private static final ZoneId CLOCK = STANDARD;
@@ -66,7 +66,7 @@ class SprayHoursTest {
                 rule(Kind.INVERSION, 1.0, 2.0));
     }
 
-    /** application-and-weather.md 4.7: five of nine pass; the figure spray-hours gives the same. */
+    /** Judged apart from this code: five of nine pass; the figure spray-hours gives the same. */
     @Test
     void five_of_the_nine_hours_of_the_published_table_pass() {
         int[] clock = {5, 7, 9, 11, 13, 15, 17, 18, 20};
@@ -153,7 +153,7 @@ class SprayHoursTest {
         SprayHour two = new SprayHours(station, new Site(42, -93.6, "", CLOCK, 2 / .0254, 0), List.of())
                 .between(ending(13), ending(14))
                 .get(0);
-        // 10 m to 2 m over short grass: 0.723, application-and-weather.md 4.3
+        // 10 m to 2 m over short grass: 0.723, logarithmic law worked apart from this code
         assertThat(Objects.requireNonNull(two.windBoomMph())).isCloseTo(12 * .7229, within(.001));
     }
 
@@ -253,8 +253,7 @@ class SprayHoursTest {
         List<HourRule> rules = List.of(rule(Kind.WIND, 3.0, 10.0), rule(Kind.INVERSION, 1.0, 2.0));
         SprayHours held = new SprayHours(weather(hours), AMES, rules);
         JobHours job = new JobHours(held.days(DAY, DAY.plusDays(2)), 1.889);
-        // Sunrise 4:53 and an hour, so the first fit hour is 6 to 7; 160 ac take 1.889 h (application-and-weather.md
-        // 5).
+        // Sunrise 4:53 and an hour, so the first fit hour is 6 to 7; 160 ac take 1.889 h (arithmetic).
         assertThat(job.enough().orElseThrow().from()).isEqualTo(ending(7));
         assertThat(job.done().orElseThrow()).isEqualTo(ending(7).plusSeconds(Math.round(3600 * 1.889)));
         // Sunset 19:29 less 2 h: the last fit hour ends at 17.

@@ -14,7 +14,7 @@ import plumbrow.science.weedseason.SeasonTrace;
 
 /**
  * What an adviser knows of timing, from a season as it is typed and no special rule. The yardstick is the worked case of
- * weeds.md 5.2: burndown and pre lose 17.6 %, burndown and post 18.7 %, both 6.2 %, both with a residual in the post 4.0 %.
+ * Worked apart from this code: burndown and pre lose 17.6 %, burndown and post 18.7 %, both 6.2 %, both with a residual in the post 4.0 %.
  */
 @DisplayName("Programs of a season against its weeds")
 class ProgramsTest {

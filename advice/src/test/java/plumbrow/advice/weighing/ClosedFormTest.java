@@ -19,7 +19,7 @@ import plumbrow.science.chance.StandardNormal;
 /**
  * The weighing against answers that need no draws: one uncertain input, normal or lognormal.
  *
- * <p>Source of the formulas: reference economics-and-trials.md 2.1, 2.5 and 2.7 (normal gain: EVPI = σφ(μ/σ) −
+ * <p>Source of the formulas: Raiffa & Schlaifer 1961 and closed forms (normal gain: EVPI = σφ(μ/σ) −
  * |μ|Φ(−|μ|/σ); expected shortfall of a normal = μ − σφ(z)/α, the standard result for a normal tail).
  */
 class ClosedFormTest {

@@ -19,7 +19,7 @@ import plumbrow.advice.shelf.SavedSeed;
 import plumbrow.advice.shelf.Seed;
 import plumbrow.advice.shelf.SeedRights;
 
-/** Seed by the acre, against the worked rows of economics-and-trials.md 1.2 and 1.3 (computed). */
+/** Seed by the acre, against rows worked apart from this code. */
 class ProgramCostsTest {
     private static final Distribution NONE = new Distribution.Fixed(0);
 

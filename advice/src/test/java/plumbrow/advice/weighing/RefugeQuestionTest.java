@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import plumbrow.advice.assumptions.Distribution;
 
-/** Refuge in the bag and insecticide over the trait, against the worked rows of insects-and-refuge.md section 6. */
+/** Refuge in the bag and insecticide over the trait, against rows worked apart from this code. */
 class RefugeQuestionTest {
     private static final String WORM = "corn rootworm";
 

@@ -48,7 +48,7 @@ class StandTest {
 
     @ParameterizedTest
     @DisplayName(
-            "without doubt the rate of the highest margin is the closed form's: stand-and-spread.md 1.8, checks 1g and 1h")
+            "without doubt the rate of the highest margin is the closed form's")
     @CsvSource({"3.75, 95, 4.50, 200, 28.94", "4.50, 90, 4.00, 150, 27.71"})
     void bestRate(double usdPerThousand, double germination, double price, double yield, double expected) {
         double best = Double.NaN;
@@ -112,7 +112,7 @@ class StandTest {
     }
 
     @ParameterizedTest
-    @DisplayName("keep or replant nets what stand-and-spread.md 1.8 works out, checks 1d to 1f")
+    @DisplayName("keep or replant nets what was worked out apart from this code")
     @CsvSource({
         "16, 2026-05-20, 200, 4.50, 60, 0, 6.31",
         "20, 2026-05-20, 200, 4.50, 60, 0, -62.37",

@@ -32,7 +32,7 @@ import plumbrow.advice.trip.SprayTrip;
 import plumbrow.app.demo.DemoBook;
 import plumbrow.documents.binder.LoadCardPaper;
 
-/** Load cards of the demo's fields, with acres, volume, tank and rates changed: application-and-weather.md 3.1, and what must hold of any. */
+/** Load cards of the demo's fields, with acres, volume, tank and rates changed, and what must hold of any. */
 class LoadCardTest {
     private static final Season DEMO = DemoBook.season();
     private static final String FIELD = "South Slough";
@@ -132,7 +132,7 @@ class LoadCardTest {
         return Objects.requireNonNull(measured);
     }
 
-    /** 137 ac at 15 gal/ac from 1,000 gal: application-and-weather.md 3.1 (computed there). */
+    /** 137 ac at 15 gal/ac from 1,000 gal, computed apart from this code. */
     @Test
     void loads_and_amounts_are_those_of_the_published_table() {
         LoadCard card = card(137, 15, 1000, 32);
@@ -269,8 +269,7 @@ class LoadCardTest {
         LoadCard card = card(120, 15, 500, 32);
         assertThat(card.nozzles()).anySatisfy(choice -> {
             assertThat(choice.nozzle()).isEqualTo("Broadvane 05");
-            // 15 gal/ac, 10 mph, 20 in: 0.505 gal/min, so 40.8 psi of size 05 (orifice law; application-and-weather.md
-            // 2.2).
+            // 15 gal/ac, 10 mph, 20 in: 0.505 gal/min, so 40.8 psi of size 05 (orifice law).
             assertThat(choice.psi()).isCloseTo(40.8, within(.05));
             assertThat(choice.fits()).isTrue();
         });
@@ -281,7 +280,7 @@ class LoadCardTest {
                 .anySatisfy(finding -> assertThat(finding.says()).contains("No nozzle on file gives 30 gal/ac"));
     }
 
-    /** 6 lb/ac in 30-in rows is 5.51 oz on 1,000 ft: application-and-weather.md 1.6; the demo puts 4.8 lb. */
+    /** 6 lb/ac in 30-in rows is 5.51 oz on 1,000 ft (arithmetic); the demo puts 4.8 lb. */
     @Test
     void granules_are_told_along_the_row() {
         Field field = DEMO.field("Church Quarter").orElseThrow();

@@ -4,7 +4,7 @@ package plumbrow.documents.sheet;
  * The sixteen sections of a safety data sheet, by the order of today; older sheets have the second and third the other way
  * round.
  *
- * Source: 29 CFR 1910.1200 App. D and REACH Annex II (safety-and-law.md 1.1).
+ * Source: 29 CFR 1910.1200 App. D and REACH Annex II.
  */
 public enum SheetSection {
     IDENTIFICATION(1, "Identification"),

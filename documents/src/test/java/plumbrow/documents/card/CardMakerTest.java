@@ -17,7 +17,7 @@ import plumbrow.documents.paper.Box;
 import plumbrow.documents.paper.Mark;
 import plumbrow.documents.paper.Quote;
 
-/** Cards of an invented product. Check values: safety-and-law.md, by the number beside each. */
+/** Cards of an invented product. Check values worked apart from this code from the limits of UN GHS and 40 CFR 156.62. */
 class CardMakerTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     private static final Amount JUG = new Amount(2.5, FarmUnit.GAL);

@@ -36,7 +36,7 @@ class MixtureAndIrritationTest {
                 .orElseThrow(() -> new AssertionError(about + " is not among " + acute(sheet)));
     }
 
-    /** safety-and-law.md G3: 10 % at 50 mg/kg and 20 % unknown make 400 mg/kg. */
+    /** Worked apart from this code: 10 % at 50 mg/kg and 20 % unknown make 400 mg/kg. */
     @Test
     void aMixtureIsReckonedFromItsIngredients() {
         TypedSheet sheet = TypedSheet.furrowgate().set(3, TWO_INGREDIENTS).set(11, THEIR_DOSES);

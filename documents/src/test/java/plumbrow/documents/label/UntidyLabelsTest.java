@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Ways of writing that real labels have, put down by hand: each a few lines of a label, and what a careful person would take
- * from them. Wordings are common practice, no source; required parts are those of safety-and-law.md section 10.
+ * from them. Wordings are common practice, no source; required parts are those of 40 CFR 156.10.
  */
 class UntidyLabelsTest {
 

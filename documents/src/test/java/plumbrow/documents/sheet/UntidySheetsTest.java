@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Ways of writing that real sheets have, put down by hand: each a few lines of a sheet, and what a careful person would take
- * from them. Wordings are common practice; unit forms are those of safety-and-law.md 1.2 and 1.3.
+ * from them. Wordings are common practice; unit forms are those in common use.
  */
 class UntidySheetsTest {
 

@@ -35,7 +35,7 @@ class WeatherFileTest {
         return Objects.requireNonNull(value);
     }
 
-    /** NOAA ISD-Lite, format document; the line of application-and-weather.md 10.1. */
+    /** NOAA ISD-Lite, format document; one line of it. */
     @Test
     void isd_lite_is_read_as_its_document_says() {
         WeatherRead read = read("""
@@ -61,7 +61,7 @@ class WeatherFileTest {
         assertThat(read.notes()).anySatisfy(note -> assertThat(note).contains("1 of 2 hours lack wind"));
     }
 
-    /** Local Climatological Data; 76 °F, dew point 51 °F give 41.6 % (application-and-weather.md 10.2). */
+    /** Local Climatological Data; 76 °F, dew point 51 °F give 41.6 % (computed). */
     @Test
     void local_climatological_data_keep_the_routine_report_of_an_hour() {
         String header = "STATION,DATE,REPORT_TYPE,SOURCE,HourlyDewPointTemperature,HourlyDryBulbTemperature,"
@@ -87,7 +87,7 @@ class WeatherFileTest {
         assertThat(read.notes()).anySatisfy(note -> assertThat(note).contains("suspect"));
     }
 
-    /** Forecast grid: a value holds for its interval (application-and-weather.md 10.3), rain is spread over it. */
+    /** Forecast grid: a value holds for its interval, rain is spread over it. */
     @Test
     void a_layer_of_the_forecast_grid_goes_hour_by_hour() {
         WeatherRead read = read("""

@@ -9,7 +9,7 @@ package plumbrow.science.chance;
  *
  * @param median m, strictly between 0 and 1
  * @param logitSd s, standard deviation of the log-odds [-], 0 or more
- * Source: the form is common; stand-and-spread.md 2.1.
+ * Source: the form is common practice.
  */
 public record LogitNormalDistribution(double median, double logitSd) implements Distribution {
     private static final int STEPS = 2000;

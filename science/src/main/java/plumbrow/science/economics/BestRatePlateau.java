@@ -49,7 +49,7 @@ public final class BestRatePlateau {
             .example(
                     "ym=74.7426 m=225.340 kappa=.00113122 price=1.15 input_price=.11",
                     "rate=140.78 yield=70.70",
-                    "economics-and-trials.md 4.2",
+                    "independent arithmetic",
                     COMPUTED)
             .model(BestRatePlateau::solve);
 

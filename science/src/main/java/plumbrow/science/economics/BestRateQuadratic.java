@@ -50,7 +50,7 @@ public final class BestRateQuadratic {
             .example(
                     "a=105 b=1.05 c=-.0030 price=4.40 input_price=.55",
                     "rate=154.17 yield=195.57 rate_of_highest_yield=175",
-                    "economics-and-trials.md 4.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "a=8.5451517 b=.062943146 c=-.000149546 price=118.1 input_price=.6615",
@@ -60,7 +60,7 @@ public final class BestRateQuadratic {
             .example(
                     "a=46.825 b=.2201013 c=-.00041172 price=1.15 input_price=.11",
                     "rate=151.13 rate_of_highest_yield=267.29",
-                    "corn, Jackson, Tennessee 1962 (Engelstad & Parks 1971), economics-and-trials.md 4.2",
+                    "corn, Jackson, Tennessee 1962 (Engelstad & Parks 1971)",
                     COMPUTED)
             .model(BestRateQuadratic::solve);
 

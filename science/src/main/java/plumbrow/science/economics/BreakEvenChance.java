@@ -41,7 +41,7 @@ public final class BreakEvenChance {
             .example(
                     "cost_usd_ac=18 loss_bu_ac=14 price_usd_bu=4.40 control_share=0.85",
                     "chance=0.3438",
-                    "economics-and-trials.md 1.1 check 1f",
+                    "independent arithmetic",
                     COMPUTED)
             .model(BreakEvenChance::solve);
 

@@ -41,17 +41,17 @@ public final class BreakEvenGain {
             .example(
                     "extra_cost_usd_ac=17 price_usd_bu=5",
                     "gain_bu_ac=3.40",
-                    "17.00 $/ac of seed, economics-and-trials.md 1.1 check 1a",
+                    "17.00 $/ac of seed",
                     COMPUTED)
             .example(
                     "extra_cost_usd_ac=40 price_usd_bu=5",
                     "gain_bu_ac=8.00",
-                    "$40 at $5, economics-and-trials.md 1.1 check 1a",
+                    "$40 at $5",
                     PRACTICE)
             .example(
                     "extra_cost_usd_ac=40 price_usd_bu=10",
                     "gain_bu_ac=4.00",
-                    "$40 at $10, economics-and-trials.md 1.1 check 1a",
+                    "$40 at $10",
                     PRACTICE)
             .model(BreakEvenGain::solve);
 

@@ -33,7 +33,7 @@ public final class BreakEvenPrice {
             .example(
                     "extra_cost_usd_ac=18 gain_bu_ac=1.5",
                     "price_usd_bu=12.00",
-                    "insecticide over a 5 % blend: 18 $/ac saves 1.5 bu/ac, insects-and-refuge.md 6d",
+                    "insecticide over a 5 % blend: 18 $/ac saves 1.5 bu/ac",
                     COMPUTED)
             .model(BreakEvenPrice::solve);
 

@@ -30,14 +30,14 @@ public final class DominanceCheck {
                     "Each list at least one number; the lists may differ in length. Differences within 1e-9 of the range count as none.")
             .caution(
                     "Holds in these outcomes only: with few of them, noise near the ends often hides a dominance that is real.")
-            .example("a=10,20,30,40 b=5,20,25,40", "first=a second=a", "economics-and-trials.md 2.6", COMPUTED)
-            .example("a=10,20,30 b=0,20,35", "first=none second=a", "economics-and-trials.md 2.6", COMPUTED)
-            .example("a=12,18,24,30 b=10,20", "first=a second=a", "economics-and-trials.md 2.6", COMPUTED)
-            .example("a=10,20,30 b=10,20,30", "first=none second=none", "economics-and-trials.md 2.6", COMPUTED)
+            .example("a=10,20,30,40 b=5,20,25,40", "first=a second=a", "independent arithmetic", COMPUTED)
+            .example("a=10,20,30 b=0,20,35", "first=none second=a", "independent arithmetic", COMPUTED)
+            .example("a=12,18,24,30 b=10,20", "first=a second=a", "independent arithmetic", COMPUTED)
+            .example("a=10,20,30 b=10,20,30", "first=none second=none", "independent arithmetic", COMPUTED)
             .example(
                     "a=292,179,114,247,426,259 b=420,187,366,249,322,159",
                     "first=none second=b",
-                    "carrot and cucumber, Hazell 1971, AJAE 53:53 (agridat hazell.vegetables), economics-and-trials.md 2.6",
+                    "carrot and cucumber, Hazell 1971, AJAE 53:53 (agridat hazell.vegetables)",
                     COMPUTED)
             .model(DominanceCheck::solve);
 

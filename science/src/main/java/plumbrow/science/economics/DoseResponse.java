@@ -47,17 +47,17 @@ public final class DoseResponse {
             .example(
                     "dose=3 slope_b=2.98222 lower_c=.48141 upper_d=7.79296 ed50_e=3.05795",
                     "response=4.24146",
-                    "ryegrass curve of R package drc, economics-and-trials.md 4.1",
+                    "ryegrass curve of R package drc",
                     COMPUTED)
             .example(
                     "dose=.5 slope_b=2.2 lower_c=0 upper_d=1 ed50_e=.25",
                     "reduction_pct=82.13 way_pct=82.13",
-                    "half rate, economics-and-trials.md 4.3",
+                    "half rate",
                     COMPUTED)
             .example(
                     "dose=1 slope_b=2.2 lower_c=0 upper_d=1 ed50_e=.25",
                     "reduction_pct=95.48",
-                    "full rate, economics-and-trials.md 4.3",
+                    "full rate",
                     COMPUTED)
             .model(DoseResponse::solve);
 

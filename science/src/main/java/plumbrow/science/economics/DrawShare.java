@@ -31,8 +31,8 @@ public final class DrawShare {
             .source("Variance of a share", MEMORY)
             .validity("Draws independent; stratified draws are more exact than this says.")
             .caution("Whole percents are all that 10,000 draws can show.")
-            .example("share=.5 draws=10000", "standard_error=.005 points=1.0", "economics-and-trials.md 2.5", COMPUTED)
-            .example("share=0 draws=10000", "standard_error=0", "limit, economics-and-trials.md 2.5", COMPUTED)
+            .example("share=.5 draws=10000", "standard_error=.005 points=1.0", "independent arithmetic", COMPUTED)
+            .example("share=0 draws=10000", "standard_error=0", "limit", COMPUTED)
             .model(DrawShare::solveError);
 
     private DrawShare() {}

@@ -44,7 +44,7 @@ public final class GeneticLag {
             .example(
                     "gain_bu_ac_year=0.431 years=10.2 price_usd_bu=10.50",
                     "lag_usd_ac=46.2",
-                    "at the break-even age the lag is the saving of 46.26 $/ac, economics-and-trials.md 1.4",
+                    "at the break-even age the lag is the saving of 46.26 $/ac",
                     COMPUTED)
             .model(GeneticLag::solve);
 
@@ -63,7 +63,7 @@ public final class GeneticLag {
             .example(
                     "bought_usd_ac=63.97 saved_usd_ac=17.71 gain_bu_ac_year=.431 price_usd_bu=10.50",
                     "years=10.2",
-                    "soybean, economics-and-trials.md 1.4",
+                    "soybean",
                     COMPUTED)
             .model(GeneticLag::solveAge);
 

@@ -37,7 +37,7 @@ public final class GerminationCorrection {
             .example(
                     "germination_pct=70 usual_germination_pct=90",
                     "extra_seed_pct=28.6",
-                    "economics-and-trials.md 1.3, where a trade page says 20",
+                    "where a trade page says 20",
                     COMPUTED)
             .model(GerminationCorrection::solve);
 

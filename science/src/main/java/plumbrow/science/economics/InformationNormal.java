@@ -32,9 +32,9 @@ public final class InformationNormal {
             .example(
                     "gain_mean=5 gain_sd=20",
                     "value_usd_ac=5.7269 chance_wrong=.4013",
-                    "economics-and-trials.md 2.7",
+                    "independent arithmetic",
                     COMPUTED)
-            .example("gain_mean=-8 gain_sd=15", "value_usd_ac=2.8156", "economics-and-trials.md 2.7", COMPUTED)
+            .example("gain_mean=-8 gain_sd=15", "value_usd_ac=2.8156", "independent arithmetic", COMPUTED)
             .model(InformationNormal::solve);
 
     private InformationNormal() {}

@@ -38,17 +38,17 @@ public final class MarginGain {
             .example(
                     "gain_bu_ac=-1 extra_cost_usd_ac=-4 price_usd_bu=3",
                     "margin_usd_ac=1.00",
-                    "drop rootworm trait ($20), add insecticide ($16), lose 1 bu at $3: economics-and-trials.md 1.1 check 1c",
+                    "drop rootworm trait ($20), add insecticide ($16), lose 1 bu at $3",
                     COMPUTED)
             .example(
                     "gain_bu_ac=-2 extra_cost_usd_ac=-4 price_usd_bu=3",
                     "margin_usd_ac=-2.00",
-                    "drop rootworm trait ($20), add insecticide ($16), lose 2 bu at $3: economics-and-trials.md 1.1 check 1c",
+                    "drop rootworm trait ($20), add insecticide ($16), lose 2 bu at $3",
                     COMPUTED)
             .example(
                     "gain_bu_ac=5.432 extra_cost_usd_ac=22 price_usd_bu=4.40 handling_usd_bu=.35",
                     "margin_usd_ac=0.00 return_per_dollar=1.000",
-                    "at the break-even of economics-and-trials.md 1.1 check 1e nothing is left",
+                    "at the break-even of an extra 22 $/ac, price 4.40 less 0.35 a bushel, nothing is left",
                     COMPUTED)
             .model(MarginGain::solve);
 

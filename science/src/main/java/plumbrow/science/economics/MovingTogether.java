@@ -38,7 +38,7 @@ public final class MovingTogether {
             .example(
                     "x=3.1,3.5,3.8,4.0,4.2,4.4,4.7,5.0,5.4,6.2 y=172,205,120,188,196,150,181,212,165,177 target=-.6",
                     "spearman=.0182 reordered=196,212,172,181,188,165,177,205,120,150 spearman_after=-.600",
-                    "economics-and-trials.md 2.4",
+                    "independent arithmetic",
                     COMPUTED)
             .model(MovingTogether::solve);
 
@@ -61,7 +61,7 @@ public final class MovingTogether {
             .example(
                     "futures_usd=4.50 volatility=.25 years=.5 yield_bu_ac=180 yield_cv=.20 rank_correlation=-.30",
                     "mean_usd_ac=801.18 if_independent_usd_ac=810.00 normal_correlation=-.31287",
-                    "economics-and-trials.md 2.4",
+                    "independent arithmetic",
                     COMPUTED)
             .model(MovingTogether::solveRevenue);
 

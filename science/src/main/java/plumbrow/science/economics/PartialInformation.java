@@ -53,12 +53,12 @@ public final class PartialInformation {
             .example(
                     "first_chances=.3,.7 second_chances=.5,.5 payoffs=0,0,0,0;17,37,-14.5,-12.5",
                     "best_expected=0 value_first=8.10 value_second=1.175 value_both=8.10",
-                    "pest saves 10 or 1 bu, price 3.50 or 5.50, cost 18: economics-and-trials.md 2.7",
+                    "pest saves 10 or 1 bu, price 3.50 or 5.50, cost 18",
                     COMPUTED)
             .example(
                     "first_chances=.5,.5 second_chances=.5,.5 payoffs=0,0,0,0;-.5,9.5,-14.5,-12.5",
                     "value_first=2.25 value_second=0 value_both=2.375",
-                    "pest saves 5 or 1 bu: economics-and-trials.md 2.7",
+                    "pest saves 5 or 1 bu",
                     COMPUTED)
             .model(PartialInformation::solve);
 

@@ -37,12 +37,12 @@ public final class PerfectInformation {
                     "chances=.4,.1,.3,.2 payoffs=55,43,29,15;26,38,43,51",
                     "best_expected=38.00 with_information=49.40 value=11.40",
                     "payoffs of a textbook table (questionai.com 1208704, ch. 22, expected payoffs 38 and 37.3),"
-                            + " economics-and-trials.md 2.7",
+                            + " independent arithmetic",
                     COMPUTED)
             .example(
                     "chances=.5,.3,.2 payoffs=0,0,0;-16,4,44",
                     "best_expected=2.00 with_information=10.00 value=8.00",
-                    "economics-and-trials.md 2.7, spray or none",
+                    "spray or none",
                     COMPUTED)
             .model(PerfectInformation::solve);
 

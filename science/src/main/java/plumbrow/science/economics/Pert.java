@@ -37,17 +37,17 @@ public final class Pert {
             .example(
                     "low=90 likely=160 high=200 probability=.1",
                     "mean=155.0 sd=20.442 quantile=126.80",
-                    "economics-and-trials.md 2.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "low=10 likely=15 high=35 probability=.5",
                     "mean=17.50 sd=4.3301 quantile=16.917",
-                    "economics-and-trials.md 2.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "low=0 likely=15 high=30 probability=.9",
                     "mean=15.0 sd=5.6695 quantile=22.601",
-                    "economics-and-trials.md 2.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "low=90 likely=160 high=200 probability=.1 meaning=one-in-twenty",

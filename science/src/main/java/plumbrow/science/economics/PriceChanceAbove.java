@@ -38,7 +38,7 @@ public final class PriceChanceAbove {
             .example(
                     "futures_usd=4.50 volatility=.25 years=.5 strike_usd=4.20",
                     "chance=.61863",
-                    "economics-and-trials.md 2.1",
+                    "independent arithmetic",
                     COMPUTED)
             .model(PriceChanceAbove::solve);
 

@@ -43,22 +43,22 @@ public final class PriceQuantile {
             .example(
                     "futures_usd=4.50 volatility=.25 years=.5 probability=.1",
                     "price_usd=3.5321 mean_usd=4.50 sd_usd=0.8018",
-                    "economics-and-trials.md 2.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "futures_usd=4.50 volatility=.25 years=.5 probability=.05",
                     "price_usd=3.3124",
-                    "economics-and-trials.md 2.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "futures_usd=11.00 volatility=.18 years=.8 probability=.5",
                     "price_usd=10.8584 sd_usd=1.7825",
-                    "economics-and-trials.md 2.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "futures_usd=6.00 volatility=.32 years=.25 probability=.9",
                     "price_usd=7.2718 sd_usd=0.9662",
-                    "economics-and-trials.md 2.1",
+                    "independent arithmetic",
                     COMPUTED)
             .model(PriceQuantile::solve);
 

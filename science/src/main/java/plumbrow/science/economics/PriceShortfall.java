@@ -39,7 +39,7 @@ public final class PriceShortfall {
             .example(
                     "futures_usd=4.50 volatility=.25 years=.5 strike_usd=4.20",
                     "shortfall_usd=.17935 mean_below_usd=3.7297",
-                    "economics-and-trials.md 2.1",
+                    "independent arithmetic",
                     COMPUTED)
             .model(PriceShortfall::solve);
 

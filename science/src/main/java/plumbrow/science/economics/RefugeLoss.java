@@ -36,12 +36,12 @@ public final class RefugeLoss {
             .example(
                     "refuge_pct=5 unprotected_loss_bu_ac=40 price_usd_bu=6",
                     "loss_bu_ac=2.00 loss_usd_ac=12.00",
-                    "40 bu on 1 plant in 20, economics-and-trials.md 1.1 check 1b",
+                    "40 bu on 1 plant in 20",
                     PRACTICE)
             .example(
                     "refuge_pct=20 unprotected_loss_bu_ac=40 price_usd_bu=6",
                     "loss_bu_ac=8.00 loss_usd_ac=48.00",
-                    "insects-and-refuge.md 6b",
+                    "common practice",
                     PRACTICE)
             .model(RefugeLoss::solve);
 

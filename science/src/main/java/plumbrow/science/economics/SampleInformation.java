@@ -45,12 +45,12 @@ public final class SampleInformation {
             .example(
                     "chances=.3,.7 payoffs=20,-20;0,0 likelihoods=.85,.10;.15,.90",
                     "best_expected=0.00 with_information=3.70 value=3.70",
-                    "scouting with sensitivity .85 and specificity .90, economics-and-trials.md 2.7",
+                    "scouting with sensitivity .85 and specificity .90",
                     COMPUTED)
             .example(
                     "chances=.3,.7 payoffs=20,-20;0,0 likelihoods=.5,.5;.5,.5",
                     "value=0.00",
-                    "a coin in place of a scout, economics-and-trials.md 2.7",
+                    "a coin in place of a scout",
                     COMPUTED)
             .model(SampleInformation::solve);
 

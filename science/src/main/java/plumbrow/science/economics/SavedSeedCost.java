@@ -70,13 +70,13 @@ public final class SavedSeedCost {
                     "bin_price_usd_bu=10.50 cleaning_usd_bu=1.50 treatment_usd_bu=6.00 cleanout_pct=8 seeds_lb=2800 lb_bu=60"
                             + " germination_pct=85 live_seeds_ac=130000 tests_usd=60 acres=160",
                     "seeds_ac=152941 bushels_ac=0.9104 bushels_drawn_ac=0.9895 cost_usd_ac=17.71",
-                    "soybean, economics-and-trials.md 1.3",
+                    "soybean",
                     COMPUTED)
             .example(
                     "bin_price_usd_bu=5.80 cleaning_usd_bu=1.25 treatment_usd_bu=3.50 cleanout_pct=10 seeds_lb=13500 lb_bu=60"
                             + " germination_pct=88 live_seeds_ac=1200000 tests_usd=45 acres=200",
                     "seeds_ac=1363636 bushels_ac=1.6835 bushels_drawn_ac=1.8706 cost_usd_ac=19.30",
-                    "wheat, economics-and-trials.md 1.3",
+                    "wheat",
                     COMPUTED)
             .model(SavedSeedCost::solve);
 

@@ -45,12 +45,12 @@ public final class ScoutingValue {
             .example(
                     "pest_chance=.3 gain_if_pest=20 loss_if_none=20 sensitivity=.85 specificity=.90",
                     "positive_chance=.325 pest_after_positive=.7846 pest_after_negative=.0667 value_usd_ac=3.70 perfect_usd_ac=6.00",
-                    "economics-and-trials.md 2.7",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "pest_chance=.3 gain_if_pest=20 loss_if_none=20 sensitivity=.5 specificity=.5",
                     "value_usd_ac=0.00",
-                    "a coin in place of a scout, economics-and-trials.md 2.7",
+                    "a coin in place of a scout",
                     COMPUTED)
             .model(ScoutingValue::solve);
 

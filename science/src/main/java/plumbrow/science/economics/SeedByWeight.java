@@ -46,12 +46,12 @@ public final class SeedByWeight {
             .example(
                     "live_seeds_ac=1200000 germination_pct=88 seeds_lb=13500",
                     "seeds_ac=1363636 bu_ac=1.6835",
-                    "wheat, economics-and-trials.md 1.3",
+                    "wheat",
                     COMPUTED)
             .example(
                     "live_seeds_ac=130000 germination_pct=85 seeds_lb=2800",
                     "seeds_ac=152941 bu_ac=0.9104",
-                    "soybean, economics-and-trials.md 1.3",
+                    "soybean",
                     COMPUTED)
             .model(SeedByWeight::solve);
 

@@ -34,12 +34,12 @@ public final class SeedCost {
             .example(
                     "price_usd_unit=300 seeds_per_unit=80000 seeds_ac=34000",
                     "cost_usd_ac=127.50 acres_per_unit=2.353",
-                    "corn, economics-and-trials.md 1.2",
+                    "corn",
                     COMPUTED)
             .example(
                     "price_usd_unit=58 seeds_per_unit=140000 seeds_ac=150000",
                     "cost_usd_ac=62.14",
-                    "soybean, economics-and-trials.md 1.2",
+                    "soybean",
                     COMPUTED)
             .model(SeedCost::solve);
 

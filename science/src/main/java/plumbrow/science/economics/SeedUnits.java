@@ -33,13 +33,13 @@ public final class SeedUnits {
             .example(
                     "acres=32 seeds_ac=32000",
                     "units_exact=12.80 units=13.0",
-                    "insects-and-refuge.md 5.7, refuge of 32 ac",
+                    "refuge of 32 ac",
                     COMPUTED)
-            .example("acres=128 seeds_ac=32000", "units_exact=51.20 units=52.0", "insects-and-refuge.md 5.7", COMPUTED)
+            .example("acres=128 seeds_ac=32000", "units_exact=51.20 units=52.0", "independent arithmetic", COMPUTED)
             .example(
                     "acres=160 seeds_ac=34000",
                     "units_exact=68.00 units=68.0",
-                    "insects-and-refuge.md 5.7, blend",
+                    "blend",
                     COMPUTED)
             .model(SeedUnits::solve);
 

@@ -39,17 +39,17 @@ public final class SharedBreakEven {
             .example(
                     "extra_cost_usd_ac=22 price_usd_bu=4.40 handling_usd_bu=.35",
                     "gain_bu_ac=5.432",
-                    "economics-and-trials.md 1.1 check 1e, own ground",
+                    "own ground",
                     COMPUTED)
             .example(
                     "extra_cost_usd_ac=22 price_usd_bu=4.40 handling_usd_bu=.35 crop_share=.5 cost_share=.5",
                     "gain_bu_ac=5.946",
-                    "economics-and-trials.md 1.1, check 1e, half of crop and cost",
+                    "half of crop and cost",
                     COMPUTED)
             .example(
                     "extra_cost_usd_ac=22 price_usd_bu=4.40 handling_usd_bu=.35 crop_share=.5",
                     "gain_bu_ac=11.892",
-                    "economics-and-trials.md 1.1, check 1e, half of the crop, all of the cost",
+                    "half of the crop, all of the cost",
                     COMPUTED)
             .model(SharedBreakEven::solve);
 

@@ -35,17 +35,17 @@ public final class TailShortfall {
             .example(
                     "values=-42,-18,-5,3,8,12,15,21,30,46 share=.1",
                     "quantile=-20.4 shortfall=-42.0",
-                    "economics-and-trials.md 2.5",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "values=46,30,21,15,12,8,3,-5,-18,-42 share=.25",
                     "quantile=-3.0 shortfall=-25.0",
-                    "economics-and-trials.md 2.5",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "values=-42,-18,-5,3,8,12,15,21,30,46 share=.2",
                     "shortfall=-30.0",
-                    "economics-and-trials.md 2.5",
+                    "independent arithmetic",
                     COMPUTED)
             .model(TailShortfall::solve);
 

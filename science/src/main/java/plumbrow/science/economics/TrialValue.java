@@ -47,27 +47,27 @@ public final class TrialValue {
             .example(
                     "gain_mean=5 gain_sd=20 pair_sd=40 pairs=1",
                     "sd_of_answer=8.944 value_usd_ac=1.612 certainty_usd_ac=5.7269",
-                    "economics-and-trials.md 2.7",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "gain_mean=5 gain_sd=20 pair_sd=40 pairs=4",
                     "sd_of_answer=14.142 value_usd_ac=3.491",
-                    "economics-and-trials.md 2.7",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "gain_mean=5 gain_sd=20 pair_sd=40 pairs=8",
                     "sd_of_answer=16.330 value_usd_ac=4.318",
-                    "economics-and-trials.md 2.7",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "gain_mean=5 gain_sd=20 pair_sd=40 pairs=16",
                     "sd_of_answer=17.889 value_usd_ac=4.913",
-                    "economics-and-trials.md 2.7",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "gain_mean=-8 gain_sd=15 pair_sd=40 pairs=8",
                     "certainty_usd_ac=2.8156",
-                    "economics-and-trials.md 2.7",
+                    "independent arithmetic",
                     COMPUTED)
             .model(TrialValue::solve);
 

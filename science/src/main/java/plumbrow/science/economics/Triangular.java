@@ -31,17 +31,17 @@ public final class Triangular {
             .example(
                     "low=90 likely=160 high=200 probability=.1",
                     "mean=150.0 sd=22.730 quantile=117.75",
-                    "economics-and-trials.md 2.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "low=10 likely=15 high=35 probability=.5",
                     "mean=20.0 sd=5.4006 quantile=19.189",
-                    "economics-and-trials.md 2.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "low=0 likely=15 high=30 probability=.9",
                     "mean=15.0 sd=6.1237 quantile=23.292",
-                    "economics-and-trials.md 2.3",
+                    "independent arithmetic",
                     COMPUTED)
             .model(Triangular::solve);
 

@@ -50,17 +50,17 @@ public final class YieldDistributions {
             .example(
                     "mean=180 cv=.20 low=0 high=250 probability=.1",
                     "alpha=6.2800 beta=2.4422 skew=-.570 quantile=129.96",
-                    "economics-and-trials.md 2.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "mean=50 cv=.18 low=0 high=75 probability=.5",
                     "alpha=9.6214 beta=4.8107 skew=-.338 quantile=50.592",
-                    "economics-and-trials.md 2.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "mean=55 cv=.30 low=0 high=110 probability=.9",
                     "alpha=5.0556 skew=0.000 quantile=76.778",
-                    "economics-and-trials.md 2.2",
+                    "independent arithmetic",
                     COMPUTED)
             .model(YieldDistributions::solveBeta);
 
@@ -81,17 +81,17 @@ public final class YieldDistributions {
             .example(
                     "mean=180 cv=.20 probability=.1",
                     "shape=5.7974 scale=194.396 skew=-.352 quantile=131.858",
-                    "economics-and-trials.md 2.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "mean=50 cv=.25 probability=.5",
                     "shape=4.5422 scale=54.760 skew=-.185 quantile=50.515",
-                    "economics-and-trials.md 2.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "mean=55 cv=.35 probability=.9",
                     "shape=3.1288 scale=61.474 skew=.128 quantile=80.252",
-                    "economics-and-trials.md 2.2",
+                    "independent arithmetic",
                     COMPUTED)
             .model(YieldDistributions::solveWeibull);
 

@@ -40,7 +40,7 @@ public final class YieldMetric {
             .example(
                     "yield_bu_ac=1.67 crop=corn",
                     "kg_ha=104.8",
-                    "105 kg/ha a year is 1.67 bu, economics-and-trials.md 1.4",
+                    "105 kg/ha a year is 1.67 bu",
                     COMPUTED)
             .model(YieldMetric::solve);
 

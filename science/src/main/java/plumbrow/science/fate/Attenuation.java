@@ -44,27 +44,27 @@ public final class Attenuation {
             .example(
                     "half_life_d=90 retardation=1.96 depth_m=1 field_capacity=.25 recharge_m_d=.002",
                     "factor=0.151541 travel_days=245",
-                    "picloram, fate-and-wildlife.md 3.2",
+                    "picloram",
                     COMPUTED)
             .example(
                     "half_life_d=90 retardation=1.96 depth_m=.5 field_capacity=.25 recharge_m_d=.002",
                     "factor=0.389282",
-                    "picloram, fate-and-wildlife.md 3.2",
+                    "picloram",
                     COMPUTED)
             .example(
                     "half_life_d=60 retardation=7.0 depth_m=.5 field_capacity=.25 recharge_m_d=.002",
                     "factor=0.00638248",
-                    "atrazine, fate-and-wildlife.md 3.2",
+                    "atrazine",
                     COMPUTED)
             .example(
                     "half_life_d=90 retardation=13.0 depth_m=1 field_capacity=.25 recharge_m_d=.002",
                     "factor=0.00000367059 travel_days=1625",
-                    "metolachlor, fate-and-wildlife.md 3.2",
+                    "metolachlor",
                     COMPUTED)
             .example(
                     "half_life_d=60 retardation=481.005 depth_m=1 field_capacity=.25 recharge_m_d=.002",
                     "factor=< 1e-12 travel_days=60126",
-                    "trifluralin, fate-and-wildlife.md 3.2",
+                    "trifluralin",
                     COMPUTED)
             .model(Attenuation::solve);
 

@@ -51,12 +51,12 @@ public final class BeeExposure {
             .example(
                     "rate_lb_ac=.1 contact_ld50_ug=.044 oral_ld50_ug=.0039",
                     "contact_ug=0.27 dietary_ug=3.2 larva_ug=1.36 contact_rq=6.13636 dietary_rq=820.513",
-                    "fate-and-wildlife.md 6",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "rate_lb_ac=1 contact_ld50_ug=100 oral_ld50_ug=100",
                     "contact_rq=0.027 dietary_rq=0.32",
-                    "fate-and-wildlife.md 6",
+                    "independent arithmetic",
                     COMPUTED)
             .model(BeeExposure::solve);
 

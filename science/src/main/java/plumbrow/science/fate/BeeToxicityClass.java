@@ -28,10 +28,10 @@ public final class BeeToxicityClass {
             .source("Atkins 1981 as used by EPA", MEMORY)
             .validity("Acute, adult bees. Growth regulators harm brood although the adult LD50 is 11 or more.")
             .caution("A hazard word, not a risk. The label's bee box and bloom wording decide.")
-            .example("ld50_ug=1.99", "class=highly toxic", "fate-and-wildlife.md 6", MEMORY)
-            .example("ld50_ug=2", "class=moderately toxic", "fate-and-wildlife.md 6", MEMORY)
-            .example("ld50_ug=10.995", "class=moderately toxic", "fate-and-wildlife.md 6", MEMORY)
-            .example("ld50_ug=11", "class=practically nontoxic", "fate-and-wildlife.md 6", MEMORY)
+            .example("ld50_ug=1.99", "class=highly toxic", "table of the source, from memory", MEMORY)
+            .example("ld50_ug=2", "class=moderately toxic", "table of the source, from memory", MEMORY)
+            .example("ld50_ug=10.995", "class=moderately toxic", "table of the source, from memory", MEMORY)
+            .example("ld50_ug=11", "class=practically nontoxic", "table of the source, from memory", MEMORY)
             .model(BeeToxicityClass::solve);
 
     private BeeToxicityClass() {}

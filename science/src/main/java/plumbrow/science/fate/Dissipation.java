@@ -53,19 +53,19 @@ public final class Dissipation {
             .validity(
                     "Nothing breaks down at or below 0 °C. Without a temperature, or a moisture, none is corrected for. Soil, not air.")
             .caution("Half-lives vary fivefold between fields: carry a range. The label's rotation interval rules.")
-            .example("days=60 dt50_d=60", "left_share=0.5 speed_factor=1.0", "fate-and-wildlife.md 2", COMPUTED)
-            .example("days=120 dt50_d=90", "left_share=0.396850", "fate-and-wildlife.md 2", COMPUTED)
-            .example("days=90 dt50_d=60 temperature_c=10", "left_share=0.668317", "fate-and-wildlife.md 2", COMPUTED)
+            .example("days=60 dt50_d=60", "left_share=0.5 speed_factor=1.0", "independent arithmetic", COMPUTED)
+            .example("days=120 dt50_d=90", "left_share=0.396850", "independent arithmetic", COMPUTED)
+            .example("days=90 dt50_d=60 temperature_c=10", "left_share=0.668317", "independent arithmetic", COMPUTED)
             .example(
                     "days=90 dt50_d=60 temperature_c=10 q10=2.2",
                     "left_share=0.623379",
-                    "fate-and-wildlife.md 2",
+                    "independent arithmetic",
                     COMPUTED)
-            .example("days=45 dt50_d=30 temperature_c=28", "left_share=0.108687", "fate-and-wildlife.md 2", COMPUTED)
+            .example("days=45 dt50_d=30 temperature_c=28", "left_share=0.108687", "independent arithmetic", COMPUTED)
             .example(
                     "days=60 dt50_d=60 moisture_share=.6",
                     "speed_factor=0.699368",
-                    "fθ of fate-and-wildlife.md 2",
+                    "moisture factor of [focus-kinetics-2014]",
                     COMPUTED)
             .model(Dissipation::solve);
 

@@ -34,12 +34,12 @@ public final class DriftBuffer {
             .validity("From 1 m, where the curve begins. Beyond 100 m: the words no buffer in the valid range.")
             .caution(DriftDeposit.CONDITIONS)
             .caution(LABEL)
-            .example("limit_pct=.1", "buffer_m=29.7820", "fate-and-wildlife.md 4.3", COMPUTED)
-            .example("limit_pct=.5", "buffer_m=5.75137", "fate-and-wildlife.md 4.3", COMPUTED)
+            .example("limit_pct=.1", "buffer_m=29.7820", "independent arithmetic", COMPUTED)
+            .example("limit_pct=.5", "buffer_m=5.75137", "independent arithmetic", COMPUTED)
             .example(
                     "limit_pct=.01",
                     "buffer_m=no buffer in the valid range",
-                    "fate-and-wildlife.md 4.3: beyond 100 m",
+                    "beyond 100 m",
                     COMPUTED)
             .model(DriftBuffer::solve);
 
@@ -57,7 +57,7 @@ public final class DriftBuffer {
                     "Near-bank form, upright sides, mixed at once. Beyond 100 m: the words no buffer in the valid range.")
             .caution(DriftDeposit.CONDITIONS)
             .caution(LABEL)
-            .example("limit_ug_l=.5 rate_lb_ac=1 depth_m=.3", "buffer_m=22.1134", "fate-and-wildlife.md 4.3", COMPUTED)
+            .example("limit_ug_l=.5 rate_lb_ac=1 depth_m=.3", "buffer_m=22.1134", "independent arithmetic", COMPUTED)
             .model(DriftBuffer::solveWater);
 
     public static final Figure NEIGHBOUR = Figure.declare("neighbour-dose", Subject.FATE)
@@ -70,7 +70,7 @@ public final class DriftBuffer {
             .validity(
                     "1 to 100 m. Compare with the lowest rate that harms that crop; vapour and inversions are not in it.")
             .caution(DriftDeposit.CONDITIONS)
-            .example("rate=560 distance_m=10", "dose=1.62947", "g/ha, fate-and-wildlife.md 4.3", COMPUTED)
+            .example("rate=560 distance_m=10", "dose=1.62947", "independent arithmetic, g/ha", COMPUTED)
             .model(DriftBuffer::solveNeighbour);
 
     private DriftBuffer() {}

@@ -41,12 +41,12 @@ public final class DriftDeposit {
             .example(
                     "distance_m=1",
                     "deposit_pct=2.7705",
-                    "fate-and-wildlife.md 4.1; table 2.77 (pfm drift_data_JKI)",
+                    "table 2.77 (pfm drift_data_JKI)",
                     COMPUTED)
-            .example("distance_m=3", "deposit_pct=0.945365", "fate-and-wildlife.md 4.1; table 0.95", COMPUTED)
+            .example("distance_m=3", "deposit_pct=0.945365", "table 0.95", COMPUTED)
             .example("distance_m=5", "deposit_pct=0.57", "table of R package pfm, drift_data_JKI", VERIFIED)
             .example("distance_m=10", "deposit_pct=0.29", "table of R package pfm, drift_data_JKI", VERIFIED)
-            .example("distance_m=50", "deposit_pct=0.060225", "fate-and-wildlife.md 4.1; table 0.06", COMPUTED)
+            .example("distance_m=50", "deposit_pct=0.060225", "table 0.06", COMPUTED)
             .model(DriftDeposit::solve);
 
     private DriftDeposit() {}

@@ -58,27 +58,27 @@ public final class DriftIntoWater {
             .example(
                     "rate_lb_ac=1 distance_m=1 width_m=1 depth_m=.3",
                     "concentration_ug_l=7.22803 edge_ug_l=10.35106",
-                    "fate-and-wildlife.md 4.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "rate_lb_ac=1 distance_m=5 width_m=1 depth_m=.3",
                     "concentration_ug_l=1.95684 edge_ug_l=2.14241",
-                    "fate-and-wildlife.md 4.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "rate_lb_ac=1 distance_m=10 width_m=1 depth_m=.3",
                     "concentration_ug_l=1.03721 edge_ug_l=1.08714",
-                    "fate-and-wildlife.md 4.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "rate_lb_ac=1.5 distance_m=10 width_m=3 depth_m=.3 reduction_pct=50",
                     "concentration_ug_l=0.715062 edge_ug_l=0.815354",
-                    "fate-and-wildlife.md 4.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "rate_lb_ac=.75 distance_m=20 width_m=2 depth_m=.5 reduction_pct=75",
                     "concentration_ug_l=0.0592106 edge_ug_l=0.0620611",
-                    "fate-and-wildlife.md 4.2",
+                    "independent arithmetic",
                     COMPUTED)
             .model(DriftIntoWater::solve);
 

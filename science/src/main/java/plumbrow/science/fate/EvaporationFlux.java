@@ -33,7 +33,7 @@ public final class EvaporationFlux {
             .example(
                     "vapour_pressure_pa=.004 mw=281.3",
                     "flux=1647.3",
-                    "pendimethalin, fate-and-wildlife.md 1.4; turf lost 688 to 2360",
+                    "pendimethalin; turf lost 688 to 2360",
                     COMPUTED)
             .model(EvaporationFlux::solve);
 

@@ -37,13 +37,13 @@ public final class FarmPond {
             .source("Winchell et al. 2014 (datapdf.com); depth 2 m from memory", MEMORY)
             .validity("Mixed at once, nothing leaves, nothing breaks down.")
             .caution(Asked.SCREEN)
-            .example("rate_lb_ac=1", "drift_ug_l=0.560426", "fate-and-wildlife.md 8", COMPUTED)
-            .example("rate_lb_ac=1 drift_pct=5", "drift_ug_l=2.80213", "fate-and-wildlife.md 8", COMPUTED)
-            .example("rate_lb_ac=1 runoff_pct=1", "runoff_ug_l=5.60426", "fate-and-wildlife.md 8", COMPUTED)
+            .example("rate_lb_ac=1", "drift_ug_l=0.560426", "independent arithmetic", COMPUTED)
+            .example("rate_lb_ac=1 drift_pct=5", "drift_ug_l=2.80213", "independent arithmetic", COMPUTED)
+            .example("rate_lb_ac=1 runoff_pct=1", "runoff_ug_l=5.60426", "independent arithmetic", COMPUTED)
             .example(
                     "rate_lb_ac=1.5 drift_pct=1 runoff_pct=2",
                     "drift_ug_l=0.840638 runoff_ug_l=16.8128 concentration_ug_l=17.6534",
-                    "fate-and-wildlife.md 8",
+                    "independent arithmetic",
                     COMPUTED)
             .model(FarmPond::solve);
 

@@ -48,22 +48,22 @@ public final class FoodResidue {
                     "rate_lb_ac=1",
                     "short_grass_ppm=240.0 tall_grass_ppm=110.0 broadleaf_ppm=135.0 seeds_ppm=15.0"
                             + " short_grass_mean_ppm=85.0 tall_grass_mean_ppm=36.0 broadleaf_mean_ppm=45.0",
-                    "SERA worksheet A04, fate-and-wildlife.md 5.1",
+                    "SERA worksheet A04",
                     VERIFIED)
             .example(
                     "rate_lb_ac=.5 applications=2 interval_d=14",
                     "short_grass_ppm=210.943 tall_grass_ppm=96.6822 broadleaf_ppm=118.655 seeds_ppm=13.1839",
-                    "fate-and-wildlife.md 5.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "rate_lb_ac=1 applications=3 interval_d=7 half_life_d=35",
                     "short_grass_ppm=630.818 tall_grass_ppm=289.125 broadleaf_ppm=354.835 seeds_ppm=39.4261",
-                    "fate-and-wildlife.md 5.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "rate_lb_ac=.025 applications=2 interval_d=7 half_life_d=10",
                     "short_grass_ppm=9.69343 tall_grass_ppm=4.44282 broadleaf_ppm=5.45256 seeds_ppm=0.605840",
-                    "fate-and-wildlife.md 5.1",
+                    "independent arithmetic",
                     COMPUTED)
             .model(FoodResidue::solve);
 

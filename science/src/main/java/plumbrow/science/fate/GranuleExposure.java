@@ -43,7 +43,7 @@ public final class GranuleExposure {
             .example(
                     "rate_lb_ac=1 surface_share=1 ld50_mg_kg=100 weight_g=100",
                     "mg_ft2=10.41305 rq=1.041305",
-                    "constant of fate-and-wildlife.md 0, by hand",
+                    "constant of 1 lb/ac, by hand",
                     COMPUTED)
             .model(GranuleExposure::solve);
 

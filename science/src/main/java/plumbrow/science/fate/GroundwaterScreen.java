@@ -42,22 +42,22 @@ public final class GroundwaterScreen {
             .example(
                     "half_life_d=146 koc_ml_g=88 rate_lb_ac=2",
                     "rilp=4.366175 concentration_ug_l=5.28928",
-                    "fate-and-wildlife.md 3.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "half_life_d=520 koc_ml_g=178 rate_lb_ac=.5",
                     "rilp=4.711898 concentration_ug_l=2.14896",
-                    "fate-and-wildlife.md 3.3; EPA printed 2.09 from its own inputs (memory)",
+                    "EPA printed 2.09 from its own inputs (memory)",
                     COMPUTED)
             .example(
                     "half_life_d=60 koc_ml_g=100 rate_lb_ac=1",
                     "concentration_ug_l=0.724014",
-                    "fate-and-wildlife.md 3.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "half_life_d=30 koc_ml_g=6070 rate_lb_ac=1",
                     "concentration_ug_l=0.00878172",
-                    "fate-and-wildlife.md 3.3",
+                    "independent arithmetic",
                     COMPUTED)
             .model(GroundwaterScreen::solve);
 

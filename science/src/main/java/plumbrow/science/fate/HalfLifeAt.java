@@ -44,17 +44,17 @@ public final class HalfLifeAt {
             .example(
                     "dt50_d=60 temperature_c=10",
                     "half_life_d=154.80 speed_factor=.387597",
-                    "60 ÷ 0.387597, fate-and-wildlife.md 2",
+                    "60 ÷ 0.387597",
                     COMPUTED)
             .example(
                     "dt50_d=60 temperature_c=20 moisture_share=.5",
                     "speed_factor=.615572",
-                    "fate-and-wildlife.md 2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "dt50_d=60 temperature_c=30",
                     "half_life_d=23.26 speed_factor=2.58",
-                    "fate-and-wildlife.md 2",
+                    "independent arithmetic",
                     COMPUTED)
             .model(HalfLifeAt::solve);
 
@@ -68,7 +68,7 @@ public final class HalfLifeAt {
             .formula("factor = exp(−energy ÷ R × (1 ÷ T − 1 ÷ reference)), in kelvin")
             .source("EFSA 2007 default of 65.4 kJ/mol", MEMORY)
             .validity("Above freezing; R 8.314462618 J/(mol K). From 10 to 20 °C the same as Q10 2.58.")
-            .example("temperature_c=20 reference_c=10", "factor=2.5796", "fate-and-wildlife.md 2", COMPUTED)
+            .example("temperature_c=20 reference_c=10", "factor=2.5796", "independent arithmetic", COMPUTED)
             .example("temperature_c=20 reference_c=20", "factor=1", "itself", COMPUTED)
             .model(HalfLifeAt::solveArrhenius);
 

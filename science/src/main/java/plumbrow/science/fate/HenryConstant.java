@@ -46,27 +46,27 @@ public final class HenryConstant {
             .example(
                     "vapour_pressure_pa=4.18e-3 molecular_weight=283.8 solubility_mg_l=530",
                     "pa_m3_mol=0.00223827 dimensionless=0.000000902909 loss_limited_by=the air above the surface",
-                    "metolachlor, fate-and-wildlife.md 1.3 (USGS Circular 1291: 2.344e-3)",
+                    "metolachlor (USGS Circular 1291: 2.344e-3)",
                     COMPUTED)
             .example(
                     "vapour_pressure_pa=3.85e-5 molecular_weight=215.68 solubility_mg_l=33",
                     "pa_m3_mol=0.000251627 dimensionless=0.000000101505",
-                    "atrazine, fate-and-wildlife.md 1.3 (USGS Circular 1291: 2.884e-4)",
+                    "atrazine (USGS Circular 1291: 2.884e-4)",
                     COMPUTED)
             .example(
                     "vapour_pressure_pa=.0147 molecular_weight=335.28 solubility_mg_l=.3",
                     "pa_m3_mol=16.4287 dimensionless=0.00662727 loss_limited_by=the soil",
-                    "trifluralin, fate-and-wildlife.md 1.3",
+                    "trifluralin",
                     COMPUTED)
             .example(
                     "vapour_pressure_pa=3.2 molecular_weight=189.3 solubility_mg_l=344",
                     "pa_m3_mol=1.76093 dimensionless=0.000710351",
-                    "EPTC, fate-and-wildlife.md 1.3",
+                    "EPTC",
                     COMPUTED)
             .example(
                     "vapour_pressure_pa=4e-3 molecular_weight=281.3 solubility_mg_l=.275",
                     "pa_m3_mol=4.09164 dimensionless=0.00165055",
-                    "pendimethalin, fate-and-wildlife.md 1.3",
+                    "pendimethalin",
                     COMPUTED)
             .model(HenryConstant::solve);
 

@@ -43,22 +43,22 @@ public final class IncorporationNeed {
             .example(
                     "vapour_pressure_pa=.0147 soil=warm-moist rain=no",
                     "verdict=needed the same day mmhg_over_limit=1.1026 eu_soil=reached eu_plants=reached",
-                    "trifluralin, rule of fate-and-wildlife.md 1.5",
+                    "trifluralin",
                     PRACTICE)
             .example(
                     "vapour_pressure_pa=3.2 soil=warm-moist rain=no thiocarbamate=yes",
                     "verdict=needed within hours",
-                    "EPTC, fate-and-wildlife.md 1.5",
+                    "EPTC",
                     PRACTICE)
             .example(
                     "vapour_pressure_pa=.004 soil=warm-moist rain=no",
                     "verdict=advised, lightly",
-                    "pendimethalin, fate-and-wildlife.md 1.5",
+                    "pendimethalin",
                     PRACTICE)
             .example(
                     "vapour_pressure_pa=.004 soil=dry-or-cold rain=no",
                     "verdict=not needed for this",
-                    "rule, fate-and-wildlife.md 1.5",
+                    "the rule read apart from this code",
                     PRACTICE)
             .example(
                     "vapour_pressure_pa=.0000385 soil=warm-moist rain=no",
@@ -68,7 +68,7 @@ public final class IncorporationNeed {
             .example(
                     "vapour_pressure_pa=.000001 soil=warm-moist rain=no",
                     "eu_plants=not reached",
-                    "below both, fate-and-wildlife.md 1.5",
+                    "below both",
                     COMPUTED)
             .model(IncorporationNeed::solve);
 

@@ -41,37 +41,37 @@ public final class LeachingScore {
             .example(
                     "half_life_d=60 koc_ml_g=100",
                     "score=3.556303 class=high movement_rating=High type=leacher",
-                    "atrazine, fate-and-wildlife.md 3.1",
+                    "atrazine",
                     COMPUTED)
             .example(
                     "half_life_d=90 koc_ml_g=200",
                     "score=3.320199 class=high movement_rating=High",
-                    "metolachlor, fate-and-wildlife.md 3.1",
+                    "metolachlor",
                     COMPUTED)
             .example(
                     "half_life_d=10 koc_ml_g=20",
                     "score=2.698970 class=moderate movement_rating=Moderate type=transition",
-                    "2,4-D acid, fate-and-wildlife.md 3.1",
+                    "2,4-D acid",
                     COMPUTED)
             .example(
                     "half_life_d=60 koc_ml_g=8000",
                     "score=0.172321 class=low movement_rating=Very Low type=nonleacher",
-                    "trifluralin, fate-and-wildlife.md 3.1",
+                    "trifluralin",
                     COMPUTED)
             .example(
                     "half_life_d=30 koc_ml_g=6070",
                     "score=0.320257 class=low movement_rating=Very Low",
-                    "chlorpyrifos, fate-and-wildlife.md 3.1",
+                    "chlorpyrifos",
                     COMPUTED)
             .example(
                     "half_life_d=47 koc_ml_g=24000",
                     "score=-0.635750 class=extremely low movement_rating=Extremely Low",
-                    "glyphosate, fate-and-wildlife.md 3.1",
+                    "glyphosate",
                     COMPUTED)
             .example(
                     "half_life_d=90 koc_ml_g=16",
                     "score=5.463828 class=high movement_rating=Very High",
-                    "picloram, fate-and-wildlife.md 3.1",
+                    "picloram",
                     COMPUTED)
             .model(LeachingScore::solve);
 

@@ -49,22 +49,22 @@ public final class Retardation {
             .example(
                     "koc_ml_g=16 organic_carbon=.01 bulk_density_g_cm3=1.5 field_capacity=.25",
                     "factor=1.96",
-                    "picloram, fate-and-wildlife.md 3.2",
+                    "picloram",
                     COMPUTED)
             .example(
                     "koc_ml_g=100 organic_carbon=.01 bulk_density_g_cm3=1.5 field_capacity=.25 air_porosity=.2 henry=1e-7",
                     "factor=7.00000",
-                    "atrazine, fate-and-wildlife.md 3.2",
+                    "atrazine",
                     COMPUTED)
             .example(
                     "koc_ml_g=200 organic_carbon=.01 bulk_density_g_cm3=1.5 field_capacity=.25 air_porosity=.2 henry=9e-7",
                     "factor=13.0000",
-                    "metolachlor, fate-and-wildlife.md 3.2",
+                    "metolachlor",
                     COMPUTED)
             .example(
                     "koc_ml_g=8000 organic_carbon=.01 bulk_density_g_cm3=1.5 field_capacity=.25 air_porosity=.2 henry=6.6e-3",
                     "factor=481.005",
-                    "trifluralin, fate-and-wildlife.md 3.2",
+                    "trifluralin",
                     COMPUTED)
             .model(Retardation::solve);
 

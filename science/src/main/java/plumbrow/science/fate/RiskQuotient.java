@@ -44,26 +44,26 @@ public final class RiskQuotient {
             .example(
                     "exposure=.5 toxicity=1 group=bird",
                     "rq=0.5 concern=[acute, restricted-use, listed-species]",
-                    "fate-and-wildlife.md 5.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "exposure=.19 toxicity=1 group=bird",
                     "rq=0.19 concern=[listed-species]",
-                    "fate-and-wildlife.md 5.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "exposure=.06 toxicity=1 group=fish",
                     "rq=0.06 concern=[listed-species]",
-                    "fate-and-wildlife.md 5.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
-                    "exposure=.39 toxicity=1 group=bee", "rq=0.39 concern=[none]", "fate-and-wildlife.md 5.3", COMPUTED)
+                    "exposure=.39 toxicity=1 group=bee", "rq=0.39 concern=[none]", "independent arithmetic", COMPUTED)
             .example(
-                    "exposure=1 toxicity=1 group=plant", "rq=1.0 concern=[acute]", "fate-and-wildlife.md 5.3", COMPUTED)
+                    "exposure=1 toxicity=1 group=plant", "rq=1.0 concern=[acute]", "independent arithmetic", COMPUTED)
             .example(
                     "exposure=273.336 toxicity=72.0430 group=bird",
                     "rq=3.79407",
-                    "20 g bird on short grass, fate-and-wildlife.md 5.2",
+                    "20 g bird on short grass",
                     COMPUTED)
             .model(RiskQuotient::solve);
 

@@ -43,52 +43,52 @@ public final class RunoffRating {
             .example(
                     "half_life_d=60 solubility_mg_l=33 koc_ml_g=100",
                     "solution=high adsorbed=intermediate leaching=high",
-                    "atrazine, fate-and-wildlife.md 3.4",
+                    "atrazine",
                     COMPUTED)
             .example(
                     "half_life_d=15 solubility_mg_l=240 koc_ml_g=170",
                     "solution=intermediate adsorbed=low leaching=intermediate",
-                    "alachlor, fate-and-wildlife.md 3.4",
+                    "alachlor",
                     COMPUTED)
             .example(
                     "half_life_d=60 solubility_mg_l=.3 koc_ml_g=8000",
                     "solution=intermediate adsorbed=high leaching=low",
-                    "trifluralin, fate-and-wildlife.md 3.4",
+                    "trifluralin",
                     COMPUTED)
             .example(
                     "half_life_d=30 solubility_mg_l=.4 koc_ml_g=6070",
                     "solution=low adsorbed=intermediate leaching=low",
-                    "chlorpyrifos, fate-and-wildlife.md 3.4",
+                    "chlorpyrifos",
                     COMPUTED)
             .example(
                     "half_life_d=47 solubility_mg_l=900000 koc_ml_g=24000",
                     "solution=high adsorbed=high leaching=very low",
-                    "glyphosate, fate-and-wildlife.md 3.4",
+                    "glyphosate",
                     COMPUTED)
             .example(
                     "half_life_d=40 solubility_mg_l=1220 koc_ml_g=60",
                     "solution=high adsorbed=low leaching=high",
-                    "metribuzin, fate-and-wildlife.md 3.4",
+                    "metribuzin",
                     COMPUTED)
             .example(
                     "half_life_d=5 solubility_mg_l=5 koc_ml_g=500",
                     "solution=intermediate adsorbed=low leaching=low",
-                    "terbufos, fate-and-wildlife.md 3.4",
+                    "terbufos",
                     COMPUTED)
             .example(
                     "half_life_d=30 solubility_mg_l=.005 koc_ml_g=180000",
                     "solution=low adsorbed=intermediate leaching=very low",
-                    "lambda-cyhalothrin, fate-and-wildlife.md 3.4",
+                    "lambda-cyhalothrin",
                     COMPUTED)
             .example(
                     "half_life_d=1000 solubility_mg_l=620000 koc_ml_g=1000000",
                     "solution=low adsorbed=high leaching=very low",
-                    "paraquat, fate-and-wildlife.md 3.4",
+                    "paraquat",
                     COMPUTED)
             .example(
                     "half_life_d=1 solubility_mg_l=130 koc_ml_g=1800",
                     "solution=low adsorbed=low leaching=low",
-                    "malathion, fate-and-wildlife.md 3.4",
+                    "malathion",
                     COMPUTED)
             .model(RunoffRating::solve);
 
@@ -110,17 +110,17 @@ public final class RunoffRating {
             .example(
                     "path=leaching soil=intermediate product=high",
                     "rating=high",
-                    "table of fate-and-wildlife.md 3.4",
+                    "[goss-1992], table",
                     MEMORY)
             .example(
                     "path=leaching soil=very low product=low",
                     "rating=very low",
-                    "table of fate-and-wildlife.md 3.4",
+                    "[goss-1992], table",
                     MEMORY)
             .example(
                     "path=runoff soil=low product=intermediate",
                     "rating=low",
-                    "table of fate-and-wildlife.md 3.4",
+                    "[goss-1992], table",
                     MEMORY)
             .model(RunoffRating::solveWithSoil);
 

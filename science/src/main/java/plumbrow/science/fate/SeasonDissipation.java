@@ -42,12 +42,12 @@ public final class SeasonDissipation {
             .example(
                     "days=120,150,45 temperatures_c=22,4,12 dt50_d=60",
                     "equivalent_days=199.0511 left_share=0.100306",
-                    "fate-and-wildlife.md 2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "days=120,150,45 temperatures_c=22,4,12 dt50_d=60 q10=2.2",
                     "left_share=0.0915817",
-                    "fate-and-wildlife.md 2",
+                    "independent arithmetic",
                     COMPUTED)
             .model(SeasonDissipation::solve);
 
@@ -62,7 +62,7 @@ public final class SeasonDissipation {
             .source("First-order breakdown", PRACTICE)
             .validity("0 where the residue is safe already.")
             .caution(LABEL)
-            .example("residue=70 safe=4 dt50_d=60", "days=247.757", "fate-and-wildlife.md 2", COMPUTED)
+            .example("residue=70 safe=4 dt50_d=60", "days=247.757", "independent arithmetic", COMPUTED)
             .model(SeasonDissipation::solveSafe);
 
     public static final Figure YEARLY = Figure.declare("yearly-residue", Subject.FATE)
@@ -80,7 +80,7 @@ public final class SeasonDissipation {
             .formula("left = 0.5^(365 × speed ÷ half-life); plateau = 1 ÷ (1 − left)")
             .source("First-order breakdown", PRACTICE)
             .validity("The same rate every year, for many years.")
-            .example("dt50_d=120", "left_share=0.121441 plateau=1.138228", "fate-and-wildlife.md 2", COMPUTED)
+            .example("dt50_d=120", "left_share=0.121441 plateau=1.138228", "independent arithmetic", COMPUTED)
             .model(SeasonDissipation::solveYearly);
 
     private SeasonDissipation() {}

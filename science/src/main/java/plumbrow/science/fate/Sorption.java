@@ -67,12 +67,12 @@ public final class Sorption {
             .example(
                     "rate_lb_ac=.892179 depth_cm=5 bulk_density_g_cm3=1.5",
                     "mg_kg=1.3333 kg_ha=1.0",
-                    "fate-and-wildlife.md 0: 1 kg/ha",
+                    "1 kg/ha",
                     COMPUTED)
             .example(
                     "rate_lb_ac=1 depth_cm=16.94 bulk_density_g_cm3=1.33",
                     "mg_kg=.4975",
-                    "half a ppm in the furrow slice, fate-and-wildlife.md 0",
+                    "half a ppm in the furrow slice",
                     PRACTICE)
             .model(Sorption::solveStrength);
 

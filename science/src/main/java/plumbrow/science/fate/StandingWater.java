@@ -34,14 +34,14 @@ public final class StandingWater {
             .source("Arithmetic; as the nomograph of Urban & Cook 1986, EPA 540/9-85-001", PRACTICE)
             .validity("Mixed at once, no sorption, no flow. A wetland is 6 in deep by convention.")
             .caution(Asked.SCREEN)
-            .example("rate_lb_ac=1 depth_in=6", "concentration_ug_l=735.467", "fate-and-wildlife.md 8", COMPUTED)
-            .example("rate_lb_ac=1 depth_in=12", "concentration_ug_l=367.733", "fate-and-wildlife.md 8", COMPUTED)
-            .example("rate_lb_ac=1 depth_in=24", "concentration_ug_l=183.867", "fate-and-wildlife.md 8", COMPUTED)
-            .example("rate_lb_ac=1 depth_in=72", "concentration_ug_l=61.2889", "fate-and-wildlife.md 8", COMPUTED)
+            .example("rate_lb_ac=1 depth_in=6", "concentration_ug_l=735.467", "independent arithmetic", COMPUTED)
+            .example("rate_lb_ac=1 depth_in=12", "concentration_ug_l=367.733", "independent arithmetic", COMPUTED)
+            .example("rate_lb_ac=1 depth_in=24", "concentration_ug_l=183.867", "independent arithmetic", COMPUTED)
+            .example("rate_lb_ac=1 depth_in=72", "concentration_ug_l=61.2889", "independent arithmetic", COMPUTED)
             .example(
                     "rate_lb_ac=1 depth_in=72",
                     "concentration_ug_l=61",
-                    "EPA nomograph, fate-and-wildlife.md 8",
+                    "EPA nomograph",
                     MEMORY)
             .model(StandingWater::solve);
 

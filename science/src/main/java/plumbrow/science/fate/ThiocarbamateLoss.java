@@ -43,10 +43,10 @@ public final class ThiocarbamateLoss {
             .example("moisture=moist hours=24", "lost_pct=49", "Gray & Weierich 1965", VERIFIED)
             .example("moisture=dry hours=.25", "lost_pct=20", "Gray & Weierich 1965", VERIFIED)
             .example("moisture=wet hours=144", "lost_pct=90", "Gray & Weierich 1965", VERIFIED)
-            .example("moisture=moist hours=4", "lost_pct=40.364", "fate-and-wildlife.md 1.5", COMPUTED)
-            .example("moisture=wet hours=12", "lost_pct=65.203", "fate-and-wildlife.md 1.5", COMPUTED)
-            .example("moisture=dry hours=72", "lost_pct=35.876", "fate-and-wildlife.md 1.5", COMPUTED)
-            .example("moisture=moist hours=48", "lost_pct=56.350", "fate-and-wildlife.md 1.5", COMPUTED)
+            .example("moisture=moist hours=4", "lost_pct=40.364", "independent arithmetic", COMPUTED)
+            .example("moisture=wet hours=12", "lost_pct=65.203", "independent arithmetic", COMPUTED)
+            .example("moisture=dry hours=72", "lost_pct=35.876", "independent arithmetic", COMPUTED)
+            .example("moisture=moist hours=48", "lost_pct=56.350", "independent arithmetic", COMPUTED)
             .model(ThiocarbamateLoss::solve);
 
     private ThiocarbamateLoss() {}

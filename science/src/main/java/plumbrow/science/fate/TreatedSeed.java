@@ -48,12 +48,12 @@ public final class TreatedSeed {
             .example(
                     "animal=bird weight_g=20 mg_seed=.25 seeds_lb=1600 ld50_mg_kg=72",
                     "residue_ppm=881.85 dose_mg_kg=223.19 seeds_to_ld50=5.76 rq=3.0998",
-                    "intake 25.3089 % of fate-and-wildlife.md 5.2",
+                    "from an intake of 25.3089 % of the body weight",
                     COMPUTED)
             .example(
                     "animal=mammal weight_g=15 mg_seed=.25 seeds_lb=1600 ld50_mg_kg=1098.915",
                     "dose_mg_kg=186.84 rq=.17002",
-                    "intake 21.1872 % of fate-and-wildlife.md 5.2",
+                    "from an intake of 21.1872 % of the body weight",
                     COMPUTED)
             .model(TreatedSeed::solveFeed);
 
@@ -71,7 +71,7 @@ public final class TreatedSeed {
             .example(
                     "mg_kg=1 oral_ld50_ug=.0039",
                     "adult_ug=.29 larva_ug=.12 rq=74.36",
-                    "fate-and-wildlife.md 6",
+                    "independent arithmetic",
                     COMPUTED)
             .model(TreatedSeed::solveBees);
 

@@ -54,33 +54,33 @@ public final class VapourFlux {
                     "Surface needs the vapour pressure alone. Soil needs Koc and solubility, fumigant also the depth. All in µg m⁻² h⁻¹.")
             .caution(
                     "Orders products and conditions. Fields differed by a factor of 2 to 100: not a share lost, not a forecast.")
-            .example("form=surface vapour_pressure_pa=1", "flux=130483", "fate-and-wildlife.md 1.4", COMPUTED)
-            .example("form=surface vapour_pressure_pa=.01", "flux=2539.19", "fate-and-wildlife.md 1.4", COMPUTED)
-            .example("form=surface vapour_pressure_pa=1e-4", "flux=49.4123", "fate-and-wildlife.md 1.4", COMPUTED)
+            .example("form=surface vapour_pressure_pa=1", "flux=130483", "independent arithmetic", COMPUTED)
+            .example("form=surface vapour_pressure_pa=.01", "flux=2539.19", "independent arithmetic", COMPUTED)
+            .example("form=surface vapour_pressure_pa=1e-4", "flux=49.4123", "independent arithmetic", COMPUTED)
             .example(
                     "form=surface vapour_pressure_pa=.004",
                     "flux=1159.54",
-                    "pendimethalin, fate-and-wildlife.md 1.4; turf first-day mean 688 (Cooper et al. 1990)",
+                    "pendimethalin; turf first-day mean 688 (Cooper et al. 1990)",
                     COMPUTED)
             .example(
                     "form=soil vapour_pressure_pa=.0147 koc_ml_g=8000 solubility_mg_l=.3",
                     "flux=818.195",
-                    "trifluralin, fate-and-wildlife.md 1.4; bare soil 6840, a day later 360 (Bedos et al. 2006)",
+                    "trifluralin; bare soil 6840, a day later 360 (Bedos et al. 2006)",
                     COMPUTED)
             .example(
                     "form=soil vapour_pressure_pa=.016 koc_ml_g=2400 solubility_mg_l=4 rate_kg_ha=8.75",
                     "flux=2040.27",
-                    "triallate, fate-and-wildlife.md 1.4; mean 1504 (Yates 2006)",
+                    "triallate; mean 1504 (Yates 2006)",
                     COMPUTED)
             .example(
                     "form=soil vapour_pressure_pa=.016 koc_ml_g=2400 solubility_mg_l=4",
                     "flux=207.717",
-                    "triallate without its rate, fate-and-wildlife.md 1.4",
+                    "triallate without its rate",
                     COMPUTED)
             .example(
                     "form=soil vapour_pressure_pa=.0147 koc_ml_g=8000 solubility_mg_l=.3 rate_kg_ha=1.12 depth_cm=7.5",
                     "flux=360.602",
-                    "trifluralin incorporated, fate-and-wildlife.md 1.4; measured 24 (White et al. 1977)",
+                    "trifluralin incorporated; measured 24 (White et al. 1977)",
                     COMPUTED)
             .model(VapourFlux::solve);
 

@@ -38,12 +38,12 @@ public final class VolatilityClass {
             .example(
                     "vapour_pressure_pa=.001",
                     "index=75.006 class=intermediate above_1_mpa=no",
-                    "fate-and-wildlife.md 1.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "vapour_pressure_pa=.0147",
                     "class=high above_1_mpa=yes",
-                    "trifluralin, bands of 1.1, fate-and-wildlife.md 1.1",
+                    "trifluralin, by the bands printed",
                     COMPUTED)
             .model(VolatilityClass::solve);
 
@@ -70,7 +70,7 @@ public final class VolatilityClass {
     /**
      * What the class asks where the label says nothing of working the product in.
      *
-     * Source: common practice, no source (fate-and-wildlife.md 1.5). The label's own hours and depth hold.
+     * Source: common practice, no source. The label's own hours and depth hold.
      */
     public static String workingIn(String volatilityClass) {
         return switch (volatilityClass) {

@@ -38,22 +38,22 @@ public final class WarmVapour {
             .formula("pressure × e^(−heat ÷ R × (1 ÷ T2 − 1 ÷ T1)), T in kelvin, R = 8.314462618")
             .source("Clausius and Clapeyron; 95 kJ/mol: FOCUS default", MEMORY)
             .validity("5 to 45 °C, not across a melting point.")
-            .example("vapour_pressure=1 at_c=20 to_c=30", "factor=3.6172", "fate-and-wildlife.md 1.2", COMPUTED)
-            .example("vapour_pressure=1 at_c=25 to_c=20", "factor=0.52015", "fate-and-wildlife.md 1.2", COMPUTED)
+            .example("vapour_pressure=1 at_c=20 to_c=30", "factor=3.6172", "independent arithmetic", COMPUTED)
+            .example("vapour_pressure=1 at_c=25 to_c=20", "factor=0.52015", "independent arithmetic", COMPUTED)
             .example(
                     "vapour_pressure=14.7 at_c=25 to_c=35",
                     "vapour_pressure=50.982 factor=3.4682",
-                    "fate-and-wildlife.md 1.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "vapour_pressure=14.7 at_c=25 to_c=10",
                     "vapour_pressure=1.9303",
-                    "fate-and-wildlife.md 1.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "vapour_pressure=1 at_c=20 to_c=25 heat_kj_mol=102.432",
                     "vapour_pressure=2.02338",
-                    "fate-and-wildlife.md 1.2",
+                    "independent arithmetic",
                     COMPUTED)
             .model(WarmVapour::solve);
 
@@ -70,7 +70,7 @@ public final class WarmVapour {
             .example(
                     "cool_pressure=1 cool_c=20 warm_pressure=4 warm_c=30",
                     "heat_kj_mol=102.432",
-                    "fate-and-wildlife.md 1.2",
+                    "independent arithmetic",
                     COMPUTED)
             .model(WarmVapour::solveHeat);
 

@@ -55,62 +55,62 @@ public final class WildlifeDose {
             .example(
                     "animal=bird weight_g=20 food=fresh residue_ppm=240",
                     "intake_pct=113.890 dose_mg_kg=273.336",
-                    "fate-and-wildlife.md 5.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "animal=bird weight_g=100 food=fresh residue_ppm=1",
                     "intake_pct=64.9449",
-                    "fate-and-wildlife.md 5.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "animal=bird weight_g=1000 food=fresh residue_ppm=1",
                     "intake_pct=29.0767",
-                    "fate-and-wildlife.md 5.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "animal=bird weight_g=20 food=seeds residue_ppm=1",
                     "intake_pct=25.3089",
-                    "fate-and-wildlife.md 5.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "animal=bird weight_g=100 food=seeds residue_ppm=1",
                     "intake_pct=14.4322",
-                    "fate-and-wildlife.md 5.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "animal=bird weight_g=1000 food=seeds residue_ppm=1",
                     "intake_pct=6.46149",
-                    "fate-and-wildlife.md 5.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "animal=mammal weight_g=15 food=fresh residue_ppm=240",
                     "intake_pct=95.3423 dose_mg_kg=228.822",
-                    "fate-and-wildlife.md 5.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "animal=mammal weight_g=35 food=fresh residue_ppm=1",
                     "intake_pct=65.8943",
-                    "fate-and-wildlife.md 5.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "animal=mammal weight_g=1000 food=fresh residue_ppm=1",
                     "intake_pct=15.2778",
-                    "fate-and-wildlife.md 5.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "animal=mammal weight_g=15 food=seeds residue_ppm=1",
                     "intake_pct=21.1872",
-                    "fate-and-wildlife.md 5.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "animal=mammal weight_g=35 food=seeds residue_ppm=1",
                     "intake_pct=14.6432",
-                    "fate-and-wildlife.md 5.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "animal=mammal weight_g=1000 food=seeds residue_ppm=1",
                     "intake_pct=3.39507",
-                    "fate-and-wildlife.md 5.2",
+                    "independent arithmetic",
                     COMPUTED)
             .model(WildlifeDose::solve);
 
@@ -136,37 +136,37 @@ public final class WildlifeDose {
             .example(
                     "animal=bird ld50_mg_kg=100 weight_g=20",
                     "ld50_mg_kg=72.0430",
-                    "fate-and-wildlife.md 5.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "animal=bird ld50_mg_kg=100 weight_g=100",
                     "ld50_mg_kg=91.7143",
-                    "fate-and-wildlife.md 5.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "animal=bird ld50_mg_kg=100 weight_g=1000",
                     "ld50_mg_kg=129.550",
-                    "fate-and-wildlife.md 5.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "animal=mammal ld50_mg_kg=100 weight_g=15",
                     "ld50_mg_kg=219.783",
-                    "fate-and-wildlife.md 5.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "animal=mammal ld50_mg_kg=100 weight_g=35",
                     "ld50_mg_kg=177.828",
-                    "fate-and-wildlife.md 5.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "animal=mammal ld50_mg_kg=100 weight_g=1000",
                     "ld50_mg_kg=76.9161",
-                    "fate-and-wildlife.md 5.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "animal=mammal ld50_mg_kg=500 weight_g=15",
                     "ld50_mg_kg=1098.915",
-                    "fate-and-wildlife.md 5.2",
+                    "independent arithmetic",
                     COMPUTED)
             .model(WildlifeDose::solveAdjusted);
 

@@ -41,13 +41,13 @@ public final class WildlifeToxicity {
             .source("EPA Technical Overview of Ecological Risk Assessment", MEMORY)
             .validity("The first bound belongs to the milder word, each other to the stronger.")
             .caution("A hazard word, not a risk: exposure decides.")
-            .example("route=oral value=10", "word=highly toxic", "fate-and-wildlife.md 7", MEMORY)
+            .example("route=oral value=10", "word=highly toxic", "table of the source, from memory", MEMORY)
             .example(
                     "route=oral value=50",
                     "word=highly toxic",
                     "EPA's words for birds, as quoted by sachyvalbystrice.cz",
                     VERIFIED)
-            .example("route=oral value=50.5", "word=moderately toxic", "fate-and-wildlife.md 7", MEMORY)
+            .example("route=oral value=50.5", "word=moderately toxic", "table of the source, from memory", MEMORY)
             .example(
                     "route=oral value=2000",
                     "word=slightly toxic",
@@ -58,9 +58,9 @@ public final class WildlifeToxicity {
                     "word=practically nontoxic",
                     "EPA's words for birds, as quoted by sachyvalbystrice.cz",
                     VERIFIED)
-            .example("route=water value=.1", "word=highly toxic", "fate-and-wildlife.md 7", MEMORY)
-            .example("route=water value=1", "word=highly toxic", "fate-and-wildlife.md 7", MEMORY)
-            .example("route=water value=100", "word=slightly toxic", "fate-and-wildlife.md 7", MEMORY)
+            .example("route=water value=.1", "word=highly toxic", "table of the source, from memory", MEMORY)
+            .example("route=water value=1", "word=highly toxic", "table of the source, from memory", MEMORY)
+            .example("route=water value=100", "word=slightly toxic", "table of the source, from memory", MEMORY)
             .model(WildlifeToxicity::solve);
 
     private WildlifeToxicity() {}

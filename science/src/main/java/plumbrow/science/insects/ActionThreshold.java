@@ -40,17 +40,17 @@ public final class ActionThreshold {
             .example(
                     "injury_level=674 lead_days=7 doubling_days=6.8",
                     "threshold=330 quarter_rule=505.5",
-                    "insects-and-refuge.md 1.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "injury_level=674 lead_days=7 doubling_days=4.87",
                     "threshold=249",
-                    "insects-and-refuge.md 1.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "injury_level=674 lead_days=7 doubling_days=3",
                     "threshold=134",
-                    "insects-and-refuge.md 1.2",
+                    "independent arithmetic",
                     COMPUTED)
             .model(ActionThreshold::solveAction);
 

@@ -43,7 +43,7 @@ public final class AphidDays {
             .example(
                     "days=0,7,14,21,28 counts=12,60,210,640,300",
                     "aphid_days=7462 running=0,252,1197,4172,7462 loss_pct=5.13",
-                    "insects-and-refuge.md 1.3",
+                    "independent arithmetic",
                     COMPUTED)
             .model(AphidDays::solve);
 

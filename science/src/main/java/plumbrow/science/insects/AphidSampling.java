@@ -42,13 +42,13 @@ public final class AphidSampling {
             .example(
                     "plants=16 infested=12",
                     "verdict=keep sampling: five more plants",
-                    "insects-and-refuge.md 1.3",
+                    "independent arithmetic",
                     COMPUTED)
-            .example("plants=21 infested=14", "verdict=do not treat", "insects-and-refuge.md 1.3", COMPUTED)
+            .example("plants=21 infested=14", "verdict=do not treat", "independent arithmetic", COMPUTED)
             .example(
                     "plants=31 infested=25",
                     "verdict=stop and sample again in 3 to 4 days",
-                    "insects-and-refuge.md 1.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "plants=11 infested=11",

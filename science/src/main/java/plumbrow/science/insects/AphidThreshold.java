@@ -46,17 +46,17 @@ public final class AphidThreshold {
             .example(
                     "lead_days=7 doubling_days=6.8",
                     "threshold=330 reckoned=330",
-                    "insects-and-refuge.md 1.2 check 1d",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "lead_days=7 doubling_days=4.87",
                     "threshold=250.0 reckoned=249",
-                    "insects-and-refuge.md 1.2 check 1d, held at 250",
+                    "held at 250",
                     COMPUTED)
             .example(
                     "lead_days=7 doubling_days=3",
                     "threshold=250.0 reckoned=134",
-                    "insects-and-refuge.md 1.2 check 1d, held at 250",
+                    "held at 250",
                     COMPUTED)
             .model(AphidThreshold::solve);
 

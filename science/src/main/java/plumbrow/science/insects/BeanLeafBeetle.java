@@ -47,22 +47,22 @@ public final class BeanLeafBeetle {
             .example(
                     "cost_usd_ac=10 price_usd_bu=6",
                     "injury_level=6.91 threshold=5.18",
-                    "insects-and-refuge.md 4.4; the table prints 5.2",
+                    "the table prints 5.2",
                     COMPUTED)
             .example(
                     "cost_usd_ac=8 price_usd_bu=6",
                     "injury_level=5.53 threshold=4.15",
-                    "insects-and-refuge.md 4.4",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "cost_usd_ac=12 price_usd_bu=10",
                     "injury_level=4.97 threshold=3.73",
-                    "insects-and-refuge.md 4.4",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "cost_usd_ac=15 price_usd_bu=12",
                     "injury_level=5.18 threshold=3.89",
-                    "insects-and-refuge.md 4.4",
+                    "independent arithmetic",
                     COMPUTED)
             .model(BeanLeafBeetle::solve);
 

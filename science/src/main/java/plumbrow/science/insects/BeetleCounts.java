@@ -61,12 +61,12 @@ public final class BeetleCounts {
             .example(
                     "beetles=180 traps=6 days=7 field=soybean",
                     "per_trap_day=4.29 threshold=5.0 verdict=below the threshold",
-                    "insects-and-refuge.md 2.5",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "beetles=252 traps=12 days=7 field=corn",
                     "per_trap_day=3.00 threshold=2.0 verdict=at or above the threshold",
-                    "insects-and-refuge.md 2.5",
+                    "independent arithmetic",
                     COMPUTED)
             .model(BeetleCounts::solveTraps);
 
@@ -79,10 +79,10 @@ public final class BeetleCounts {
             .formula("threshold = 0.75 × 24,000 ÷ plants per acre; in first-year corn 0.75 of that")
             .source("Scaling: farms.com 125274; 0.75 and the first-year factor", MEMORY)
             .validity("Whole-plant counts. The numbers are values from memory: confirm with the state's own rule.")
-            .example("plants_ac=18000 corn=continuous", "threshold=1.00", "insects-and-refuge.md 2.5", COMPUTED)
-            .example("plants_ac=28000 corn=continuous", "threshold=0.64", "insects-and-refuge.md 2.5", COMPUTED)
-            .example("plants_ac=30000 corn=continuous", "threshold=0.60", "insects-and-refuge.md 2.5", COMPUTED)
-            .example("plants_ac=34000 corn=continuous", "threshold=0.53", "insects-and-refuge.md 2.5", COMPUTED)
+            .example("plants_ac=18000 corn=continuous", "threshold=1.00", "independent arithmetic", COMPUTED)
+            .example("plants_ac=28000 corn=continuous", "threshold=0.64", "independent arithmetic", COMPUTED)
+            .example("plants_ac=30000 corn=continuous", "threshold=0.60", "independent arithmetic", COMPUTED)
+            .example("plants_ac=34000 corn=continuous", "threshold=0.53", "independent arithmetic", COMPUTED)
             .model(BeetleCounts::solvePlants);
 
     private BeetleCounts() {}

@@ -60,39 +60,39 @@ public final class BlendInsecticide {
             .example(
                     "refuge_share=.05 unprotected_loss_bu_ac=40 price_usd_bu=6 efficacy=1 cost_usd_ac=0",
                     "loss_bu_ac=2.00 loss_usd_ac=12.00",
-                    "insects-and-refuge.md 6a",
+                    "common practice",
                     PRACTICE)
             .example(
                     "refuge_share=.20 unprotected_loss_bu_ac=40 price_usd_bu=6 efficacy=1 cost_usd_ac=0",
                     "loss_bu_ac=8.00 loss_usd_ac=48.00",
-                    "insects-and-refuge.md 6b",
+                    "common practice",
                     PRACTICE)
             .example(
                     "refuge_share=.05 unprotected_loss_bu_ac=40 made_up_share=.25 price_usd_bu=6 efficacy=1 cost_usd_ac=0",
                     "loss_bu_ac=1.50 loss_usd_ac=9.00",
-                    "insects-and-refuge.md 6c",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "refuge_share=.05 unprotected_loss_bu_ac=40 price_usd_bu=6 efficacy=.75 cost_usd_ac=18",
                     "net_usd_ac=-9.00 break_even_unprotected_loss_bu_ac=80.0 break_even_price_usd_bu=12.00",
-                    "insects-and-refuge.md 6d",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "refuge_share=.20 unprotected_loss_bu_ac=40 price_usd_bu=6 efficacy=.75 cost_usd_ac=18",
                     "net_usd_ac=18.00 break_even_unprotected_loss_bu_ac=20.0 break_even_price_usd_bu=3.00",
-                    "insects-and-refuge.md 6e",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "refuge_share=.05 unprotected_loss_bu_ac=40 failure_chance=.10 failure_loss_bu_ac=30 price_usd_bu=6 efficacy=.75"
                             + " cost_usd_ac=18",
                     "loss_bu_ac=4.85 net_usd_ac=3.83 break_even_price_usd_bu=4.95 break_even_failure_chance=.070",
-                    "insects-and-refuge.md 6f",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "refuge_share=.05 unprotected_loss_bu_ac=40 failure_chance=.10 failure_loss_bu_ac=30 price_usd_bu=6 efficacy=.60"
                             + " cost_usd_ac=10",
                     "net_usd_ac=7.46 break_even_price_usd_bu=3.44 break_even_failure_chance=.027",
-                    "insects-and-refuge.md 6g, half rate",
+                    "half rate",
                     COMPUTED)
             .model(BlendInsecticide::solve);
 

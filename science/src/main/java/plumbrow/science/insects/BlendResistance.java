@@ -49,17 +49,17 @@ public final class BlendResistance {
             .example(
                     "refuge_share=.05 initial_frequency=.001 survival_ss=.01 survival_rs=.10 moving_share=.1",
                     "fitness_ss=.0544 generations_to_half=7.0 generations_if_block=7.0",
-                    "insects-and-refuge.md 7.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "refuge_share=.05 initial_frequency=.001 survival_ss=.01 survival_rs=.10 moving_share=.5",
                     "fitness_ss=.0341 generations_to_half=6.0",
-                    "insects-and-refuge.md 7.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "refuge_share=.20 initial_frequency=.001 survival_ss=.01 survival_rs=.10 moving_share=.3",
                     "fitness_ss=.163 generations_to_half=15.0 generations_if_block=18.0",
-                    "insects-and-refuge.md 7.3",
+                    "independent arithmetic",
                     COMPUTED)
             .model(BlendResistance::solve);
 

@@ -53,7 +53,7 @@ public final class BorerLoss {
             .example(
                     "larvae_per_plant=3 loss_per_larva_pct=5.9 survival_share=0.2",
                     "loss_pct=3.540",
-                    "first-generation worksheet, paipm.cas.psu.edu/fldcrop/table14, unrounded; insects-and-refuge.md 3.2",
+                    "first-generation worksheet, paipm.cas.psu.edu/fldcrop/table14, unrounded",
                     COMPUTED)
             .model(BorerLoss::solve);
 

@@ -76,7 +76,7 @@ public final class BorerWorksheet {
                     "larvae_per_plant=3 survival_share=.2 loss_per_larva_pct=5.9 yield_bu_ac=135 price_usd_bu=3 control_share=.72"
                             + " cost_usd_ac=15",
                     "loss_bu_ac=4.779 net_usd_ac=-4.68 injury_level=0.872",
-                    "the page's inputs without rounding, insects-and-refuge.md 3.2",
+                    "the page's inputs without rounding",
                     COMPUTED)
             .example(
                     "larvae_per_plant=3 survival_share=.2 loss_per_larva_pct=5.9 yield_bu_ac=135 price_usd_bu=3 control_share=.72"
@@ -94,13 +94,13 @@ public final class BorerWorksheet {
                     "larvae_per_plant=1 survival_share=.4 loss_per_larva_pct=5.9 yield_bu_ac=150 price_usd_bu=7 control_share=.8"
                             + " cost_usd_ac=18",
                     "injury_level_counted=0.908",
-                    "insects-and-refuge.md 3.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "larvae_per_plant=.9 survival_share=1 loss_per_larva_pct=4 yield_bu_ac=150 price_usd_bu=4 control_share=.70"
                             + " cost_usd_ac=14",
                     "loss_bu_ac=5.40 preventable_usd_ac=15.12 net_usd_ac=1.12",
-                    "North Dakota form, insects-and-refuge.md 3.2",
+                    "North Dakota form",
                     COMPUTED)
             .model(BorerWorksheet::solveFirst);
 
@@ -129,7 +129,7 @@ public final class BorerWorksheet {
             .example(
                     "masses_per_plant=.3 loss_per_larva_pct=4 yield_bu_ac=150 price_usd_bu=3.50 cost_usd_ac=15",
                     "loss_bu_ac=8.10 preventable_usd_ac=22.68 net_usd_ac=7.68",
-                    "the page's inputs without rounding, insects-and-refuge.md 3.3",
+                    "the page's inputs without rounding",
                     COMPUTED)
             .example(
                     "masses_per_plant=.3 loss_per_larva_pct=4 yield_bu_ac=150 price_usd_bu=3.50 cost_usd_ac=15 rounding=worksheet",

@@ -33,9 +33,9 @@ public final class ConsistencyScore {
             .formula("[p + z²/2n ± z √(p(1−p)/n + z²/4n²)] ÷ (1 + z²/n)")
             .source("Wilson's interval for a share", MEMORY)
             .validity("Independent trials; protected not above trials.")
-            .example("protected=14 trials=20", "low_pct=48.1 high_pct=85.5", "insects-and-refuge.md 2.4", COMPUTED)
-            .example("protected=17 trials=20", "low_pct=64.0 high_pct=94.8", "insects-and-refuge.md 2.4", COMPUTED)
-            .example("protected=36 trials=60", "low_pct=47.4 high_pct=71.4", "insects-and-refuge.md 2.4", COMPUTED)
+            .example("protected=14 trials=20", "low_pct=48.1 high_pct=85.5", "independent arithmetic", COMPUTED)
+            .example("protected=17 trials=20", "low_pct=64.0 high_pct=94.8", "independent arithmetic", COMPUTED)
+            .example("protected=36 trials=60", "low_pct=47.4 high_pct=71.4", "independent arithmetic", COMPUTED)
             .model(ConsistencyScore::solve);
 
     private ConsistencyScore() {}

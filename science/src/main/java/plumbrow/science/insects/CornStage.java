@@ -43,12 +43,12 @@ public final class CornStage {
             .validity(
                     "Before emergence the stage is 0. Held at the hybrid's leaf number. An observed stage goes first.")
             .example("gdd=785 emergence_gdd=120", "leaf_stage=8.1 stage=V8", "agcrops.osu.edu 2018-15", VERIFIED)
-            .example("gdd=785", "leaf_stage=8.17", "insects-and-refuge.md 8.2", COMPUTED)
-            .example("gdd=400", "leaf_stage=3.48", "insects-and-refuge.md 8.2", COMPUTED)
-            .example("gdd=935", "leaf_stage=10.0", "insects-and-refuge.md 8.2", COMPUTED)
-            .example("gdd=1100", "leaf_stage=13.3", "insects-and-refuge.md 8.2", COMPUTED)
-            .example("gdd=1300", "leaf_stage=17.3", "insects-and-refuge.md 8.2", COMPUTED)
-            .example("gdd=785 emergence_gdd=120 table=iowa", "leaf_stage=7.92", "insects-and-refuge.md 8.2", COMPUTED)
+            .example("gdd=785", "leaf_stage=8.17", "independent arithmetic", COMPUTED)
+            .example("gdd=400", "leaf_stage=3.48", "independent arithmetic", COMPUTED)
+            .example("gdd=935", "leaf_stage=10.0", "independent arithmetic", COMPUTED)
+            .example("gdd=1100", "leaf_stage=13.3", "independent arithmetic", COMPUTED)
+            .example("gdd=1300", "leaf_stage=17.3", "independent arithmetic", COMPUTED)
+            .example("gdd=785 emergence_gdd=120 table=iowa", "leaf_stage=7.92", "independent arithmetic", COMPUTED)
             .model(CornStage::solve);
 
     private CornStage() {}

@@ -40,17 +40,17 @@ public final class DaysToThreshold {
             .example(
                     "count=250 threshold=674 doubling_days=6.8",
                     "days=9.73",
-                    "insects-and-refuge.md 1.2 check 1a",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "count=250 threshold=674 doubling_days=3",
                     "days=4.29",
-                    "insects-and-refuge.md 1.2 check 1a",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "count=250 threshold=674 doubling_days=2",
                     "days=2.86",
-                    "insects-and-refuge.md 1.2 check 1a",
+                    "independent arithmetic",
                     COMPUTED)
             .model(DaysToThreshold::solve);
 

@@ -38,22 +38,22 @@ public final class DegreeDaySum {
             .example(
                     "method=average tmins_f=38,41,45,52,60,66 tmaxs_f=55,62,70,78,88,95 lower_f=50",
                     "running=0.0,1.5,9.0,24.0,48.0,78.5",
-                    "insects-and-refuge.md 8.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "method=modified tmins_f=38,41,45,52,60,66 tmaxs_f=55,62,70,78,88,95 lower_f=50 upper_f=86",
                     "running=2.5,8.5,18.5,33.5,56.5,82.5",
-                    "insects-and-refuge.md 8.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "method=triangle tmins_f=38,41,45,52,60,66 tmaxs_f=55,62,70,78,88,95 lower_f=50 upper_f=86",
                     "degree_days=80.2",
-                    "insects-and-refuge.md 8.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "method=sine tmins_f=38,41,45,52,60,66 tmaxs_f=55,62,70,78,88,95 lower_f=50 upper_f=86",
                     "degree_days=80.9",
-                    "insects-and-refuge.md 8.1",
+                    "independent arithmetic",
                     COMPUTED)
             .model(DegreeDaySum::solve);
 

@@ -52,37 +52,37 @@ public final class DegreeDays {
             .example(
                     "method=average tmin_f=48 tmax_f=90 lower_f=50",
                     "degree_days=19.0",
-                    "insects-and-refuge.md 8.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "method=modified tmin_f=48 tmax_f=90 lower_f=50 upper_f=86",
                     "degree_days=18.0",
-                    "insects-and-refuge.md 8.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "method=triangle tmin_f=48 tmax_f=90 lower_f=50 upper_f=86",
                     "degree_days=18.86",
-                    "insects-and-refuge.md 8.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "method=sine tmin_f=48 tmax_f=90 lower_f=50 upper_f=86",
                     "degree_days=18.66",
-                    "insects-and-refuge.md 8.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "method=sine tmin_f=48 tmax_f=90 lower_f=50",
                     "degree_days=19.19",
-                    "insects-and-refuge.md 8.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "method=modified tmin_f=60 tmax_f=85 lower_f=50 upper_f=86",
                     "degree_days=22.5",
-                    "ipm.iastate.edu ecbgrowth, insects-and-refuge.md 3.4",
+                    "ipm.iastate.edu ecbgrowth",
                     VERIFIED)
             .example(
                     "method=modified tmin_f=55 tmax_f=80 lower_f=50 upper_f=86",
                     "degree_days=17.5",
-                    "farmprogress.com, insects-and-refuge.md 8.1",
+                    "farmprogress.com",
                     VERIFIED)
             .model(DegreeDays::solve);
 

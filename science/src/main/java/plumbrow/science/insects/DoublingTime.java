@@ -42,17 +42,17 @@ public final class DoublingTime {
             .example(
                     "first=250 second=674 days_between=6.97",
                     "doubling_days=4.87",
-                    "from McCarville et al. 2011, insects-and-refuge.md 1.2 check 1b",
+                    "from McCarville et al. 2011",
                     COMPUTED)
             .example(
                     "first=40 second=180 days_between=9 threshold=250",
                     "doubling_days=4.15 days=1.97",
-                    "insects-and-refuge.md 1.2 check 1c",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "first=40 second=180 days_between=9 threshold=674",
                     "days=7.90",
-                    "insects-and-refuge.md 1.2 check 1c",
+                    "independent arithmetic",
                     COMPUTED)
             .model(DoublingTime::solve);
 

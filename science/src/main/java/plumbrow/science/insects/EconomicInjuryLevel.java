@@ -42,17 +42,17 @@ public final class EconomicInjuryLevel {
             .example(
                     "cost=15 value=4 injury=1 damage=10.692 control_share=1",
                     "density=.351",
-                    "corn borer, 10-leaf, 5.94 % of 180 bu, insects-and-refuge.md 3.1",
+                    "corn borer, 10-leaf, 5.94 % of 180 bu",
                     COMPUTED)
             .example(
                     "cost=15 value=4 injury=1 damage=10.692 control_share=.75",
                     "density=.468",
-                    "the same with 75 % control, insects-and-refuge.md 3.1",
+                    "the same with 75 % control",
                     COMPUTED)
             .example(
                     "cost=20 value=500 injury=0.000125 damage=1 control_share=1",
                     "density=320.0",
-                    "800 pests cause 10 % of $500, genent.cals.ncsu.edu bug-bytes, insects-and-refuge.md 1.1",
+                    "800 pests cause 10 % of $500, genent.cals.ncsu.edu bug-bytes",
                     VERIFIED)
             .model(EconomicInjuryLevel::solve);
 

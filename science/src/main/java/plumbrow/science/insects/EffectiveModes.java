@@ -43,17 +43,17 @@ public final class EffectiveModes {
             .example(
                     "pest=rootworm proteins=Cry3Bb1,mCry3A",
                     "modes=1.0 verdict=single toxin",
-                    "insects-and-refuge.md 5.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "pest=rootworm proteins=Cry3Bb1,Cry34/35",
                     "modes=2.0 verdict=pyramid",
-                    "insects-and-refuge.md 5.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "pest=rootworm proteins=Cry3Bb1,Cry34/35 failed=Cry3Bb1",
                     "modes=1.0 groups=[Cry34/35] verdict=single toxin: a pyramid that has lost a mode",
-                    "insects-and-refuge.md 5.1",
+                    "independent arithmetic",
                     COMPUTED)
             .model(EffectiveModes::solve);
 

@@ -55,14 +55,14 @@ public final class InsectCalendars {
             .example(
                     "soil_degree_days=630",
                     "hatch=before the window to_window=54.0",
-                    "insects-and-refuge.md 2.7",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "soil_degree_days=690",
                     "hatch=within the window to_window=0.0",
-                    "insects-and-refuge.md 2.7",
+                    "independent arithmetic",
                     COMPUTED)
-            .example("soil_degree_days=770", "hatch=past the window", "insects-and-refuge.md 2.7", COMPUTED)
+            .example("soil_degree_days=770", "hatch=past the window", "independent arithmetic", COMPUTED)
             .model(InsectCalendars::solveRootworm);
 
     public static final Figure BLACK_CUTWORM = Figure.declare("black-cutworm-stage", Subject.INSECTS)
@@ -82,7 +82,7 @@ public final class InsectCalendars {
             .example(
                     "degree_days=299",
                     "stage=instars 1 to 3: leaf feeding to_cutting=1.0",
-                    "insects-and-refuge.md 4.1: not yet cutting",
+                    "not yet cutting",
                     COMPUTED)
             .example(
                     "degree_days=312",

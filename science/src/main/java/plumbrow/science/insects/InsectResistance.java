@@ -54,17 +54,17 @@ public final class InsectResistance {
             .example(
                     "refuge_share=.05 initial_frequency=.001 dominance_h=0",
                     "generations_to_half=59.0",
-                    "insects-and-refuge.md 7.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "refuge_share=.2 initial_frequency=.01 dominance_h=.05 generations=10",
                     "generations_to_half=13.0 frequencies=.010000,.012326,.015285,.019097,.024087,.030748,.039865,.052734,.071621,.100693,.147997",
-                    "insects-and-refuge.md 7.2, trajectory",
+                    "trajectory",
                     COMPUTED)
             .example(
                     "refuge_share=.10 initial_frequency=.001 dominance_h=.25 survival_ss=.05",
                     "generations_to_half=8.0",
-                    "moderate dose, rootworm-like, insects-and-refuge.md 7.2",
+                    "moderate dose, rootworm-like",
                     COMPUTED)
             .model(InsectResistance::solve);
 

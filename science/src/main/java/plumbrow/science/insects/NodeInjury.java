@@ -37,17 +37,17 @@ public final class NodeInjury {
             .example(
                     "base_injury=1.68 controls=.90",
                     "injury=0.168",
-                    "trait alone; base: Iowa 2000 untreated mean; insects-and-refuge.md 2.3",
+                    "trait alone; base: Iowa 2000 untreated mean",
                     COMPUTED)
             .example(
                     "base_injury=1.68 controls=.75",
                     "injury=0.420",
-                    "insecticide alone, insects-and-refuge.md 2.3",
+                    "insecticide alone",
                     COMPUTED)
             .example(
                     "base_injury=1.68 controls=.90,.75",
                     "injury=0.042 control=0.975",
-                    "both, insects-and-refuge.md 2.3",
+                    "both",
                     COMPUTED)
             .model(NodeInjury::solveTactics);
 
@@ -63,12 +63,12 @@ public final class NodeInjury {
             .example(
                     "refuge_share=.05 refuge_injury=1.6 trait_injury=.12",
                     "injury=0.194",
-                    "insects-and-refuge.md 2.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "refuge_share=.20 refuge_injury=1.6 trait_injury=.12",
                     "injury=0.416",
-                    "insects-and-refuge.md 2.3",
+                    "independent arithmetic",
                     COMPUTED)
             .model(NodeInjury::solveBlend);
 

@@ -48,22 +48,22 @@ public final class PresenceSampling {
             .example(
                     "harmless_share=.60 harmful_share=.85 false_alarm=.10 missed=.10 plants=20 infested=15",
                     "slope=.7379 lower=-1.653 upper=1.653 low_at_most=13.0 high_at_least=17.0 verdict=keep sampling",
-                    "insects-and-refuge.md 1.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "harmless_share=.05 harmful_share=.10 false_alarm=.10 missed=.10 plants=50",
                     "slope=.0724 lower=-2.941 upper=2.941 low_at_most=0.0 high_at_least=7.0",
-                    "insects-and-refuge.md 1.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "harmless_share=.05 harmful_share=.10 false_alarm=.10 missed=.10 plants=100",
                     "low_at_most=4.0 high_at_least=11.0",
-                    "insects-and-refuge.md 1.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "harmless_share=.03 harmful_share=.06 false_alarm=.2 missed=.1 plants=100",
                     "slope=.0434 lower=-2.870 upper=2.076 low_at_most=1.0 high_at_least=7.0",
-                    "insects-and-refuge.md 1.3",
+                    "independent arithmetic",
                     COMPUTED)
             .model(PresenceSampling::solve);
 

@@ -55,37 +55,37 @@ public final class PyramidResistance {
             .example(
                     "refuge_share=.05 initial_frequency=.01 survival_ss=.01 survival_rs=.01",
                     "generations_to_half=459.0 single_generations=10.0",
-                    "insects-and-refuge.md 7.4",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "refuge_share=.20 initial_frequency=.01 survival_ss=.01 survival_rs=.01",
                     "generations_to_half=2206.0 single_generations=31.0",
-                    "insects-and-refuge.md 7.4",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "refuge_share=.05 initial_frequency=.01 survival_ss=.05 survival_rs=.10",
                     "generations_to_half=38.0 single_generations=7.0",
-                    "insects-and-refuge.md 7.4",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "refuge_share=.20 initial_frequency=.01 survival_ss=.05 survival_rs=.10",
                     "generations_to_half=163.0 single_generations=15.0",
-                    "insects-and-refuge.md 7.4",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "refuge_share=.05 initial_frequency=.01 survival_ss=.05 survival_rs=.30",
                     "generations_to_half=11.0 single_generations=4.0",
-                    "insects-and-refuge.md 7.4",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "refuge_share=.20 initial_frequency=.01 survival_ss=.20 survival_rs=.40",
                     "generations_to_half=25.0 single_generations=12.0",
-                    "insects-and-refuge.md 7.4",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "refuge_share=.05 initial_frequency=.01 survival_ss=.05 survival_rs=.10 second_toxin=failed",
                     "generations_to_half=7.0 single_generations=7.0",
-                    "insects-and-refuge.md 7.4: one failed toxin is the single toxin",
+                    "one failed toxin is the single toxin",
                     COMPUTED)
             .model(PyramidResistance::solve);
 

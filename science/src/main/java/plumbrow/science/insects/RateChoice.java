@@ -45,7 +45,7 @@ public final class RateChoice {
             .example(
                     "loss_bu_ac=4.85 price_usd_bu=6 full_efficacy=.75 full_cost_usd_ac=18 half_efficacy=.60 half_cost_usd_ac=10",
                     "full_net_usd_ac=3.83 half_net_usd_ac=7.46 difference_usd_ac=-3.64 break_even_loss_bu_ac=8.89 better=half",
-                    "insects-and-refuge.md 6f to 6h",
+                    "independent arithmetic",
                     COMPUTED)
             .model(RateChoice::solve);
 

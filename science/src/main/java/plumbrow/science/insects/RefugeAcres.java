@@ -37,17 +37,17 @@ public final class RefugeAcres {
             .example(
                     "field_acres=160 refuge_pct=20",
                     "refuge_acres=32.0 trait_acres=128.0 refuge_acres_if_share_of_trait=26.7",
-                    "insects-and-refuge.md 5.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "field_acres=480 refuge_pct=50",
                     "refuge_acres=240.0 refuge_acres_if_share_of_trait=160.0",
-                    "insects-and-refuge.md 5.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "field_acres=74.5 refuge_pct=20",
                     "refuge_acres=14.9 refuge_acres_if_share_of_trait=12.4",
-                    "insects-and-refuge.md 5.3",
+                    "independent arithmetic",
                     COMPUTED)
             .model(RefugeAcres::solve);
 

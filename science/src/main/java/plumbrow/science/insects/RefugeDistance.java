@@ -44,13 +44,13 @@ public final class RefugeDistance {
             .validity("Structured refuges of the Corn Belt. For rootworm the feet count only against a borer's limit.")
             .caution("The grower guide of the trait decides: read the bag tag.")
             .example(
-                    "distance_ft=2600 pest=borer", "near_enough=yes spare_ft=40", "insects-and-refuge.md 5.4", COMPUTED)
+                    "distance_ft=2600 pest=borer", "near_enough=yes spare_ft=40", "independent arithmetic", COMPUTED)
             .example(
-                    "distance_ft=2700 pest=borer", "near_enough=no spare_ft=-60", "insects-and-refuge.md 5.4", COMPUTED)
+                    "distance_ft=2700 pest=borer", "near_enough=no spare_ft=-60", "independent arithmetic", COMPUTED)
             .example(
                     "distance_ft=2000 pest=borer sprayed=yes",
                     "near_enough=no spare_ft=-680",
-                    "a quarter mile, insects-and-refuge.md 5.4",
+                    "a quarter mile",
                     COMPUTED)
             .example("distance_ft=40 pest=rootworm between=road-or-ditch", "near_enough=yes", "Iowa 2003", VERIFIED)
             .example("distance_ft=700 pest=both between=another-field", "near_enough=no", "Iowa 2003", VERIFIED)

@@ -52,15 +52,15 @@ public final class RefugeLayout {
             .source("Michigan 2006, planting strategies for Bt rootworm corn refuge areas", VERIFIED)
             .validity("Refuge in the end units of one side, so that neighbouring passes double the strip.")
             .caution(GUIDE)
-            .example("units=6 refuge_pct=20", "refuge_units=2.0 share_pct=33.3", "insects-and-refuge.md 5.7", COMPUTED)
-            .example("units=8 refuge_pct=20", "refuge_units=2.0 share_pct=25.0", "insects-and-refuge.md 5.7", COMPUTED)
+            .example("units=6 refuge_pct=20", "refuge_units=2.0 share_pct=33.3", "independent arithmetic", COMPUTED)
+            .example("units=8 refuge_pct=20", "refuge_units=2.0 share_pct=25.0", "independent arithmetic", COMPUTED)
             .example(
                     "units=12 refuge_pct=20",
                     "refuge_units=3.0 share_pct=25.0 strip_rows=6.0",
                     "Michigan 2006: last three units of 12, strips of 6 rows",
                     VERIFIED)
-            .example("units=16 refuge_pct=20", "refuge_units=4.0 share_pct=25.0", "insects-and-refuge.md 5.7", COMPUTED)
-            .example("units=24 refuge_pct=20", "refuge_units=5.0 share_pct=20.8", "insects-and-refuge.md 5.7", COMPUTED)
+            .example("units=16 refuge_pct=20", "refuge_units=4.0 share_pct=25.0", "independent arithmetic", COMPUTED)
+            .example("units=24 refuge_pct=20", "refuge_units=5.0 share_pct=20.8", "independent arithmetic", COMPUTED)
             .model(RefugeLayout::solvePlanter);
 
     public static final Figure ROWS = Figure.declare("refuge-rows", Subject.INSECTS)
@@ -81,7 +81,7 @@ public final class RefugeLayout {
             .example(
                     "width_ft=1320 row_spacing_in=30 refuge_pct=20 strip_rows=6",
                     "rows=528 rows_needed=105.6 rows_planted=108 share_pct=20.45",
-                    "insects-and-refuge.md 5.7",
+                    "independent arithmetic",
                     COMPUTED)
             .model(RefugeLayout::solveRows);
 
@@ -101,13 +101,13 @@ public final class RefugeLayout {
             .example(
                     "length_ft=2640 width_ft=2640 refuge_pct=20",
                     "band_ft=139.4",
-                    "insects-and-refuge.md 5.7",
+                    "independent arithmetic",
                     COMPUTED)
-            .example("length_ft=1320 width_ft=2640 refuge_pct=5", "band_ft=22.3", "insects-and-refuge.md 5.7", COMPUTED)
+            .example("length_ft=1320 width_ft=2640 refuge_pct=5", "band_ft=22.3", "independent arithmetic", COMPUTED)
             .example(
                     "length_ft=1320 width_ft=1320 refuge_pct=20",
                     "band_ft=69.7 rows=28.0",
-                    "insects-and-refuge.md 5.7; rows: 69.7 ft at 30 in",
+                    "rows: 69.7 ft at 30 in",
                     COMPUTED)
             .model(RefugeLayout::solveBand);
 

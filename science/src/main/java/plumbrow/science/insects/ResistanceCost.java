@@ -39,27 +39,27 @@ public final class ResistanceCost {
             .example(
                     "survival_rr=.2 cost_rr=.5 refuge_share=.20 initial_frequency=.05",
                     "refuge_that_turns=.2857 generations_to_half=73.0",
-                    "insects-and-refuge.md 7.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "survival_rr=.2 cost_rr=.5 refuge_share=.25 initial_frequency=.05",
                     "generations_to_half=213.0",
-                    "insects-and-refuge.md 7.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "survival_rr=.2 cost_rr=.5 refuge_share=.28 initial_frequency=.05",
                     "generations_to_half=1469.0",
-                    "insects-and-refuge.md 7.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "survival_rr=.2 cost_rr=.5 refuge_share=.29 initial_frequency=.05",
                     "generations_to_half=never: resistance declines",
-                    "insects-and-refuge.md 7.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "survival_rr=.2 cost_rr=.5 refuge_share=.40 initial_frequency=.05",
                     "generations_to_half=never: resistance declines",
-                    "insects-and-refuge.md 7.2",
+                    "independent arithmetic",
                     COMPUTED)
             .model(ResistanceCost::solve);
 

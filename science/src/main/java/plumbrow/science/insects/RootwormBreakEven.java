@@ -49,17 +49,17 @@ public final class RootwormBreakEven {
             .example(
                     "cost_usd_ac=15 price_usd_bu=4 yield_bu_ac=180",
                     "node_injury=0.139",
-                    "insects-and-refuge.md 2.2 check 2c",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "cost_usd_ac=20 price_usd_bu=5 yield_bu_ac=200",
                     "node_injury=0.133",
-                    "insects-and-refuge.md 2.2 check 2c",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "cost_usd_ac=25 price_usd_bu=4.50 yield_bu_ac=220",
                     "node_injury=0.168",
-                    "insects-and-refuge.md 2.2 check 2c",
+                    "independent arithmetic",
                     COMPUTED)
             .model(RootwormBreakEven::solve);
 
@@ -92,17 +92,17 @@ public final class RootwormBreakEven {
             .example(
                     "node_injury=.8 cost_usd_ac=20 price_usd_bu=5 yield_bu_ac=200 control_share=.85 loss_sd_pct=5",
                     "chance=.973",
-                    "insects-and-refuge.md 2.2 check 2d",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "node_injury=.8 cost_usd_ac=20 price_usd_bu=5 yield_bu_ac=200 control_share=.85 loss_sd_pct=10",
                     "chance=.833",
-                    "insects-and-refuge.md 2.2 check 2d",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "node_injury=.8 cost_usd_ac=20 price_usd_bu=5 yield_bu_ac=200 control_share=.85 loss_sd_pct=15",
                     "chance=.740",
-                    "insects-and-refuge.md 2.2 check 2d",
+                    "independent arithmetic",
                     COMPUTED)
             .model(RootwormBreakEven::solveChance);
 

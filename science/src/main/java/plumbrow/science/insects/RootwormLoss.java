@@ -51,12 +51,12 @@ public final class RootwormLoss {
             .example(
                     "node_injury=1.0 loss_per_node_pct=15",
                     "loss_pct=15.0",
-                    "30 of 200 bu at 1.0 node, insects-and-refuge.md 2.2 check 2a",
+                    "30 of 200 bu at 1.0 node",
                     COMPUTED)
             .example(
                     "node_injury=1.68 loss_per_node_pct=15",
                     "loss_pct=25.2",
-                    "45.36 of 180 bu at 1.68 nodes (untreated mean, Iowa 2000), insects-and-refuge.md 2.2 check 2b",
+                    "45.36 of 180 bu at 1.68 nodes (untreated mean, Iowa 2000)",
                     COMPUTED)
             .model(RootwormLoss::solve);
 

@@ -94,20 +94,20 @@ public final class StinkBug {
             .example(
                     "bugs=9 sweeps=25 rule=tennessee-r1-r6",
                     "per_sweep=.36 threshold=.36 verdict=treat",
-                    "insects-and-refuge.md 4.6",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "bugs=3 sweeps=10 rule=ohio-grain",
                     "threshold=.40 verdict=below the threshold",
-                    "insects-and-refuge.md 4.6",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "bugs=3 sweeps=10 rule=georgia-bloom-to-mid-fill",
                     "threshold=.12",
-                    "insects-and-refuge.md 4.6",
+                    "independent arithmetic",
                     COMPUTED)
-            .example("bugs=3 sweeps=10 rule=georgia-later", "threshold=.24", "insects-and-refuge.md 4.6", COMPUTED)
-            .example("bugs=3 sweeps=10 rule=mississippi-r6", "threshold=.80", "insects-and-refuge.md 4.6", COMPUTED)
+            .example("bugs=3 sweeps=10 rule=georgia-later", "threshold=.24", "independent arithmetic", COMPUTED)
+            .example("bugs=3 sweeps=10 rule=mississippi-r6", "threshold=.80", "independent arithmetic", COMPUTED)
             .model(StinkBug::solveSoybean);
 
     public static final Figure CORN = Figure.declare("stink-bug-corn", Subject.INSECTS)

@@ -42,15 +42,15 @@ public final class WesternBeanCutworm {
             .caution(
                     "Sum from 1 March: first warning at 2,577 (cropwatch.unl.edu 2021). Do not compare with sums of other rules.")
             .example(
-                    "tmin_f=50 tmax_f=70", "degree_days=22.0", "cropwatch.unl.edu, insects-and-refuge.md 4.3", VERIFIED)
+                    "tmin_f=50 tmax_f=70", "degree_days=22.0", "cropwatch.unl.edu", VERIFIED)
             .example(
-                    "tmin_f=50 tmax_f=85", "degree_days=29.5", "cropwatch.unl.edu, insects-and-refuge.md 4.3", VERIFIED)
+                    "tmin_f=50 tmax_f=85", "degree_days=29.5", "cropwatch.unl.edu", VERIFIED)
             .example(
-                    "tmin_f=55 tmax_f=70", "degree_days=24.5", "cropwatch.unl.edu, insects-and-refuge.md 4.3", VERIFIED)
+                    "tmin_f=55 tmax_f=70", "degree_days=24.5", "cropwatch.unl.edu", VERIFIED)
             .example(
-                    "tmin_f=55 tmax_f=65", "degree_days=22.0", "cropwatch.unl.edu, insects-and-refuge.md 4.3", VERIFIED)
-            .example("tmin_f=72 tmax_f=96", "degree_days=37.0", "insects-and-refuge.md 4.3, capped", COMPUTED)
-            .example("tmin_f=20 tmax_f=40", "degree_days=0.0", "insects-and-refuge.md 4.3", COMPUTED)
+                    "tmin_f=55 tmax_f=65", "degree_days=22.0", "cropwatch.unl.edu", VERIFIED)
+            .example("tmin_f=72 tmax_f=96", "degree_days=37.0", "capped", COMPUTED)
+            .example("tmin_f=20 tmax_f=40", "degree_days=0.0", "independent arithmetic", COMPUTED)
             .model(WesternBeanCutworm::solveDegreeDays);
 
     public static final Figure INJURY_LEVEL = Figure.declare("western-bean-cutworm-injury-level", Subject.INSECTS)
@@ -71,12 +71,12 @@ public final class WesternBeanCutworm {
             .example(
                     "cost_usd_ac=16.43 price_usd_bu=4 control_share=.8",
                     "masses_per_plant=0.84 loss_bu_mass=6.105",
-                    "insects-and-refuge.md 4.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "cost_usd_ac=16.43 price_usd_bu=4 control_share=.8 loss_bu_larva=15.06",
                     "masses_per_plant=0.21",
-                    "insects-and-refuge.md 4.3",
+                    "independent arithmetic",
                     COMPUTED)
             .model(WesternBeanCutworm::solveInjuryLevel);
 

@@ -45,12 +45,12 @@ public final class WheatAphid {
             .example(
                     "aphids_tiller=25 yield_bu_ac=40 price_usd_bu=3.50",
                     "loss_pct=7.0 preventable_usd_ac=9.80",
-                    "insects-and-refuge.md 4.7",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "aphids_tiller=60 yield_bu_ac=60 price_usd_bu=6",
                     "loss_pct=9.0 preventable_usd_ac=32.40",
-                    "insects-and-refuge.md 4.7",
+                    "independent arithmetic",
                     COMPUTED)
             .model(WheatAphid::solve);
 

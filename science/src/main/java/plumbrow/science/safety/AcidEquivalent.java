@@ -50,22 +50,22 @@ public final class AcidEquivalent {
             .example(
                     "ai_amount=41.0 salt_mw=228.19 acid_mw=169.07",
                     "ae_amount=30.4 factor=.7409",
-                    "isopropylamine glyphosate, safety-and-law.md 10.3",
+                    "isopropylamine glyphosate",
                     COMPUTED)
             .example(
                     "ai_amount=48.7 salt_mw=207.16 acid_mw=169.07",
                     "ae_amount=39.7 factor=.8161",
-                    "potassium glyphosate, safety-and-law.md E1",
+                    "potassium glyphosate",
                     COMPUTED)
             .example(
                     "ai_amount=88.8 salt_mw=333.26 acid_mw=221.04",
                     "ae_amount=58.9 factor=.6633",
-                    "2,4-D 2-ethylhexyl ester, safety-and-law.md E6",
+                    "2,4-D 2-ethylhexyl ester",
                     COMPUTED)
             .example(
                     "ai_amount=56.8 salt_mw=326.18 acid_mw=221.04",
                     "ae_amount=38.5 factor=.6777",
-                    "dicamba diglycolamine, safety-and-law.md E8",
+                    "dicamba diglycolamine",
                     COMPUTED)
             .model(AcidEquivalent::solve);
 
@@ -84,12 +84,12 @@ public final class AcidEquivalent {
             .example(
                     "ae_amount=3.8 salt_mw=333.26 acid_mw=221.04",
                     "ai_amount=5.73",
-                    "2,4-D 2-ethylhexyl ester per gallon, safety-and-law.md Q3",
+                    "2,4-D 2-ethylhexyl ester per gallon",
                     COMPUTED)
             .example(
                     "ae_amount=3 salt_mw=257.16 acid_mw=186.26",
                     "ai_amount=4.142",
-                    "paraquat cation per gallon as dichloride, safety-and-law.md Q7",
+                    "paraquat cation per gallon as dichloride",
                     COMPUTED)
             .model(AcidEquivalent::solveSalt);
 

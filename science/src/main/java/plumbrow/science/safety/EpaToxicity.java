@@ -69,32 +69,32 @@ public final class EpaToxicity {
             .example(
                     "oral_ld50_mg_kg=3000 dermal_ld50_mg_kg=5001 inhalation_lc50_mg_l=5.1 eye=III skin=IV",
                     "oral=III dermal=III inhalation=III category=III signal_word=CAUTION poison=no",
-                    "safety-and-law.md T1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "oral_ld50_mg_kg=48 dermal_ld50_mg_kg=2500 inhalation_lc50_mg_l=3 eye=III skin=IV",
                     "oral=I category=I signal_word=DANGER poison=yes",
-                    "safety-and-law.md T2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "oral_ld50_mg_kg=5001 dermal_ld50_mg_kg=20001 inhalation_lc50_mg_l=20.1 eye=I skin=IV",
                     "oral=IV dermal=IV inhalation=IV category=I signal_word=DANGER poison=no",
-                    "safety-and-law.md T3: the eye alone, so no skull",
+                    "the eye alone, so no skull",
                     COMPUTED)
             .example(
                     "oral_ld50_mg_kg=500 dermal_ld50_mg_kg=2001 inhalation_lc50_mg_l=2.1 eye=IV skin=IV",
                     "oral=II dermal=III category=II signal_word=WARNING",
-                    "safety-and-law.md T4",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "oral_ld50_mg_kg=5001 dermal_ld50_mg_kg=20001 inhalation_lc50_mg_l=20.1 eye=IV skin=IV",
                     "category=IV signal_word=none",
-                    "safety-and-law.md T5",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "oral_ld50_mg_kg=900 dermal_ld50_mg_kg=2001 eye=III skin=IV",
                     "inhalation=unknown category=III signal_word=CAUTION",
-                    "safety-and-law.md T6: provisional",
+                    "provisional",
                     COMPUTED)
             .model(EpaToxicity::solve);
 

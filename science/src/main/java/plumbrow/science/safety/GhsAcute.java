@@ -47,24 +47,24 @@ public final class GhsAcute {
             .example(
                     "route=oral value=300",
                     "category=3 hazard_code=H301 signal_word=Danger un_category=3",
-                    "safety-and-law.md G10",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "route=oral value=300.1",
                     "category=4 hazard_code=H302 signal_word=Warning",
-                    "safety-and-law.md G10",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "route=oral value=6825",
                     "category=not classified hazard_code=none signal_word=none un_category=not classified",
-                    "safety-and-law.md G1",
+                    "independent arithmetic",
                     COMPUTED)
-            .example("route=oral value=750", "category=4 hazard_code=H302", "safety-and-law.md G2", COMPUTED)
-            .example("route=oral value=98.0", "category=3 hazard_code=H301", "safety-and-law.md G5", COMPUTED)
-            .example("route=dermal value=1435", "category=4 hazard_code=H312", "safety-and-law.md G6", COMPUTED)
-            .example("route=dust-mist value=.1375", "category=2 hazard_code=H330", "safety-and-law.md G7", COMPUTED)
-            .example("route=dust-mist value=1.0", "category=3 hazard_code=H331", "safety-and-law.md G8", COMPUTED)
-            .example("route=vapour value=15", "category=4 hazard_code=H332", "safety-and-law.md G9", COMPUTED)
+            .example("route=oral value=750", "category=4 hazard_code=H302", "independent arithmetic", COMPUTED)
+            .example("route=oral value=98.0", "category=3 hazard_code=H301", "independent arithmetic", COMPUTED)
+            .example("route=dermal value=1435", "category=4 hazard_code=H312", "independent arithmetic", COMPUTED)
+            .example("route=dust-mist value=.1375", "category=2 hazard_code=H330", "independent arithmetic", COMPUTED)
+            .example("route=dust-mist value=1.0", "category=3 hazard_code=H331", "independent arithmetic", COMPUTED)
+            .example("route=vapour value=15", "category=4 hazard_code=H332", "independent arithmetic", COMPUTED)
             .model(GhsAcute::solve);
 
     public static final Figure ESTIMATE = Figure.declare("category-estimate", Subject.SAFETY)
@@ -75,9 +75,9 @@ public final class GhsAcute {
             .formula("a point within the category, for mixture-ate")
             .source("UN GHS Table 3.1.2", MEMORY)
             .validity("Whole categories; gas, vapour, dust and mist have no fifth. For reckoning a mixture only.")
-            .example("route=oral category=2", "ate=5", "safety-and-law.md 2.2, used in G5", MEMORY)
-            .example("route=dermal category=4", "ate=1100", "used in safety-and-law.md G6", MEMORY)
-            .example("route=dust-mist category=2", "ate=.05", "used in safety-and-law.md G7", MEMORY)
+            .example("route=oral category=2", "ate=5", "[ghs], Table 3.1.2", MEMORY)
+            .example("route=dermal category=4", "ate=1100", "[ghs], Table 3.1.2", MEMORY)
+            .example("route=dust-mist category=2", "ate=.05", "[ghs], Table 3.1.2", MEMORY)
             .model(GhsAcute::solveEstimate);
 
     /**

@@ -49,7 +49,7 @@ public final class HalfLethalRatio {
             .example(
                     "ld50_mg_kg=3000 reference_ld50_mg_kg=200",
                     "ratio=15.0 in_words=about 15 times the dose",
-                    "caffeine at 200 mg/kg, safety-and-law.md L1",
+                    "caffeine at 200 mg/kg",
                     PRACTICE)
             .example(
                     "ld50_mg_kg=3000 reference_ld50_mg_kg=192",
@@ -59,12 +59,12 @@ public final class HalfLethalRatio {
             .example(
                     "ld50_mg_kg=5000 reference_ld50_mg_kg=3000 limit_test=yes",
                     "ratio=1.7 in_words=at least 1.7 times the dose",
-                    "table salt, safety-and-law.md L3",
+                    "table salt",
                     COMPUTED)
             .example(
                     "ld50_mg_kg=50 reference_ld50_mg_kg=192",
                     "ratio=.26 in_words=about 4 times more poisonous by mouth",
-                    "safety-and-law.md L4",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "ld50_mg_kg=200 reference_ld50_mg_kg=300",

@@ -56,7 +56,7 @@ public final class Haul {
             .example(
                     "stored_lb=124.3 tpq_lb=10 form=solution",
                     "counted_lb=24.9 reaches=yes lb_to_tpq=50",
-                    "paraquat dichloride, 30 gal at 4.142 lb/gal, safety-and-law.md Q8",
+                    "paraquat dichloride, 30 gal at 4.142 lb/gal",
                     COMPUTED)
             .model(Haul::solveStored);
 
@@ -83,15 +83,15 @@ public final class Haul {
             .validity(
                     "One vehicle, private carrier, to or from the farm. Ammonium nitrate in bulk has a limit of its own and is not covered here.")
             .caution("State law must authorise the exception; shipping paper, marks and placards still apply. " + STATE)
-            .example("liquid_gal=480 miles=20", "within=yes", "safety-and-law.md D1", COMPUTED)
-            .example("liquid_gal=502 miles=20", "within=yes share_of_limit=1.00", "safety-and-law.md D2", COMPUTED)
+            .example("liquid_gal=480 miles=20", "within=yes", "independent arithmetic", COMPUTED)
+            .example("liquid_gal=502 miles=20", "within=yes share_of_limit=1.00", "independent arithmetic", COMPUTED)
             .example(
                     "liquid_gal=550 miles=20",
                     "within=no",
-                    "herbicide and adjuvant count together, safety-and-law.md D3",
+                    "herbicide and adjuvant count together",
                     COMPUTED)
-            .example("liquid_gal=0 solid_lb=5200 miles=20", "within=no", "safety-and-law.md D4", COMPUTED)
-            .example("liquid_gal=100 miles=160", "within=no", "safety-and-law.md D5", COMPUTED)
+            .example("liquid_gal=0 solid_lb=5200 miles=20", "within=no", "independent arithmetic", COMPUTED)
+            .example("liquid_gal=100 miles=160", "within=no", "independent arithmetic", COMPUTED)
             .model(Haul::solveFarm);
 
     public static final Figure PLACARD = Figure.declare("placard", Subject.SAFETY)
@@ -110,8 +110,8 @@ public final class Haul {
             .source("49 CFR 172.504", MEMORY)
             .validity("Packages, not bulk. Class 9 is left out: it needs none inside the US.")
             .caution(STATE)
-            .example("gross_lb=450,560", "total_lb=1010 placard=yes", "safety-and-law.md P1", COMPUTED)
-            .example("gross_lb=1000", "total_lb=1000 placard=no", "safety-and-law.md P2", COMPUTED)
+            .example("gross_lb=450,560", "total_lb=1010 placard=yes", "independent arithmetic", COMPUTED)
+            .example("gross_lb=1000", "total_lb=1000 placard=no", "independent arithmetic", COMPUTED)
             .model(Haul::solvePlacard);
 
     public static final Figure MARK = Figure.declare("rq-mark", Subject.SAFETY)
@@ -129,12 +129,12 @@ public final class Haul {
             .example(
                     "rq_lb=100 in_package_lb=120 concentration_pct=40",
                     "mark=yes least_pct=.2",
-                    "table in safety-and-law.md 8",
+                    "[49-cfr-171.8], table",
                     MEMORY)
             .example(
                     "rq_lb=5000 in_package_lb=6000 concentration_pct=9",
                     "mark=no least_pct=10",
-                    "table in safety-and-law.md 8",
+                    "[49-cfr-171.8], table",
                     MEMORY)
             .model(Haul::solveMark);
 

@@ -33,21 +33,21 @@ public final class IngredientPerGallon {
             .formula("lb/gal = percent × density ÷ 100; g/L = lb/gal × 119.826")
             .source("Definitions of pound, US gallon and litre", MEMORY)
             .validity("Percent by weight. A gallon of specific gravity 1 weighs 8.345 lb.")
-            .example("weight_pct=42.6 density_lb_gal=9.4", "lb_gal=4.004 g_l=480", "safety-and-law.md C1", COMPUTED)
+            .example("weight_pct=42.6 density_lb_gal=9.4", "lb_gal=4.004 g_l=480", "independent arithmetic", COMPUTED)
             .example(
                     "weight_pct=48.7 density_lb_gal=11.3247",
                     "lb_gal=5.52",
-                    "potassium glyphosate at 1.357 g/mL, safety-and-law.md E1",
+                    "potassium glyphosate at 1.357 g/mL",
                     COMPUTED)
             .example(
                     "weight_pct=41.0 density_lb_gal=9.764",
                     "lb_gal=4.00",
-                    "isopropylamine glyphosate at 1.17 g/mL, safety-and-law.md E2",
+                    "isopropylamine glyphosate at 1.17 g/mL",
                     COMPUTED)
             .example(
                     "weight_pct=43.8 density_lb_gal=9.4303",
                     "lb_gal=4.13",
-                    "at specific gravity 1.13, safety-and-law.md C5",
+                    "at specific gravity 1.13",
                     COMPUTED)
             .model(IngredientPerGallon::solve);
 

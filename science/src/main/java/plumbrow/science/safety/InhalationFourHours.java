@@ -31,8 +31,8 @@ public final class InhalationFourHours {
             .formula("gas, vapour: ÷ 2; dust, mist: ÷ 4")
             .source("OECD/GHS chapter 5 (studylib.net 18058032)", VERIFIED)
             .validity("One-hour data only; other times can't be converted.")
-            .example("lc50_1h_mg_l=4.0 form=dust-mist", "lc50_4h_mg_l=1.0", "safety-and-law.md G8", COMPUTED)
-            .example("lc50_1h_mg_l=30 form=gas-vapour", "lc50_4h_mg_l=15", "safety-and-law.md G9", COMPUTED)
+            .example("lc50_1h_mg_l=4.0 form=dust-mist", "lc50_4h_mg_l=1.0", "independent arithmetic", COMPUTED)
+            .example("lc50_1h_mg_l=30 form=gas-vapour", "lc50_4h_mg_l=15", "independent arithmetic", COMPUTED)
             .model(InhalationFourHours::solve);
 
     private InhalationFourHours() {}

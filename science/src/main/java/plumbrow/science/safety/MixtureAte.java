@@ -54,22 +54,22 @@ public final class MixtureAte {
             .example(
                     "shares_pct=16,4 ates=1600,860",
                     "ate=6825",
-                    "safety-and-law.md G1 (pattern of ECHA CLP guidance)",
+                    "pattern of the ECHA guidance on CLP",
                     COMPUTED)
-            .example("shares_pct=25,15 ates=200,1800", "ate=750", "safety-and-law.md G2", COMPUTED)
-            .example("shares_pct=10 ates=50 unknown_pct=20", "ate=400", "safety-and-law.md G3", COMPUTED)
+            .example("shares_pct=25,15 ates=200,1800", "ate=750", "independent arithmetic", COMPUTED)
+            .example("shares_pct=10 ates=50 unknown_pct=20", "ate=400", "independent arithmetic", COMPUTED)
             .example(
                     "shares_pct=10 ates=50 unknown_pct=10",
                     "ate=500",
-                    "safety-and-law.md G4: no correction at 10",
+                    "no correction at 10",
                     COMPUTED)
             .example(
                     "shares_pct=5,10 ates=5,500",
                     "ate=98.0",
-                    "safety-and-law.md G5: categories 2 and 4 by mouth",
+                    "categories 2 and 4 by mouth",
                     COMPUTED)
-            .example("shares_pct=40,10 ates=1100,300", "ate=1435", "safety-and-law.md G6", COMPUTED)
-            .example("shares_pct=36.1,8 ates=.05,1.5", "ate=.1375", "safety-and-law.md G7", COMPUTED)
+            .example("shares_pct=40,10 ates=1100,300", "ate=1435", "independent arithmetic", COMPUTED)
+            .example("shares_pct=36.1,8 ates=.05,1.5", "ate=.1375", "independent arithmetic", COMPUTED)
             .model(MixtureAte::solve);
 
     private MixtureAte() {}

@@ -63,21 +63,21 @@ public final class PeopleNearby {
             .validity(
                     "Hours are counted as they pass: a night that changes the clock has 23 or 25. Central time unless a zone is given.")
             .caution("The interval is that of the label; early entry has rules and clothing of its own.")
-            .example("ended=2026-05-03T14:30 rei_h=12", "enter_from=2026-05-04T02:30", "safety-and-law.md R1", COMPUTED)
+            .example("ended=2026-05-03T14:30 rei_h=12", "enter_from=2026-05-04T02:30", "independent arithmetic", COMPUTED)
             .example(
                     "ended=2024-03-09T23:00 rei_h=24 zone=America/Chicago",
                     "enter_from=2024-03-11T00:00",
-                    "safety-and-law.md R2: the night loses an hour",
+                    "the night loses an hour",
                     COMPUTED)
             .example(
                     "ended=2026-05-03T14:30 rei_h=4,12,24",
                     "longest_h=24.0 enter_from=2026-05-04T14:30",
-                    "safety-and-law.md R3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "ended=2026-06-10T16:00 rei_h=48",
                     "enter_from=2026-06-12T16:00 display_until=2026-07-12T16:00 keep_until=2028-06-12T16:00",
-                    "safety-and-law.md W1",
+                    "independent arithmetic",
                     COMPUTED)
             .model(PeopleNearby::solveReentry);
 
@@ -99,12 +99,12 @@ public final class PeopleNearby {
             .example(
                     "label_h=12 category=II",
                     "default_h=24 verdict=shorter than the default: read the label again",
-                    "safety-and-law.md 3.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "label_h=48 category=I",
                     "default_h=48 verdict=not shorter than the default",
-                    "safety-and-law.md 3.3",
+                    "independent arithmetic",
                     COMPUTED)
             .model(PeopleNearby::solveDefault);
 
@@ -131,21 +131,21 @@ public final class PeopleNearby {
                     "Droplets unknown count as fine; height unknown counts as above 12 in. Exactly 12 in is not above.")
             .caution(
                     "Stop while anyone but trained handlers is inside, beyond the fence too. Label buffers are separate: the larger holds.")
-            .example("method=aerial droplets=medium-or-coarser", "distance_ft=100", "safety-and-law.md A1", COMPUTED)
+            .example("method=aerial droplets=medium-or-coarser", "distance_ft=100", "independent arithmetic", COMPUTED)
             .example(
                     "method=spray droplets=medium-or-coarser height_in=20",
                     "distance_ft=25",
-                    "safety-and-law.md A2",
+                    "independent arithmetic",
                     COMPUTED)
-            .example("method=spray droplets=finer height_in=20", "distance_ft=100", "safety-and-law.md A3", COMPUTED)
+            .example("method=spray droplets=finer height_in=20", "distance_ft=100", "independent arithmetic", COMPUTED)
             .example(
                     "method=spray droplets=medium-or-coarser height_in=12",
                     "distance_ft=0.0",
-                    "safety-and-law.md A4",
+                    "independent arithmetic",
                     COMPUTED)
-            .example("method=spray droplets=finer height_in=10", "distance_ft=100", "safety-and-law.md A5", COMPUTED)
-            .example("method=granules", "distance_ft=0.0", "safety-and-law.md A6", COMPUTED)
-            .example("method=spray droplets=unknown height_in=18", "distance_ft=100", "safety-and-law.md A7", COMPUTED)
+            .example("method=spray droplets=finer height_in=10", "distance_ft=100", "independent arithmetic", COMPUTED)
+            .example("method=granules", "distance_ft=0.0", "independent arithmetic", COMPUTED)
+            .example("method=spray droplets=unknown height_in=18", "distance_ft=100", "independent arithmetic", COMPUTED)
             .model(PeopleNearby::solveZone);
 
     private PeopleNearby() {}

@@ -51,17 +51,17 @@ public final class Rinsing {
             .example(
                     "container_gal=2.5 rinse_share=.25 residue_ml=30 containers=8",
                     "left_share=.00000196 meets_standard=yes rinsate_gal=15",
-                    "safety-and-law.md 9 and Z1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "container_gal=2.5 rinse_share=.2 residue_ml=30",
                     "left_share=.00000380",
-                    "safety-and-law.md 9",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "container_gal=2.5 rinse_share=.1 residue_ml=100",
                     "left_share=.00087 meets_standard=no",
-                    "drain well first, safety-and-law.md 9",
+                    "drain well first",
                     COMPUTED)
             .model(Rinsing::solveRinse);
 
@@ -81,8 +81,8 @@ public final class Rinsing {
             .source("40 CFR 170; one gallon a worker seen (pesticideresources.org), handlers and eyes", MEMORY)
             .validity(
                     "At the start of work, with soap and single-use towels, within a quarter mile. Hand gel does not count.")
-            .example("workers=6 handlers=2", "gal=12", "safety-and-law.md W2", COMPUTED)
-            .example("workers=6 handlers=2 eye_flush=yes", "gal=18", "safety-and-law.md W2", COMPUTED)
+            .example("workers=6 handlers=2", "gal=12", "independent arithmetic", COMPUTED)
+            .example("workers=6 handlers=2 eye_flush=yes", "gal=18", "independent arithmetic", COMPUTED)
             .model(Rinsing::solveWash);
 
     public static final Figure AIR = Figure.declare("air-ppm", Subject.SAFETY)
@@ -93,7 +93,7 @@ public final class Rinsing {
             .formula("mg/L = ppm × molecular weight ÷ 24,450")
             .source("Volume of a mole of gas at 25 °C and 1 atm, 24.45 L", MEMORY)
             .validity("Vapours at 25 °C, not dust or mist.")
-            .example("ppm=24450 mw=1", "mg_l=1.00", "definition, safety-and-law.md 1.2", COMPUTED)
+            .example("ppm=24450 mw=1", "mg_l=1.00", "definition", COMPUTED)
             .model(Rinsing::solveAir);
 
     private Rinsing() {}

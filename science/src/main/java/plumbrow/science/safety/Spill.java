@@ -57,42 +57,42 @@ public final class Spill {
             .example(
                     "volume_gal=2.5 ai_lb_gal=4 rq_lb=1",
                     "ai_lb=10 share_of_rq=10 reaches_rq=yes containers_to_rq=1 gal_to_rq=.25",
-                    "safety-and-law.md Q1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "volume_gal=2.5 ai_lb_gal=4 rq_lb=10",
                     "ai_lb=10.0 share_of_rq=1.00 reaches_rq=yes",
-                    "safety-and-law.md Q2: equal counts",
+                    "equal counts",
                     COMPUTED)
             .example(
                     "volume_gal=2.5 ai_lb_gal=5.73 rq_lb=100",
                     "ai_lb=14.32 reaches_rq=no containers_to_rq=7",
-                    "2,4-D ester, safety-and-law.md Q3",
+                    "2,4-D ester",
                     COMPUTED)
             .example(
                     "volume_gal=2.5 ai_lb_gal=3.8 rq_lb=100",
                     "containers_to_rq=11",
-                    "safety-and-law.md Q3 on acid basis",
+                    "on acid basis",
                     COMPUTED)
             .example(
                     "volume_gal=2.5 ai_lb_gal=4 rq_lb=1000",
                     "ai_lb=10 containers_to_rq=100",
-                    "safety-and-law.md Q4",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "volume_gal=30 ai_lb_gal=5 rq_lb=100",
                     "ai_lb=150 reaches_rq=yes gal_to_rq=20",
-                    "safety-and-law.md Q5",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "volume_gal=20 ai_lb_gal=4 rq_lb=100",
                     "ai_lb=80 share_of_rq=.8 reaches_rq=no",
-                    "safety-and-law.md Q6",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "volume_gal=2.5 ai_lb_gal=4.142 rq_lb=10",
                     "gal_to_rq=2.41",
-                    "paraquat as dichloride, safety-and-law.md Q7",
+                    "paraquat as dichloride",
                     COMPUTED)
             .model(Spill::solve);
 
@@ -111,7 +111,7 @@ public final class Spill {
             .example(
                     "component_lb=.4,120 rq_lb=1,100",
                     "shares=.4,1.2 reaches_rq=yes",
-                    "safety-and-law.md Q10",
+                    "independent arithmetic",
                     COMPUTED)
             .model(Spill::solveMixture);
 
@@ -161,7 +161,7 @@ public final class Spill {
             .example(
                     "tank_gal=1000 substance_lb=40 leaked_gal=600 rq_lb=100",
                     "leaked_lb=24 share_of_rq=.24 reaches_rq=no",
-                    "safety-and-law.md Q11",
+                    "independent arithmetic",
                     COMPUTED)
             .model(Spill::solveTankLeak);
 

@@ -51,7 +51,7 @@ public final class Strength {
             .example(
                     "fl_oz_ac=32 lb_gal=4.50 other_lb_gal=3.0",
                     "lb_ac=1.125 other_fl_oz_ac=48",
-                    "safety-and-law.md E3, E4",
+                    "independent arithmetic",
                     COMPUTED)
             .model(Strength::solveDose);
 
@@ -63,7 +63,7 @@ public final class Strength {
             .formula("pounds = gallons × strength")
             .source("Arithmetic", PRACTICE)
             .validity("Liquids. Of a dry product: dry-dose.")
-            .example("container_gal=2.5 ai_lb_gal=4", "ai_lb=10", "safety-and-law.md Q1", COMPUTED)
+            .example("container_gal=2.5 ai_lb_gal=4", "ai_lb=10", "independent arithmetic", COMPUTED)
             .example("container_gal=30 ai_lb_gal=5", "ai_lb=150", "Q5", COMPUTED)
             .model(Strength::solveContainer);
 
@@ -74,9 +74,9 @@ public final class Strength {
             .formula("lb/gal = g/L × 0.008345404")
             .source("Definitions of pound, US gallon and litre", MEMORY)
             .validity("Specific gravity 1 is 1,000 g/L.")
-            .example("g_l=480", "lb_gal=4.006", "safety-and-law.md C2", COMPUTED)
-            .example("g_l=360", "lb_gal=3.004", "safety-and-law.md C3", COMPUTED)
-            .example("g_l=1140", "lb_gal=9.514", "specific gravity 1.14, safety-and-law.md C4", COMPUTED)
+            .example("g_l=480", "lb_gal=4.006", "independent arithmetic", COMPUTED)
+            .example("g_l=360", "lb_gal=3.004", "independent arithmetic", COMPUTED)
+            .example("g_l=1140", "lb_gal=9.514", "specific gravity 1.14", COMPUTED)
             .model(Strength::solveUnits);
 
     public static final Figure DRY = Figure.declare("dry-dose", Subject.SAFETY)
@@ -91,7 +91,7 @@ public final class Strength {
             .example(
                     "amount=1.33 weight_pct=75",
                     "ingredient=1.0",
-                    "75 % dry at 1.33 oz/acre, safety-and-law.md C6",
+                    "75 % dry at 1.33 oz/acre",
                     COMPUTED)
             .model(Strength::solveDry);
 
@@ -104,7 +104,7 @@ public final class Strength {
             .formula("gallons = percent ÷ 100 × spray; fl oz = 128 × gallons")
             .source("Arithmetic", PRACTICE)
             .validity("Percent by volume of the finished spray.")
-            .example("percent=.25 spray_gal=100", "gal=.25 fl_oz=32", "safety-and-law.md C7", COMPUTED)
+            .example("percent=.25 spray_gal=100", "gal=.25 fl_oz=32", "independent arithmetic", COMPUTED)
             .model(Strength::solveVolume);
 
     public static final Figure CAP = Figure.declare("rate-cap", Subject.SAFETY)
@@ -130,12 +130,12 @@ public final class Strength {
             .example(
                     "cap_lb_ac=2.5 used_lb_ac=1.5,.75 plan_lb_ac=.5",
                     "total_lb_ac=2.75 left_before_lb_ac=.25 left_lb_ac=-.25 within=no",
-                    "safety-and-law.md E5",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "cap_lb_ac=2.0 used_lb_ac=.95,.95",
                     "left_lb_ac=.10 within=yes",
-                    "ester and choline are one acid, safety-and-law.md E7",
+                    "ester and choline are one acid",
                     COMPUTED)
             .model(Strength::solveCap);
 

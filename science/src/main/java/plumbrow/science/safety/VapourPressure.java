@@ -45,14 +45,14 @@ public final class VapourPressure {
             .example(
                     "value=2.9e-7 unit=mmHg",
                     "mpa=.03866 mmhg=.00000029 pa=.00003866",
-                    "safety-and-law.md 1.3",
+                    "independent arithmetic",
                     COMPUTED)
-            .example("value=1.5E-07 unit=torr", "mpa=.02000", "safety-and-law.md 1.3", COMPUTED)
-            .example("value=.0026 unit=hPa", "mpa=260.0 mmhg=.001950 pa=.2600", "safety-and-law.md 1.3", COMPUTED)
-            .example("value=1.38e-2 unit=mPa", "mpa=.01380 mmhg=.0000001035", "safety-and-law.md 1.3", COMPUTED)
-            .example("value=4.5e-6 unit=mbar", "mpa=.4500 mmhg=.000003375", "safety-and-law.md 1.3", COMPUTED)
-            .example("value=1.2e-9 unit=kPa", "mpa=.001200 mmhg=.000000009001", "safety-and-law.md 1.3", COMPUTED)
-            .example("value=3.0E-10 unit=atm", "mpa=.03040 mmhg=.0000002280", "safety-and-law.md 1.3", COMPUTED)
+            .example("value=1.5E-07 unit=torr", "mpa=.02000", "independent arithmetic", COMPUTED)
+            .example("value=.0026 unit=hPa", "mpa=260.0 mmhg=.001950 pa=.2600", "independent arithmetic", COMPUTED)
+            .example("value=1.38e-2 unit=mPa", "mpa=.01380 mmhg=.0000001035", "independent arithmetic", COMPUTED)
+            .example("value=4.5e-6 unit=mbar", "mpa=.4500 mmhg=.000003375", "independent arithmetic", COMPUTED)
+            .example("value=1.2e-9 unit=kPa", "mpa=.001200 mmhg=.000000009001", "independent arithmetic", COMPUTED)
+            .example("value=3.0E-10 unit=atm", "mpa=.03040 mmhg=.0000002280", "independent arithmetic", COMPUTED)
             .model(VapourPressure::solve);
 
     private VapourPressure() {}

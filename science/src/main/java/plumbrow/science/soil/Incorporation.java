@@ -53,17 +53,17 @@ public final class Incorporation {
             .example(
                     "rate_lb_ac=1 working_depth_in=2 tool=tines",
                     "mixed_depth_in=1.0 ppm=3.394",
-                    "application-and-weather.md 6.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "rate_lb_ac=1 working_depth_in=4 tool=tines",
                     "mixed_depth_in=2.0 ppm=1.697",
-                    "application-and-weather.md 6.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "rate_lb_ac=1 working_depth_in=3 tool=rotary passes=1",
                     "mixed_depth_in=3.0 ppm=1.131",
-                    "application-and-weather.md 6.1",
+                    "independent arithmetic",
                     COMPUTED)
             .model(Incorporation::solve);
 

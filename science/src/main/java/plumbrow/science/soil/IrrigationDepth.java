@@ -34,7 +34,7 @@ public final class IrrigationDepth {
             .validity("Water pumped; what evaporates and runs off is not taken away.")
             .caution(
                     "About 0.5 in within 7 to 10 days activates most residuals (Purdue); the label says what its product needs.")
-            .example("gpm=800 hours=12 acres=130", "depth_in=0.163", "application-and-weather.md 8", COMPUTED)
+            .example("gpm=800 hours=12 acres=130", "depth_in=0.163", "independent arithmetic", COMPUTED)
             .model(IrrigationDepth::solve);
 
     private IrrigationDepth() {}

@@ -45,27 +45,27 @@ public final class PolygonAcres {
             .example(
                     "points=42.00,-93.50;42.00,-93.49;42.01,-93.49;42.01,-93.50",
                     "acres=227.3813 perimeter_m=3878.35",
-                    "polygon A of application-and-weather.md 9.1, independent geodesic library",
+                    "first polygon, independent geodesic library",
                     COMPUTED)
             .example(
                     "points=30,-90;30,-89.99;30.01,-89.99;30.01,-90",
                     "acres=264.2844",
-                    "polygon B of application-and-weather.md 9.1",
+                    "second polygon",
                     COMPUTED)
             .example(
                     "points=40.10,-88.25;40.10,-88.24;40.108,-88.25",
                     "acres=93.5838",
-                    "triangle C, application-and-weather.md 9.1",
+                    "triangle",
                     COMPUTED)
             .example(
                     "points=41.50,-93.60;41.50,-93.59;41.505,-93.59;41.505,-93.595;41.51,-93.595;41.51,-93.60",
                     "acres=171.8506",
-                    "L-shape D, application-and-weather.md 9.1",
+                    "L-shape",
                     COMPUTED)
             .example(
                     "points=42.0,-93.5;41.9999984,-93.4805754;42.0144874,-93.4805754;42.0144890,-93.5",
                     "acres=639.9265",
-                    "mile square S, application-and-weather.md 9.1",
+                    "mile square",
                     COMPUTED)
             .model(PolygonAcres::solve);
 

@@ -44,7 +44,7 @@ public final class ResidueCover {
             .example(
                     "start_pct=95 kept=.85,.75,.85,.90",
                     "cover_pct=46.3 conservation=yes",
-                    "application-and-weather.md 6.4",
+                    "independent arithmetic",
                     COMPUTED)
             .model(ResidueCover::solve);
 

@@ -47,16 +47,16 @@ public final class SetbackAcres {
             .example(
                     "shape=side setback_ft=100 length_ft=1320",
                     "acres=3.03",
-                    "application-and-weather.md 9.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
-                    "shape=side setback_ft=66 length_ft=2640", "acres=4.00", "application-and-weather.md 9.2", COMPUTED)
+                    "shape=side setback_ft=66 length_ft=2640", "acres=4.00", "independent arithmetic", COMPUTED)
             .example(
                     "shape=round setback_ft=66 length_ft=1320 width_ft=1320",
                     "acres=7.60",
-                    "application-and-weather.md 9.2",
+                    "independent arithmetic",
                     COMPUTED)
-            .example("shape=well setback_ft=100", "acres=0.721", "application-and-weather.md 9.2", COMPUTED)
+            .example("shape=well setback_ft=100", "acres=0.721", "independent arithmetic", COMPUTED)
             .model(SetbackAcres::solve);
 
     private SetbackAcres() {}

@@ -50,7 +50,7 @@ public final class TillageFloor {
             .example(
                     "depths_in=2.0,2.25,1.75,2.5,2.0,2.25,2.0,1.75,2.25,2.0",
                     "mean_in=2.075 sd_in=0.2372 cv_pct=11.43 deepest_in=2.5 shallowest_in=1.75 range_in=0.75 floor=good",
-                    "application-and-weather.md 6.2",
+                    "independent arithmetic",
                     COMPUTED)
             .model(TillageFloor::solve);
 

@@ -36,17 +36,17 @@ public final class BandRate {
             .example(
                     "rate=20 band_in=15 row_spacing_in=30",
                     "field_rate=10.00",
-                    "gal, application-and-weather.md 1.5",
+                    "independent arithmetic, gal",
                     COMPUTED)
             .example(
                     "rate=40 band_in=7 row_spacing_in=38",
                     "field_rate=7.37",
-                    "lb, application-and-weather.md 1.5",
+                    "independent arithmetic, lb",
                     COMPUTED)
             .example(
                     "rate=3 band_in=10 row_spacing_in=30",
                     "field_rate=1.00",
-                    "lb, worked figure seen second hand, application-and-weather.md 1.5",
+                    "lb, worked figure seen second hand",
                     VERIFIED)
             .model(BandRate::solve);
 
@@ -58,11 +58,11 @@ public final class BandRate {
             .formula("fl oz per 1000 ft = gal/ac × 128,000 ÷ (43,560 × 12 ÷ row spacing)")
             .source("Arithmetic", PRACTICE)
             .validity("Fluid ounces. For the flow of a row's tube use nozzle-flow with the row spacing.")
-            .example("gpa=3 row_spacing_in=30", "oz_per_1000_row_ft=22.04", "application-and-weather.md 1.7", COMPUTED)
+            .example("gpa=3 row_spacing_in=30", "oz_per_1000_row_ft=22.04", "independent arithmetic", COMPUTED)
             .example(
                     "gpa=.3267 row_spacing_in=30",
                     "oz_per_1000_row_ft=2.40",
-                    "41.8 fl oz/ac, application-and-weather.md 1.7",
+                    "41.8 fl oz/ac",
                     COMPUTED)
             .model(BandRate::solveFurrow);
 

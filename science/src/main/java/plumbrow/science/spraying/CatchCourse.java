@@ -39,12 +39,12 @@ public final class CatchCourse {
                     "Time the course at spraying speed, then catch that long: one nozzle, or in bands and rows all nozzles of one width.")
             .example("spacing_in=10", "course_ft=408", "LSU and Ohio State tables", VERIFIED)
             .example("spacing_in=12", "course_ft=340", "LSU table", VERIFIED)
-            .example("spacing_in=14", "course_ft=292", "application-and-weather.md 1.2; LSU cuts off to 291", COMPUTED)
+            .example("spacing_in=14", "course_ft=292", "LSU cuts off to 291", COMPUTED)
             .example("spacing_in=15", "course_ft=272", "LSU and Ohio State tables", VERIFIED)
             .example("spacing_in=16", "course_ft=255", "LSU table", VERIFIED)
             .example("spacing_in=18", "course_ft=227", "LSU table", VERIFIED)
             .example("spacing_in=20", "course_ft=204", "LSU and Ohio State tables", VERIFIED)
-            .example("spacing_in=22", "course_ft=186", "application-and-weather.md 1.2; LSU cuts off to 185", COMPUTED)
+            .example("spacing_in=22", "course_ft=186", "LSU cuts off to 185", COMPUTED)
             .example("spacing_in=24", "course_ft=170", "LSU table", VERIFIED)
             .example("spacing_in=26", "course_ft=157", "LSU table", VERIFIED)
             .example("spacing_in=28", "course_ft=146", "LSU table", VERIFIED)
@@ -74,17 +74,17 @@ public final class CatchCourse {
             .example(
                     "caught_oz=51,52,50,58,51,49",
                     "mean_oz=51.83 off_pct=-1.6,0.3,-3.5,11.9,-1.6,-5.5 replace=[4]",
-                    "application-and-weather.md 1.3: nozzle 4 is +11.9 %, nozzle 6 −5.5 %",
+                    "nozzle 4 is +11.9 %, nozzle 6 −5.5 %",
                     COMPUTED)
             .example(
                     "caught_oz=51,52,50,58,51,49 limit_pct=5",
                     "replace=[4, 6]",
-                    "application-and-weather.md 1.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "caught_oz=51,52,50,58,51,49 new_oz=50",
                     "off_new_pct=2.0,4.0,0.0,16.0,2.0,-2.0 replace=[4]",
-                    "application-and-weather.md 1.3, by hand",
+                    "by hand",
                     COMPUTED)
             .model(CatchCourse::solveNozzles);
 

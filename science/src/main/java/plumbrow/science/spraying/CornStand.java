@@ -74,9 +74,9 @@ public final class CornStand {
                     "yield_pct=91",
                     "Purdue Pest & Crop 2012 no. 15, Table 1, from Nafziger 1994",
                     VERIFIED)
-            .example("planted=2024-04-28 plants_ac=21000", "yield_pct=93.3", "application-and-weather.md 7.1", COMPUTED)
-            .example("planted=2024-05-23 plants_ac=31000", "yield_pct=88.6", "application-and-weather.md 7.1", COMPUTED)
-            .example("planted=2024-05-02 plants_ac=17000", "yield_pct=85.6", "application-and-weather.md 7.1", COMPUTED)
+            .example("planted=2024-04-28 plants_ac=21000", "yield_pct=93.3", "independent arithmetic", COMPUTED)
+            .example("planted=2024-05-23 plants_ac=31000", "yield_pct=88.6", "independent arithmetic", COMPUTED)
+            .example("planted=2024-05-02 plants_ac=17000", "yield_pct=85.6", "independent arithmetic", COMPUTED)
             .model(CornStand::solve);
 
     public static final Figure REPLANT = Figure.declare("replant-gain", Subject.SPRAYING)
@@ -95,7 +95,7 @@ public final class CornStand {
             .example(
                     "keep_pct=88 replant_pct=91 full_bu_ac=180 price_usd_bu=4.50",
                     "gain_bu_ac=5.4 gain_usd_ac=24.30",
-                    "application-and-weather.md 7.1, before cost",
+                    "before cost",
                     COMPUTED)
             .model(CornStand::solveReplant);
 

@@ -39,12 +39,12 @@ public final class DropletClass {
             .example(
                     "found=VC finest=C",
                     "allowed=yes steps=1.0",
-                    "coarse or coarser, application-and-weather.md 2.4",
+                    "coarse or coarser",
                     COMPUTED)
             .example(
                     "found=M finest=C",
                     "allowed=no steps=-1.0",
-                    "coarse or coarser, application-and-weather.md 2.4",
+                    "coarse or coarser",
                     COMPUTED)
             .model(DropletClass::solve);
 

@@ -43,17 +43,17 @@ public final class FieldCapacity {
             .example(
                     "mph=12 width_ft=90 efficiency_pct=65",
                     "ac_h=85.1",
-                    "application-and-weather.md 5, check 5f",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "mph=7 width_ft=38.5 efficiency_pct=85",
                     "ac_h=27.8",
-                    "application-and-weather.md 5, check 5f",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "mph=5.5 width_ft=40 efficiency_pct=65",
                     "ac_h=17.3",
-                    "application-and-weather.md 5, check 5f",
+                    "independent arithmetic",
                     COMPUTED)
             .model(FieldCapacity::solve);
 

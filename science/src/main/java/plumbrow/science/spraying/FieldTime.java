@@ -44,7 +44,7 @@ public final class FieldTime {
             .example(
                     "acres=160 mph=12 width_ft=90 gpa=15 tank_gal=1200 fill_min=20",
                     "hours=1.889 spraying_h=1.222 loads=2.0 efficiency=0.647",
-                    "application-and-weather.md 5",
+                    "independent arithmetic",
                     COMPUTED)
             .model(FieldTime::solve);
 
@@ -58,7 +58,7 @@ public final class FieldTime {
             .formula("days = acres ÷ (ac/h × hours × machines)")
             .source("Iowa State A3-25", VERIFIED)
             .validity("Suitable days, not calendar days: a spring week of Iowa had 1.8 to 6.2 of them.")
-            .example("acres=1600 ac_h=17.33 hours_day=12", "days=7.69", "application-and-weather.md 5", COMPUTED)
+            .example("acres=1600 ac_h=17.33 hours_day=12", "days=7.69", "independent arithmetic", COMPUTED)
             .example(
                     "acres=1600 ac_h=13.77 hours_day=14",
                     "days=8.3",

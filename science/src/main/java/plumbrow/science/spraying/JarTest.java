@@ -48,19 +48,19 @@ public final class JarTest {
             .validity(
                     "Add in tank order, cap, invert, stand 15 to 30 minutes; look for flakes, gel, sludge, oil, heat.")
             .caution("A clean jar says that the mix flows, not that it is legal or safe to the crop: read both labels.")
-            .example("rate=1 unit=pt gpa=25 jar_ml=946.35", "amount=4.73", "application-and-weather.md 3.3", COMPUTED)
-            .example("rate=1 unit=lb gpa=25 jar_ml=946.35", "amount=4.54", "application-and-weather.md 3.3", COMPUTED)
+            .example("rate=1 unit=pt gpa=25 jar_ml=946.35", "amount=4.73", "independent arithmetic", COMPUTED)
+            .example("rate=1 unit=lb gpa=25 jar_ml=946.35", "amount=4.54", "independent arithmetic", COMPUTED)
             .example(
                     "rate=.25 unit=percent gpa=25 jar_ml=946.35",
                     "amount=2.37",
-                    "application-and-weather.md 3.3",
+                    "independent arithmetic",
                     COMPUTED)
-            .example("rate=32 unit=fl-oz gpa=15 jar_ml=500", "amount=8.33", "application-and-weather.md 3.3", COMPUTED)
-            .example("rate=3 unit=oz gpa=15 jar_ml=500", "amount=0.749", "application-and-weather.md 3.3", COMPUTED)
+            .example("rate=32 unit=fl-oz gpa=15 jar_ml=500", "amount=8.33", "independent arithmetic", COMPUTED)
+            .example("rate=3 unit=oz gpa=15 jar_ml=500", "amount=0.749", "independent arithmetic", COMPUTED)
             .example(
                     "rate=8.5 unit=lb-100gal gpa=15 jar_ml=500",
                     "amount=5.09",
-                    "application-and-weather.md 3.3",
+                    "independent arithmetic",
                     COMPUTED)
             .model(JarTest::solve);
 
@@ -77,12 +77,12 @@ public final class JarTest {
             .example(
                     "residue_gal=5 rinse_gal=50 rinses=3",
                     "left_share=0.00075",
-                    "application-and-weather.md 3.5",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "residue_gal=5 rinse_gal=150 rinses=1",
                     "left_share=0.032",
-                    "application-and-weather.md 3.5: 43 times worse",
+                    "43 times worse",
                     COMPUTED)
             .model(JarTest::solveRinse);
 

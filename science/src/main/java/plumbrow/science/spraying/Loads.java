@@ -48,7 +48,7 @@ public final class Loads {
             .example(
                     "acres=137 gpa=15 tank_gal=1000",
                     "acres_per_load=66.67 full_loads=2.0 last_load_acres=3.67 total_gal=2055 last_load_gal=55.0 even_loads=3.0 even_load_acres=45.67",
-                    "application-and-weather.md 3.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example("acres=3.5 gpa=15 tank_gal=60", "total_gal=52.5 full_loads=0.0", "Missouri G1272", VERIFIED)
             .example(

@@ -40,17 +40,17 @@ public final class MeasuredAmount {
             .example(
                     "amount=117.3 mark=1 rate=32 most_rate=32",
                     "measured=117 error_pct=-.256 rate_given=31.918",
-                    "last load of application-and-weather.md 3.1, by hand",
+                    "last load of 137 ac at 15 gal/ac from 1000 gal, by hand",
                     COMPUTED)
             .example(
                     "amount=10.6 mark=1 rate=32 most_rate=32",
                     "measured=10 error_pct=-5.66",
-                    "not up to 11: that is above the label, application-and-weather.md 3.1",
+                    "not up to 11: that is above the label",
                     COMPUTED)
             .example(
                     "amount=10.6 mark=1 rate=28 most_rate=32",
                     "measured=11 rate_given=29.057",
-                    "up, below the label, application-and-weather.md 3.1",
+                    "up, below the label",
                     COMPUTED)
             .model(MeasuredAmount::solve);
 
@@ -64,7 +64,7 @@ public final class MeasuredAmount {
             .validity("On a site of the label that has not had its most yet, at the same rate.")
             .caution("Spraying ground twice may pass the label's rate: plan the last load to nothing.")
             .example("left_gal=12 gpa=15", "acres=.8", "by hand", COMPUTED)
-            .example("left_gal=55 gpa=15", "acres=3.67", "last load of application-and-weather.md 3.1", COMPUTED)
+            .example("left_gal=55 gpa=15", "acres=3.67", "last load of 137 ac at 15 gal/ac from 1000 gal", COMPUTED)
             .model(MeasuredAmount::solveLeftover);
 
     private MeasuredAmount() {}

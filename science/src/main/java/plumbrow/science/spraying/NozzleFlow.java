@@ -23,11 +23,11 @@ public final class NozzleFlow {
             .source(SprayVolume.SOURCE, VERIFIED)
             .validity(SprayVolume.TREATED)
             .caution(Asked.LABEL_RULES)
-            .example("gpa=15 mph=12 spacing_in=20", "gpm=0.6061", "application-and-weather.md 1.1 check 1e", COMPUTED)
+            .example("gpa=15 mph=12 spacing_in=20", "gpm=0.6061", "independent arithmetic", COMPUTED)
             .example(
                     "gpa=3 mph=5 spacing_in=30",
                     "gpm=0.0758 oz_min=9.70",
-                    "in the furrow, application-and-weather.md 1.7",
+                    "in the furrow",
                     COMPUTED)
             .model(NozzleFlow::solve);
 

@@ -49,8 +49,8 @@ public final class NozzlePressure {
             .source(SOURCE + "; orifice law", VERIFIED)
             .validity(RATED)
             .caution("Look the droplet class up again at this pressure. " + Asked.LABEL_RULES)
-            .example("gpm=.6061 rated_gpm=.5", "psi=58.8", "size 05, application-and-weather.md 2.2", COMPUTED)
-            .example("gpm=.6061 rated_gpm=.6", "psi=40.8", "size 06, application-and-weather.md 2.2", COMPUTED)
+            .example("gpm=.6061 rated_gpm=.5", "psi=58.8", "size 05", COMPUTED)
+            .example("gpm=.6061 rated_gpm=.6", "psi=40.8", "size 06", COMPUTED)
             .example(
                     "gpm=20 rated_gpm=20 density_lb_gal=10.65",
                     "water_gpm=22.6",
@@ -68,8 +68,8 @@ public final class NozzlePressure {
             .formula("flow = rated flow × √(pressure ÷ rated pressure) ÷ √(density ÷ 8.345)")
             .source(SOURCE + "; orifice law", VERIFIED)
             .validity(RATED)
-            .example("psi=30 rated_gpm=.4", "gpm=0.346", "size 04, application-and-weather.md 2.2", COMPUTED)
-            .example("psi=60 rated_gpm=.4", "gpm=0.490", "size 04, application-and-weather.md 2.2", COMPUTED)
+            .example("psi=30 rated_gpm=.4", "gpm=0.346", "size 04", COMPUTED)
+            .example("psi=60 rated_gpm=.4", "gpm=0.490", "size 04", COMPUTED)
             .model(NozzlePressure::solveFlow);
 
     public static final Figure CARRIER = Figure.declare("carrier-factor", Subject.SPRAYING)

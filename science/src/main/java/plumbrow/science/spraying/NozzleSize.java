@@ -46,59 +46,59 @@ public final class NozzleSize {
             .example(
                     "size=01",
                     "gpm=0.10 litres_min_3_bar=0.395 colour=orange",
-                    "application-and-weather.md 2.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "size=015",
                     "gpm=0.15 litres_min_3_bar=0.592 colour=green",
-                    "application-and-weather.md 2.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "size=02",
                     "gpm=0.20 litres_min_3_bar=0.790 colour=yellow",
-                    "application-and-weather.md 2.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "size=025",
                     "gpm=0.25 litres_min_3_bar=0.987 colour=lilac",
-                    "application-and-weather.md 2.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "size=03",
                     "gpm=0.30 litres_min_3_bar=1.184 colour=blue",
-                    "application-and-weather.md 2.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
-                    "size=04", "gpm=0.40 litres_min_3_bar=1.579 colour=red", "application-and-weather.md 2.1", COMPUTED)
+                    "size=04", "gpm=0.40 litres_min_3_bar=1.579 colour=red", "independent arithmetic", COMPUTED)
             .example(
                     "size=05",
                     "gpm=0.50 litres_min_3_bar=1.974 colour=brown",
-                    "application-and-weather.md 2.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "size=06",
                     "gpm=0.60 litres_min_3_bar=2.369 colour=grey",
-                    "application-and-weather.md 2.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "size=08",
                     "gpm=0.80 litres_min_3_bar=3.158 colour=white",
-                    "application-and-weather.md 2.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "size=10",
                     "gpm=1.00 litres_min_3_bar=3.948 colour=light blue",
-                    "application-and-weather.md 2.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "size=04 psi=29.00755",
                     "litres_min=1.289",
-                    "2 bar, application-and-weather.md 2.1; table 1.31",
+                    "2 bar; table 1.31",
                     COMPUTED)
             .example(
                     "size=08 psi=29.00755",
                     "litres_min=2.579",
-                    "2 bar, application-and-weather.md 2.1; table 2.61",
+                    "2 bar; table 2.61",
                     COMPUTED)
             .model(NozzleSize::solve);
 

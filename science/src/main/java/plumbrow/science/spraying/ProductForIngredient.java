@@ -40,7 +40,7 @@ public final class ProductForIngredient {
             .example(
                     "ingredient_lb_ac=1.5 ingredient_lb_gal=4",
                     "gal_ac=0.375 pints_ac=3.0",
-                    "application-and-weather.md 3.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "ingredient_lb_ac=75 ingredient_lb_gal=2.982",
@@ -61,7 +61,7 @@ public final class ProductForIngredient {
             .example(
                     "ingredient_lb_ac=.75 ingredient_pct=80",
                     "lb_ac=0.9375 oz_ac=15.0",
-                    "application-and-weather.md 3.1",
+                    "independent arithmetic",
                     COMPUTED)
             .example("ingredient_lb_ac=2 ingredient_pct=80", "lb_ac=2.5", "Missouri G1272", VERIFIED)
             .model(ProductForIngredient::solveDry);

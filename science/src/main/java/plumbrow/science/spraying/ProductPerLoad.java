@@ -47,18 +47,18 @@ public final class ProductPerLoad {
             .example(
                     "rate=32 acres_per_load=66.6667",
                     "amount=2133.33",
-                    "fl oz; 16.67 gal of application-and-weather.md 3.1 are 2133.3 fl oz",
+                    "16.67 gal a load are 2133.3 fl oz",
                     COMPUTED)
             .example("rate=3 acres_per_load=3.5", "amount=10.5", "3 lb/ac on 3.5 ac, Missouri G1272", VERIFIED)
             .example(
                     "rate=.25 acres_per_load=66.6667 tank_gal=1000 basis=percent",
                     "amount=2.50",
-                    "surfactant, application-and-weather.md 3.1",
+                    "surfactant",
                     COMPUTED)
             .example(
                     "rate=8.5 acres_per_load=3.6667 tank_gal=55 basis=100-gal",
                     "amount=4.68",
-                    "ammonium sulfate of the last load, application-and-weather.md 3.1",
+                    "ammonium sulfate of the last load",
                     COMPUTED)
             .model(ProductPerLoad::solve);
 

@@ -38,15 +38,15 @@ public final class RowGranules {
             .validity("Ounces of weight. Row spacing more than 0.")
             .caution(BOTH_LIMITS)
             .example(
-                    "oz_per_1000_row_ft=8 row_spacing_in=15", "lb_ac=17.42", "application-and-weather.md 1.6", COMPUTED)
+                    "oz_per_1000_row_ft=8 row_spacing_in=15", "lb_ac=17.42", "independent arithmetic", COMPUTED)
             .example(
-                    "oz_per_1000_row_ft=8 row_spacing_in=20", "lb_ac=13.07", "application-and-weather.md 1.6", COMPUTED)
+                    "oz_per_1000_row_ft=8 row_spacing_in=20", "lb_ac=13.07", "independent arithmetic", COMPUTED)
             .example(
-                    "oz_per_1000_row_ft=8 row_spacing_in=22", "lb_ac=11.88", "application-and-weather.md 1.6", COMPUTED)
-            .example("oz_per_1000_row_ft=8 row_spacing_in=30", "lb_ac=8.71", "application-and-weather.md 1.6", COMPUTED)
-            .example("oz_per_1000_row_ft=8 row_spacing_in=36", "lb_ac=7.26", "application-and-weather.md 1.6", COMPUTED)
-            .example("oz_per_1000_row_ft=8 row_spacing_in=38", "lb_ac=6.88", "application-and-weather.md 1.6", COMPUTED)
-            .example("oz_per_1000_row_ft=8 row_spacing_in=40", "lb_ac=6.53", "application-and-weather.md 1.6", COMPUTED)
+                    "oz_per_1000_row_ft=8 row_spacing_in=22", "lb_ac=11.88", "independent arithmetic", COMPUTED)
+            .example("oz_per_1000_row_ft=8 row_spacing_in=30", "lb_ac=8.71", "independent arithmetic", COMPUTED)
+            .example("oz_per_1000_row_ft=8 row_spacing_in=36", "lb_ac=7.26", "independent arithmetic", COMPUTED)
+            .example("oz_per_1000_row_ft=8 row_spacing_in=38", "lb_ac=6.88", "independent arithmetic", COMPUTED)
+            .example("oz_per_1000_row_ft=8 row_spacing_in=40", "lb_ac=6.53", "independent arithmetic", COMPUTED)
             .model(RowGranules::solve);
 
     public static final Figure PER_ROW = Figure.declare("granules-per-row", Subject.SPRAYING)
@@ -58,12 +58,12 @@ public final class RowGranules {
             .source("Arithmetic; pesticidestewardship.org/calibration/band-applicators", VERIFIED)
             .validity("Ounces of weight. Row spacing more than 0.")
             .caution(BOTH_LIMITS)
-            .example("lb_ac=6 row_spacing_in=15", "oz_per_1000_row_ft=2.75", "application-and-weather.md 1.6", COMPUTED)
-            .example("lb_ac=6 row_spacing_in=22", "oz_per_1000_row_ft=4.04", "application-and-weather.md 1.6", COMPUTED)
-            .example("lb_ac=6 row_spacing_in=30", "oz_per_1000_row_ft=5.51", "application-and-weather.md 1.6", COMPUTED)
-            .example("lb_ac=6 row_spacing_in=36", "oz_per_1000_row_ft=6.61", "application-and-weather.md 1.6", COMPUTED)
-            .example("lb_ac=6 row_spacing_in=38", "oz_per_1000_row_ft=6.98", "application-and-weather.md 1.6", COMPUTED)
-            .example("lb_ac=6 row_spacing_in=40", "oz_per_1000_row_ft=7.35", "application-and-weather.md 1.6", COMPUTED)
+            .example("lb_ac=6 row_spacing_in=15", "oz_per_1000_row_ft=2.75", "independent arithmetic", COMPUTED)
+            .example("lb_ac=6 row_spacing_in=22", "oz_per_1000_row_ft=4.04", "independent arithmetic", COMPUTED)
+            .example("lb_ac=6 row_spacing_in=30", "oz_per_1000_row_ft=5.51", "independent arithmetic", COMPUTED)
+            .example("lb_ac=6 row_spacing_in=36", "oz_per_1000_row_ft=6.61", "independent arithmetic", COMPUTED)
+            .example("lb_ac=6 row_spacing_in=38", "oz_per_1000_row_ft=6.98", "independent arithmetic", COMPUTED)
+            .example("lb_ac=6 row_spacing_in=40", "oz_per_1000_row_ft=7.35", "independent arithmetic", COMPUTED)
             .model(RowGranules::solvePerRow);
 
     public static final Figure CATCH = Figure.declare("granule-catch", Subject.SPRAYING)
@@ -75,7 +75,7 @@ public final class RowGranules {
             .formula("oz = lb/ac × course × band in feet × 16 ÷ 43,560")
             .source("pesticidestewardship.org/calibration/band-applicators: 43,560 ÷ 16 = 2722", VERIFIED)
             .validity("Ounces of weight. Good if within 10 % of the label's amount.")
-            .example("lb_ac=20 course_ft=500 band_in=10", "oz=3.06", "application-and-weather.md 1.6", COMPUTED)
+            .example("lb_ac=20 course_ft=500 band_in=10", "oz=3.06", "independent arithmetic", COMPUTED)
             .model(RowGranules::solveCatch);
 
     private RowGranules() {}

@@ -38,8 +38,8 @@ public final class RowLength {
                     VERIFIED)
             .example("row_spacing_in=36", "tape=14 ft 6 in row_ft_ac=14520", "news.utcrops.com 2011", VERIFIED)
             .example("row_spacing_in=38", "tape=13 ft 9 in row_ft_ac=13756", "news.utcrops.com 2011", VERIFIED)
-            .example("row_spacing_in=22", "row_ft_ac=23760", "application-and-weather.md 1.6", COMPUTED)
-            .example("row_spacing_in=40", "row_ft_ac=13068", "application-and-weather.md 1.6", COMPUTED)
+            .example("row_spacing_in=22", "row_ft_ac=23760", "independent arithmetic", COMPUTED)
+            .example("row_spacing_in=40", "row_ft_ac=13068", "independent arithmetic", COMPUTED)
             .model(RowLength::solve);
 
     private RowLength() {}

@@ -37,17 +37,17 @@ public final class SpeedRange {
             .example(
                     "gpa=15 spacing_in=20 rated_gpm=.4 low_psi=30 high_psi=70",
                     "low_mph=6.86 high_mph=10.48",
-                    "size 04, application-and-weather.md 2.3",
+                    "size 04",
                     COMPUTED)
             .example(
                     "gpa=15 spacing_in=20 rated_gpm=.5 low_psi=30 high_psi=60",
                     "low_mph=8.57 high_mph=12.12",
-                    "size 05, application-and-weather.md 2.3",
+                    "size 05",
                     COMPUTED)
             .example(
                     "gpa=20 spacing_in=20 rated_gpm=.8 low_psi=25 high_psi=90",
                     "low_mph=9.39 high_mph=17.82",
-                    "size 08, application-and-weather.md 2.3",
+                    "size 08",
                     COMPUTED)
             .model(SpeedRange::solve);
 

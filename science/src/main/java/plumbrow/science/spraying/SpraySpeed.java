@@ -35,7 +35,7 @@ public final class SpraySpeed {
             .example(
                     "gpm=.6061 gpa=15 spacing_in=20",
                     "mph=12.00",
-                    "application-and-weather.md 1.1 check 1e, turned round",
+                    "turned round",
                     COMPUTED)
             .model(SpraySpeed::solve);
 
@@ -50,12 +50,12 @@ public final class SpraySpeed {
             .example(
                     "course_ft=200 seconds=45",
                     "mph=3.03",
-                    "Oklahoma State prints 3; application-and-weather.md 1.1 check 1c",
+                    "Oklahoma State prints 3",
                     VERIFIED)
             .example(
                     "course_ft=200 seconds=27",
                     "mph=5.05",
-                    "Oklahoma State prints 5; application-and-weather.md 1.1 check 1c",
+                    "Oklahoma State prints 5",
                     VERIFIED)
             .model(SpraySpeed::solveTimed);
 

@@ -30,9 +30,9 @@ public final class SprayVolume {
             .example(
                     "gpm=3.75 mph=5 spacing_in=222",
                     "gpa=20.07",
-                    "albanycountyweedandpest.com, boomless, prints 20; application-and-weather.md 1.1 check 1a",
+                    "albanycountyweedandpest.com, boomless, prints 20",
                     VERIFIED)
-            .example("gpm=0.40 mph=10 spacing_in=20", "gpa=11.88", "application-and-weather.md 1.1 check 1d", COMPUTED)
+            .example("gpm=0.40 mph=10 spacing_in=20", "gpa=11.88", "independent arithmetic", COMPUTED)
             .model(SprayVolume::solve);
 
     private SprayVolume() {}

@@ -40,12 +40,12 @@ public final class Stand {
             .example(
                     "seeds_ac=32000 row_spacing_in=30",
                     "seeds_ft=1.837 spacing_in=6.53",
-                    "application-and-weather.md 1.8",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "seeds_ac=140000 row_spacing_in=15",
                     "seeds_ft=4.017 spacing_in=2.99",
-                    "application-and-weather.md 1.8",
+                    "independent arithmetic",
                     COMPUTED)
             .model(Stand::solveSpacing);
 
@@ -60,11 +60,11 @@ public final class Stand {
             .formula("seeds = stand ÷ (germination × survival)")
             .source("Arithmetic; 10 % lost without a count: Ohio State agcrops.osu.edu/node/4422", VERIFIED)
             .validity("Don't count one loss twice: a survival that holds germination goes with germination 100.")
-            .example("stand_ac=31000 germination_pct=95", "seeds_ac=32632", "application-and-weather.md 1.8", COMPUTED)
+            .example("stand_ac=31000 germination_pct=95", "seeds_ac=32632", "independent arithmetic", COMPUTED)
             .example(
                     "stand_ac=31000 germination_pct=95 survival_pct=97",
                     "seeds_ac=33641",
-                    "application-and-weather.md 1.8",
+                    "independent arithmetic",
                     COMPUTED)
             .model(Stand::solveSeeding);
 

@@ -50,17 +50,17 @@ public final class WaterConditioner {
             .example(
                     "k_ppm=12 na_ppm=55 ca_ppm=120 mg_ppm=45 fe_ppm=0",
                     "ams_lb_100gal=2.009 hardness_ppm=484.95 hardness_gpg=28.4",
-                    "application-and-weather.md 3.4",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "k_ppm=10 na_ppm=50 ca_ppm=150 mg_ppm=40 fe_ppm=.5",
                     "ams_lb_100gal=2.201 hardness_ppm=539.3 hardness_gpg=31.5",
-                    "application-and-weather.md 3.4",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "k_ppm=20 na_ppm=100 ca_ppm=200 mg_ppm=60 fe_ppm=2",
                     "ams_lb_100gal=3.264 hardness_ppm=746.5 hardness_gpg=43.7",
-                    "application-and-weather.md 3.4",
+                    "independent arithmetic",
                     COMPUTED)
             .model(WaterConditioner::solve);
 

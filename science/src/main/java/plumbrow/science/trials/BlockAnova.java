@@ -59,17 +59,17 @@ public final class BlockAnova {
                             + " cv_pct=6.7043 lsd=501.136 standard_error_difference=235.115 standard_error_mean=166.252"
                             + " means=5124.00,5070.25,5304.25,4847.75,4708.00,4703.25 f_block=5.8622 p_block=.0074158"
                             + " efficiency=1.634",
-                    "rice seeding rates, Gomez & Gomez 1984 p. 26 (agridat gomez.seedrate), economics-and-trials.md 3.3",
+                    "rice seeding rates, Gomez & Gomez 1984 p. 26 (agridat gomez.seedrate)",
                     COMPUTED)
             .example(
                     "yields=" + BlockTable.RICE + " confidence=.9",
                     "lsd=412.169",
-                    "rice seeding rates, Gomez & Gomez 1984 p. 26 (agridat gomez.seedrate), economics-and-trials.md 3.3, at 10 %",
+                    "rice seeding rates, Gomez & Gomez 1984 p. 26 (agridat gomez.seedrate), at 10 %",
                     COMPUTED)
             .example(
                     "yields=212.4,205.0;205.1,199.8;198.7,196.2;220.3,209.1;209.9,206.6;201.6,192.3",
                     "f=21.6963 cv_pct=1.1805",
-                    "the six pairs of paired-strips: F is t², economics-and-trials.md 3.3",
+                    "the six pairs of paired-strips: F is t²",
                     COMPUTED)
             .model(BlockAnova::solve);
 

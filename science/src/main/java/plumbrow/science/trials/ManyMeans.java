@@ -15,7 +15,7 @@ import plumbrow.science.chance.StandardNormal;
  * Equal replicates; error with ν degrees of freedom, at least 1.
  *
  * Source: Tukey 1953; Dunnett 1955, J. Am. Stat. Assoc. 50:1096 (forms from memory); checked against
- * economics-and-trials.md 3.3.
+ * the rice of Gomez & Gomez 1984 worked apart from this code.
  */
 public final class ManyMeans {
     private static final GaussIntegrator POINTS = new GaussIntegratorFactory().legendre(48);

@@ -47,7 +47,7 @@ public final class ManyTreatments {
             .example(
                     "ms_error=110558.41 treatments=6 blocks=4",
                     "q=4.5947 honest_difference=763.88 control_difference=662",
-                    "rice seeding rates, economics-and-trials.md 3.3",
+                    "rice seeding rates",
                     COMPUTED)
             .model(ManyTreatments::solve);
 
@@ -66,7 +66,7 @@ public final class ManyTreatments {
             .example(
                     "treatments=6 blocks=4 block_total=26453 treatment_total=14560 grand_total=114199",
                     "value=5264.87 bias=551.84",
-                    "rice, block 2 at 100 kg dropped, economics-and-trials.md 3.3",
+                    "rice, block 2 at 100 kg dropped",
                     COMPUTED)
             .model(ManyTreatments::solveLost);
 

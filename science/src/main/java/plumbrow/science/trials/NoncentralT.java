@@ -9,7 +9,7 @@ import plumbrow.science.chance.StandardNormal;
  *
  *   δ  noncentrality: the true difference in its standard errors [-]
  *
- * Source: definition of the noncentral t distribution; checked against powers computed elsewhere (economics-and-trials.md 3.5).
+ * Source: definition of the noncentral t distribution; checked against powers computed elsewhere.
  */
 final class NoncentralT {
     /** Beyond this many standard deviations Φ is 0 or 1 to the last bit that matters. */

@@ -56,12 +56,12 @@ public final class PairedStrips {
                     "a=212.4,205.1,198.7,220.3,209.9,201.6 b=205.0,199.8,196.2,209.1,206.6,192.3 break_even=5.5",
                     "difference=6.5000 standard_error=1.39547 t=4.65793 df=5 p=.0055424 low=2.9128 high=10.0872"
                             + " chance_above_break_even=.74716",
-                    "invented strips, economics-and-trials.md 3.2",
+                    "invented strips",
                     COMPUTED)
             .example(
                     "a=212.4,205.1,198.7,220.3,209.9,201.6 b=205.0,199.8,196.2,209.1,206.6,192.3 confidence=.9",
                     "low=3.6881 high=9.3119",
-                    "invented strips, economics-and-trials.md 3.2",
+                    "invented strips",
                     COMPUTED)
             .example(
                     "a=81.0,105.4,119.7,109.7,98.3,146.6,142.0,150.7,191.5,145.7,82.3,77.3,78.4,131.3,89.6,119.8,121.4,124.0,"

@@ -60,13 +60,13 @@ public final class RandomEffects {
                     "effects=4.2,7.8,1.1,9.5,3.0 variances=2.25,4.00,1.44,6.25,1.00",
                     "fixed=3.57040 q=14.83764 p_q=.00505 tau2=5.841455 i2_pct=73.04 pooled=4.543226 standard_error=1.300343"
                             + " low=1.9946 high=7.0919 hk_low=.4663 hk_high=8.6201 next_low=-4.191 next_high=13.277",
-                    "set A, invented, economics-and-trials.md 3.6",
+                    "five sites, invented",
                     COMPUTED)
             .example(
                     "effects=3.0,3.4,2.8,3.1 variances=1,1.5,.8,1.2",
                     "q=.16233 tau2=0.0 i2_pct=0.0 pooled=3.026667 standard_error=.516398 low=2.0145 high=4.0388"
                             + " hk_low=2.6444 hk_high=3.4090 hk_modified_low=1.3833 hk_modified_high=4.6701",
-                    "set B, invented: the plain interval for few sites is too narrow, economics-and-trials.md 3.6",
+                    "four sites, invented: the plain interval for few sites is too narrow",
                     COMPUTED)
             .example(
                     "effects=-25.1883,12.4803,18.6857,14.5253,-9.0987,-1.8787"

@@ -26,7 +26,7 @@ import plumbrow.science.figure.Working;
  * Counted is a significant difference of the right sign: a significant one of the wrong sign is no success (its chance is
  * below .002 from four pairs on).
  *
- * Source: definition; first guess as in economics-and-trials.md 3.5 (from memory).
+ * Source: definition; first guess by the normal distribution (from memory).
  */
 public final class ReplicatesNeeded {
     private static final int MOST_PAIRS = 100_000;
@@ -56,18 +56,18 @@ public final class ReplicatesNeeded {
             .validity("Two pairs at least. Where more than 100,000 would be needed the figure says that none will do.")
             .caution("sd is that of paired differences: for independent plots multiply the SD of a plot by √2.")
             .caution("Most single fields can't show 3 bu/ac: several sites, or a larger difference, or no trial.")
-            .example("difference=5 sd=8", "replicates=23.0 exact=22.09", "economics-and-trials.md 3.5", COMPUTED)
-            .example("difference=3 sd=5", "replicates=24.0 exact=23.79", "economics-and-trials.md 3.5", COMPUTED)
-            .example("difference=5 sd=5", "replicates=10.0 exact=9.94", "economics-and-trials.md 3.5", COMPUTED)
+            .example("difference=5 sd=8", "replicates=23.0 exact=22.09", "independent arithmetic", COMPUTED)
+            .example("difference=3 sd=5", "replicates=24.0 exact=23.79", "independent arithmetic", COMPUTED)
+            .example("difference=5 sd=5", "replicates=10.0 exact=9.94", "independent arithmetic", COMPUTED)
             .example(
                     "difference=5 sd=8 power=.9",
                     "replicates=29.0 exact=28.89",
-                    "economics-and-trials.md 3.5",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "difference=5 sd=8 alpha=.10",
                     "replicates=18.0 exact=17.26",
-                    "economics-and-trials.md 3.5",
+                    "independent arithmetic",
                     COMPUTED)
             .model(ReplicatesNeeded::solve);
 
@@ -81,10 +81,10 @@ public final class ReplicatesNeeded {
             .formula("power = P(T' > t(1 − α/2; n − 1)), T' noncentral t around difference × √n ÷ sd")
             .source("Power of the paired t test", MEMORY)
             .validity("Two pairs or more. A significant difference of the wrong sign is not counted.")
-            .example("difference=5 sd=8 replicates=4", "power=.144", "economics-and-trials.md 3.5", COMPUTED)
-            .example("difference=5 sd=8 replicates=6", "power=.239", "economics-and-trials.md 3.5", COMPUTED)
-            .example("difference=5 sd=8 replicates=8", "power=.333", "economics-and-trials.md 3.5", COMPUTED)
-            .example("difference=5 sd=8 replicates=12", "power=.506", "economics-and-trials.md 3.5", COMPUTED)
+            .example("difference=5 sd=8 replicates=4", "power=.144", "independent arithmetic", COMPUTED)
+            .example("difference=5 sd=8 replicates=6", "power=.239", "independent arithmetic", COMPUTED)
+            .example("difference=5 sd=8 replicates=8", "power=.333", "independent arithmetic", COMPUTED)
+            .example("difference=5 sd=8 replicates=12", "power=.506", "independent arithmetic", COMPUTED)
             .model(ReplicatesNeeded::solvePower);
 
     private ReplicatesNeeded() {}

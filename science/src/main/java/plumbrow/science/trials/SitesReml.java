@@ -51,7 +51,7 @@ public final class SitesReml {
             .example(
                     "effects=3.0,3.4,2.8,3.1 variances=1,1.5,.8,1.2",
                     "tau2=0 pooled=3.0267 standard_error=.5164",
-                    "set B of economics-and-trials.md 3.6: sites agree",
+                    "four sites, invented: sites agree",
                     COMPUTED)
             .model(SitesReml::solve);
 

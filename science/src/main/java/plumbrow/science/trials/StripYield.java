@@ -44,12 +44,12 @@ public final class StripYield {
             .example(
                     "weight_lb=4860 moisture_pct=18.2 standard_pct=15.5 lb_bu=56 length_ft=1320 width_ft=20",
                     "yield_bu_ac=138.62",
-                    "corn, economics-and-trials.md 3.1",
+                    "corn",
                     COMPUTED)
             .example(
                     "weight_lb=1630 moisture_pct=11.4 standard_pct=13 lb_bu=60 length_ft=1000 width_ft=30",
                     "yield_bu_ac=40.17",
-                    "soybean, economics-and-trials.md 3.1",
+                    "soybean",
                     COMPUTED)
             .model(StripYield::solve);
 

@@ -42,14 +42,14 @@ public final class TwoGroups {
             .example(
                     "difference=1 sd=1 power=.9",
                     "plots_each=23 exact=22.02",
-                    "economics-and-trials.md 3.5, R power.t.test",
+                    "R power.t.test",
                     COMPUTED)
             .example(
                     "difference=5 sd=6",
                     "first_guess=22.6 pair_sd=8.485",
-                    "economics-and-trials.md 3.5: CV 6 %, difference 5 %",
+                    "CV 6 %, difference 5 %",
                     COMPUTED)
-            .example("difference=5 sd=10", "first_guess=62.8", "economics-and-trials.md 3.5: CV 10 %", COMPUTED)
+            .example("difference=5 sd=10", "first_guess=62.8", "CV 10 %", COMPUTED)
             .model(TwoGroups::solve);
 
     private TwoGroups() {}

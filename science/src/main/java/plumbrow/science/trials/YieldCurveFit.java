@@ -49,7 +49,7 @@ public final class YieldCurveFit {
             .example(
                     "rates=" + RATES + " yields=" + YIELDS,
                     "a=46.825 b=.2201013 c=-.00041172",
-                    "corn, Jackson, Tennessee 1962, economics-and-trials.md 4.2",
+                    "corn, Jackson, Tennessee 1962",
                     COMPUTED)
             .model(YieldCurveFit::solveQuadratic);
 
@@ -74,7 +74,7 @@ public final class YieldCurveFit {
             .example(
                     "rates=" + RATES + " yields=" + YIELDS,
                     "ym=74.7426 m=225.340 kappa=.00113122 rss=8.5305",
-                    "economics-and-trials.md 4.2",
+                    "independent arithmetic",
                     COMPUTED)
             .model(YieldCurveFit::solvePlateau);
 

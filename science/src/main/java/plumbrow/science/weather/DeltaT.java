@@ -45,24 +45,24 @@ public final class DeltaT {
             .example(
                     "temperature_c=20 humidity_pct=50",
                     "delta_c=6.30 class=preferred borderline=no",
-                    "application-and-weather.md 4.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "temperature_c=30 humidity_pct=30",
                     "delta_c=11.63 class=unsuitable",
-                    "application-and-weather.md 4.2",
+                    "independent arithmetic",
                     COMPUTED)
-            .example("temperature_c=25 humidity_pct=80", "delta_c=2.67", "application-and-weather.md 4.2", COMPUTED)
+            .example("temperature_c=25 humidity_pct=80", "delta_c=2.67", "independent arithmetic", COMPUTED)
             .example(
                     "temperature_c=15 humidity_pct=95",
                     "delta_c=0.59 class=caution",
-                    "application-and-weather.md 4.2",
+                    "independent arithmetic",
                     COMPUTED)
-            .example("temperature_c=28 humidity_pct=65", "delta_c=5.03", "application-and-weather.md 4.2", COMPUTED)
+            .example("temperature_c=28 humidity_pct=65", "delta_c=5.03", "independent arithmetic", COMPUTED)
             .example(
                     "temperature_c=32 humidity_pct=45",
                     "delta_c=8.93 class=marginal",
-                    "application-and-weather.md 4.2",
+                    "independent arithmetic",
                     COMPUTED)
             .model(DeltaT::solve);
 
@@ -74,8 +74,8 @@ public final class DeltaT {
             .formula("seconds = diameter² ÷ (80 × delta T)")
             .source("Amsden 1962", MEMORY)
             .validity("Pure water in still air; adjuvants and salts slow it.")
-            .example("droplet_um=100 delta_c=6", "seconds=20.8", "application-and-weather.md 4.2", COMPUTED)
-            .example("droplet_um=200 delta_c=6", "seconds=83.3", "application-and-weather.md 4.2", COMPUTED)
+            .example("droplet_um=100 delta_c=6", "seconds=20.8", "independent arithmetic", COMPUTED)
+            .example("droplet_um=200 delta_c=6", "seconds=83.3", "independent arithmetic", COMPUTED)
             .model(DeltaT::solveLife);
 
     private DeltaT() {}

@@ -24,11 +24,11 @@ public final class DewPoint {
             .formula("γ = ln(RH ÷ 100) + 17.625 × T ÷ (243.04 + T); dew point = 243.04 × γ ÷ (17.625 − γ)")
             .source(SOURCE, VERIFIED)
             .validity("−40 to 50 °C over water; humidity above 0.")
-            .example("temperature_c=20 humidity_pct=50", "dew_point_c=9.26", "application-and-weather.md 4.1", COMPUTED)
+            .example("temperature_c=20 humidity_pct=50", "dew_point_c=9.26", "independent arithmetic", COMPUTED)
             .example(
                     "temperature_c=27 humidity_pct=38",
                     "dew_point_c=11.48",
-                    "application-and-weather.md 4.7, 13 hours",
+                    "a day in May, 13 hours",
                     COMPUTED)
             .model(DewPoint::solve);
 
@@ -41,11 +41,11 @@ public final class DewPoint {
             .source(SOURCE, VERIFIED)
             .validity("Dew point not more than 0.5 above the temperature; up to that it counts as 100 %.")
             .example(
-                    "temperature_c=30 dew_point_c=20", "humidity_pct=55.08", "application-and-weather.md 4.1", COMPUTED)
+                    "temperature_c=30 dew_point_c=20", "humidity_pct=55.08", "independent arithmetic", COMPUTED)
             .example(
                     "temperature_c=24.4 dew_point_c=10.6",
                     "humidity_pct=41.8",
-                    "application-and-weather.md 10.1",
+                    "independent arithmetic",
                     COMPUTED)
             .model(DewPoint::solveHumidity);
 

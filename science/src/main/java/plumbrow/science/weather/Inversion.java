@@ -57,37 +57,37 @@ public final class Inversion {
             .example(
                     "hours_to_sunset=1 hours_since_sunrise=13 upper_less_lower_f=2",
                     "inversion=present",
-                    "rule of application-and-weather.md 4.4",
+                    "the rule counted apart from this code",
                     COMPUTED)
             .example(
                     "hours_to_sunset=6 hours_since_sunrise=8 upper_less_lower_f=-3",
                     "inversion=absent",
-                    "rule of application-and-weather.md 4.4",
+                    "the rule counted apart from this code",
                     COMPUTED)
             .example(
                     "hours_to_sunset=1 hours_since_sunrise=13 upper_less_lower_f=.8",
                     "inversion=undetermined",
-                    "rule of application-and-weather.md 4.4",
+                    "the rule counted apart from this code",
                     COMPUTED)
             .example(
                     "hours_to_sunset=1 hours_since_sunrise=13 wind_mph=2 cloud_pct=10",
                     "inversion=likely",
-                    "rule of application-and-weather.md 4.4",
+                    "the rule counted apart from this code",
                     COMPUTED)
             .example(
                     "hours_to_sunset=1 hours_since_sunrise=13 wind_mph=5 cloud_pct=10",
                     "inversion=possible",
-                    "rule of application-and-weather.md 4.4",
+                    "the rule counted apart from this code",
                     COMPUTED)
             .example(
                     "hours_to_sunset=1 hours_since_sunrise=13",
                     "inversion=likely",
-                    "wind and cloud unknown, never clear, application-and-weather.md 4.4",
+                    "wind and cloud unknown, never clear",
                     COMPUTED)
             .example(
                     "hours_to_sunset=6 hours_since_sunrise=8 wind_mph=6 cloud_pct=10",
                     "inversion=unlikely",
-                    "rule of application-and-weather.md 4.4",
+                    "the rule counted apart from this code",
                     COMPUTED)
             .model(Inversion::solve);
 

@@ -76,7 +76,7 @@ public final class SprayHours {
                     "hour=5,7,9,11,13,15,17,18,20 temperature_c=11,14.5,19,23.5,27,28.5,27,24.5,18"
                             + " humidity_pct=96,82,64,48,38,32,36,45,74 wind_mph=2,4.5,6,8.5,9.5,12,9,5,1.5 sunrise_h=4.889 sunset_h=19.483",
                     "passing=5 longest_run=1 delta_t_c=.47,2.03,4.39,7.09,9.35,10.84,9.72,7.71,3.11",
-                    "application-and-weather.md 4.7: 5 of 9, Ames, 15 May 2024",
+                    "5 of 9, Ames, 15 May 2024",
                     COMPUTED)
             .example(
                     "hour=9,10,11 temperature_c=19,21,23.5 humidity_pct=64,56,48 wind_mph=6,7,8.5 rain_in=0,0.1,0 sunrise_h=5 sunset_h=20",

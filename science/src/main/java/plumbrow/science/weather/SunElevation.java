@@ -40,17 +40,17 @@ public final class SunElevation {
             .example(
                     "latitude=39.742476 longitude=-105.1786 date=2003-10-17 time=12:30:30 utc_offset_h=-7",
                     "elevation_deg=39.872 azimuth_deg=194.343",
-                    "application-and-weather.md 4.5; published apparent elevation 39.888, azimuth 194.340",
+                    "published apparent elevation 39.888, azimuth 194.340",
                     COMPUTED)
             .example(
                     "latitude=42.0347 longitude=-93.62 date=2024-05-15 time=12:00 utc_offset_h=-6",
                     "elevation_deg=66.96",
-                    "application-and-weather.md 4.5",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "latitude=42.0347 longitude=-93.62 date=2024-06-20 time=18:00 utc_offset_h=-6",
                     "elevation_deg=18.35",
-                    "application-and-weather.md 4.5",
+                    "independent arithmetic",
                     COMPUTED)
             .model(SunElevation::solve);
 

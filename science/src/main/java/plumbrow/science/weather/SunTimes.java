@@ -62,17 +62,17 @@ public final class SunTimes {
             .example(
                     "latitude=42.0347 longitude=-93.62 date=2024-05-15 utc_offset_h=-6",
                     "sunrise=04:53 sunset=19:29 day_length_h=14.594",
-                    "application-and-weather.md 4.5: 4:53:20, 19:28:59",
+                    "4:53:20, 19:28:59",
                     COMPUTED)
             .example(
                     "latitude=42.0347 longitude=-93.62 date=2024-06-20 utc_offset_h=-6",
                     "sunrise=04:39 sunset=19:54",
-                    "application-and-weather.md 4.5: 4:38:49, 19:53:41",
+                    "4:38:49, 19:53:41",
                     COMPUTED)
             .example(
                     "latitude=40.8136 longitude=-96.7026 date=2024-05-15 utc_offset_h=-6",
                     "sunrise=05:09 sunset=19:38",
-                    "application-and-weather.md 4.5: 5:08:55, 19:38:02",
+                    "5:08:55, 19:38:02",
                     COMPUTED)
             .model(SunTimes::solve);
 

@@ -27,11 +27,11 @@ public final class VapourDeficit {
             .formula("deficit = 0.6108 × e^(17.27 × T ÷ (T + 237.3)) × (1 − RH ÷ 100)")
             .source("Allen et al. 1998, FAO-56, eq. 11", VERIFIED)
             .validity("−40 to 50 °C over water.")
-            .example("temperature_c=20 humidity_pct=50", "kpa=1.169", "application-and-weather.md 4.1", COMPUTED)
+            .example("temperature_c=20 humidity_pct=50", "kpa=1.169", "independent arithmetic", COMPUTED)
             .example(
                     "temperature_c=28.5 humidity_pct=32",
                     "kpa=2.646",
-                    "application-and-weather.md 4.7, 15 hours",
+                    "a day in May, 15 hours",
                     COMPUTED)
             .model(VapourDeficit::solve);
 

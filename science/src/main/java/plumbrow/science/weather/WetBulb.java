@@ -53,32 +53,32 @@ public final class WetBulb {
             .example(
                     "temperature_c=20 humidity_pct=50",
                     "wet_bulb_c=13.70 psychrometer_c=13.84",
-                    "application-and-weather.md 4.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "temperature_c=30 humidity_pct=30",
                     "wet_bulb_c=18.37 psychrometer_c=18.07",
-                    "application-and-weather.md 4.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "temperature_c=25 humidity_pct=80",
                     "wet_bulb_c=22.33 psychrometer_c=22.40",
-                    "application-and-weather.md 4.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "temperature_c=15 humidity_pct=95",
                     "wet_bulb_c=14.41 psychrometer_c=14.51",
-                    "application-and-weather.md 4.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "temperature_c=28 humidity_pct=65",
                     "wet_bulb_c=22.97 psychrometer_c=22.93",
-                    "application-and-weather.md 4.2",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "temperature_c=32 humidity_pct=45",
                     "wet_bulb_c=23.07 psychrometer_c=22.72",
-                    "application-and-weather.md 4.2",
+                    "independent arithmetic",
                     COMPUTED)
             .model(WetBulb::solve);
 

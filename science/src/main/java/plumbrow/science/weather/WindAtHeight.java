@@ -51,12 +51,12 @@ public final class WindAtHeight {
             .example(
                     "speed=1 height=10 to_height=2",
                     "factor=0.723 speed=0.723",
-                    "application-and-weather.md 4.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "speed=1 height=10 to_height=2 roughness=.1",
                     "factor=0.651",
-                    "application-and-weather.md 4.3",
+                    "independent arithmetic",
                     COMPUTED)
             .model(WindAtHeight::solve);
 
@@ -71,7 +71,7 @@ public final class WindAtHeight {
             .caution(NEUTRAL)
             .example("speed=5 height=10", "speed=3.74", "R package sirad, wind2", VERIFIED)
             .example("speed=3.2 height=10", "speed=2.39", "FAO-56 example 14 prints 2.4", COMPUTED)
-            .example("speed=12 height=10", "speed=8.98", "application-and-weather.md 4.3", COMPUTED)
+            .example("speed=12 height=10", "speed=8.98", "independent arithmetic", COMPUTED)
             .model(WindAtHeight::solveGrass);
 
     private WindAtHeight() {}

@@ -49,14 +49,14 @@ public final class CriticalPeriod {
             .validity(
                     "Each curve needs its own numbers, fitted on fields like this one; those of the other curve are refused.")
             .caution("Curves differ by field, nitrogen, row width and year: show a band.")
-            .example("model=logistic t=0 c=.01 d=500 f=1.8", "yield_pct=99.7928", "weeds.md 2, check 2a", COMPUTED)
-            .example("model=logistic t=200 c=.01 d=500 f=1.8", "yield_pct=98.5047", "weeds.md 2, check 2a", COMPUTED)
-            .example("model=logistic t=400 c=.01 d=500 f=1.8", "yield_pct=90.5725", "weeds.md 2, check 2a", COMPUTED)
-            .example("model=logistic t=800 c=.01 d=500 f=1.8", "yield_pct=49.0137", "weeds.md 2, check 2a", COMPUTED)
-            .example("model=gompertz t=0 a=100 b=.5 k=.008", "yield_pct=60.6531", "weeds.md 2, check 2c", COMPUTED)
-            .example("model=gompertz t=100 a=100 b=.5 k=.008", "yield_pct=79.8784", "weeds.md 2, check 2c", COMPUTED)
-            .example("model=gompertz t=285 a=100 b=.5 k=.008", "yield_pct=95.0144", "weeds.md 2, check 2c", COMPUTED)
-            .example("model=gompertz t=600 a=100 b=.5 k=.008", "yield_pct=99.5894", "weeds.md 2, check 2c", COMPUTED)
+            .example("model=logistic t=0 c=.01 d=500 f=1.8", "yield_pct=99.7928", "independent arithmetic", COMPUTED)
+            .example("model=logistic t=200 c=.01 d=500 f=1.8", "yield_pct=98.5047", "independent arithmetic", COMPUTED)
+            .example("model=logistic t=400 c=.01 d=500 f=1.8", "yield_pct=90.5725", "independent arithmetic", COMPUTED)
+            .example("model=logistic t=800 c=.01 d=500 f=1.8", "yield_pct=49.0137", "independent arithmetic", COMPUTED)
+            .example("model=gompertz t=0 a=100 b=.5 k=.008", "yield_pct=60.6531", "independent arithmetic", COMPUTED)
+            .example("model=gompertz t=100 a=100 b=.5 k=.008", "yield_pct=79.8784", "independent arithmetic", COMPUTED)
+            .example("model=gompertz t=285 a=100 b=.5 k=.008", "yield_pct=95.0144", "independent arithmetic", COMPUTED)
+            .example("model=gompertz t=600 a=100 b=.5 k=.008", "yield_pct=99.5894", "independent arithmetic", COMPUTED)
             .model(CriticalPeriod::solve);
 
     private CriticalPeriod() {}

@@ -43,7 +43,7 @@ public final class CriticalWindow {
             .example(
                     "c=.01 d=500 f=1.8 a=100 b=.5 k=.008",
                     "begin=327.415 end=284.631 period=empty: one weeding between the two is enough",
-                    "weeds.md 2, checks 2b and 2d",
+                    "independent arithmetic",
                     COMPUTED)
             .model(CriticalWindow::solve);
 

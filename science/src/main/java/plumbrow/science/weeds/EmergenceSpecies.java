@@ -62,19 +62,19 @@ public final class EmergenceSpecies {
             .example(
                     "species=common-lambsquarters gdd=400",
                     "emerged_pct=93.75 e10=78 e50=200 e90=365",
-                    "weeds.md 3a and table",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "species=tall-morningglory gdd=400",
                     "emerged_pct=19.0221 e10=283 e50=725 e90=1321",
-                    "weeds.md 3b and table",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "species=pennsylvania-smartweed gdd=80",
                     "emerged_pct=50.0 e10=31 e50=80 e90=146",
-                    "weeds.md 3.1",
+                    "independent arithmetic",
                     COMPUTED)
-            .example("species=pigweeds gdd=639", "emerged_pct=50.0 e10=249 e90=1165", "weeds.md 3.1", COMPUTED)
+            .example("species=pigweeds gdd=639", "emerged_pct=50.0 e10=249 e90=1165", "independent arithmetic", COMPUTED)
             .model(EmergenceSpecies::solveNamed);
 
     public static final Figure WATERHEMP = Figure.declare("waterhemp-emergence", Subject.WEEDS)

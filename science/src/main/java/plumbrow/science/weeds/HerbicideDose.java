@@ -41,36 +41,36 @@ public final class HerbicideDose {
             .validity("One product on one weed. γ differs by product and can be below 0.")
             .caution(
                     "A rate below the label's lowest is barred where the label says so, and breeds tolerant plants elsewhere.")
-            .example("rate=420 ed50=209.131 slope=2.5", "control_pct=85.110", "weeds.md 8, half rate", COMPUTED)
+            .example("rate=420 ed50=209.131 slope=2.5", "control_pct=85.110", "half rate", COMPUTED)
             .example(
                     "rate=840 ed50=209.131 slope=2.5 height_ratio=1.9",
                     "control_pct=86.663",
-                    "full rate on tall plants, weeds.md 8",
+                    "full rate on tall plants",
                     COMPUTED)
             .example(
                     "rate=840 ed50=209.131 slope=2.5 height_ratio=2.4",
                     "control_pct=78.371",
-                    "full rate on tall plants, weeds.md 8",
+                    "full rate on tall plants",
                     COMPUTED)
             .example(
                     "rate=840 ed50=209.131 slope=2.5 height_ratio=3.0",
                     "control_pct=67.471",
-                    "full rate on tall plants, weeds.md 8",
+                    "full rate on tall plants",
                     COMPUTED)
             .example(
                     "rate=420 ed50=209.131 slope=2.5 height_ratio=2.4",
                     "control_pct=39.045",
-                    "half rate on tall plants, weeds.md 8",
+                    "half rate on tall plants",
                     COMPUTED)
             .example(
                     "rate=840 ed50=209.131 slope=2.5 height_ratio=1.5 gamma=1.2",
                     "control_pct=90.548",
-                    "15 cm, weeds.md 8",
+                    "15 cm",
                     COMPUTED)
             .example(
                     "rate=840 ed50=209.131 slope=2.5 height_ratio=3 gamma=1.2",
                     "control_pct=54.494",
-                    "30 cm, weeds.md 8",
+                    "30 cm",
                     COMPUTED)
             .example(
                     "rate=51 ed50=23.4513 slope=2.8282",
@@ -88,11 +88,11 @@ public final class HerbicideDose {
             .formula("ED50 = rate × ((100 − control) ÷ control)^(1 ÷ b)")
             .source("Log-logistic response solved for ED50", MEMORY)
             .validity("The slope must be known or assumed: one rate does not fix it.")
-            .example("rate=840 control_pct=97 slope=2.5", "ed50=209.131", "weeds.md 8", COMPUTED)
+            .example("rate=840 control_pct=97 slope=2.5", "ed50=209.131", "independent arithmetic", COMPUTED)
             .example(
                     "rate=51 control_pct=90 slope=2.8282",
                     "ed50=23.45",
-                    "clethodim on volunteer corn, weeds.md 8",
+                    "clethodim on volunteer corn",
                     COMPUTED)
             .model(HerbicideDose::solveHalf);
 

@@ -34,7 +34,7 @@ public final class MixedWeedLoss {
             .example(
                     "densities_m2=1,2,10 i_pcts=6,3.2,.5 a_pct=65",
                     "loss_pct=13.7257",
-                    "weeds.md 1.6 check 1g",
+                    "independent arithmetic",
                     COMPUTED)
             .model(MixedWeedLoss::solve);
 

@@ -32,10 +32,10 @@ public final class PassesControl {
             .validity("Passes that reach the same plants and work independently, each 0 to 100 %.")
             .caution(
                     "Plants that resist one pass resist the next of the same group: two such passes are not independent.")
-            .example("controls_pct=90,80", "control_pct=98.000", "weeds.md 5.1", COMPUTED)
-            .example("controls_pct=60,80,90", "control_pct=99.200", "weeds.md 5.1", COMPUTED)
-            .example("controls_pct=85,85,50", "control_pct=98.875", "weeds.md 5.1", COMPUTED)
-            .example("controls_pct=75,95", "control_pct=98.750 survivors_pct=1.250", "weeds.md 5.1", COMPUTED)
+            .example("controls_pct=90,80", "control_pct=98.000", "independent arithmetic", COMPUTED)
+            .example("controls_pct=60,80,90", "control_pct=99.200", "independent arithmetic", COMPUTED)
+            .example("controls_pct=85,85,50", "control_pct=98.875", "independent arithmetic", COMPUTED)
+            .example("controls_pct=75,95", "control_pct=98.750 survivors_pct=1.250", "independent arithmetic", COMPUTED)
             .model(PassesControl::solve);
 
     private PassesControl() {}

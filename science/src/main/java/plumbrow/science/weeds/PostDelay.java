@@ -39,10 +39,10 @@ public final class PostDelay {
                     "0 to 60 days; C, e, b fitted to the published table: corn 60, 30.5, 2.38 and 30, 59.25, 2.20; soybean 60, 26.25, 2.56 and 60, 58.25, 3.56.")
             .caution(
                     "The loss of the whole field's weeds: don't add it to the loss from the weeds that survive the pass.")
-            .example("field=soybean-many days=8", "loss_pct=2.73", "weeds.md 2, check 2e", COMPUTED)
-            .example("field=soybean-many days=10", "loss_pct=4.68", "weeds.md 2, check 2e", COMPUTED)
-            .example("field=soybean-many days=14", "loss_pct=10.00", "weeds.md 2, check 2e", COMPUTED)
-            .example("field=soybean-many days=23", "loss_pct=24.97", "weeds.md 2, check 2e", COMPUTED)
+            .example("field=soybean-many days=8", "loss_pct=2.73", "independent arithmetic", COMPUTED)
+            .example("field=soybean-many days=10", "loss_pct=4.68", "independent arithmetic", COMPUTED)
+            .example("field=soybean-many days=14", "loss_pct=10.00", "independent arithmetic", COMPUTED)
+            .example("field=soybean-many days=23", "loss_pct=24.97", "independent arithmetic", COMPUTED)
             .model(PostDelay::solve);
 
     private PostDelay() {}

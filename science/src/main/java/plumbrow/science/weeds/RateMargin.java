@@ -24,7 +24,7 @@ import plumbrow.science.figure.Working;
  * The best rate is sought up to the label's rate; a best at that end is an end, not an optimum. Seed of the survivors and
  * the selection of tolerant plants are not in it.
  *
- * Source: economics-and-trials.md 4.3.
+ * Source: {@link DoseResponse} and {@link HyperbolicLoss} put together; margin by arithmetic.
  */
 public final class RateMargin {
     private static final double FULL = 1;
@@ -61,17 +61,17 @@ public final class RateMargin {
             .example(
                     "price_usd_bu=4.50 yield_bu_ac=180 density_m2=2 i_pct=5 a_pct=60 ed50_full_rates=.25 slope=2.2 product_usd_ac=14 pass_usd_ac=7.50",
                     "none_usd_ac=740.57 half_usd_ac=781.44 full_usd_ac=784.86 unconstrained_rate=.810 best_usd_ac=785.55",
-                    "economics-and-trials.md 4.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "price_usd_bu=4.50 yield_bu_ac=180 density_m2=5 i_pct=5 a_pct=60 ed50_full_rates=.25 slope=2.2 product_usd_ac=14 pass_usd_ac=7.50",
                     "none_usd_ac=667.06 half_usd_ac=761.81 full_usd_ac=779.51 unconstrained_rate=1.100 best_rate=1.00",
-                    "economics-and-trials.md 4.3",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "price_usd_bu=4.50 yield_bu_ac=180 density_m2=20 i_pct=5 a_pct=60 ed50_full_rates=.25 slope=2.2 product_usd_ac=14 pass_usd_ac=7.50",
                     "none_usd_ac=506.25 half_usd_ac=683.95 full_usd_ac=754.44 unconstrained_rate=1.712 best_rate=1.00",
-                    "economics-and-trials.md 4.3",
+                    "independent arithmetic",
                     COMPUTED)
             .model(RateMargin::solve);
 

@@ -16,8 +16,8 @@ import java.util.OptionalDouble;
  * A plant that was let through on day 10 still counts on day 56. Ratings tell k and h, never b and DT50 apart. Survivors are
  * taken to die of other causes at the same share in the check.
  *
- * Source: what a rating is: "Rating scales for weed control experiments", Weeds; weeds.md 4.1 corrected, stand-and-spread.md
- * 4.1 to 4.3 (forms from memory).
+ * Source: what a rating is: "Rating scales for weed control experiments", Weeds; first-order loss and log-logistic response
+ * (forms from memory).
  */
 public final class RatingTrial {
     private static final int ROUNDS = 200;

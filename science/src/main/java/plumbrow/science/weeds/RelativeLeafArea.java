@@ -37,9 +37,9 @@ public final class RelativeLeafArea {
             .validity(
                     "Soon after the crop is up, shares together at most 1. With several species the highest loss is the whole yield.")
             .caution(Asked.WIDE_BAND)
-            .example("leaf_shares=.2 q=2", "loss_pct=33.3333", "weeds.md 1.6, check 1h", COMPUTED)
-            .example("leaf_shares=.2 q=2 highest_share=.8", "loss_pct=30.7692", "weeds.md 1.6, check 1h", COMPUTED)
-            .example("leaf_shares=.1,.2 q=2,.7", "loss_pct=32.6923", "weeds.md 1.6, check 1i", COMPUTED)
+            .example("leaf_shares=.2 q=2", "loss_pct=33.3333", "independent arithmetic", COMPUTED)
+            .example("leaf_shares=.2 q=2 highest_share=.8", "loss_pct=30.7692", "independent arithmetic", COMPUTED)
+            .example("leaf_shares=.1,.2 q=2,.7", "loss_pct=32.6923", "independent arithmetic", COMPUTED)
             .model(RelativeLeafArea::solve);
 
     private RelativeLeafArea() {}

@@ -36,37 +36,37 @@ public final class ResidualControl {
             .example(
                     "rate=1400 dt50_d=20 days=0 ed50=200 slope=3",
                     "control_pct=99.71",
-                    "weeds.md 4.4, check 4b",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "rate=1400 dt50_d=20 days=14 ed50=200 slope=3",
                     "control_pct=98.77",
-                    "weeds.md 4.4, check 4b",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "rate=1400 dt50_d=20 days=28 ed50=200 slope=3",
                     "control_pct=94.91 days_above_80=42.8138",
-                    "weeds.md 4.4, checks 4b, 4c",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "rate=1400 dt50_d=20 days=42 ed50=200 slope=3",
                     "control_pct=81.32",
-                    "weeds.md 4.4, check 4b",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "rate=1400 dt50_d=20 days=56 ed50=200 slope=3",
                     "control_pct=50.38",
-                    "weeds.md 4.4, check 4b",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "rate=1400 dt50_d=20 days=28 ed50=200 slope=3 lost_share=.4",
                     "days_above_80=28.0745",
-                    "weeds.md 4.4, check 4c",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "rate=700 dt50_d=20 days=28 ed50=200 slope=3",
                     "days_above_80=22.8138",
-                    "half rate, check 4c, weeds.md 4.4",
+                    "half rate",
                     COMPUTED)
             .model(ResidualControl::solve);
 

@@ -34,8 +34,8 @@ public final class ResidualLeft {
             .source("First-order loss", MEMORY)
             .validity(
                     "One loss rate throughout; cold or dry soil is slower, so DT50 is that of the field, not of the laboratory.")
-            .example("rate=1400 dt50_d=20 days=28", "left=530.501", "weeds.md 4.4, check 4a", COMPUTED)
-            .example("rate=1400 dt50_d=20 days=28 lost_share=.5", "left=265.250", "weeds.md 4.4, check 4a", COMPUTED)
+            .example("rate=1400 dt50_d=20 days=28", "left=530.501", "independent arithmetic", COMPUTED)
+            .example("rate=1400 dt50_d=20 days=28 lost_share=.5", "left=265.250", "independent arithmetic", COMPUTED)
             .model(ResidualLeft::solve);
 
     private ResidualLeft() {}

@@ -76,32 +76,32 @@ public final class ResidualRating {
             .example(
                     "dt50_d=20 slope=3 dose_ratio=7 days=28",
                     "rating_pct=97.96 control_pct=94.91 half_day=56.147 log_odds_per_day=.10397",
-                    "stand-and-spread.md 4.5, check 4a",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "dt50_d=20 slope=3 dose_ratio=7 days=56",
                     "rating_pct=90.70 control_pct=50.38",
-                    "stand-and-spread.md 4.5, check 4a",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "dt50_d=15 slope=2.5 dose_ratio=6 days=56",
                     "rating_pct=71.44 control_pct=12.03 half_day=38.774",
-                    "stand-and-spread.md 4.5, check 4b",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "dt50_d=20 slope=3 dose_ratio=3.5 days=56",
                     "rating_pct=66.26",
-                    "half the rate, stand-and-spread.md 4.5, check 4n",
+                    "half the rate",
                     COMPUTED)
             .example(
                     "dt50_d=20 slope=3 dose_ratio=7 days=28 dry_days=10",
                     "rating_pct=77.67",
-                    "no rain for ten days, stand-and-spread.md 4.5, check 4o",
+                    "no rain for ten days",
                     COMPUTED)
             .example(
                     "dt50_d=20 slope=3 dose_ratio=7 days=56 age_power=2",
                     "rating_pct=97.10",
-                    "by size, stand-and-spread.md 4.5, check 4p",
+                    "by size",
                     COMPUTED)
             .model(ResidualRating::solve);
 
@@ -126,22 +126,22 @@ public final class ResidualRating {
             .example(
                     "rating_pct=90 day=28 dt50_d=20 slope=3",
                     "half_day=39.703 dose_ratio=3.959 control_pct=77.15 day_of_80=26.37 later_pct=71.91",
-                    "stand-and-spread.md 4.5, check 4f",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "rating_pct=85 day=42 dt50_d=20 slope=3",
                     "half_day=43.267 dose_ratio=4.480 control_pct=53.29 day_of_80=29.93 later_pct=77.07",
-                    "stand-and-spread.md 4.5, check 4g",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "rating_pct=80 day=56 dt50_d=30 slope=2.5 later_day=84",
                     "half_day=54.217 dose_ratio=3.500 control_pct=47.43 day_of_80=30.22 later_pct=75.95",
-                    "stand-and-spread.md 4.5, check 4h",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "rating_pct=95 day=28 dt50_d=15 slope=3 scale_d=20 shape=1.5",
                     "half_day=37.786 dose_ratio=5.732 control_pct=79.52 day_of_80=27.79",
-                    "stand-and-spread.md 4.5, check 4i",
+                    "independent arithmetic",
                     COMPUTED)
             .model(ResidualRating::solveOne);
 
@@ -167,27 +167,27 @@ public final class ResidualRating {
             .example(
                     "first_pct=95 later_pct=80 first_day=28 later_day=56",
                     "log_odds_per_day=.11484 dt50_over_slope_d=6.036 half_day=44.608 day_of_80=32.54",
-                    "stand-and-spread.md 4.5, check 4j",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "first_pct=98 later_pct=85 first_day=28 later_day=56",
                     "log_odds_per_day=.14315 dt50_over_slope_d=4.842 half_day=46.779 day_of_80=37.09",
-                    "stand-and-spread.md 4.5, check 4k",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "first_pct=93 later_pct=80 first_day=28 later_day=42",
                     "log_odds_per_day=.15509 dt50_over_slope_d=4.469 half_day=36.188 day_of_80=27.25",
-                    "stand-and-spread.md 4.5, check 4l",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "first_pct=99 later_pct=95 first_day=28 later_day=56 scale_d=20 shape=1.5",
                     "log_odds_per_day=.16179 dt50_over_slope_d=4.284 half_day=45.757",
-                    "stand-and-spread.md 4.5, check 4m",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "first_pct=95 later_pct=57 first_day=28 later_day=56 scale_d=45 shape=2",
                     "dt50_over_slope_d=3.21 half_day=34.9 between_pct=30.9",
-                    "S-metolachlor on waterhemp in corn, Steckel et al. 2002 Table 3; stand-and-spread.md 4.4",
+                    "S-metolachlor on waterhemp in corn, Steckel et al. 2002 Table 3",
                     COMPUTED)
             .model(ResidualRating::solveRecord);
 

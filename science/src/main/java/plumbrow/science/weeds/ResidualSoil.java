@@ -77,9 +77,9 @@ public final class ResidualSoil {
             .example(
                     "dt50_d=20 lost_share=.5",
                     "days_lost=20",
-                    "weeds.md 4.1: half the rate costs one half-life",
+                    "half the rate costs one half-life",
                     COMPUTED)
-            .example("dt50_d=20 lost_share=.4", "days_lost=14.7393", "weeds.md 4c: 42.8138 − 28.0745", COMPUTED)
+            .example("dt50_d=20 lost_share=.4", "days_lost=14.7393", "42.8138 − 28.0745", COMPUTED)
             .model(ResidualSoil::solveDaysLost);
 
     private ResidualSoil() {}

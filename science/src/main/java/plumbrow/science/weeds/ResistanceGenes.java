@@ -47,9 +47,9 @@ public final class ResistanceGenes {
             .validity(
                     "Recessive resistance counts only plants with both alleles. Where 20 % is not passed in 100,000 years the word never stands.")
             .caution("A teaching model: order of magnitude and direction, not a date.")
-            .example("frequency=1e-6 control_pct=95 dominance_h=1", "years=4.0", "weeds.md 7.3 C", COMPUTED)
-            .example("frequency=1e-6 control_pct=95 dominance_h=.5", "years=6.0", "weeds.md 7.3 C", COMPUTED)
-            .example("frequency=1e-3 control_pct=95 dominance_h=0", "years=59.0", "weeds.md 7.3 C", COMPUTED)
+            .example("frequency=1e-6 control_pct=95 dominance_h=1", "years=4.0", "independent arithmetic", COMPUTED)
+            .example("frequency=1e-6 control_pct=95 dominance_h=.5", "years=6.0", "independent arithmetic", COMPUTED)
+            .example("frequency=1e-3 control_pct=95 dominance_h=0", "years=59.0", "independent arithmetic", COMPUTED)
             .model(ResistanceGenes::solveAlleles);
 
     public static final Figure DOUBLE = Figure.declare("double-resistance", Subject.WEEDS)
@@ -68,7 +68,7 @@ public final class ResistanceGenes {
             .example(
                     "seeds_m2=100 area_ha=100 first_share=2e-6 second_share=2e-6",
                     "expected=.00040 chance_pct=.0400",
-                    "weeds.md 7.3 F",
+                    "independent arithmetic",
                     COMPUTED)
             .model(ResistanceGenes::solveDouble);
 
@@ -82,16 +82,16 @@ public final class ResistanceGenes {
             .source("WSSA fact sheet on the 2020 revision (docslib.org 9263711)", VERIFIED)
             .validity("Whole numbers as printed on labels. It counts sites, not whether each works on this weed.")
             .caution("Count only what works on the weed at this rate and size: two sites of which one fails is one.")
-            .example("groups=5,5", "sites=1.0", "atrazine and metribuzin, weeds.md 7.1", MEMORY)
+            .example("groups=5,5", "sites=1.0", "atrazine and metribuzin", MEMORY)
             .example(
                     "groups=7,5",
                     "sites=1.0 group_numbers=5",
-                    "linuron from an old label and atrazine, weeds.md 7.1",
+                    "linuron from an old label and atrazine",
                     MEMORY)
-            .example("groups=15,8", "sites=1.0 group_numbers=15", "S-metolachlor and EPTC, weeds.md 7.1", MEMORY)
-            .example("groups=6,5", "sites=2.0", "bentazon and atrazine, weeds.md 7.1", MEMORY)
-            .example("groups=14,15", "sites=2.0", "flumioxazin and pyroxasulfone, weeds.md 7.1", MEMORY)
-            .example("groups=27,5", "sites=2.0", "mesotrione and atrazine, weeds.md 7.1", MEMORY)
+            .example("groups=15,8", "sites=1.0 group_numbers=15", "S-metolachlor and EPTC", MEMORY)
+            .example("groups=6,5", "sites=2.0", "bentazon and atrazine", MEMORY)
+            .example("groups=14,15", "sites=2.0", "flumioxazin and pyroxasulfone", MEMORY)
+            .example("groups=27,5", "sites=2.0", "mesotrione and atrazine", MEMORY)
             .model(ResistanceGenes::solveGroups);
 
     private ResistanceGenes() {}

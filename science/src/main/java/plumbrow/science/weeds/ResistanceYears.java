@@ -58,37 +58,37 @@ public final class ResistanceYears {
             .example(
                     "initial_share=1e-6 control_pct=95 years=5",
                     "first_year_above_20pct=5.0 shares=.00002000,.0003998,.007937,.1379,.7619",
-                    "weeds.md 7.3, case 7a",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "initial_share=1e-6 control_pct=95 years=7 dormant_share=.627",
                     "first_year_above_20pct=7.0 shares=.000008087,.00006539,.0005282,.004232,.03188,.1681,.4044",
-                    "weeds.md 7.3, case 7b",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "initial_share=1e-6 control_pct=95 dormant_share=.8",
                     "first_year_above_20pct=9.0",
-                    "weeds.md 7.3, case 7c",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "initial_share=1e-6 control_pct=99 dormant_share=.627",
                     "first_year_above_20pct=4.0",
-                    "weeds.md 7.3, case 7d",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "initial_share=1e-8 control_pct=95 dormant_share=.627",
                     "first_year_above_20pct=9.0",
-                    "weeds.md 7.3, case 7e",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "initial_share=1e-6 control_pct=80 dormant_share=.627",
                     "first_year_above_20pct=14.0",
-                    "weeds.md 7.3, case 7f",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "initial_share=1e-6 control_pct=90",
                     "first_year_above_20pct=6.0",
-                    "weeds.md 7.3, case 7g",
+                    "independent arithmetic",
                     COMPUTED)
             .model(ResistanceYears::solve);
 
@@ -110,17 +110,17 @@ public final class ResistanceYears {
             .example(
                     "initial_share=1e-6 control_pct=90 seed_life_yr=4",
                     "years=10.0 exact_years=9.74 selection=10.0",
-                    "weeds.md 7.3 A",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "initial_share=1e-6 control_pct=99 seed_life_yr=1",
                     "years=3.0 exact_years=2.64",
-                    "weeds.md 7.3 A",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "initial_share=1e-8 control_pct=90 seed_life_yr=4 fitness=.5",
                     "years=21.0 exact_years=20.73",
-                    "weeds.md 7.3 A",
+                    "independent arithmetic",
                     COMPUTED)
             .model(ResistanceYears::solveSelection);
 

@@ -14,7 +14,7 @@ package plumbrow.science.weeds;
  *
  * New seed is not aged in its first year: put that loss into F. For dioecious pigweeds F counts half.
  *
- * Source: annual seedbank equation, weeds.md 6.1; rotation checks: Davis, Dixon & Liebman 2004, Ecol. Appl. 14:655;
+ * Source: annual seedbank equation; rotation checks: Davis, Dixon & Liebman 2004, Ecol. Appl. 14:655;
  * Liebman & Nichols 2020, Agronomy 10:262.
  */
 public final class Seedbank {

@@ -49,22 +49,22 @@ public final class SeedbankNext {
             .example(
                     "seeds_m2=1000 germination=.30 seedling_survival=.05 fecundity=200 dormant_mortality=.25",
                     "seeds_m2=3525.0 plants_m2=15.0",
-                    "weeds.md 6.4, check 6d",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "seeds_m2=1000 germination=.30 seedling_survival=.05 fecundity=200 dormant_mortality=.25 density_a=.02",
                     "seeds_m2=2832.6923 plants_m2=15.0",
-                    "weeds.md 6.4, check 6e",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "seeds_m2=1000 germination=.05 seedling_survival=.05 fecundity=50000 dormant_mortality=.34 density_a=.5",
                     "seeds_m2=56182.56",
-                    "waterhemp, check 6g, weeds.md 6.4",
+                    "waterhemp",
                     COMPUTED)
             .example(
                     "seeds_m2=1000 germination=.05 seedling_survival=.0005 fecundity=50000 dormant_mortality=.34 density_a=.5",
                     "seeds_m2=1861.57",
-                    "waterhemp at 99.9 % control, check 6h: not enough, weeds.md 6.4",
+                    "waterhemp at 99.9 % control: not enough",
                     COMPUTED)
             .model(SeedbankNext::solve);
 
@@ -90,7 +90,7 @@ public final class SeedbankNext {
             .example(
                     "germination=.05 fecundity=50000 dormant_mortality=.34 female_share=.5",
                     "control_pct=99.9702",
-                    "waterhemp, check 6i, weeds.md 6.4",
+                    "waterhemp",
                     COMPUTED)
             .model(SeedbankNext::solveControl);
 

@@ -48,7 +48,7 @@ public final class SeedbankRotation {
                     "germination=.38,.54,.54 bank_alive=.4752,.4752,.4644 survival=.1,.1,.1 fecundity=1150,459,111"
                             + " escape=.01408,.3168,3.956e-7",
                     "growth=1.57 by_crop=.9099,8.071,.2136 verdict=grows",
-                    "giant foxtail, corn-soybean-wheat, 2000: published 1.57 (Davis et al. 2004), weeds.md check 6a",
+                    "giant foxtail, corn-soybean-wheat, 2000: published 1.57 (Davis et al. 2004)",
                     VERIFIED)
             .model(SeedbankRotation::solve);
 

@@ -66,17 +66,17 @@ public final class TwoHerbicides {
             .example(
                     "use=rotation initial_frequency=.000001 years=10",
                     "first_shares=0.0,0.0,.0007,.0007,.0118,.0118,.171,.171,.653,.656 half_first=9 half_second=10",
-                    "paper: crossing about year 10; weeds.md 7.3 E",
+                    "paper: crossing about year 10",
                     COMPUTED)
             .example(
                     "use=first-alone initial_frequency=.000001 years=8",
                     "half_first=5 half_second=never",
-                    "weeds.md 7.3 F: single 5 years",
+                    "single 5 years",
                     COMPUTED)
             .example(
                     "use=mixture initial_frequency=.000001 years=8",
                     "half_first=6 half_second=6",
-                    "own reckoning in Python, same rules, weeds.md 7.3",
+                    "own reckoning in Python, same rules",
                     COMPUTED)
             .model(TwoHerbicides::solve);
 

@@ -23,7 +23,7 @@ import plumbrow.science.figure.Working;
  *
  * Passes work independently: of two passes of one group on resistant plants the second is to be given 0.
  *
- * Source: product rule and hyperbola, weeds.md 5.2 (common practice).
+ * Source: product rule (common practice) and hyperbola (Cousens 1985).
  */
 public final class WeedCohorts {
     public static final Figure FIGURE = Figure.declare("weed-cohorts", Subject.WEEDS)
@@ -56,28 +56,28 @@ public final class WeedCohorts {
             .example(
                     "seedlings_m2=40 shares=.10,.35,.35,.20 weights=1,1,.35,.10 controls_pct=0,0,0,0 i_pct=5 a_pct=60",
                     "plants_m2=40 load_m2=23.7 loss_pct=39.832",
-                    "weeds.md 5.2, nothing done",
+                    "nothing done",
                     COMPUTED)
             .example(
                     "seedlings_m2=40 shares=.10,.35,.35,.20 weights=1,1,.35,.10 controls_pct=95,0,0,0;0,90,45,15 i_pct=5 a_pct=60",
                     "plants_m2=16.1 left=.2,1.4,7.7,6.8 load_m2=4.975 loss_pct=17.585",
-                    "burndown and pre, weeds.md 5.2",
+                    "burndown and pre",
                     COMPUTED)
             .example(
                     "seedlings_m2=40 shares=.10,.35,.35,.20 weights=1,1,.35,.10 controls_pct=95,0,0,0;70,70,92,0 i_pct=5 a_pct=60",
                     "plants_m2=13.38 load_m2=5.452 loss_pct=18.744",
-                    "burndown and post, weeds.md 5.2",
+                    "burndown and post",
                     COMPUTED)
             .example(
                     "seedlings_m2=40 shares=.10,.35,.35,.20 weights=1,1,.35,.10 controls_pct=95,0,0,0;0,90,45,15;70,70,92,0 i_pct=5 a_pct=60",
                     "plants_m2=7.896 load_m2=1.3756 loss_pct=6.171",
-                    "burndown, pre and post, weeds.md 5.2",
+                    "burndown, pre and post",
                     COMPUTED)
             .example(
                     "seedlings_m2=40 shares=.10,.35,.35,.20 weights=1,1,.35,.10"
                             + " controls_pct=95,0,0,0;0,90,45,15;70,70,92,0;0,0,0,75 i_pct=5 a_pct=60",
                     "plants_m2=2.796 left=.06,.42,.616,1.7 load_m2=.8656 loss_pct=4.037",
-                    "and a residual in the post, weeds.md 5.2",
+                    "and a residual in the post",
                     COMPUTED)
             .model(WeedCohorts::solve);
 

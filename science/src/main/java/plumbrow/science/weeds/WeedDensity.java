@@ -47,7 +47,7 @@ public final class WeedDensity {
             .example("count=3 per=100-ft-of-row row_spacing_in=30", "density_m2=.12917", "3 ÷ 23.226", COMPUTED)
             .example("count=1 per=ft2", "density_m2=10.764", "reference, units", COMPUTED)
             .example("count=8 per=metre-of-row row_spacing_in=30", "density_m2=10.499", "8 ÷ 0.762", COMPUTED)
-            .example("count=68 per=acre", "density_m2=.0168", "68 an acre, weeds.md 9c", COMPUTED)
+            .example("count=68 per=acre", "density_m2=.0168", "68 an acre", COMPUTED)
             .example("count=5 per=m2", "density_m2=5", "itself", COMPUTED)
             .model(WeedDensity::solveCount);
 
@@ -64,12 +64,12 @@ public final class WeedDensity {
             .example(
                     "loss_pct=10 i_pct=3.2 a_pct=56",
                     "density_m2=3.8043",
-                    "weeds.md 1b; published 3 to 4 plants",
+                    "published 3 to 4 plants",
                     COMPUTED)
             .example(
                     "loss_pct=28 i_pct=3.2 a_pct=56",
                     "density_m2=17.5",
-                    "half of A is reached at A ÷ I, weeds.md 1b",
+                    "half of A is reached at A ÷ I",
                     COMPUTED)
             .model(WeedDensity::solveForLoss);
 

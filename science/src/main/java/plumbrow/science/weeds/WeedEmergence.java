@@ -61,22 +61,22 @@ public final class WeedEmergence {
                     "weibull needs shape and scale or e50; gompertz needs k and b or e50. Degree days in one unit and of one base"
                             + " temperature.")
             .caution("Early stragglers come before any curve: walk the field.")
-            .example("gdd=200 form=weibull e50=200 shape=2", "emerged_pct=50.0000", "weeds.md 3.4, check 3a", COMPUTED)
-            .example("gdd=400 form=weibull e50=200 shape=2", "emerged_pct=93.7500", "weeds.md 3.4, check 3a", COMPUTED)
+            .example("gdd=200 form=weibull e50=200 shape=2", "emerged_pct=50.0000", "independent arithmetic", COMPUTED)
+            .example("gdd=400 form=weibull e50=200 shape=2", "emerged_pct=93.7500", "independent arithmetic", COMPUTED)
             .example(
                     "gdd=400 form=weibull e50=725 shape=2",
                     "emerged_pct=19.0221",
-                    "morningglory, check 3b, weeds.md 3.4",
+                    "morningglory",
                     COMPUTED)
             .example(
                     "gdd=400 form=weibull scale=492.749 shape=2",
                     "emerged_pct=48.2618",
-                    "weeds.md 3.4, check 3c",
+                    "independent arithmetic",
                     COMPUTED)
-            .example("gdd=100 form=gompertz b=8.44426 k=.01", "emerged_pct=4.476", "weeds.md 3.4, check 3d", COMPUTED)
-            .example("gdd=250 form=gompertz e50=250 k=.01", "emerged_pct=50.000", "weeds.md 3.4, check 3d", COMPUTED)
-            .example("gdd=400 form=gompertz e50=250 k=.01", "emerged_pct=85.670", "weeds.md 3.4, check 3d", COMPUTED)
-            .example("gdd=600 form=gompertz b=8.44426 k=.01", "emerged_pct=97.929", "weeds.md 3.4, check 3d", COMPUTED)
+            .example("gdd=100 form=gompertz b=8.44426 k=.01", "emerged_pct=4.476", "independent arithmetic", COMPUTED)
+            .example("gdd=250 form=gompertz e50=250 k=.01", "emerged_pct=50.000", "independent arithmetic", COMPUTED)
+            .example("gdd=400 form=gompertz e50=250 k=.01", "emerged_pct=85.670", "independent arithmetic", COMPUTED)
+            .example("gdd=600 form=gompertz b=8.44426 k=.01", "emerged_pct=97.929", "independent arithmetic", COMPUTED)
             .model(WeedEmergence::solve);
 
     private WeedEmergence() {}

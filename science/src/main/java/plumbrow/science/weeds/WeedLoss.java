@@ -25,12 +25,12 @@ public final class WeedLoss {
             .example(
                     "density_m2=1 i_pct=3.2 a_pct=56",
                     "loss_pct=3.0270",
-                    "volunteer soybean in corn, Alms 2016; weeds.md 1.6 check 1a",
+                    "volunteer soybean in corn, Alms 2016",
                     COMPUTED)
             .example(
                     "density_m2=50 i_pct=3.2 a_pct=56",
                     "loss_pct=41.4815",
-                    "volunteer soybean in corn, Alms 2016; weeds.md 1.6 check 1a",
+                    "volunteer soybean in corn, Alms 2016",
                     COMPUTED)
             .example(
                     "density_m2=0.69 i_pct=136 a_pct=90",

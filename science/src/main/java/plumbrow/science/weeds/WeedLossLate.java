@@ -34,17 +34,17 @@ public final class WeedLossLate {
             .example(
                     "density_m2=5 i_pct=4 a_pct=60 c_per_day=.03 days_after_crop=0",
                     "loss_pct=15.0000",
-                    "weeds.md 1.6 check 1d",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "density_m2=5 i_pct=4 a_pct=60 c_per_day=.03 days_after_crop=10",
                     "loss_pct=11.8822",
-                    "weeds.md 1.6, check 1d",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "density_m2=5 i_pct=4 a_pct=60 c_per_day=.03 days_after_crop=-5",
                     "loss_pct=16.7498",
-                    "weeds.md 1.6, check 1d",
+                    "independent arithmetic",
                     COMPUTED)
             .example(
                     "density_m2=.69 i_pct=136 a_pct=90 c_per_day=.0932168 days_after_crop=28",

@@ -81,12 +81,12 @@ public final class WeedSeeds {
             .example(
                     "germination=.05 dormant_mortality=.34 left_share=.05",
                     "factor=.627 years=6.42",
-                    "weeds.md 6f: 60.76 of 1000 after six years",
+                    "60.76 of 1000 after six years",
                     COMPUTED)
             .example(
                     "germination=.05 dormant_mortality=.34 left_share=.1546",
                     "years=4.00",
-                    "weeds.md 6c: 83 to 12.83 % in 4 years; Buhler & Hartzler 2001 saw 11",
+                    "83 to 12.83 % in 4 years; Buhler & Hartzler 2001 saw 11",
                     COMPUTED)
             .model(WeedSeeds::solveClean);
 

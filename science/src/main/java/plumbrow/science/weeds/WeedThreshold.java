@@ -49,22 +49,22 @@ public final class WeedThreshold {
             .example(
                     "cost_usd_ac=25 price_usd_bu=10.50 yield_bu_ac=55 i_pct=39.7 a_pct=71 control_share=.90",
                     "loss_that_pays_pct=4.8100 density_m2=0.12996 exact_m2=0.13098",
-                    "volunteer corn in soybean, weeds.md 9a",
+                    "volunteer corn in soybean",
                     COMPUTED)
             .example(
                     "cost_usd_ac=30 price_usd_bu=4.50 yield_bu_ac=180 i_pct=3.2 a_pct=56 control_share=.95",
                     "loss_that_pays_pct=3.8986 density_m2=1.30949 exact_m2=1.31478",
-                    "volunteer soybean in corn, weeds.md 9b",
+                    "volunteer soybean in corn",
                     COMPUTED)
             .example(
                     "cost_usd_ac=18 price_usd_bu=4.25 yield_bu_ac=200 i_pct=136 a_pct=90 control_share=.95",
                     "loss_that_pays_pct=2.2291 density_m2=0.016807 exact_m2=0.016829",
-                    "giant ragweed in corn, weeds.md 9c",
+                    "giant ragweed in corn",
                     COMPUTED)
             .example(
                     "cost_usd_ac=14 price_usd_bu=6.00 yield_bu_ac=60 i_pct=1.0231 a_pct=48.9 control_share=.90",
                     "loss_that_pays_pct=4.3210 density_m2=4.63280 exact_m2=4.68263",
-                    "wild oat in wheat, weeds.md 9d",
+                    "wild oat in wheat",
                     COMPUTED)
             .model(WeedThreshold::solve);
 

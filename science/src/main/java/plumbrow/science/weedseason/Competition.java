@@ -16,7 +16,7 @@ import plumbrow.science.weeds.HyperbolicLoss;
  * @param halfDays days of competition that cost half of a full season's
  * @param slope how sharply that sets in [-]
  * @param times draws of I against that number: multiplies the load, 0 or more
- * Source: {@link HyperbolicLoss}; removal: L(T)/C of weeds.md 2, fitted to Soltani, Shropshire & Sikkema 2022.
+ * Source: {@link HyperbolicLoss}; removal: L(T)/C, fitted to Soltani, Shropshire & Sikkema 2022.
  */
 public record Competition(
         double firstPlantLossPct,

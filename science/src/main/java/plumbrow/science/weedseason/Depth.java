@@ -5,7 +5,7 @@ package plumbrow.science.weedseason;
  *
  * @param usualCm more than 0
  * @param deepestCm more than usual
- * Source: depths of application-and-weather.md 6.3; the even spread is ours.
+ * Source: depths: NDSU Crop & Pest Report 20 May 2021 and others; the even spread is ours.
  */
 public record Depth(double usualCm, double deepestCm) {
     public Depth {

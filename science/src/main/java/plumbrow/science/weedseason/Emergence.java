@@ -13,7 +13,7 @@ import plumbrow.science.weeds.WeedEmergence;
  * @param halfDegreeDays soil degree days at half emergence [°C·d], more than 0
  * @param shape κ, more than 0; 1.5 to 3 where the source gives none
  * @param baseC base temperature of the source [°C]
- * Source: form {@link WeedEmergence}; medians Forcella et al. 1997, weeds.md 3.1.
+ * Source: form {@link WeedEmergence}; medians Forcella et al. 1997.
  */
 public record Emergence(double halfDegreeDays, double shape, double baseC) {
     /** Seed that tillage brings up germinates at once: half in 80 degree days. Common practice, no source. */

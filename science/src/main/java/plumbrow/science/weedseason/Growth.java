@@ -6,7 +6,7 @@ package plumbrow.science.weedseason;
  *   height = at100·(x/100)^power, at least 0.5 cm and at most the tallest;  x  air degree days since emergence [°C·d]
  *
  * Source of the power 1.64: 7 cm at 11 and 27 cm at 25 days after emergence in corn, Soltani, Shropshire & Sikkema 2022
- * (weeds.md 2), ln(27/7)/ln(25/11); the form is ours.
+ * (Soltani et al. 2022), ln(27/7)/ln(25/11); the form is ours.
  *
  * @param cmAt100 height at 100 degree days [cm]
  * @param power how growth gathers pace [-]

@@ -8,8 +8,8 @@ import java.util.Optional;
  *
  *   medians of emergence   Forcella et al. 1997 (verified), shape 2 common practice; burcucumber as tall morningglory
  *   growth                 {@link Growth}: 6 cm at 100 degree days, base 10 °C; the faster and slower ones common practice
- *   loss per plant         weeds.md 1.5: order of magnitude only; burcucumber as in the worked case of weeds.md 5.2
- *   cost of waiting        corn with many weeds (weeds.md 2); burcucumber as soybean with few: morningglory hurt only after
+ *   loss per plant         order of magnitude only; burcucumber as in a case worked apart from this code
+ *   cost of waiting        corn with many weeds (Soltani et al. 2022); burcucumber as soybean with few: morningglory hurt only after
  *                          46 to 60 days (Cordes & Bauman 1984)
  *   seed                   burcucumber 1,800 to 4,500 alone, less 96 % in corn (Esbenshade et al. 2001); waterhemp in corn
  *                          48,400, 9,000, 1,300 at VE, V3, V5, half of the plants female (Nordby & Hartzler 2004); giant

@@ -10,7 +10,7 @@ package plumbrow.science.weedseason;
  * @param referenceCm height that the ED50 is known for [cm]
  * @param heightPower γ, how the rate needed grows with height; can be below 0
  * @param oddsTimes doubt of the rating: multiplies the odds
- * Source: log-logistic; heights: Sivesind et al. 2011, Weed Technol. 25:44 (weeds.md 8).
+ * Source: log-logistic; heights: Sivesind et al. 2011, Weed Technol. 25:44.
  */
 public record LeafResponse(double ed50, double slope, double referenceCm, double heightPower, Uncertain oddsTimes) {
     public LeafResponse {

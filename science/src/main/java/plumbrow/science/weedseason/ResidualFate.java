@@ -15,10 +15,10 @@ import plumbrow.science.soil.Incorporation;
  *
  * Worked in less than 5 cm deep and not yet washed down, it leaves the seedlings from below that depth alone.
  *
- * Source: weeds.md 4.1 and 4.2 (depth and the ramp of rain: common practice); FOCUS kinetics guidance App. 8 for f_T.
+ * Source: depth and the ramp of rain by common practice; FOCUS kinetics guidance App. 8 for f_T.
  */
 final class ResidualFate {
-    /** Layer for which an ED50 holds [cm], weeds.md 4.2. */
+    /** Layer for which an ED50 holds [cm], common practice. */
     static final double LAYER_CM = 5;
 
     private static final double HOURS_A_DAY = 24;

@@ -8,7 +8,7 @@ package plumbrow.science.weedseason;
  * @param seedsPerPlant F, viable seeds of a plant that came with the crop; half for dioecious pigweeds
  * @param perDay σ, fall per day of delay [1/d]
  * @param crowdingM2 a, crowding [m²/plant], 0 for none
- * Source: annual balance, weeds.md 6.1; fall by emergence: Hartzler, Battles & Nordby 2004; Nordby & Hartzler 2004.
+ * Source: annual balance of the seedbank; fall by emergence: Hartzler, Battles & Nordby 2004; Nordby & Hartzler 2004.
  */
 public record SeedSet(double seedsPerPlant, double perDay, double crowdingM2) {
     public SeedSet {

@@ -4,7 +4,7 @@ package plumbrow.science.weedseason;
  * Share of seedlings that die on their own: in the open, and under the crop.
  *
  * Between the crop's emergence and half the way to its closing the share rises along a line: waterhemp in corn of 30-inch
- * rows 16, 52, 96, 99 % when it came at VE, V3, V5, V8 (Nordby & Hartzler 2004, weeds.md 6.2).
+ * rows 16, 52, 96, 99 % when it came at VE, V3, V5, V8 (Nordby & Hartzler 2004).
  *
  * @param openShare dies without shade [-]
  * @param shadedShare dies under a closed crop [-]

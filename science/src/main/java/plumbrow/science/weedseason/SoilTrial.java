@@ -19,7 +19,7 @@ import plumbrow.science.weeds.RatingTrial;
  */
 public final class SoilTrial {
     /**
-     * Central Illinois: monthly means of 1995 to 2023 at Champaign from stand-and-spread.md 3.3 (means of wet and dry days by their
+     * Central Illinois: monthly means of 1995 to 2023 at Champaign, from its daily record (means of wet and dry days by their
      * shares), as that is where most published ratings of the reference come from.
      */
     private static final double[] CHAMPAIGN_C = {-2.8, -0.8, 4.7, 11.6, 17.7, 21.9, 23.6, 22.8, 19.1, 13.0, 5.6, -0.4};

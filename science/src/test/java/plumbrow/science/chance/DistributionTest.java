@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-@DisplayName("Distributions of chance, against economics-and-trials.md sections 2.1 to 2.3 (computed with scipy)")
+@DisplayName("Distributions of chance, against values from outside")
 class DistributionTest {
 
     @ParameterizedTest(name = "price {0}, volatility {1}, {2} years")

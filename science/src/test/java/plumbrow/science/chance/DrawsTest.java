@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-@DisplayName("Draws, against economics-and-trials.md sections 2.5 and 2.6")
+@DisplayName("Draws, against values from outside")
 class DrawsTest {
     private static final double[] TEN = numbers("-42 -18 -5 3 8 12 15 21 30 46");
 

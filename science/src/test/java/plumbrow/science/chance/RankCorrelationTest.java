@@ -11,7 +11,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
-@DisplayName("Price and yield moving together, against economics-and-trials.md section 2.4 (computed)")
+@DisplayName("Price and yield moving together, against values from outside")
 class RankCorrelationTest {
 
     @Test

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import plumbrow.science.figure.Answer;
 import plumbrow.science.figure.FigureInputException;
 
-@DisplayName("Break-evens: directions and words, economics-and-trials.md section 1")
+@DisplayName("Break-evens: directions and words")
 class BreakEvenTest {
     private static final int ROUNDS = 500;
 

@@ -16,7 +16,7 @@ import plumbrow.science.checks.Check;
 import plumbrow.science.checks.CheckList;
 import plumbrow.science.figure.Subject;
 
-/** Prices, yields, draws and the value of information: tables of economics-and-trials.md, worked with numpy and scipy. */
+/** Prices, yields, draws and the value of information: values from outside, worked with numpy and scipy. */
 public final class EconomicsChecks {
     private static final double[] PRICES = numbers("3.1 3.5 3.8 4.0 4.2 4.4 4.7 5.0 5.4 6.2");
     private static final double[] YIELDS = numbers("172 205 120 188 196 150 181 212 165 177");
@@ -56,7 +56,7 @@ public final class EconomicsChecks {
     }
 
     private static void prices(CheckList checks) {
-        checks.from("economics-and-trials.md 2.1", COMPUTED)
+        checks.from("independent arithmetic", COMPUTED)
                 .figure("price-quantile", """
                         futures_usd=4.50 volatility=.25 years=.5 probability=.5 | price_usd=4.4302
                         futures_usd=4.50 volatility=.25 years=.5 probability=.9 | price_usd=5.5567
@@ -71,7 +71,7 @@ public final class EconomicsChecks {
     }
 
     private static void yields(CheckList checks) {
-        checks.from("economics-and-trials.md 2.2", COMPUTED)
+        checks.from("independent arithmetic", COMPUTED)
                 .figure("yield-beta", """
                         mean=180 cv=.20 low=0 high=250 probability=.5 | quantile=184.35
                         mean=180 cv=.20 low=0 high=250 probability=.9 | quantile=223.76
@@ -91,7 +91,7 @@ public final class EconomicsChecks {
     }
 
     private static void likelies(CheckList checks) {
-        checks.from("economics-and-trials.md 2.3", COMPUTED)
+        checks.from("independent arithmetic", COMPUTED)
                 .figure("pert", """
                         low=90 likely=160 high=200 probability=.5 | quantile=156.18
                         low=90 likely=160 high=200 probability=.9 | quantile=181.42
@@ -115,7 +115,7 @@ public final class EconomicsChecks {
     }
 
     private static void together(CheckList checks) {
-        checks.from("economics-and-trials.md 2.4", COMPUTED)
+        checks.from("independent arithmetic", COMPUTED)
                 .value("normal correlation of rank correlation −.30", "-.31287", () -> normal(-.30))
                 .value("normal correlation of rank correlation −.50", "-.51764", () -> normal(-.50))
                 .value("normal correlation of rank correlation .80", ".81347", () -> normal(.80))
@@ -131,7 +131,7 @@ public final class EconomicsChecks {
     }
 
     private static void draws(CheckList checks) {
-        checks.from("economics-and-trials.md 2.5", COMPUTED)
+        checks.from("independent arithmetic", COMPUTED)
                 .value("mean of ten gains −42 … 46", "7.0", () -> SortedDraws.mean(TEN))
                 .value("share of the ten above 0", ".70", () -> SortedDraws.shareAbove(TEN, 0))
                 .value("median of the ten", "10.0", () -> SortedDraws.quantile(TEN, .5))
@@ -144,7 +144,7 @@ public final class EconomicsChecks {
                 .value("mean return of celery", "442.6667", () -> SortedDraws.mean(CELERY))
                 .value("mean return of cucumber", "283.8333", () -> SortedDraws.mean(CUCUMBER))
                 .value("mean return of pepper", "515.8333", () -> SortedDraws.mean(PEPPER))
-                .from("economics-and-trials.md 2.6, on the returns of Hazell 1971", COMPUTED)
+                .from("on the returns of Hazell 1971", COMPUTED)
                 .value("spread of carrot", "106.13", () -> new EmpiricalDistribution(CARROT).sd())
                 .value("spread of celery", "353.76", () -> new EmpiricalDistribution(CELERY).sd())
                 .value("spread of cucumber", "102.88", () -> new EmpiricalDistribution(CUCUMBER).sd())
@@ -165,7 +165,7 @@ public final class EconomicsChecks {
         double[][] rarePays = {{0, 0, 0, 0}, {10 * 3.5 - 18, 10 * 5.5 - 18, 3.5 - 18, 5.5 - 18}};
         double[] even = {.25, .25, .25, .25};
         double[][] evenPays = {{0, 0, 0, 0}, {5 * 3.5 - 18, 5 * 5.5 - 18, 3.5 - 18, 5.5 - 18}};
-        checks.from("economics-and-trials.md 2.7: pest .3, saves 10 or 1 bu, price 3.50 or 5.50, cost $18", COMPUTED)
+        checks.from("pest .3, saves 10 or 1 bu, price 3.50 or 5.50, cost $18", COMPUTED)
                 .value("spraying always", "-1.35", () -> PerfectInformation.expected(rare, rarePays[1]))
                 .value("value of information all", "8.10", () -> PerfectInformation.withInformation(rare, rarePays))
                 .value(
@@ -176,7 +176,7 @@ public final class EconomicsChecks {
                         "value of information on the price",
                         "1.175",
                         () -> SampleInformation.withSignal(rare, rarePays, SEES_PRICE))
-                .from("economics-and-trials.md 2.7: pest .5, saves 5 or 1 bu, the same prices and cost", COMPUTED)
+                .from("pest .5, saves 5 or 1 bu, the same prices and cost", COMPUTED)
                 .value("spraying always", "-4.50", () -> PerfectInformation.expected(even, evenPays[1]))
                 .value("value of information all", "2.375", () -> PerfectInformation.withInformation(even, evenPays))
                 .value(

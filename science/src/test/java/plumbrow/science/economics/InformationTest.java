@@ -11,7 +11,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import plumbrow.science.figure.FigureInputException;
 
-@DisplayName("What it is worth to know, economics-and-trials.md section 2.7 (computed)")
+@DisplayName("What it is worth to know, against separate arithmetic")
 class InformationTest {
     /** States: pest at low and high price, no pest at low and high price. */
     private static final double[][] SEES_PEST = {{1, 1, 0, 0}, {0, 0, 1, 1}};

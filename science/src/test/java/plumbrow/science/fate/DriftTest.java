@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import plumbrow.science.figure.FigureInputException;
 
-@DisplayName("Spray drift, against fate-and-wildlife.md section 4")
+@DisplayName("Spray drift, against values from outside")
 class DriftTest {
     private static final DriftCurve FOCUS_ONE = DriftCurve.FOCUS.get(0);
     private static final DriftCurve FOCUS_TWO = DriftCurve.FOCUS.get(1);

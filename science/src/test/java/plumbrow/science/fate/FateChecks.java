@@ -13,7 +13,7 @@ import plumbrow.science.figure.Subject;
 import plumbrow.science.reference.Movement;
 import plumbrow.science.reference.MovementTable;
 
-/** Units, vapour, breakdown, leaching, drift and wildlife: tables of fate-and-wildlife.md and active-ingredients.md. */
+/** Units, vapour, breakdown, leaching, drift and wildlife: values from outside. */
 public final class FateChecks {
     private static final DriftCurve FOCUS_ONE = DriftCurve.FOCUS.get(0);
     private static final DriftCurve FOCUS_TWO = DriftCurve.FOCUS.get(1);
@@ -35,11 +35,11 @@ public final class FateChecks {
     }
 
     private static void unitsAndVapour(CheckList checks) {
-        checks.from("fate-and-wildlife.md 0", COMPUTED)
+        checks.from("independent arithmetic", COMPUTED)
                 .value("1 lb/ac in kg/ha", "1.12085116", () -> FieldRate.KG_PER_HA)
                 .value("1 lb/ac in µg/m²", "112085.116", () -> FieldRate.UG_PER_M2)
                 .value("1 lb/ac in mg/ft²", "10.41305", () -> FieldRate.MG_PER_FT2)
-                .from("fate-and-wildlife.md 1.3", COMPUTED)
+                .from("independent arithmetic", COMPUTED)
                 .value("H' of 1 atm m³/mol at 25 °C", "40.874", () -> HenryConstant.dimensionless(101_325))
                 .from("Illinois Admin. Code 8 §259 App. E, ilga.gov", VERIFIED)
                 .value("H' of 1 atm m³/mol at 25 °C", "41", () -> HenryConstant.dimensionless(101_325))
@@ -54,7 +54,7 @@ public final class FateChecks {
                         "2.884",
                         .433,
                         () -> 1e4 * HenryConstant.pascalM3PerMol(3.85e-5, 215.68, 33))
-                .from("active-ingredients.md, worked checks", COMPUTED)
+                .from("independent arithmetic", COMPUTED)
                 .figure("henry", """
                         vapour_pressure_pa=.0061061644 molecular_weight=335.29 solubility_mg_l=.184 | pa_m3_mol=11.13 dimensionless=.00449
                         vapour_pressure_pa=3.853016e-5 molecular_weight=215.69 solubility_mg_l=34.7 | pa_m3_mol=.0002395
@@ -62,7 +62,7 @@ public final class FateChecks {
     }
 
     private static void breakdown(CheckList checks) {
-        checks.from("fate-and-wildlife.md 2, Q10 2.58", COMPUTED)
+        checks.from("Q10 2.58", COMPUTED)
                 .value("speed at 5 °C", ".241307", () -> Dissipation.temperatureFactor(5, 20, 2.58))
                 .value("speed at 10 °C", ".387597", () -> Dissipation.temperatureFactor(10, 20, 2.58))
                 .value("speed at 15 °C", ".622573", () -> Dissipation.temperatureFactor(15, 20, 2.58))
@@ -72,13 +72,13 @@ public final class FateChecks {
     }
 
     private static void leaching(CheckList checks) {
-        checks.from("active-ingredients.md, worked checks", COMPUTED)
+        checks.from("independent arithmetic", COMPUTED)
                 .figure("leaching-score", """
                         half_life_d=60 koc_ml_g=100 | score=3.56
                         half_life_d=146 koc_ml_g=100 | score=4.33
                         half_life_d=30 koc_ml_g=180000 | score=-1.85
                         """)
-                .from("fate-and-wildlife.md 3.2", COMPUTED)
+                .from("independent arithmetic", COMPUTED)
                 .near(
                         "atrazine through 1 m, share × 100,000",
                         "4.07361",
@@ -132,7 +132,7 @@ public final class FateChecks {
     /** Rows by soil; the columns are products from high down. */
     private static void matrix(CheckList checks, String path, String rows) {
         String[] products = {"high", "intermediate", "low", "very low"};
-        checks.from("soil by product, Goss & Wauchope 1990 as in fate-and-wildlife.md 3.4", MEMORY);
+        checks.from("soil by product, Goss & Wauchope 1990", MEMORY);
         for (String row : rows.split("; ", -1)) {
             String[] sides = row.split(": ", -1);
             String[] cells = sides[1].split(" ", -1);
@@ -159,7 +159,7 @@ public final class FateChecks {
             String[] cells = row.split(" ", -1);
             checks.from("R package pfm, drift_data_JKI: nine printed values for field crops", VERIFIED)
                     .figure("drift-deposit", "distance_m=" + cells[0] + " | deposit_pct=" + cells[1])
-                    .from("fate-and-wildlife.md 4.1", COMPUTED)
+                    .from("independent arithmetic", COMPUTED)
                     .figure("drift-deposit", "distance_m=" + cells[0] + " | deposit_pct=" + cells[2]);
         }
         checks.from("R package pfm, drift percentages of FOCUS", VERIFIED)
@@ -212,7 +212,7 @@ public final class FateChecks {
     }
 
     private static void wildlife(CheckList checks) {
-        checks.from("fate-and-wildlife.md 5.1", COMPUTED)
+        checks.from("independent arithmetic", COMPUTED)
                 .value(
                         "residue of 2 applications 14 d apart, half-life 35 d",
                         "1.757858",
@@ -232,9 +232,9 @@ public final class FateChecks {
                         animal=mammal weight_g=35 food=fresh residue_ppm=1 | intake_pct=66
                         animal=mammal weight_g=1000 food=fresh residue_ppm=1 | intake_pct=15
                         """)
-                .from("fate-and-wildlife.md 5.2", COMPUTED)
+                .from("independent arithmetic", COMPUTED)
                 .figure("risk-quotient", "exposure=228.822 toxicity=1098.915 group=mammal | rq=.208225")
-                .from("active-ingredients.md, worked checks", COMPUTED)
+                .from("independent arithmetic", COMPUTED)
                 .figure("wildlife-toxicity", "route=water value=.0254 | word=very highly toxic")
                 .from("EPA, PMRA & CDPR 2014, daily food of a bee", MEMORY)
                 .near("µg a bee eats of 110 ppm at .292 g", "32", .2, () -> Food.TALL_GRASS.upperPpm() * .292)

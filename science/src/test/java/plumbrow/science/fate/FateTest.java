@@ -15,7 +15,7 @@ import plumbrow.science.figure.Answer;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.FigureInputException;
 
-@DisplayName("Air, soil and water, against fate-and-wildlife.md sections 0 to 3")
+@DisplayName("Air, soil and water, against values from outside")
 class FateTest {
 
     @Test

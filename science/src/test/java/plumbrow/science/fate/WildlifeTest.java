@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import plumbrow.science.figure.FigureInputException;
 
-@DisplayName("Food, birds, mammals and bees, against fate-and-wildlife.md sections 5 to 7")
+@DisplayName("Food, birds, mammals and bees, against values from outside")
 class WildlifeTest {
 
     @ParameterizedTest(name = "{0} × {1} d at {2} d: {3}")

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import plumbrow.science.figure.FigureInputException;
 
-@DisplayName("Degree days, against insects-and-refuge.md section 8.1")
+@DisplayName("Degree days, against values from outside")
 class DegreeDaysTest {
 
     @ParameterizedTest(name = "{0} to {1} °F")

@@ -10,7 +10,7 @@ import plumbrow.science.checks.Check;
 import plumbrow.science.checks.CheckList;
 import plumbrow.science.figure.Subject;
 
-/** Losses, degree days and resistance to traits: tables of insects-and-refuge.md. */
+/** Losses, degree days and resistance to traits: values from outside. */
 public final class InsectChecks {
     private InsectChecks() {}
 
@@ -33,7 +33,7 @@ public final class InsectChecks {
                                 .answer(Map.of("lead_days", "7", "doubling_days", "6.8"))
                                 .number("reckoned"),
                         "simple doubling gives 330, the paper 273, the field rule 250; the field rule is the floor")
-                .from("insects-and-refuge.md 3.1, borers at $15, $4, 180 bu", COMPUTED)
+                .from("borers at $15, $4, 180 bu", COMPUTED)
                 .figure("economic-injury-level", """
                         cost=15 value=4 injury=.0501 damage=180 control_share=1 | density=.416
                         cost=15 value=4 injury=.0313 damage=180 control_share=1 | density=.666
@@ -46,12 +46,12 @@ public final class InsectChecks {
                         "share lost to five borers a plant at V10, further ones at .035",
                         ".250",
                         () -> BorerLoss.crowdedShare(5, .06))
-                .from("insects-and-refuge.md 3.2, Iowa 2008 with other costs and prices", COMPUTED)
+                .from("Iowa 2008 with other costs and prices", COMPUTED)
                 .figure("borer-first-generation", """
                         larvae_per_plant=1 survival_share=.4 loss_per_larva_pct=5.9 yield_bu_ac=150 price_usd_bu=6 control_share=.8 cost_usd_ac=18 | injury_level_counted=1.06
                         larvae_per_plant=1 survival_share=.4 loss_per_larva_pct=5.9 yield_bu_ac=150 price_usd_bu=7 control_share=.8 cost_usd_ac=15 | injury_level_counted=.757
                         """)
-                .from("insects-and-refuge.md 2.2, checks 2a, 2b", COMPUTED)
+                .from("independent arithmetic", COMPUTED)
                 .value("bushels lost to .25 node, 200 bu", "7.50", () -> RootwormLoss.share(.25, .15) * 200)
                 .value("bushels lost to .5 node, 200 bu", "15.00", () -> RootwormLoss.share(.5, .15) * 200)
                 .value("dollars lost to 1 node, 200 bu at $5", "150.00", () -> RootwormLoss.share(1, .15) * 200 * 5)
@@ -59,7 +59,7 @@ public final class InsectChecks {
                         "dollars lost to 1.68 nodes, 180 bu at $4.50",
                         "204.12",
                         () -> RootwormLoss.share(1.68, .15) * 180 * 4.5)
-                .from("insects-and-refuge.md 6, checks 6c, 6i, 6j", COMPUTED)
+                .from("independent arithmetic", COMPUTED)
                 .figure(
                         "blend-insecticide",
                         "refuge_share=.20 unprotected_loss_bu_ac=40 made_up_share=.25 price_usd_bu=6 efficacy=1 cost_usd_ac=0"
@@ -84,7 +84,7 @@ public final class InsectChecks {
     }
 
     private static void degreeDays(CheckList checks) {
-        checks.from("insects-and-refuge.md 8.1", COMPUTED);
+        checks.from("independent arithmetic", COMPUTED);
         for (String row : """
                 45 70 7.5 10.0 8.00 8.47
                 40 60 0.0 5.0 2.50 3.18
@@ -122,12 +122,12 @@ public final class InsectChecks {
     }
 
     private static void highDose(CheckList checks) {
-        checks.from("insects-and-refuge.md 7.1", COMPUTED)
+        checks.from("independent arithmetic", COMPUTED)
                 .value("one generation from .001, refuge .05, recessive", ".001018981", () -> step(.05))
                 .value("one generation, refuge .10", ".001008991", () -> step(.10))
                 .value("one generation, refuge .20", ".001003996", () -> step(.20))
                 .value("one generation, refuge .50", ".001000999", () -> step(.50))
-                .from("insects-and-refuge.md 7.2, trait kills all susceptible", COMPUTED);
+                .from("trait kills all susceptible", COMPUTED);
         double[] dominance = {0, .05, .5, 1};
         for (String row : """
                 .001 .05: 59 .853, 8 .584, 4 .652, 3 .523
@@ -170,7 +170,7 @@ public final class InsectChecks {
     }
 
     private static void otherDoses(CheckList checks) {
-        checks.from("insects-and-refuge.md 7.2, moderate dose", COMPUTED);
+        checks.from("moderate dose", COMPUTED);
         String[] refuges = {".05", ".10", ".20"};
         for (String row : """
                 0: 115 177 324
@@ -196,7 +196,7 @@ public final class InsectChecks {
     }
 
     private static void blendsAndPyramids(CheckList checks) {
-        checks.from("insects-and-refuge.md 7.3", COMPUTED)
+        checks.from("independent arithmetic", COMPUTED)
                 .figure("blend-resistance", """
                         refuge_share=.05 initial_frequency=.001 survival_ss=.01 survival_rs=.10 moving_share=0 | fitness_ss=.0595 generations_to_half=7.0
                         refuge_share=.05 initial_frequency=.001 survival_ss=.01 survival_rs=.10 moving_share=.3 | fitness_ss=.0442 generations_to_half=7.0
@@ -204,7 +204,7 @@ public final class InsectChecks {
                         refuge_share=.20 initial_frequency=.001 survival_ss=.01 survival_rs=.10 moving_share=.1 | fitness_ss=.193 generations_to_half=17.0
                         refuge_share=.20 initial_frequency=.001 survival_ss=.01 survival_rs=.10 moving_share=.5 | fitness_ss=.133 generations_to_half=13.0
                         """)
-                .from("insects-and-refuge.md 7.4", COMPUTED)
+                .from("independent arithmetic", COMPUTED)
                 .figure("pyramid-resistance", """
                         refuge_share=.20 initial_frequency=.01 survival_ss=.05 survival_rs=.30 | generations_to_half=42.0 single_generations=8.0
                         refuge_share=.05 initial_frequency=.01 survival_ss=.20 survival_rs=.40 | generations_to_half=11.0 single_generations=8.0

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import plumbrow.science.figure.Answer;
 import plumbrow.science.figure.Figure;
 
-@DisplayName("Losses and thresholds of insects, against insects-and-refuge.md sections 1 to 6")
+@DisplayName("Losses and thresholds of insects, against values from outside")
 class PestLossTest {
 
     @ParameterizedTest(name = "loss per larva {0}: {1} at full control, {2} at three quarters")

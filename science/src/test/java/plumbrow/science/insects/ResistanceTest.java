@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-@DisplayName("Resistance to traits, against insects-and-refuge.md section 7 (computed independently)")
+@DisplayName("Resistance to traits, against values from outside")
 class ResistanceTest {
     private static final int HORIZON = 5000;
 

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import plumbrow.science.figure.Answer;
 import plumbrow.science.figure.FigureInputException;
 
-@DisplayName("Thresholds as the states print them, against insects-and-refuge.md section 4")
+@DisplayName("Thresholds as the states print them, against values from outside")
 class StateRulesTest {
 
     @ParameterizedTest(name = "{0}")

@@ -7,7 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** The order in which one value is chosen: active-ingredients.md, "Choosing one number". */
+/** The order in which one value is chosen: docs/reference-data.md, "How one value is chosen". */
 class ChoosingTest {
     private static Fact fact(Property property, String value, String conditions, String status) {
         return new Fact(
@@ -100,7 +100,7 @@ class ChoosingTest {
         assertThat(Substances.find("zeta-cypermethrin")
                         .flatMap(found -> found.choose(Property.BEE_CONTACT))
                         .map(choice -> choice.fact().value().printed()))
-                .as("active-ingredients.md: ignore >0.002, use 0.023")
+                .as("zeta-cypermethrin: the operator of >0.002 is doubtful, 0.023 is used")
                 .contains("0.023");
         assertThat(Substances.find("EPTC")
                         .flatMap(found -> found.choose(Property.GROUP_NUMBER))

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Ratings as efficacy.md says they are to be used. */
+/** Ratings as docs/reference-data.md says they are to be used. */
 class EfficacyGuideTest {
     private static final String PRE = "pre-emergence";
 
@@ -14,7 +14,7 @@ class EfficacyGuideTest {
         return EfficacyGuide.packed().ratings(List.of(actives), weed, timing, crop);
     }
 
-    /** efficacy.md: acetochlor pre on common lambsquarters 83, 78, 77, and 12 on loamy sand. */
+    /** The guide: acetochlor pre on common lambsquarters 83, 78, 77, and 12 on loamy sand. */
     @Test
     void theSpreadIsShownAndNotTheAverage() {
         Ratings corn = ask("common lambsquarters", PRE, "corn", "acetochlor");

@@ -14,7 +14,7 @@ import plumbrow.science.fate.LeachingScore;
 import plumbrow.science.figure.Example;
 import plumbrow.science.figure.Status;
 
-@DisplayName("The movement table row by row, fate-and-wildlife.md section 3.1")
+@DisplayName("The movement table row by row")
 class MovementTableTest {
 
     /** Scores and ratings of the table are independent arithmetic: they test arithmetic and bands, not the science. */

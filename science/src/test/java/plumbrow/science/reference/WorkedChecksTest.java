@@ -10,7 +10,7 @@ import plumbrow.science.fate.HenryConstant;
 import plumbrow.science.fate.LeachingScore;
 import plumbrow.science.safety.CasCheck;
 
-@DisplayName("Worked checks of active-ingredients.md, computed by independent arithmetic unless said otherwise")
+@DisplayName("Worked checks of the ingredients, computed by independent arithmetic unless said otherwise")
 class WorkedChecksTest {
     private static final double PA_PER_MMHG = 133.322;
 

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
-/** Against safety-and-law.md: 1.2 and 1.4 (units), 2 and 3 (limits), caffeine (Adamson 2016: 367 mg/kg, shown as 400), C4 (density). */
+/** Units by their definitions, limits of 40 CFR 156.62 and UN GHS, caffeine (Adamson 2016: 367 mg/kg, shown as 400), density by hand. */
 class PaperUnitsTest {
     @Test
     void unitsOfSheets() {

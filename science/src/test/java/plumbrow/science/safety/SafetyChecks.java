@@ -10,7 +10,7 @@ import plumbrow.science.checks.Check;
 import plumbrow.science.checks.CheckList;
 import plumbrow.science.figure.Subject;
 
-/** Limits of categories, acids of salts, spills and strengths: tables of safety-and-law.md and active-ingredients.md. */
+/** Limits of categories, acids of salts, spills and strengths: values from outside. */
 public final class SafetyChecks {
     private SafetyChecks() {}
 
@@ -71,7 +71,7 @@ public final class SafetyChecks {
                         route=dust-mist value=.5 | category=2 hazard_code=H330
                         route=dust-mist value=5 | category=4 hazard_code=H332
                         """)
-                .from("safety-and-law.md 2.2, doses that stand for a category", MEMORY)
+                .from("[ghs], Table 3.1.2, doses that stand for a category", MEMORY)
                 .figure("category-estimate", """
                         route=oral category=1 | ate=.5
                         route=oral category=3 | ate=100
@@ -94,7 +94,7 @@ public final class SafetyChecks {
     }
 
     private static void acids(CheckList checks) {
-        checks.from("safety-and-law.md 10.3, IUPAC masses", COMPUTED);
+        checks.from("IUPAC masses", COMPUTED);
         for (String row : """
                 glyphosate ammonium, 169.07, 186.10, .9085, .9031
                 glyphosate dimethylamine, 169.07, 214.16, .7895, .7848
@@ -124,7 +124,7 @@ public final class SafetyChecks {
     }
 
     private static void spills(CheckList checks) {
-        checks.from("safety-and-law.md 7.4", COMPUTED)
+        checks.from("independent arithmetic", COMPUTED)
                 .value(
                         "Q8: gallons of 4.142 lb in solution that reach a TPQ of 10",
                         "12.1",
@@ -133,7 +133,7 @@ public final class SafetyChecks {
                                         .number("lb_to_tpq")
                                 / 4.142)
                 .figure("spill", "volume_gal=2.5 ai_lb_gal=4 rq_lb=1000 | containers_to_rq=100 reaches_rq=no")
-                .from("safety-and-law.md 10.3, E1 and E2", COMPUTED)
+                .from("independent arithmetic", COMPUTED)
                 .value(
                         "E1: acid pounds a gallon, 48.7 % potassium glyphosate at 1.357 g/mL",
                         "4.50", () -> acid("48.7", "11.3247", 207.16))
@@ -150,7 +150,7 @@ public final class SafetyChecks {
     }
 
     private static void worth(CheckList checks) {
-        checks.from("active-ingredients.md, worked checks", COMPUTED)
+        checks.from("independent arithmetic", COMPUTED)
                 .figure("cas-check", "cas=1912-24-8 | valid=no check_digit=9 weighted_sum=69")
                 .figure("vapour-pressure", """
                         value=4.58e-5 unit=mmHg | mpa=6.106

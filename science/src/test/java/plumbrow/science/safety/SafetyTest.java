@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import plumbrow.science.figure.Answer;
 import plumbrow.science.figure.FigureInputException;
 
-@DisplayName("Poison, strengths and spills, against safety-and-law.md sections 1 to 4, 7, 10 and 11")
+@DisplayName("Poison, strengths and spills, against values from outside")
 class SafetyTest {
 
     @ParameterizedTest(name = "{0} {1} mg: {2}")

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import plumbrow.science.figure.FigureInputException;
 
-@DisplayName("Floor, residue and acres, against application-and-weather.md sections 6 and 9")
+@DisplayName("Floor, residue and acres, against values from outside")
 class GroundTest {
     private static final double[][] SQUARE = {{42.00, -93.50}, {42.00, -93.49}, {42.01, -93.49}, {42.01, -93.50}};
 

@@ -15,7 +15,7 @@ import plumbrow.science.figure.Answer;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.FigureInputException;
 
-@DisplayName("Sprayer, tank and rows, against application-and-weather.md sections 1 to 3, 5 and 7")
+@DisplayName("Sprayer, tank and rows, against values from outside")
 class SprayerTest {
 
     @Test

@@ -9,7 +9,7 @@ import plumbrow.science.checks.Check;
 import plumbrow.science.checks.CheckList;
 import plumbrow.science.figure.Subject;
 
-/** Boom, nozzles, loads, rows and stands: tables of application-and-weather.md 1 to 3, 5 and 7. */
+/** Boom, nozzles, loads, rows and stands: values from outside. */
 public final class SprayingChecks {
     private static final String ACRES = Double.toString(1000.0 / 15);
     private static final String LAST_ACRES = Double.toString(137 - 2 * 1000.0 / 15);
@@ -75,7 +75,7 @@ public final class SprayingChecks {
                         ".88",
                         () -> NozzlePressure.carrierFactor(8),
                         "a misprint of .98, the root of 8.0/8.34")
-                .from("application-and-weather.md 2.1, flow at 2 bar", COMPUTED)
+                .from("flow at 2 bar", COMPUTED)
                 .figure("nozzle-size", """
                         size=01 psi=29.00755 | litres_min=.322
                         size=015 psi=29.00755 | litres_min=.484
@@ -104,7 +104,7 @@ public final class SprayingChecks {
     }
 
     private static void loads(CheckList checks) {
-        checks.from("application-and-weather.md 3.1: 137 ac at 15 gal/ac in 1000 gal", COMPUTED);
+        checks.from("137 ac at 15 gal/ac in 1000 gal", COMPUTED);
         for (String row : """
                 32 acre 2133.3 117.3
                 1.33 acre 88.67 4.877
@@ -118,12 +118,12 @@ public final class SprayingChecks {
                             "product-per-load",
                             rate + " acres_per_load=" + LAST_ACRES + " tank_gal=55 | amount=" + cells[3]);
         }
-        checks.from("application-and-weather.md 3.5: one rinse of 150 gal against three of 50", COMPUTED)
+        checks.from("one rinse of 150 gal against three of 50", COMPUTED)
                 .value("times as much left", "43", () -> left("150", "1") / left("50", "3"));
     }
 
     private static void rows(CheckList checks) {
-        checks.from("application-and-weather.md 1.6, 1.7", COMPUTED)
+        checks.from("independent arithmetic", COMPUTED)
                 .figure("granules-per-row", "lb_ac=6 row_spacing_in=20 | oz_per_1000_row_ft=3.67")
                 .value(
                         "fl oz/ac of 2.4 fl oz a 1000 ft in 30-in rows",

@@ -40,7 +40,7 @@ public final class StandChecks {
     }
 
     private static void slopes(CheckList checks) {
-        checks.from("stand-and-spread.md 1.8, check 1c", COMPUTED).figure("corn-stand-response", """
+        checks.from("independent arithmetic", COMPUTED).figure("corn-stand-response", """
                         plants_ac=20000 | slope_pct=1.598
                         plants_ac=24000 | slope_pct=0.979
                         plants_ac=28000 | slope_pct=0.360

@@ -11,7 +11,7 @@ import plumbrow.science.checks.CheckList;
 import plumbrow.science.figure.Answer;
 import plumbrow.science.figure.Subject;
 
-/** Critical values, trials with a plot lost, curves: tables of economics-and-trials.md 3 and 4, worked with scipy and R. */
+/** Critical values, trials with a plot lost, curves: values from outside, worked with scipy and R. */
 public final class TrialChecks {
     /** Rice of Gomez & Gomez with block 2 at 100 kg lost and its place taken by Yates's value. */
     private static final String RICE_LOST =
@@ -29,7 +29,7 @@ public final class TrialChecks {
     }
 
     private static void criticalValues(CheckList checks) {
-        checks.from("economics-and-trials.md 3.3", COMPUTED)
+        checks.from("independent arithmetic", COMPUTED)
                 .value("t at .975, 3 degrees of freedom", "3.1824", () -> StudentT.quantile(.975, 3))
                 .value("t at .975, 5", "2.5706", () -> StudentT.quantile(.975, 5))
                 .value("t at .975, 9", "2.2622", () -> StudentT.quantile(.975, 9))
@@ -48,7 +48,7 @@ public final class TrialChecks {
     }
 
     private static void blocks(CheckList checks) {
-        checks.from("economics-and-trials.md 3.3, rice against 25 kg, numeric", COMPUTED)
+        checks.from("rice against 25 kg, numeric", COMPUTED)
                 .near("adjusted chance of 50 kg", ".9995", .001, () -> againstTheControl(5070.25))
                 .near("adjusted chance of 75 kg", ".9011", .001, () -> againstTheControl(5304.25))
                 .near("adjusted chance of 100 kg", ".6607", .001, () -> againstTheControl(4847.75))
@@ -59,17 +59,17 @@ public final class TrialChecks {
                         "block-anova",
                         "yields=" + BlockTable.RICE
                                 + " | ss_block=1944361 ss_treatment=1198331 ss_error=1658376 f=2.17 cv_pct=6.7")
-                .from("economics-and-trials.md 3.3, a lost plot filled by Yates's value", COMPUTED)
+                .from("a lost plot filled by Yates's value", COMPUTED)
                 .figure("block-anova", "yields=" + RICE_LOST + " | ss_error=1540725.99")
                 .near(
                         "treatment squares with the lost plot, less their bias of 551.84",
                         "1139954.21",
                         .02,
                         () -> answer("yields", RICE_LOST).number("ss_treatment") - 551.84)
-                .from("economics-and-trials.md 3.2, barley of Immer et al. 1934", COMPUTED)
+                .from("barley of Immer et al. 1934", COMPUTED)
                 .value("standard error of the 30 differences", "4.78742", () -> barley().number("standard_error"))
                 .value("chance above 8", ".94544", () -> barley().number("chance_above_break_even"))
-                .from("economics-and-trials.md 3.4, oats of Yates 1935, with R", COMPUTED)
+                .from("oats of Yates 1935, with R", COMPUTED)
                 .near(
                         "chance of F for nitrogen",
                         "2.5e-12",
@@ -92,7 +92,7 @@ public final class TrialChecks {
                         "plots a group, difference 1, spread 1, power .9",
                         "22.02",
                         () -> ReplicatesNeeded.exactOfTwoGroups(1, .05, .9))
-                .from("economics-and-trials.md 3.5", COMPUTED)
+                .from("independent arithmetic", COMPUTED)
                 .value(
                         "rough plots a treatment for 5 % at CV 6 %",
                         "22.6", () -> 2 * ReplicatesNeeded.firstGuess(5 / 6.0, .05, .8))
@@ -107,7 +107,7 @@ public final class TrialChecks {
                 .near("standard error of the lower limit", ".21219", .0042, () -> fit("lower_c_se"))
                 .near("standard error of the upper limit", ".18857", .0038, () -> fit("upper_d_se"))
                 .near("standard error of the half dose", ".18573", .0037, () -> fit("ed50_e_se"))
-                .from("economics-and-trials.md 4.1, the curve of R package drc", COMPUTED)
+                .from("the curve of R package drc", COMPUTED)
                 .value("left squares", "5.400215", () -> fit("residual_se") * fit("residual_se") * 20)
                 .value("fitted at 0 mM", "7.79296", () -> fitted(0))
                 .value("fitted at 1 mM", "7.54112", () -> fitted(1))

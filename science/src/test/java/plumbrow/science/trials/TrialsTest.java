@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import plumbrow.science.figure.Answer;
 import plumbrow.science.figure.FigureInputException;
 
-@DisplayName("Strip trials, against economics-and-trials.md section 3")
+@DisplayName("Strip trials, against values from outside")
 class TrialsTest {
 
     @ParameterizedTest(name = "df {0}: {1}")

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import plumbrow.science.figure.FigureInputException;
 
-@DisplayName("Humidity, wet bulb and Delta T, against application-and-weather.md sections 4.1, 4.2, 4.7")
+@DisplayName("Humidity, wet bulb and Delta T, against values from outside")
 class AirTest {
 
     @Test

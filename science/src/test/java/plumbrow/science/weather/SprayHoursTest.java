@@ -11,7 +11,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import plumbrow.science.figure.FigureInputException;
 
-@DisplayName("Hours fit for spraying, against application-and-weather.md 4.7")
+@DisplayName("Hours fit for spraying, against values from outside")
 class SprayHoursTest {
 
     @Test

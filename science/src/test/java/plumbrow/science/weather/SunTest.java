@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import plumbrow.science.figure.Answer;
 import plumbrow.science.figure.FigureInputException;
 
-@DisplayName("The sun, against application-and-weather.md section 4.5")
+@DisplayName("The sun, against values from outside")
 class SunTest {
 
     @ParameterizedTest(name = "{0} N {1} E on {2}: {4}, {5}")

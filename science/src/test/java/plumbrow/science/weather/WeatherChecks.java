@@ -11,7 +11,7 @@ import plumbrow.science.checks.Check;
 import plumbrow.science.checks.CheckList;
 import plumbrow.science.figure.Subject;
 
-/** Air, sun and a day in May hour by hour: tables of application-and-weather.md 4 and 10. */
+/** Air, sun and a day in May hour by hour: values from outside. */
 public final class WeatherChecks {
     private WeatherChecks() {}
 
@@ -35,9 +35,9 @@ public final class WeatherChecks {
                         "1.70", () -> (fao(18) * .82 + fao(25) * .54) / 2)
                 .from("FAO-56, example 14", MEMORY)
                 .figure("wind-at-two-metres", "speed=3.2 height=10 | speed=2.4")
-                .from("application-and-weather.md 4.1", COMPUTED)
+                .from("independent arithmetic", COMPUTED)
                 .value("saturation at 20 °C, hPa", "23.334", () -> AirMoisture.saturationHpa(20))
-                .from("application-and-weather.md 10.1, 10.2: stations that give a dew point", COMPUTED)
+                .from("stations that give a dew point", COMPUTED)
                 .value("Delta T of 24.4 °C, dew point 10.6 °C", "8.20", () -> deltaT(24.4, 10.6))
                 .value("humidity of 76 °F, dew point 51 °F", "41.6", () -> AirMoisture.humidityPct(220 / 9.0, 95 / 9.0))
                 .value("Delta T of 76 °F, dew point 51 °F", "8.25", () -> deltaT(220 / 9.0, 95 / 9.0));
@@ -52,7 +52,7 @@ public final class WeatherChecks {
     }
 
     private static void dayInMay(CheckList checks) {
-        checks.from("application-and-weather.md 4.7, a day in May", COMPUTED);
+        checks.from("a day in May", COMPUTED);
         for (String row : """
                 11.0 96 .47 10.39 .053
                 14.5 82 2.03 11.46 .297

@@ -15,7 +15,7 @@ class WeatherYearsTest {
     private static final List<WeatherYear> FREE =
             WeatherGenerator.of(Champaign.normals(), "IL", 30).free(YEARS, 5);
 
-    /** stand-and-spread.md 3a, 3b, 3g (computed). */
+    /** Computed apart from this code. */
     @Test
     @DisplayName("wet days, totals and dry spells of June and July come out as worked by hand")
     void closedForms() {
@@ -34,7 +34,7 @@ class WeatherYearsTest {
         assertThat(july.sdMm(31)).isCloseTo(50.9, within(.05));
     }
 
-    /** stand-and-spread.md 3c, 3d (computed). */
+    /** Computed apart from this code. */
     @Test
     @DisplayName("single days: wet or dry by yesterday, amounts by the gamma distribution")
     void days() {
@@ -50,7 +50,7 @@ class WeatherYearsTest {
         assertThat(april.amountMm(.25)).isCloseTo(1.426, within(1e-3));
     }
 
-    /** stand-and-spread.md 3e; the stationary covariance is that of M0, Richardson &amp; Wright 1984. */
+    /** Computed apart from this code; the stationary covariance is that of M0, Richardson &amp; Wright 1984. */
     @Test
     @DisplayName("temperature residuals: one step, and what they come to in the long run")
     void residuals() {
@@ -119,7 +119,7 @@ class WeatherYearsTest {
         return sd(rain) / mean(rain);
     }
 
-    /** stand-and-spread.md 3.4, counted at Champaign over 29 years, overlapping windows: about ±.05. */
+    /** Counted from the daily record of Champaign, Illinois over 29 years, overlapping windows: about ±.05. */
     @Test
     @DisplayName("rain after an application comes as often as it did at Champaign")
     void rainAfter() {

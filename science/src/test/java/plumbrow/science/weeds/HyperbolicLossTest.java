@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-@DisplayName("Yield lost to weeds, against weeds.md section 1.6")
+@DisplayName("Yield lost to weeds, against values from outside")
 class HyperbolicLossTest {
 
     @ParameterizedTest(name = "I {0}, A {1}, D {2}")

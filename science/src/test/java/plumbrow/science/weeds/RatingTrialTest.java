@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Checks of stand-and-spread.md 4.5, computed there: curve L is scale 35, shape 1.8; curve F scale 20, shape 1.5. */
+/** Checks computed apart from this code: curve L is scale 35, shape 1.8; curve F scale 20, shape 1.5. */
 @DisplayName("Ratings of a residual are cumulative")
 class RatingTrialTest {
     private static final double HALF_A_HUNDREDTH = .0051;

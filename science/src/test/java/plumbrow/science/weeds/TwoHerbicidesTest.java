@@ -8,7 +8,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import plumbrow.science.figure.Answer;
 
-@DisplayName("Two herbicides, against weeds.md 7.3 E and F")
+@DisplayName("Two herbicides, against values from outside")
 class TwoHerbicidesTest {
 
     @Test

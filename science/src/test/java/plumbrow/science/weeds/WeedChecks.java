@@ -11,7 +11,7 @@ import plumbrow.science.checks.Check;
 import plumbrow.science.checks.CheckList;
 import plumbrow.science.figure.Subject;
 
-/** Losses, critical times, emergence, seedbank and selection: tables of weeds.md. */
+/** Losses, critical times, emergence, seedbank and selection: values from outside. */
 public final class WeedChecks {
     private WeedChecks() {}
 
@@ -27,7 +27,7 @@ public final class WeedChecks {
     }
 
     private static void losses(CheckList checks) {
-        checks.from("weeds.md 1.6, checks 1a to 1f", COMPUTED)
+        checks.from("independent arithmetic", COMPUTED)
                 .figure("weed-loss", """
                         density_m2=10 i_pct=3.2 a_pct=56 | loss_pct=20.3636
                         density_m2=.17 i_pct=136 a_pct=90 | loss_pct=18.3946
@@ -56,7 +56,7 @@ public final class WeedChecks {
     }
 
     private static void times(CheckList checks) {
-        checks.from("weeds.md 2, checks 2a, 2b, 2d", COMPUTED)
+        checks.from("independent arithmetic", COMPUTED)
                 .value(
                         "yield where weeds are never removed",
                         "44.4444",
@@ -101,7 +101,7 @@ public final class WeedChecks {
                 tall morningglory, 725, 870.8, 283, 1321""".lines().toList()) {
             String[] cells = row.split(", ", -1);
             double scale = WeedEmergence.scaleOfHalf(Double.parseDouble(cells[1]), 2);
-            checks.from("weeds.md 3.1, from the half emergence of Forcella et al. 1997, shape 2", COMPUTED)
+            checks.from("from the half emergence of Forcella et al. 1997, shape 2", COMPUTED)
                     .value(cells[0] + ", half up at " + cells[1] + ": scale", cells[2], () -> scale)
                     .value(cells[0] + ": a tenth up at", cells[3], () -> WeedEmergence.weibullDegreeDays(10, scale, 2))
                     .value(
@@ -109,9 +109,9 @@ public final class WeedChecks {
                             cells[4],
                             () -> WeedEmergence.weibullDegreeDays(90, scale, 2));
         }
-        checks.from("weeds.md 3.4, check 3d", COMPUTED)
+        checks.from("independent arithmetic", COMPUTED)
                 .value("b where half is up at 250, k .01", "8.44426", () -> WeedEmergence.gompertzB(250, .01))
-                .from("weeds.md 3.2, waterhemp fit to Schutte & Davis 2014", COMPUTED)
+                .from("waterhemp fit to Schutte & Davis 2014", COMPUTED)
                 .figure("weed-emergence", """
                         gdd=100 form=weibull scale=540 shape=2.49 | emerged_pct=1.5
                         gdd=300 form=weibull scale=540 shape=2.49 | emerged_pct=20.7
@@ -137,7 +137,7 @@ public final class WeedChecks {
     }
 
     private static void control(CheckList checks) {
-        checks.from("weeds.md 8", COMPUTED)
+        checks.from("independent arithmetic", COMPUTED)
                 .figure("herbicide-dose", """
                         rate=12.7 ed50=23.4513 slope=2.8282 | control_pct=15.00
                         rate=25.5 ed50=23.4513 slope=2.8282 | control_pct=55.89
@@ -155,7 +155,7 @@ public final class WeedChecks {
         String[] computed = {"52.04", "32.63", "20.46", "12.83"};
         for (int year = 1; year <= 4; year++) {
             int until = year;
-            checks.from("weeds.md 6.3, check 6c", COMPUTED)
+            checks.from("independent arithmetic", COMPUTED)
                     .value(
                             "waterhemp from 83 %, no seed return, year " + year,
                             computed[year - 1],
@@ -175,7 +175,7 @@ public final class WeedChecks {
     private static void years(CheckList checks, String id, double survival, String seeds) {
         double[] printed = Printed.numbers(seeds);
         String[] cells = seeds.split(" ", -1);
-        checks.from("weeds.md 6.4, check " + id, COMPUTED);
+        checks.from("balance of one year worked apart, case " + id, COMPUTED);
         for (int year = 1; year <= printed.length; year++) {
             int until = year;
             checks.near(
@@ -200,7 +200,7 @@ public final class WeedChecks {
         String what = "giant ragweed, " + crops + ": least control that holds the bank, %";
         checks.from("Liebman & Nichols 2020, Agronomy 10:262, to .4 points", VERIFIED)
                 .near(what, published, .4, () -> leastControl(rye, alfalfa))
-                .from("weeds.md 6.3, check 6b", COMPUTED)
+                .from("independent arithmetic", COMPUTED)
                 .value(what, computed, () -> leastControl(rye, alfalfa));
     }
 
@@ -227,7 +227,7 @@ public final class WeedChecks {
         double[] control = {.5, .9, .9, .95, .99, .99, .99, .9};
         double[] life = {1, 1, 4, 4, 1, 4, 10, 4};
         double[] fitness = {1, 1, 1, 1, 1, 1, 1, .5};
-        checks.from("weeds.md 7.3 A, Gressel & Segel 1990", COMPUTED);
+        checks.from("[gressel-segel-1990], equation worked apart", COMPUTED);
         for (String row : """
                 1e-6: 11.11 5.09 9.74 6.81 2.64 3.75 5.09 15.05
                 1e-8: 15.30 7.01 13.42 9.38 3.64 5.16 7.01 20.73
@@ -241,16 +241,16 @@ public final class WeedChecks {
                                 .formatted(sides[0], 100 * control[i], life[i], fitness[i], cells[i]));
             }
         }
-        checks.from("weeds.md 7.3 B, share in that year", COMPUTED)
+        checks.from("share in that year", COMPUTED)
                 .value("case 7c, year 9", ".2625", () -> shareAfter(1e-6, .95, .8, 9))
                 .value("case 7d, year 4", ".3409", () -> shareAfter(1e-6, .99, .627, 4))
                 .value("case 7e, year 9", ".3573", () -> shareAfter(1e-8, .95, .627, 9))
                 .value("case 7f, year 14", ".2144", () -> shareAfter(1e-6, .80, .627, 14))
                 .value("case 7g, year 6", ".5000", () -> shareAfter(1e-6, .90, 0, 6))
-                .from("weeds.md 7.3 C, a recessive allele in plants that cross", COMPUTED)
+                .from("a recessive allele in plants that cross", COMPUTED)
                 .value("years from 1e-6, control 95 %", "52645.0", WeedChecks::yearsOfRecessive)
                 .from(
-                        "weeds.md 7.3 F, no delay by a mixture where fields are endless, a rotation doubles the years",
+                        "no delay by a mixture where fields are endless, a rotation doubles the years",
                         COMPUTED)
                 .value("years to more than 20 %, one herbicide", "5.0", () -> yearsTo(1e-6, .05))
                 .value("years to more than 20 %, both in a mixture", "5.0", () -> yearsTo(1e-12, .05 * .05));

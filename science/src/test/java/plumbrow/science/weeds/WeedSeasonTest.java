@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import plumbrow.science.figure.Answer;
 import plumbrow.science.figure.FigureInputException;
 
-@DisplayName("Weeds through the season and the years, against weeds.md sections 2 to 7")
+@DisplayName("Weeds through the season and the years, against values from outside")
 class WeedSeasonTest {
 
     @Test

@@ -5,10 +5,10 @@ import java.util.Optional;
 
 /**
  * A corn field of the central Corn Belt to test on: monthly normals rounded to whole degrees (value from memory), corn up on
- * 12 May and closed on 1 July, 40 burcucumber seedlings/m² as in the worked case of weeds.md 5.2.
+ * 12 May and closed on 1 July, 40 burcucumber seedlings/m² as in a case worked apart from this code.
  *
- * The residual is that of weeds.md 4.4 (1400 g/ha, half-life 20 d, ED50 200, slope 3); the post kills 97 % at 10 cm with slope
- * 2.5 and γ 1.2 (weeds.md 8), and misses 2 in 100 (common practice).
+ * The residual is a worked case (1400 g/ha, half-life 20 d, ED50 200, slope 3); the post kills 97 % at 10 cm with slope
+ * 2.5 and γ 1.2 (Sivesind et al. 2011: .93 to 1.59), and misses 2 in 100 (common practice).
  */
 final class Iowa {
     static final double[] AIR_C = {-7, -4, 3, 10, 16, 22, 24, 22, 18, 11, 3, -4};

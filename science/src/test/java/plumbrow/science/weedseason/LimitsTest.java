@@ -23,7 +23,7 @@ import plumbrow.science.weeds.PostDelay;
 class LimitsTest {
 
     @Test
-    @DisplayName("weeds.md 1a, 1f: with all weeds up on one day the season is the hyperbola with relative time")
+    @DisplayName("with all weeds up on one day the season is the hyperbola with relative time")
     void hyperbola() {
         assertThat(lossPct(season(onOneDay(3.2, 56, .03, 10, 0)))).isCloseTo(20.3636, within(5e-5));
         assertThat(lossPct(season(onOneDay(136, 90, .0932168, .69, 14)))).isCloseTo(19.8373, within(5e-5));
@@ -46,7 +46,7 @@ class LimitsTest {
 
     @Test
     @DisplayName(
-            "weeds.md 4a, 4b: in soil of 20 °C 530.5 g of 1400 are left after 28 days; control 99.71, 98.77, 94.91, 81.32, 50.38 %")
+            "in soil of 20 °C 530.5 g of 1400 are left after 28 days; control 99.71, 98.77, 94.91, 81.32, 50.38 %")
     void residualInWarmSoil() {
         double[] twenty = new double[120];
         Arrays.fill(twenty, 20);
@@ -108,7 +108,7 @@ class LimitsTest {
 
     @Test
     @DisplayName(
-            "weeds.md 8: 97 % at full rate and 10 cm is 85.110 % at half rate, 90.548 % at 15 cm, 54.494 % at 30 cm")
+            "97 % at full rate and 10 cm is 85.110 % at half rate, 90.548 % at 15 cm, 54.494 % at 30 cm")
     void leaf() {
         LeafResponse response = LeafResponse.seen(97, 840, 2.5, 10, 1.2);
         assertThat(controlPct(response.odds(420, 10))).isCloseTo(85.110, within(5e-4));

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /**
- * What an adviser knows of timing, from the model and no special rule. The yardsticks are the worked case of weeds.md 5.2:
+ * What an adviser knows of timing, from the model and no special rule. The yardsticks are a case worked apart from this code with the product rule:
  * burndown and pre lose 17.6 %, burndown and post 18.7 %, both 6.2 %, both with a residual in the post 4.0 %.
  */
 @DisplayName("Programs against weeds of one field and season")
@@ -91,7 +91,7 @@ class ProgramsTest {
     }
 
     @Test
-    @DisplayName("worked in at 6 in and not at 4, it is diluted by a half (application-and-weather.md 6.1)")
+    @DisplayName("worked in at 6 in and not at 4, it is diluted by a half")
     void tooDeep() {
         WeedSeason fourInches = season(viny(40), tillage(PLANTED, 4 * 2.54, 0), residual(PLANTED, 1400));
         WeedSeason sixInches = season(viny(40), tillage(PLANTED, 6 * 2.54, 0), residual(PLANTED, 1400));

@@ -13,7 +13,7 @@ import plumbrow.science.insects.BlendResistance;
 import plumbrow.science.insects.InsectResistance;
 import plumbrow.science.insects.PyramidResistance;
 
-@DisplayName("Insects that outgrow a trait, against insects-and-refuge.md 7")
+@DisplayName("Insects that outgrow a trait, against values from outside")
 class TraitInsectsTest {
     private static final double[] EVEN = {1, 1, 1};
 

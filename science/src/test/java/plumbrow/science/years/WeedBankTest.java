@@ -21,7 +21,7 @@ import plumbrow.science.weeds.HerbicideSelection;
 import plumbrow.science.weeds.Seedbank;
 import plumbrow.science.weeds.TwoHerbicides;
 
-@DisplayName("Weed seed over the years, against weeds.md 6 and 7.3")
+@DisplayName("Weed seed over the years, against values from outside")
 class WeedBankTest {
     private static final double SHOWS = .2;
 

@@ -10,7 +10,7 @@ import plumbrow.documents.label.grammar.CropWords;
 /**
  * Headings of labels.
  *
- * Source of the parts a label has: 40 CFR 156.10 as in safety-and-law.md 10.1; of their wordings: common practice, no source.
+ * Source of the parts a label has: 40 CFR 156.10; of their wordings: common practice, no source.
  */
 public final class Topics {
     private static final int LONGEST = 90;

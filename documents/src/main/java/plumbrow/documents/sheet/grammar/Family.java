@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 /**
  * Units that measure the same thing, with every way that sheets write them.
  *
- * Source: safety-and-law.md 1.2 to 1.4.
+ * Source: forms in common use; definitions of the units.
  */
 public enum Family {
     PRESSURE(

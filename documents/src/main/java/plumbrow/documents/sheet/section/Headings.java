@@ -14,7 +14,7 @@ import plumbrow.documents.sheet.SheetSection;
  *
  * The numbers don't tell: sections 2 and 3 stand the other way round on older sheets, and some sheets have none.
  *
- * Source of the English wordings: safety-and-law.md 1.1; of the Spanish, French and German ones: REACH Annex II in these
+ * Source of the English wordings: 29 CFR 1910.1200 App. D and REACH Annex II; of the Spanish, French and German ones: REACH Annex II in these
  * languages (from memory).
  */
 public final class Headings {

@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
  * Words that stand before a value, in every wording that is known. A label of its own also ends the value before it, so the
  * list holds more than is read.
  *
- * Source: headings and subheadings of 29 CFR 1910.1200 App. D, REACH Annex II and ANSI Z400.1 (safety-and-law.md 1.1);
+ * Source: headings and subheadings of 29 CFR 1910.1200 App. D, REACH Annex II and ANSI Z400.1;
  * further wordings are common practice.
  */
 public enum Label {
