@@ -52,13 +52,13 @@ class FiguresTest {
         assertThat(figure.id()).matches("[a-z0-9]+(-[a-z0-9]+)*");
         assertThat(figure.question()).endsWith("?");
         assertThat(figure.formula()).isNotBlank();
-        assertThat(figure.source()).isNotBlank();
+        assertThat(figure.cited()).isNotBlank();
         assertThat(figure.validity()).endsWith(".");
         assertThat(figure.cautions()).allMatch(caution -> caution.endsWith("."));
         assertThat(figure.inputs()).isNotEmpty();
         assertThat(figure.outputs()).isNotEmpty();
         assertThat(figure.examples()).isNotEmpty().allSatisfy(example -> {
-            assertThat(example.source()).isNotBlank();
+            assertThat(example.cited()).isNotBlank();
             assertThat(example.expected()).isNotEmpty();
         });
         for (Input input : figure.inputs()) {

@@ -10,6 +10,7 @@ import plumbrow.advice.weedseason.SeasonHeat;
 import plumbrow.advice.weedseason.WeedSeasons;
 import plumbrow.science.figure.Numbers;
 import plumbrow.science.insects.HeatCalendar;
+import plumbrow.science.reference.Sources;
 import plumbrow.science.weeds.WeedEmergence;
 import plumbrow.science.weedseason.Species;
 
@@ -107,7 +108,7 @@ final class ComingDays {
                 field.name(),
                 days,
                 0,
-                heat.get().source() + "; " + calendar.get().figure().source(),
+                heat.get().source() + "; " + Sources.full(calendar.get().figure().cited()),
                 figure,
                 reserves,
                 null);

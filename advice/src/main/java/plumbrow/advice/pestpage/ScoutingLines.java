@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import plumbrow.science.figure.Numbers;
+import plumbrow.science.reference.Sources;
 import plumbrow.science.weeds.CriticalWindow;
 import plumbrow.science.weeds.WeedDensity;
 
@@ -51,7 +52,7 @@ final class ScoutingLines {
         lines.add(new Scouting(
                 "Keep the crop clean through its critical weeks; what comes later costs less.",
                 CriticalWindow.FIGURE.id(),
-                CriticalWindow.FIGURE.source()));
+                Sources.full(CriticalWindow.FIGURE.cited())));
         lines.add(new Scouting(
                 "Go back two weeks after each pass, look for survivors beside dead ones of their size, and write down what"
                         + " they were sprayed with.",
@@ -65,7 +66,7 @@ final class ScoutingLines {
         KnownInsect.find(name)
                 .ifPresent(known -> known.figures()
                         .forEach(figure -> lines.add(new Scouting(
-                                figure.question() + " " + figure.validity(), figure.id(), figure.source()))));
+                                figure.question() + " " + figure.validity(), figure.id(), Sources.full(figure.cited())))));
         if (lines.isEmpty()) {
             lines.add(new Scouting(
                     "How to count it and from which count on to treat is not kept here: ask the state’s extension office"

@@ -8,6 +8,7 @@ import plumbrow.advice.text.TextRule;
 import plumbrow.science.figure.Answer;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Step;
+import plumbrow.science.reference.Sources;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
@@ -48,7 +49,7 @@ public final class Json {
         json.put("figure", answer.figure().id());
         json.put("outputs", answer.outputs());
         json.put("working", answer.working().stream().map(Step::text).toList());
-        json.put("source", answer.figure().source());
+        json.put("source", Sources.full(answer.figure().cited()));
         json.put("cautions", answer.cautions());
         return write(json);
     }

@@ -10,6 +10,7 @@ import plumbrow.documents.sheet.Route;
 import plumbrow.documents.sheet.ValueKind;
 import plumbrow.science.figure.Answer;
 import plumbrow.science.reference.Bound;
+import plumbrow.science.reference.Sources;
 import plumbrow.science.safety.EverydayDose;
 import plumbrow.science.safety.HalfLethalRatio;
 
@@ -39,7 +40,7 @@ final class EverydayPart {
                     false,
                     false,
                     ratio(bound, each).word("in_words"),
-                    each.source() + " (prints " + each.printed() + ")"));
+                    Sources.full(each.cited()) + " (prints " + each.printed() + ")"));
         }
         entries.sort(Comparator.comparingDouble(EverydayScale.Entry::ld50MgPerKg));
         return new EverydayScale(entries);

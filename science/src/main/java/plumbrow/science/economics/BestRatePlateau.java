@@ -38,13 +38,13 @@ public final class BestRatePlateau {
             .output("margin_over_input", "Crop value less input and pass", "$/ac")
             .formula(
                     "rate = M − (input price ÷ crop price) ÷ κ, from 0 to M, and none where the pass costs more than it gains")
-            .source("Marginal yield equals the price ratio; data of Engelstad & Parks 1971", VERIFIED)
+            .source("Marginal yield equals the price ratio; data of [engelstad-parks-1971]", VERIFIED)
             .validity("A curve fitted to trials; outside the rates tested it is a guess.")
             .caution("It knows neither the label nor the highest rate tested: never go above either.")
             .example(
                     "ym=74.7426 m=225.340 kappa=.00113122 price=1.15 input_price=.11",
                     "rate=140",
-                    "corn, Tennessee 1962: best rate 140 in agridat engelstad.nitro",
+                    "corn, Tennessee 1962: best rate 140 in [engelstad-parks-1971]",
                     VERIFIED)
             .example(
                     "ym=74.7426 m=225.340 kappa=.00113122 price=1.15 input_price=.11",

@@ -55,12 +55,12 @@ public final class BestRateQuadratic {
             .example(
                     "a=8.5451517 b=.062943146 c=-.000149546 price=118.1 input_price=.6615",
                     "rate=191.72",
-                    "corn, Olmsted Co., Minnesota 2006, site S5 (Hernandez & Mulla 2008; 191.7198 in agridat), Mg/ha by kg N",
+                    "corn, Olmsted Co., Minnesota 2006, site S5 ([hernandez-mulla-2008]; 191.7198 there), Mg/ha by kg N",
                     VERIFIED)
             .example(
                     "a=46.825 b=.2201013 c=-.00041172 price=1.15 input_price=.11",
                     "rate=151.13 rate_of_highest_yield=267.29",
-                    "corn, Jackson, Tennessee 1962 (Engelstad & Parks 1971)",
+                    "corn, Jackson, Tennessee 1962, [engelstad-parks-1971]",
                     COMPUTED)
             .model(BestRateQuadratic::solve);
 

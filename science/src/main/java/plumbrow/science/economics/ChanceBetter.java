@@ -32,12 +32,12 @@ public final class ChanceBetter {
                     .orElse("0"))
             .output("chance", "Chance that a beats b", "")
             .formula("chance = Φ((mean a − mean b) ÷ √(variance a + variance b − 2 × covariance))")
-            .source("Piepho 1998, table 8 (agridat hildebrand.systems)", VERIFIED)
+            .source("[piepho-1998]", VERIFIED)
             .validity("Normal differences between places. A covariance larger than the variances allow is refused.")
             .example(
                     "mean_a=1.35 mean_b=2.70 variance_a=.30 variance_b=.92 covariance=.34",
                     "chance=.0331",
-                    "on-farm maize, Malawi, 14 farms: Piepho 1998 table 8 (R package agridat, hildebrand.systems)",
+                    "on-farm maize, Malawi, 14 farms: [piepho-1998]",
                     VERIFIED)
             .model(ChanceBetter::solve);
 

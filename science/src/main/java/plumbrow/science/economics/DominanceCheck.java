@@ -25,7 +25,7 @@ public final class DominanceCheck {
             .output("first", "Better for all who prefer more", "")
             .output("second", "Better for all who prefer more and dislike risk", "")
             .formula("first: F(x) nowhere above the other's; second: the area under F nowhere above the other's")
-            .source("Hadar & Russell 1969; Hanoch & Levy 1969", MEMORY)
+            .source("[hadar-russell-1969]; [hanoch-levy-1969]", MEMORY)
             .validity(
                     "Each list at least one number; the lists may differ in length. Differences within 1e-9 of the range count as none.")
             .caution(
@@ -37,7 +37,7 @@ public final class DominanceCheck {
             .example(
                     "a=292,179,114,247,426,259 b=420,187,366,249,322,159",
                     "first=none second=b",
-                    "carrot and cucumber, Hazell 1971, AJAE 53:53 (agridat hazell.vegetables)",
+                    "carrot and cucumber, [hazell-1971]",
                     COMPUTED)
             .model(DominanceCheck::solve);
 

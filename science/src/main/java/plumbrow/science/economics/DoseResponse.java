@@ -40,14 +40,14 @@ public final class DoseResponse {
             .output("reduction_pct", "Reduction from the untreated response", "%")
             .output("way_pct", "Share of the way from upper to lower limit", "%")
             .formula("response = c + (d − c) ÷ (1 + (dose ÷ e)^b); reduction = 100 × (1 − response ÷ d)")
-            .source("Four-parameter log-logistic, rstats4ag.org ch. 12", VERIFIED)
+            .source("Four-parameter log-logistic, [rstats4ag]", VERIFIED)
             .validity(
                     "A response that falls with the dose: slope above 0, lower limit below the upper. At dose 0 it is d.")
             .caution("The current label sets the highest rate, and some the lowest; the curve knows neither.")
             .example(
                     "dose=3 slope_b=2.98222 lower_c=.48141 upper_d=7.79296 ed50_e=3.05795",
                     "response=4.24146",
-                    "ryegrass curve of R package drc",
+                    "ryegrass curve of [drc]",
                     COMPUTED)
             .example(
                     "dose=.5 slope_b=2.2 lower_c=0 upper_d=1 ed50_e=.25",

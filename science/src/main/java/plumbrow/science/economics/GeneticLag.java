@@ -36,7 +36,7 @@ public final class GeneticLag {
             .output("lag_bu_ac", "Yield given up", "bu/ac")
             .output("lag_usd_ac", "Money given up", "$/ac")
             .formula("lag = gain per year × years; × price in $")
-            .source("Rincker et al. 2014, Crop Sci.; Boehm et al. 2019, Crop Sci. 59:1838", VERIFIED)
+            .source("[rincker-2014]; [boehm-2019]", VERIFIED)
             .validity(
                     "Straight line over the years. The first year of saving a current variety lags by about one year's gain.")
             .caution(
@@ -56,7 +56,7 @@ public final class GeneticLag {
             .input(Asked.PRICE)
             .output("years", "Age at which the lag eats the saving", "yr")
             .formula("years = (bought − saved) ÷ (gain per year × price)")
-            .source("Lag of variety trials, Rincker et al. 2014, Crop Sci., set equal to the saving", VERIFIED)
+            .source("Lag of variety trials, [rincker-2014], set equal to the saving", VERIFIED)
             .validity("Where bought seed is not dearer the answer is 0. Without a yearly gain it is the word never.")
             .caution("The right to save this seed comes first: read the bag and the agreement, ask the seller.")
             .caution("Cost alone favours saving for long; seed quality and the right to save decide earlier.")

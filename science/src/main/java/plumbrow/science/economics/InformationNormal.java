@@ -27,7 +27,7 @@ public final class InformationNormal {
             .output("value_usd_ac", "Value of information", "$/ac")
             .output("chance_wrong", "Chance that today's choice is the wrong one", "")
             .formula("worth = spread × φ(mean ÷ spread) − |mean| × Φ(−|mean| ÷ spread)")
-            .source("Raiffa & Schlaifer 1961", MEMORY)
+            .source("[raiffa-schlaifer-1961]", MEMORY)
             .validity("Two programs whose difference is believed normal; today's choice goes by the sign of the mean.")
             .example(
                     "gain_mean=5 gain_sd=20",

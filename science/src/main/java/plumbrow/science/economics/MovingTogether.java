@@ -31,7 +31,7 @@ public final class MovingTogether {
             .formula(
                     "scores Φ⁻¹(rank/(n+1)); E = QQᵀ, target C = PPᵀ; R = S(Q⁻¹)ᵀPᵀ; each variable in the order of its column of R")
             .source(
-                    "Iman & Conover 1982, Commun. Stat. B 11:311; steps: blogs.sas.com/content/iml/2021/06/16",
+                    "[iman-conover-1982]",
                     VERIFIED)
             .validity(
                     "Both lists of one length, at least 3 numbers, neither all equal. Rearranged only where a target is given.")

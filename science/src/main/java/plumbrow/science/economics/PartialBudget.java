@@ -30,18 +30,18 @@ public final class PartialBudget {
             .input(money("added_cost", "Cost added", "69000"))
             .output("net", "Net change", "$")
             .formula("net = (added return + reduced cost) − (added cost + reduced return)")
-            .source("pubs.nmsu.edu Guide Z-123", VERIFIED)
+            .source("[new-mexico-z123]", VERIFIED)
             .validity("All four for the same acres and season, each 0 or more. What does not change stays out.")
             .example(
                     "added_return=97500 reduced_cost=55000 reduced_return=88000 added_cost=69000",
                     "net=-4500",
-                    "100 ac beans to corn, southeastfarmpress.com",
+                    "100 ac beans to corn, [southeast-partial-budget]",
                     VERIFIED)
             .example(
                     "added_return=0 reduced_cost=10000 reduced_return=1500 added_cost=8000",
                     "net=500",
                     "500 ac: drop rootworm trait, add insecticide, lose 1 bu at $3; inputs of a University of Wisconsin"
-                            + " problem (businessdocbox.com 97814587)",
+                            + " problem ([wisconsin-aae320])",
                     COMPUTED)
             .example(
                     "added_return=0 reduced_cost=10000 reduced_return=3000 added_cost=8000",

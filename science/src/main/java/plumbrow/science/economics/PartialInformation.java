@@ -47,7 +47,7 @@ public final class PartialInformation {
             .output("value_both", "Value of information on both", "$/ac")
             .formula(
                     "worth = mean over the known thing of the best action's mean over the other − best mean without knowing")
-            .source("Raiffa & Schlaifer 1961", MEMORY)
+            .source("[raiffa-schlaifer-1961]", MEMORY)
             .validity("Both things independent, no dislike of risk. Chances of each sum to 1.")
             .caution("The two worths do not add up to that of both.")
             .example(

@@ -31,12 +31,12 @@ public final class PerfectInformation {
             .output("with_information", "Expected payoff when the state is known before choosing", "$/ac")
             .output("value", "Value of knowing", "$/ac")
             .formula("value = Σ p·max over actions − max over actions of Σ p·payoff")
-            .source("Raiffa & Schlaifer 1961, Applied Statistical Decision Theory", MEMORY)
+            .source("[raiffa-schlaifer-1961]", MEMORY)
             .validity("Chances sum to 1; each action has a payoff in each state. Risk is not weighed. Else refused.")
             .example(
                     "chances=.4,.1,.3,.2 payoffs=55,43,29,15;26,38,43,51",
                     "best_expected=38.00 with_information=49.40 value=11.40",
-                    "payoffs of a textbook table (questionai.com 1208704, ch. 22, expected payoffs 38 and 37.3),"
+                    "payoffs of a textbook table ([questionai-22], expected payoffs 38 and 37.3),"
                             + " independent arithmetic",
                     COMPUTED)
             .example(

@@ -31,7 +31,7 @@ public final class PriceChanceAbove {
             .input(number("strike_usd", "Price to be passed", "$/bu", Range.POSITIVE, "4.20"))
             .output("chance", "Chance of a higher price", "")
             .formula("chance = Φ(d₂), d₂ = [ln(F ÷ K) − σ²T/2] ÷ (σ√T)")
-            .source("Black 1976, J. Financial Econ. 3:167, without discounting", MEMORY)
+            .source("[black-1976], without discounting", MEMORY)
             .validity(
                     "Futures and strike above 0. Without volatility or time the price is the futures price for certain.")
             .caution("Futures, not cash: add the basis. A crop insurance volatility factor goes in with years = 1.")

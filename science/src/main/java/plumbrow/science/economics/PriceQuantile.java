@@ -36,7 +36,7 @@ public final class PriceQuantile {
             .output("mean_usd", "Mean price", "$/bu")
             .output("sd_usd", "Standard deviation of the price", "$/bu")
             .formula("price = F × exp(−σ²T/2 + σ√T × Z), Z = Φ⁻¹(probability)")
-            .source("Black 1976, J. Financial Econ. 3:167, without discounting", MEMORY)
+            .source("[black-1976], without discounting", MEMORY)
             .validity(
                     "Futures above 0, volatility 0 to 3 per year. Without volatility or time the answer is the futures price.")
             .caution("Futures, not cash: add the basis. A crop insurance volatility factor goes in with years = 1.")

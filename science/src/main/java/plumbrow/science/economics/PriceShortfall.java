@@ -32,7 +32,7 @@ public final class PriceShortfall {
             .output("chance_below", "Chance of a price below the floor", "")
             .sometimes("mean_below_usd", "Mean price when it is below", "$/bu")
             .formula("shortfall = K × Φ(−d₂) − F × Φ(−d₁)")
-            .source("Black 1976, J. Financial Econ. 3:167, without discounting", MEMORY)
+            .source("[black-1976], without discounting", MEMORY)
             .validity(
                     "Futures and floor above 0. The mean price below is given only where the chance of it is above 0.")
             .caution("Futures, not cash: add the basis. A crop insurance volatility factor goes in with years = 1.")

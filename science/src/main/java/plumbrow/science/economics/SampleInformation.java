@@ -40,7 +40,7 @@ public final class SampleInformation {
             .output("with_information", "Expected payoff when the test is read before choosing", "$/ac")
             .output("value", "Value of the test, its cost not taken off", "$/ac")
             .formula("value = Σ over signals of max over actions of Σ p·L·payoff − max over actions of Σ p·payoff")
-            .source("Raiffa & Schlaifer 1961, Applied Statistical Decision Theory", MEMORY)
+            .source("[raiffa-schlaifer-1961]", MEMORY)
             .validity("Chances sum to 1; the chances of all signals sum to 1 in each state. Else refused.")
             .example(
                     "chances=.3,.7 payoffs=20,-20;0,0 likelihoods=.85,.10;.15,.90",

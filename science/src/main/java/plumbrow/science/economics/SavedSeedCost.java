@@ -60,7 +60,7 @@ public final class SavedSeedCost {
             .output("cost_usd_ac", "Cost of saved seed", "$/ac")
             .formula("cost = drawn × (bin price + cleaning) + planted × treatment + tests ÷ acres")
             .source(
-                    "Cost heads: Walters et al., University of Nebraska 2016 (agprofessional.com); arithmetic",
+                    "Cost heads: [walters-2016]; arithmetic",
                     PRACTICE)
             .validity(
                     "Cleaning on bushels drawn, treatment on bushels planted. Cleanout from 0 to below 100 %, germination above 0.")

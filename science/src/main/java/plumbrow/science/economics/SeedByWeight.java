@@ -40,7 +40,7 @@ public final class SeedByWeight {
             .output("lb_ac", "Pounds", "lb/ac")
             .output("bu_ac", "Bushels", "bu/ac")
             .formula("lb = live seeds ÷ germination ÷ stand share ÷ seeds per lb; bu = lb ÷ lb per bu")
-            .source("Arithmetic; wheat 11,000 to 14,000 seeds a pound, southeastfarmpress.com", VERIFIED)
+            .source("Arithmetic; wheat 11,000 to 14,000 seeds a pound: [southeast-wheat-seed]", VERIFIED)
             .validity(
                     "Germination above 0, at most 100 %. Count the seeds of your own lot: size changes with the year.")
             .example(

@@ -29,7 +29,7 @@ public final class TailShortfall {
             .output("shortfall", "Mean of the worst share", "$/ac")
             .formula(
                     "quantile: straight line at place (N−1) × share; shortfall: mean of the worst share × N outcomes, the last in part")
-            .source("Rockafellar & Uryasev 2002", MEMORY)
+            .source("[rockafellar-uryasev-2002]", MEMORY)
             .validity(
                     "At least one outcome; share above 0, at most 1. Where share × N is below 1 the worst outcome answers.")
             .example(

@@ -41,7 +41,7 @@ public final class TrialValue {
             .output("certainty_usd_ac", "Value of knowing for certain", "$/ac")
             .output("net_usd", "Value over all acres and years, after the trial's cost", "$")
             .formula("σn = σ₀² ÷ √(σ₀² + s²/n); value = σn φ(μ/σn) − |μ| Φ(−|μ|/σn)")
-            .source("Raiffa & Schlaifer 1961, Applied Statistical Decision Theory", MEMORY)
+            .source("[raiffa-schlaifer-1961]", MEMORY)
             .validity(
                     "Normal belief and normal errors; the same gain on all the acres and years. Later years are not discounted.")
             .example(

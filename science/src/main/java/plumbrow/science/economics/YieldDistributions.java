@@ -74,7 +74,7 @@ public final class YieldDistributions {
             .output("skew", "Skew: below 0 leans to bad years", "")
             .sometimes("quantile", "Yield not passed with the given chance", "bu/ac")
             .formula("1 + CV² = Γ(1+2/k)/Γ(1+1/k)², λ = μ/Γ(1+1/k), quantile = λ(−ln(1−p))^(1/k)")
-            .source("Weibull fitted Branch County, Michigan, corn best: ageconsearch.umn.edu/record/11078", VERIFIED)
+            .source("Weibull fitted Branch County, Michigan, corn best: [yield-weibull]", VERIFIED)
             .validity(
                     "CV 0.03 to 2. Leans to bad years only for a CV below about 0.31. The quantile needs a probability below 1.")
             .caution(TAIL_CAUTION)

@@ -34,28 +34,28 @@ public final class AirEmission {
             .sometimes("lb_ac", "Lost to air", "lb/ac")
             .sometimes("incorporated_times_less", "Times less if worked in", "")
             .formula("table by vapour pressure, cuts at 0.000001 and 0.0001 mmHg")
-            .source("EPA AP-42, section 9.2.2", MEMORY)
+            .source("[epa-ap42-9.2.2]", MEMORY)
             .validity("Thirty days. A surface spray of less than 0.000001 mmHg has no factor: unknown, not nothing.")
             .caution("Dry soil holds it, dew and rain let it go: field losses lay far to both sides of these shares.")
             .example(
                     "vapour_pressure_pa=.004 placed=surface rate_lb_ac=1",
                     "share=.35 lb_ac=.35 incorporated_times_less=16.67",
-                    "AP-42 9.2.2, intermediate",
+                    "[epa-ap42-9.2.2], intermediate",
                     MEMORY)
             .example(
                     "vapour_pressure_pa=3.2 placed=surface rate_lb_ac=3",
                     "share=.58 lb_ac=1.74 incorporated_times_less=11.15",
-                    "AP-42 9.2.2, above 0.0001 mmHg",
+                    "[epa-ap42-9.2.2], above 0.0001 mmHg",
                     MEMORY)
             .example(
                     "vapour_pressure_pa=.0000385 placed=surface rate_lb_ac=1",
                     "share=unknown",
-                    "AP-42 9.2.2: no factor",
+                    "[epa-ap42-9.2.2]: no factor",
                     MEMORY)
             .example(
                     "vapour_pressure_pa=.0000385 placed=incorporated rate_lb_ac=1",
                     "share=.0027",
-                    "AP-42 9.2.2",
+                    "[epa-ap42-9.2.2]",
                     MEMORY)
             .model(AirEmission::solveShare);
 

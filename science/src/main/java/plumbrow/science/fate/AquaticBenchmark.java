@@ -39,7 +39,7 @@ public final class AquaticBenchmark {
             .output("verdict", "In words", "")
             .formula(
                     "acute: half of the lowest endpoint; chronic and plants: the lowest; then concentration ÷ benchmark")
-            .source("EPA/OPP aquatic life benchmarks", MEMORY)
+            .source("[epa-aquatic-benchmarks]", MEMORY)
             .validity("Acceptable tests of one kind. Few tests mean a benchmark that may be far too high.")
             .caution(Asked.SCREEN)
             .example(

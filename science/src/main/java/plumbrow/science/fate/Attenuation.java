@@ -38,7 +38,7 @@ public final class Attenuation {
             .output("factor", "Share that passes the depth", "")
             .output("travel_days", "Days to the depth", "d")
             .formula("days = depth × retardation × field capacity ÷ recharge; share = 0.5^(days ÷ half-life)")
-            .source("Rao, Hornsby & Jessup 1985, Soil Crop Sci. Soc. Fla. Proc. 44:1", MEMORY)
+            .source("[rao-1985]", MEMORY)
             .validity("Field capacity and recharge more than 0. A share below 1e-12 is given as the text < 1e-12.")
             .caution("Compares soils and products. Far too low where cracks and worm holes carry water.")
             .example(

@@ -44,7 +44,7 @@ public final class BeeExposure {
             .sometimes("dietary_rq", "Eaten by an adult over the oral LD50", "")
             .formula(
                     "contact = 2.7 × rate; eaten by an adult = 32 × rate, by a larva 13.6 × rate; quotient = it ÷ LD50")
-            .source("EPA, PMRA & CDPR, Guidance for Assessing Pesticide Risks to Bees, 19 June 2014", MEMORY)
+            .source("[epa-bees-2014]", MEMORY)
             .validity("Foliar spray. A quotient only where the LD50 is given; 0.4 or more is of concern.")
             .caution("The label's bee box and bloom wording decide. A missing LD50 is unknown, never clear.")
             .caution("Evening alone does not protect where residue stays toxic for more than 8 hours.")

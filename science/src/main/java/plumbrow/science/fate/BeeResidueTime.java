@@ -35,7 +35,7 @@ public final class BeeResidueTime {
             .output("verdict", "In words", "")
             .output("hours_short", "Hours that are missing; negative is to spare", "h")
             .formula("missing = RT25 − hours until bees fly; above 8 h the toxicity is extended")
-            .source("EPA residual time 25", MEMORY)
+            .source("[epa-rt25]", MEMORY)
             .validity("Of the same rate and formulation: never carried over to another. Warm dry weather shortens it.")
             .caution("The label's bee box and its words on bloom decide.")
             .example(

@@ -25,7 +25,7 @@ public final class BeeToxicityClass {
             .input(number("ld50_ug", "Acute LD50, the lower of contact and oral", "µg/bee", Range.POSITIVE, "0.044"))
             .output("class", "Toxicity class", "")
             .formula("below 2 µg highly toxic; 2 to below 11 moderately toxic; 11 or more practically nontoxic")
-            .source("Atkins 1981 as used by EPA", MEMORY)
+            .source("[atkins-1981], as used by EPA", MEMORY)
             .validity("Acute, adult bees. Growth regulators harm brood although the adult LD50 is 11 or more.")
             .caution("A hazard word, not a risk. The label's bee box and bloom wording decide.")
             .example("ld50_ug=1.99", "class=highly toxic", "table of the source, from memory", MEMORY)

@@ -49,7 +49,7 @@ public final class Dissipation {
             .output("left_share", "Share left", "")
             .output("speed_factor", "Speed against reference conditions", "")
             .formula("left = 0.5^(days × f ÷ half-life); f = Q10^((T − reference)/10) × min(1, moisture^0.7)")
-            .source("FOCUS kinetics guidance Appendix 8, as in R package mkin, f_time_norm_focus", VERIFIED)
+            .source("[focus-kinetics-2014]", VERIFIED)
             .validity(
                     "Nothing breaks down at or below 0 °C. Without a temperature, or a moisture, none is corrected for. Soil, not air.")
             .caution("Half-lives vary fivefold between fields: carry a range. The label's rotation interval rules.")

@@ -43,19 +43,19 @@ public final class DriftByRules {
             .output("mean_pct", "Mean deposit over the width from there", "%")
             .output("together_pct", "All sprays together at the distance", "%")
             .formula("deposit = A × distance^B, A and B by the number of sprays; together = sprays × deposit")
-            .source("FOCUS Surface Water Appendix B, in R package pfm", VERIFIED)
+            .source("[focus-sw]", VERIFIED)
             .validity(
                     "Ground sprayer in field crops, 1 to 100 m. The percentile of each spray falls from the 90th to the 67th.")
             .caution("European trials with wind up to 5 m/s. The label's buffer is the law.")
             .example(
                     "distance_m=1 applications=1 width_m=1",
                     "deposit_pct=2.7593000 mean_pct=1.9273922 together_pct=2.7593",
-                    "pfm",
+                    "[focus-sw]",
                     VERIFIED)
-            .example("distance_m=3", "deposit_pct=.9424748 mean_pct=.8160023", "pfm", VERIFIED)
-            .example("distance_m=5", "deposit_pct=.5719342 mean_pct=.5224362", "pfm", VERIFIED)
-            .example("distance_m=3 applications=2", "deposit_pct=.8036556", "pfm", VERIFIED)
-            .example("distance_m=5 applications=2", "deposit_pct=.4797365 together_pct=.959473", "pfm", VERIFIED)
+            .example("distance_m=3", "deposit_pct=.9424748 mean_pct=.8160023", "[focus-sw]", VERIFIED)
+            .example("distance_m=5", "deposit_pct=.5719342 mean_pct=.5224362", "[focus-sw]", VERIFIED)
+            .example("distance_m=3 applications=2", "deposit_pct=.8036556", "[focus-sw]", VERIFIED)
+            .example("distance_m=5 applications=2", "deposit_pct=.4797365 together_pct=.959473", "[focus-sw]", VERIFIED)
             .model(DriftByRules::solveRepeated);
 
     public static final Figure AERIAL = Figure.declare("drift-deposit-air", Subject.FATE)
@@ -69,7 +69,7 @@ public final class DriftByRules {
             .output("deposit_pct", "Deposit, share of the field rate", "%")
             .output("times_ground", "Times that of a ground sprayer", "")
             .formula("50.47 × distance^−0.3819 up to 16.2 m, then 281.1 × distance^−0.9989")
-            .source("FOCUS Surface Water Appendix B, in R package pfm", VERIFIED)
+            .source("[focus-sw]", VERIFIED)
             .validity("1 to 100 m. At 16.2 m the two parts nearly meet.")
             .caution("Many labels forbid spraying from the air, or ask for wide buffers: they are the law.")
             .example("distance_m=10", "deposit_pct=20.948 times_ground=71.99", "FOCUS parameters by hand", COMPUTED)
@@ -90,7 +90,7 @@ public final class DriftByRules {
             .output("curve_lb_ac", "By the curve of one spray", "lb/ac")
             .output("flat_over_curve", "Flat share over curve", "")
             .formula("flat: 1 % ground, 5 % air; curve: FOCUS, one spray")
-            .source("EPA screening defaults", MEMORY)
+            .source("screening defaults of [epa-terrestrial]", MEMORY)
             .validity(
                     "The flat share knows no distance; the curve is of European trials. Both are shown, the larger is the careful one.")
             .caution(Asked.SCREEN)

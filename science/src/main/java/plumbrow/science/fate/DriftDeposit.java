@@ -21,7 +21,7 @@ public final class DriftDeposit {
             "m",
             Range.closed(DriftCurve.NEAREST_M, DriftCurve.FARTHEST_M),
             "10");
-    static final String CURVE_SOURCE = "Rautmann, Streloke & Winkler 2001, Mitt. Biol. Bundesanst. 383:133";
+    static final String CURVE_SOURCE = "[rautmann-2001]";
     static final String CONDITIONS =
             "Standard nozzles, boom low, wind up to 5 m/s (11 mph), speed up to 8 km/h (5 mph): 9 of 10 trials drifted less."
                     + " Faster, windier or higher drifts more; vapour and inversions are not in it.";
@@ -44,8 +44,8 @@ public final class DriftDeposit {
                     "table 2.77 (pfm drift_data_JKI)",
                     COMPUTED)
             .example("distance_m=3", "deposit_pct=0.945365", "table 0.95", COMPUTED)
-            .example("distance_m=5", "deposit_pct=0.57", "table of R package pfm, drift_data_JKI", VERIFIED)
-            .example("distance_m=10", "deposit_pct=0.29", "table of R package pfm, drift_data_JKI", VERIFIED)
+            .example("distance_m=5", "deposit_pct=0.57", "[pfm]", VERIFIED)
+            .example("distance_m=10", "deposit_pct=0.29", "[pfm]", VERIFIED)
             .example("distance_m=50", "deposit_pct=0.060225", "table 0.06", COMPUTED)
             .model(DriftDeposit::solve);
 

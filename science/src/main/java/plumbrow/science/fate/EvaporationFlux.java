@@ -27,7 +27,7 @@ public final class EvaporationFlux {
             .input(number("mw", "Molecular weight", "g/mol", Range.POSITIVE, "281.3"))
             .output("flux", "Flux of the first day", "µg/(m²·h)")
             .formula("flux = 1464 × vapour pressure × molecular weight")
-            .source("Mackay & van Wesenbeeck 2014", VERIFIED)
+            .source("[mackay-2014]", VERIFIED)
             .validity("Surfaces that hold the active like a liquid. Good to a factor of two to ten.")
             .caution("Puts products in order; it is not a share lost. Beside it stands vapour-flux.")
             .example(

@@ -34,7 +34,7 @@ public final class FarmPond {
             .output("drift_ug_l", "From drift", "µg/L")
             .output("runoff_ug_l", "From runoff", "µg/L")
             .formula("drift: rate × share × 1 ha, runoff: rate × share × 10 ha, into 20,000 m³")
-            .source("Winchell et al. 2014 (datapdf.com); depth 2 m from memory", MEMORY)
+            .source("[winchell-2014]; depth 2 m from memory", MEMORY)
             .validity("Mixed at once, nothing leaves, nothing breaks down.")
             .caution(Asked.SCREEN)
             .example("rate_lb_ac=1", "drift_ug_l=0.560426", "independent arithmetic", COMPUTED)

@@ -41,14 +41,14 @@ public final class FoodResidue {
             .output("broadleaf_mean_ppm", "Broadleaf plants and small insects, mean", "ppm")
             .output("seeds_mean_ppm", "Fruits, pods, seeds and large insects, mean", "ppm")
             .formula("peak = rate × ppm per lb × (1 − e^(−n·k·i)) ÷ (1 − e^(−k·i)), k = ln 2 ÷ half-life")
-            .source("Fletcher, Nellessen & Pfleeger 1994 after Hoerger & Kenaga 1972, SERA worksheet A04", VERIFIED)
+            .source("[fletcher-1994] after [hoerger-kenaga-1972], worksheet A04 of [sera-sethoxydim]", VERIFIED)
             .validity("Wet weight, just after the last application. More than one application needs the interval.")
             .caution(Asked.SCREEN)
             .example(
                     "rate_lb_ac=1",
                     "short_grass_ppm=240.0 tall_grass_ppm=110.0 broadleaf_ppm=135.0 seeds_ppm=15.0"
                             + " short_grass_mean_ppm=85.0 tall_grass_mean_ppm=36.0 broadleaf_mean_ppm=45.0",
-                    "SERA worksheet A04",
+                    "[sera-sethoxydim], worksheet A04",
                     VERIFIED)
             .example(
                     "rate_lb_ac=.5 applications=2 interval_d=14",

@@ -37,7 +37,7 @@ public final class GranuleExposure {
             .output("mg_ft2", "On the surface", "mg/ft²")
             .output("rq", "Risk quotient", "")
             .formula("mg/ft² = 10.41305 × rate × share; quotient = mg/ft² ÷ (LD50 × weight in kg)")
-            .source("EPA terrestrial screening guidance", MEMORY)
+            .source("[epa-terrestrial]", MEMORY)
             .validity("Rate on the area where it lies: of a band, the rate inside the band.")
             .caution(Asked.SCREEN)
             .example(

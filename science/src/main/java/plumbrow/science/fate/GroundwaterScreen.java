@@ -35,7 +35,7 @@ public final class GroundwaterScreen {
             .sometimes("rilp", "Relative index of leaching", "")
             .formula(
                     "index = log10(half-life − 5) × (4 − log10(Koc + 5)); concentration = rate × 10^(0.61 × index − 2.241)")
-            .source("Barrett 1997, EPA/OPP", MEMORY)
+            .source("[barrett-1997]", MEMORY)
             .validity(
                     "Half-life up to 5 d, or an index of 0 and less: 0.006 × rate. Shallow water, sand, high end: no regional estimate.")
             .caution(Asked.SCREEN)

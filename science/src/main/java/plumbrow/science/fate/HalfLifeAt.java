@@ -37,7 +37,7 @@ public final class HalfLifeAt {
             .output("half_life_d", "Half-life there", "d")
             .output("speed_factor", "Speed against reference conditions", "")
             .formula("half-life ÷ (Q10^((T − reference) ÷ 10) × moisture^0.7); moisture at most 1")
-            .source("FOCUS kinetics guidance Appendix 8, as in R package mkin", VERIFIED)
+            .source("[focus-kinetics-2014]", VERIFIED)
             .validity(
                     "Above 0 °C: in frozen soil nothing breaks down. For laboratory half-lives; a field one holds its own weather.")
             .caution("Half-lives vary fivefold between soils: try the ends.")
@@ -66,7 +66,7 @@ public final class HalfLifeAt {
                     .orElse("65.4"))
             .output("factor", "Speed against the reference", "")
             .formula("factor = exp(−energy ÷ R × (1 ÷ T − 1 ÷ reference)), in kelvin")
-            .source("EFSA 2007 default of 65.4 kJ/mol", MEMORY)
+            .source("[efsa-2007], default of 65.4 kJ/mol", MEMORY)
             .validity("Above freezing; R 8.314462618 J/(mol K). From 10 to 20 °C the same as Q10 2.58.")
             .example("temperature_c=20 reference_c=10", "factor=2.5796", "independent arithmetic", COMPUTED)
             .example("temperature_c=20 reference_c=20", "factor=1", "itself", COMPUTED)

@@ -40,18 +40,18 @@ public final class HenryConstant {
             .output("dimensionless", "Henry constant, air over water, at 25 °C", "")
             .output("loss_limited_by", "What limits the loss from moist soil", "")
             .formula("H = vapour pressure × molecular weight ÷ solubility; H' = H ÷ (8.314462618 × 298.15)")
-            .source("Illinois Administrative Code 8 §259 Appendix E, ilga.gov", VERIFIED)
+            .source("[illinois-8-259]", VERIFIED)
             .validity("Vapour pressure and solubility at one temperature, all more than 0.")
             .caution("For acids and salts this holds for the neutral form only: not meaningful for the ionised form.")
             .example(
                     "vapour_pressure_pa=4.18e-3 molecular_weight=283.8 solubility_mg_l=530",
                     "pa_m3_mol=0.00223827 dimensionless=0.000000902909 loss_limited_by=the air above the surface",
-                    "metolachlor (USGS Circular 1291: 2.344e-3)",
+                    "metolachlor ([usgs-1291]: 2.344e-3)",
                     COMPUTED)
             .example(
                     "vapour_pressure_pa=3.85e-5 molecular_weight=215.68 solubility_mg_l=33",
                     "pa_m3_mol=0.000251627 dimensionless=0.000000101505",
-                    "atrazine (USGS Circular 1291: 2.884e-4)",
+                    "atrazine ([usgs-1291]: 2.884e-4)",
                     COMPUTED)
             .example(
                     "vapour_pressure_pa=.0147 molecular_weight=335.28 solubility_mg_l=.3",

@@ -37,7 +37,7 @@ public final class IncorporationNeed {
             .output("eu_soil", "EU trigger for vapour from soil", "")
             .output("eu_plants", "EU trigger for vapour from plants", "")
             .formula("more than 0.0001 mmHg: the same day; 0.000001 to 0.0001 on warm moist soil without rain: advised")
-            .source("Common practice; trigger of FOCUS Air 2008", PRACTICE)
+            .source("Common practice; trigger of [focus-air-2008]", PRACTICE)
             .validity("Where the label is silent. Dry soil holds it only until dew or rain.")
             .caution("Where the label gives hours and depth, those are the law.")
             .example(
@@ -63,7 +63,7 @@ public final class IncorporationNeed {
             .example(
                     "vapour_pressure_pa=.0000385 soil=warm-moist rain=no",
                     "verdict=not needed for this eu_soil=not reached eu_plants=reached",
-                    "atrazine, FOCUS Air 2008",
+                    "atrazine, [focus-air-2008]",
                     MEMORY)
             .example(
                     "vapour_pressure_pa=.000001 soil=warm-moist rain=no",

@@ -32,7 +32,7 @@ public final class LeachingScore {
             .output("movement_rating", "Movement rating of six", "")
             .output("type", "Gustafson's word", "")
             .formula("score = log10(half-life) × (4 − log10(Koc))")
-            .source("Gustafson 1989, Environ. Toxicol. Chem. 8:339, at npic.orst.edu/envir/gus.html", VERIFIED)
+            .source("[gustafson-1989]", VERIFIED)
             .validity(
                     "Half-life and Koc more than 0. Below one day the sign turns: the score stands, but says nothing.")
             .caution(

@@ -27,12 +27,12 @@ public final class ResidueMean {
             .output("mean_ppm", "Mean", "ppm")
             .output("end_ppm", "At the end", "ppm")
             .formula("mean = residue × (1 − e^(−k × days)) ÷ (k × days), k = ln 2 ÷ half-life")
-            .source("SERA worksheet, genderi.org sethoxydim risk assessment p. 61", VERIFIED)
+            .source("[sera-sethoxydim], p. 61", VERIFIED)
             .validity("One application, first-order fading.")
             .example(
                     "residue_ppm=25.5 half_life_d=3 days=90",
                     "mean_ppm=1.22629078 end_ppm=0.0000000237",
-                    "SERA worksheet p. 61: 0.3 lb/ac on range grass",
+                    "[sera-sethoxydim], p. 61: 0.3 lb/ac on range grass",
                     VERIFIED)
             .model(ResidueMean::solve);
 
@@ -46,9 +46,9 @@ public final class ResidueMean {
             .output("kcal_d", "Energy in a day", "kcal/d")
             .output("food_g_d", "Wet food in a day", "g/d")
             .formula("energy = 3.12 × weight^0.604; food = energy ÷ (kcal/g × (1 − water))")
-            .source("SERA worksheet, genderi.org sethoxydim risk assessment p. 63", VERIFIED)
+            .source("[sera-sethoxydim], p. 63", VERIFIED)
             .validity("Free-living birds; insects by default.")
-            .example("weight_g=10", "kcal_d=12.53587 food_g_d=8.33", "SERA worksheet p. 63, 10 g bird", VERIFIED)
+            .example("weight_g=10", "kcal_d=12.53587 food_g_d=8.33", "[sera-sethoxydim], p. 63, 10 g bird", VERIFIED)
             .model(ResidueMean::solveEnergy);
 
     private ResidueMean() {}

@@ -42,7 +42,7 @@ public final class Retardation {
             .output("factor", "Retardation factor", "")
             .formula("factor = 1 + (bulk density × organic carbon × Koc + air × Henry constant) ÷ field capacity")
             .source(
-                    "Rao, Hornsby & Jessup 1985, Soil Crop Sci. Soc. Fla. Proc. 44:1; form: epa.gov learn2model",
+                    "[rao-1985]; form: [epa-learn2model]",
                     MEMORY)
             .validity("Field capacity more than 0; water and air together not above 1. Even flow, no cracks.")
             .caution(Asked.SCREEN)

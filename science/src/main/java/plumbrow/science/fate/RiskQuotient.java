@@ -37,7 +37,7 @@ public final class RiskQuotient {
             .output("rq", "Risk quotient", "")
             .output("concern", "Levels reached, strongest first", "")
             .formula("quotient = exposure ÷ toxicity; a level is reached at or above its value")
-            .source("EPA Technical Overview of Ecological Risk Assessment; bird levels seen in US FWS training", MEMORY)
+            .source("[epa-technical-overview]; bird levels: [fws-quotients]", MEMORY)
             .validity(
                     "Fish and invertebrates 0.5, 0.1, 0.05; birds and mammals 0.5, 0.2, 0.1; bees 0.4; plants 1; chronic 1, not for plants.")
             .caution(Asked.SCREEN)

@@ -36,7 +36,7 @@ public final class RunoffRating {
             .output("adsorbed", "On soil that washes off", "")
             .output("leaching", "Down with the water", "")
             .formula("bands of half-life, solubility and Koc; leaching by the groundwater ubiquity score")
-            .source("Goss 1992, Weed Technol. 6:701", MEMORY)
+            .source("[goss-1992]", MEMORY)
             .validity("Ratings of the active ingredient alone; soil, slope and rain decide with it.")
             .caution(
                     "Foliar use, incorporation and banding lower runoff by about one class. The label's setbacks rule.")
@@ -104,7 +104,7 @@ public final class RunoffRating {
             .input(word("product", "Rating of the active ingredient", RATINGS, "high"))
             .output("rating", "Together", "")
             .formula("leaching, soil high to very low: H H I L, H I L V, I L L V, L L V V; runoff: H H I, H I L, I L L")
-            .source("Goss & Wauchope 1990", MEMORY)
+            .source("[goss-wauchope-1990]", MEMORY)
             .validity("Runoff knows no very low, neither of the soil nor of the product.")
             .caution("The label's setbacks and slopes rule.")
             .example(

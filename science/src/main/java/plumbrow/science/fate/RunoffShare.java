@@ -39,13 +39,13 @@ public final class RunoffShare {
             .output("lb_ac", "Runs off", "lb/ac")
             .formula(
                     "most 0.5 %, emulsions that do not dissolve 1 %, wettable powders 2 %, on more than 10 % slope 5 %")
-            .source("Wauchope 1978", MEMORY)
+            .source("[wauchope-1978]", MEMORY)
             .validity("An ordinary season. Heavy rain within one or two weeks of the spray takes more.")
             .caution(
                     "Strips of grass hold soil and what clings to it; what is dissolved runs through: see runoff-ratings.")
-            .example("rate_lb_ac=2 form=wettable-powder slope_pct=6", "share_pct=2 lb_ac=.04", "Wauchope 1978", MEMORY)
-            .example("rate_lb_ac=2 form=wettable-powder slope_pct=12", "share_pct=5 lb_ac=.10", "Wauchope 1978", MEMORY)
-            .example("rate_lb_ac=2 form=most", "share_pct=.5 lb_ac=.010", "Wauchope 1978", MEMORY)
+            .example("rate_lb_ac=2 form=wettable-powder slope_pct=6", "share_pct=2 lb_ac=.04", "[wauchope-1978]", MEMORY)
+            .example("rate_lb_ac=2 form=wettable-powder slope_pct=12", "share_pct=5 lb_ac=.10", "[wauchope-1978]", MEMORY)
+            .example("rate_lb_ac=2 form=most", "share_pct=.5 lb_ac=.010", "[wauchope-1978]", MEMORY)
             .model(RunoffShare::solveField);
 
     public static final Figure SCREEN = Figure.declare("runoff-screen-share", Subject.FATE)
@@ -54,13 +54,13 @@ public final class RunoffShare {
             .input(word("into", "Into a pond, or over plants beside the field", List.of("pond", "plants"), "pond"))
             .output("share_pct", "Runs off", "%")
             .formula("1, 2 or 5 %; cuts of solubility for a pond 1 and 100 mg/L, for plants 10 and 100")
-            .source("Urban & Cook 1986, EPA 540/9-85-001", MEMORY)
+            .source("[urban-cook-1986]", MEMORY)
             .validity("A first screen, put into farm-pond as runoff_pct. A cut belongs to the middle share.")
             .caution(Asked.SCREEN)
-            .example("solubility_mg_l=33 into=pond", "share_pct=2", "Urban & Cook 1986", MEMORY)
-            .example("solubility_mg_l=.3 into=pond", "share_pct=1", "Urban & Cook 1986", MEMORY)
-            .example("solubility_mg_l=530 into=pond", "share_pct=5", "Urban & Cook 1986", MEMORY)
-            .example("solubility_mg_l=5 into=plants", "share_pct=1", "Urban & Cook 1986", MEMORY)
+            .example("solubility_mg_l=33 into=pond", "share_pct=2", "[urban-cook-1986]", MEMORY)
+            .example("solubility_mg_l=.3 into=pond", "share_pct=1", "[urban-cook-1986]", MEMORY)
+            .example("solubility_mg_l=530 into=pond", "share_pct=5", "[urban-cook-1986]", MEMORY)
+            .example("solubility_mg_l=5 into=plants", "share_pct=1", "[urban-cook-1986]", MEMORY)
             .model(RunoffShare::solveScreen);
 
     public static final Figure LOWERED = Figure.declare("runoff-rating-lowered", Subject.FATE)
@@ -74,9 +74,9 @@ public final class RunoffShare {
             .output("rating", "Rating as used", "")
             .output("classes", "Classes lower", "")
             .formula("foliar, incorporated or banded: one class lower, not below low")
-            .source("Illinois 60 Ways nos. 52 and 53", VERIFIED)
+            .source("[illinois-60-ways], nos. 52 and 53", VERIFIED)
             .validity("Runoff ratings only; leaching is not lowered.")
-            .example("rating=high practice=banded", "rating=intermediate classes=1", "Illinois 60 Ways", VERIFIED)
+            .example("rating=high practice=banded", "rating=intermediate classes=1", "[illinois-60-ways]", VERIFIED)
             .example("rating=low practice=foliar", "rating=low classes=0", "lowest class", PRACTICE)
             .example("rating=high practice=broadcast-on-soil", "rating=high classes=0", "as rated", COMPUTED)
             .model(RunoffShare::solveLowered);

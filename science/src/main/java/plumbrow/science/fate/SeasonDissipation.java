@@ -36,7 +36,7 @@ public final class SeasonDissipation {
             .output("left_share", "Share left", "")
             .output("equivalent_days", "Days at the reference temperature", "d")
             .formula("equivalent days = Σ days × Q10^((T − reference)/10); left = 0.5^(equivalent days ÷ half-life)")
-            .source("FOCUS kinetics guidance Appendix 8, as in R package mkin", VERIFIED)
+            .source("[focus-kinetics-2014]", VERIFIED)
             .validity("A temperature for each period; nothing breaks down at or below 0 °C. Soil, not air.")
             .caution(LABEL)
             .example(

@@ -33,7 +33,7 @@ public final class Sorption {
             .output("kd_ml_g", "Sorption in the soil, Kd", "mL/g")
             .output("carbon_pct", "Organic carbon", "%")
             .formula("carbon = organic matter ÷ 1.72; Kd = Koc × carbon ÷ 100")
-            .source("EPA, epa.gov/athens/learn2model: kd = foc × Koc", VERIFIED)
+            .source("[epa-learn2model]", VERIFIED)
             .validity(
                     "Actives without charge. Paraquat, glyphosate and weak acids are held otherwise: their Koc is a stand-in.")
             .example(
@@ -47,7 +47,7 @@ public final class Sorption {
             .input(number("organic_matter_pct", "Organic matter of the soil", "%", Range.above(0, 100), "3"))
             .output("koc_ml_g", "Koc", "mL/g")
             .formula("Koc = Kd × 100 ÷ (organic matter ÷ 1.72)")
-            .source("EPA, epa.gov/athens/learn2model", VERIFIED)
+            .source("[epa-learn2model]", VERIFIED)
             .validity("As koc-to-kd. Below about 0.5 % organic matter clay holds as much: the answer means little.")
             .example("kd_ml_g=80 organic_matter_pct=1.72", "koc_ml_g=8000", "by hand", COMPUTED)
             .model(Sorption::solveFromSoil);
@@ -62,7 +62,7 @@ public final class Sorption {
             .output("mg_kg", "Strength in the soil", "mg/kg")
             .output("kg_ha", "Rate", "kg/ha")
             .formula("mg/kg = 10 × kg/ha ÷ (depth × bulk density); 1 lb/ac = 1.12085 kg/ha")
-            .source("Arithmetic; 5 cm and 1.5 g/cm³ are the usual screen (FOCUS 1997)", MEMORY)
+            .source("Arithmetic; 5 cm and 1.5 g/cm³ are the usual screen ([focus-1997])", MEMORY)
             .validity("Evenly mixed, all of the rate in the soil, none on leaves or residue.")
             .example(
                     "rate_lb_ac=.892179 depth_cm=5 bulk_density_g_cm3=1.5",

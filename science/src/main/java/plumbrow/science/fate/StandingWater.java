@@ -31,7 +31,7 @@ public final class StandingWater {
                     .orElse("1"))
             .output("concentration_ug_l", "Concentration", UNIT)
             .formula("concentration = rate × 453,592,370 µg × share ÷ (43,560 ft² × depth in ft × 28.316847 L)")
-            .source("Arithmetic; as the nomograph of Urban & Cook 1986, EPA 540/9-85-001", PRACTICE)
+            .source("Arithmetic; as the nomograph of [urban-cook-1986]", PRACTICE)
             .validity("Mixed at once, no sorption, no flow. A wetland is 6 in deep by convention.")
             .caution(Asked.SCREEN)
             .example("rate_lb_ac=1 depth_in=6", "concentration_ug_l=735.467", "independent arithmetic", COMPUTED)
@@ -41,7 +41,7 @@ public final class StandingWater {
             .example(
                     "rate_lb_ac=1 depth_in=72",
                     "concentration_ug_l=61",
-                    "EPA nomograph",
+                    "[urban-cook-1986], nomograph",
                     MEMORY)
             .model(StandingWater::solve);
 

@@ -41,7 +41,7 @@ public final class TreatedSeed {
             .output("rq", "Risk quotient", "")
             .formula(
                     "ppm = mg a seed × seeds a pound ÷ 0.45359237; dose = ppm × seed eaten a day ÷ weight; quotient = dose ÷ LD50")
-            .source("Nagy 1987, EPA/600/R-93/187", MEMORY)
+            .source("[nagy-1987], [epa-factors-1993]", MEMORY)
             .validity("Seed is all it eats, none is covered: the worst day. Seed with 10 % water.")
             .caution("Cover spilled seed at once: a handful beside the drill is more than a field of planted rows.")
             .caution(Asked.SCREEN)
@@ -65,7 +65,7 @@ public final class TreatedSeed {
             .output("larva_ug", "Eaten by a larva", "µg/larva/d")
             .output("rq", "Adult over its oral LD50", "")
             .formula("adult = 0.29 × mg/kg; larva = 0.12 × mg/kg; quotient = adult ÷ LD50")
-            .source("Guidance for Assessing Pesticide Risks to Bees, 2014", MEMORY)
+            .source("[epa-bees-2014]", MEMORY)
             .validity("EPA takes 1 mg/kg where nothing is measured. The level of concern is 0.4.")
             .caution("Dust from the planter is another way to bees, and not in this.")
             .example(

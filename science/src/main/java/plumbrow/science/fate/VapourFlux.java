@@ -48,7 +48,7 @@ public final class VapourFlux {
                     "surface: e^11.779 × VP^0.85543; soil: e^19.35 × (VP × rate ÷ (Koc × solubility))^1.0533, incorporated:"
                             + " e^28.355 × (… ÷ depth)^1.6158; fumigant: 3600 × e^3.598 × (… ÷ depth)^0.94")
             .source(
-                    "Woodrow, Seiber & Baker 1997, Environ. Sci. Technol. 31:523; fumigants: Woodrow, Seiber & Miller 2011",
+                    "[woodrow-1997]; fumigants: [woodrow-2011]",
                     MEMORY)
             .validity(
                     "Surface needs the vapour pressure alone. Soil needs Koc and solubility, fumigant also the depth. All in µg m⁻² h⁻¹.")
@@ -60,17 +60,17 @@ public final class VapourFlux {
             .example(
                     "form=surface vapour_pressure_pa=.004",
                     "flux=1159.54",
-                    "pendimethalin; turf first-day mean 688 (Cooper et al. 1990)",
+                    "pendimethalin; turf first-day mean 688 ([cooper-1990])",
                     COMPUTED)
             .example(
                     "form=soil vapour_pressure_pa=.0147 koc_ml_g=8000 solubility_mg_l=.3",
                     "flux=818.195",
-                    "trifluralin; bare soil 6840, a day later 360 (Bedos et al. 2006)",
+                    "trifluralin; bare soil 6840, a day later 360 ([bedos-2006])",
                     COMPUTED)
             .example(
                     "form=soil vapour_pressure_pa=.016 koc_ml_g=2400 solubility_mg_l=4 rate_kg_ha=8.75",
                     "flux=2040.27",
-                    "triallate; mean 1504 (Yates 2006)",
+                    "triallate; mean 1504 ([yates-2006])",
                     COMPUTED)
             .example(
                     "form=soil vapour_pressure_pa=.016 koc_ml_g=2400 solubility_mg_l=4",
@@ -80,7 +80,7 @@ public final class VapourFlux {
             .example(
                     "form=soil vapour_pressure_pa=.0147 koc_ml_g=8000 solubility_mg_l=.3 rate_kg_ha=1.12 depth_cm=7.5",
                     "flux=360.602",
-                    "trifluralin incorporated; measured 24 (White et al. 1977)",
+                    "trifluralin incorporated; measured 24 ([white-1977])",
                     COMPUTED)
             .model(VapourFlux::solve);
 

@@ -31,7 +31,7 @@ public final class VolatilityClass {
             .output("class", "Class by Oregon State", "")
             .output("above_1_mpa", "More than 1 mPa, volatile by the New York handbook", "")
             .formula("index = vapour pressure in mmHg × 10,000,000; below 10 low, 10 to 1000 intermediate, above high")
-            .source("Kerle, Jenkins & Vogue, Oregon State University Extension EM 8561", MEMORY)
+            .source("[oregon-em8561]", MEMORY)
             .validity("At 20 to 25 °C. A missing vapour pressure is unknown, never low.")
             .caution(
                     "Systems disagree by a factor of ten at the top: compare within one. Read the label on incorporation.")

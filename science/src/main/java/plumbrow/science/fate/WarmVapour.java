@@ -36,7 +36,7 @@ public final class WarmVapour {
             .output("vapour_pressure", "Vapour pressure there, in the unit given", "")
             .output("factor", "Times the value given", "")
             .formula("pressure × e^(−heat ÷ R × (1 ÷ T2 − 1 ÷ T1)), T in kelvin, R = 8.314462618")
-            .source("Clausius and Clapeyron; 95 kJ/mol: FOCUS default", MEMORY)
+            .source("Clausius and Clapeyron; 95 kJ/mol: default of [efsa-2007]", MEMORY)
             .validity("5 to 45 °C, not across a melting point.")
             .example("vapour_pressure=1 at_c=20 to_c=30", "factor=3.6172", "independent arithmetic", COMPUTED)
             .example("vapour_pressure=1 at_c=25 to_c=20", "factor=0.52015", "independent arithmetic", COMPUTED)

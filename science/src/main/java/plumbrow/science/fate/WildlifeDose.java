@@ -49,7 +49,7 @@ public final class WildlifeDose {
             .output("intake_pct", "Food in a day, of the body weight", "%")
             .formula(
                     "dry food = 0.648 × weight^0.651 (mammals 0.621 × weight^0.564); wet = dry ÷ (1 − water); dose = ppm × wet ÷ weight")
-            .source("Nagy 1987; EPA Wildlife Exposure Factors Handbook EPA/600/R-93/187", MEMORY)
+            .source("[nagy-1987]; [epa-factors-1993]", MEMORY)
             .validity("Water: 80 % fresh, 10 % seeds. All food from the field: the high end.")
             .caution(Asked.SCREEN)
             .example(
@@ -130,7 +130,7 @@ public final class WildlifeDose {
                     .optional())
             .output("ld50_mg_kg", "LD50 for this weight", "mg/kg")
             .formula("LD50 × (weight ÷ tested weight)^power")
-            .source("Mineau, Collins & Baril 1996; EPA terrestrial screening guidance", MEMORY)
+            .source("[mineau-1996]; [epa-terrestrial]", MEMORY)
             .validity("Without a tested weight: bobwhite for birds, rat for mammals.")
             .caution("How toxicity scales with weight is contested: try the power 0 as well.")
             .example(

@@ -38,25 +38,25 @@ public final class WildlifeToxicity {
             .input(number("value", "LD50 or LC50", "", Range.POSITIVE, "50"))
             .output("word", "EPA's word", "")
             .formula("bands: oral 10, 50, 500, 2000; dietary 50, 500, 1000, 5000; water 0.1, 1, 10, 100")
-            .source("EPA Technical Overview of Ecological Risk Assessment", MEMORY)
+            .source("[epa-technical-overview]", MEMORY)
             .validity("The first bound belongs to the milder word, each other to the stronger.")
             .caution("A hazard word, not a risk: exposure decides.")
             .example("route=oral value=10", "word=highly toxic", "table of the source, from memory", MEMORY)
             .example(
                     "route=oral value=50",
                     "word=highly toxic",
-                    "EPA's words for birds, as quoted by sachyvalbystrice.cz",
+                    "[epa-technical-overview], words for birds, as quoted by sachyvalbystrice.cz",
                     VERIFIED)
             .example("route=oral value=50.5", "word=moderately toxic", "table of the source, from memory", MEMORY)
             .example(
                     "route=oral value=2000",
                     "word=slightly toxic",
-                    "EPA's words for birds, as quoted by sachyvalbystrice.cz",
+                    "[epa-technical-overview], words for birds, as quoted by sachyvalbystrice.cz",
                     VERIFIED)
             .example(
                     "route=oral value=2000.1",
                     "word=practically nontoxic",
-                    "EPA's words for birds, as quoted by sachyvalbystrice.cz",
+                    "[epa-technical-overview], words for birds, as quoted by sachyvalbystrice.cz",
                     VERIFIED)
             .example("route=water value=.1", "word=highly toxic", "table of the source, from memory", MEMORY)
             .example("route=water value=1", "word=highly toxic", "table of the source, from memory", MEMORY)

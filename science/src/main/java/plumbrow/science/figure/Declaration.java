@@ -20,7 +20,7 @@ public final class Declaration {
     private final List<Example> examples = new ArrayList<>();
     private @Nullable String question;
     private @Nullable String formula;
-    private @Nullable String source;
+    private @Nullable String cited;
     private @Nullable Status status;
     private @Nullable String validity;
 
@@ -64,9 +64,9 @@ public final class Declaration {
         return this;
     }
 
-    /** Where the formula comes from and how well that is backed. */
+    /** Where the formula comes from, printed sources by their key in brackets, and how well that is backed. */
     public Declaration source(String citation, Status backing) {
-        source = citation;
+        cited = citation;
         status = backing;
         return this;
     }
@@ -88,9 +88,10 @@ public final class Declaration {
      *
      * @param typed the inputs as typed on one line, {@code key=value key=value}
      * @param expected the answers as printed there; each number is met within one in its last printed digit
+     * @param citation where they come from, printed sources by their key in brackets
      */
-    public Declaration example(String typed, String expected, String source, Status status) {
-        examples.add(Example.of(typed, expected, source, status));
+    public Declaration example(String typed, String expected, String citation, Status backing) {
+        examples.add(Example.of(typed, expected, citation, backing));
         return this;
     }
 
@@ -104,7 +105,7 @@ public final class Declaration {
                 inputs,
                 outputs,
                 written("formula", formula),
-                written("source", source),
+                written("source", cited),
                 written("status", status),
                 written("validity", validity),
                 cautions,

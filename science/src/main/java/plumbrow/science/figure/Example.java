@@ -9,18 +9,18 @@ import java.util.Map;
  *
  * @param inputs what is typed, by key
  * @param expected the answers as the source prints them, by key; a number is met within one in its last printed digit
- * @param source where the answer comes from
+ * @param cited where the answer comes from; printed sources by their key in brackets
  * @param status how well it is backed
  */
-public record Example(Map<String, String> inputs, Map<String, String> expected, String source, Status status) {
+public record Example(Map<String, String> inputs, Map<String, String> expected, String cited, Status status) {
     public Example {
         inputs = Collections.unmodifiableMap(new LinkedHashMap<>(inputs));
         expected = Collections.unmodifiableMap(new LinkedHashMap<>(expected));
     }
 
     /** An example as a person types it on one line: {@code price_usd_bu=4.40 extra_cost_usd_ac=22}. */
-    public static Example of(String typed, String expected, String source, Status status) {
-        return new Example(pairs(typed), pairs(expected), source, status);
+    public static Example of(String typed, String expected, String cited, Status status) {
+        return new Example(pairs(typed), pairs(expected), cited, status);
     }
 
     /** One in the last printed digit of a number: 0.01 for 5.43, 1 for 152941. */

@@ -14,7 +14,7 @@ import java.util.Map;
  * @param inputs what it needs, in the order of asking
  * @param outputs what it answers, in the order of showing
  * @param formula the formula in ordinary notation
- * @param source where the formula comes from
+ * @param cited where the formula comes from; printed sources by their key in brackets, see {@code Sources} of the reference data
  * @param status how well the formula is backed
  * @param validity where the formula holds and what happens outside
  * @param cautions sentences that always stand beside the answer
@@ -29,7 +29,7 @@ public record Figure(
         List<Input> inputs,
         List<Output> outputs,
         String formula,
-        String source,
+        String cited,
         Status status,
         String validity,
         List<String> cautions,

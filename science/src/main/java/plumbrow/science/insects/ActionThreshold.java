@@ -33,7 +33,7 @@ public final class ActionThreshold {
             .output("threshold", "Count to act on", "pests per sampling unit")
             .output("quarter_rule", "Count to act on where the growth is not known", "pests per sampling unit")
             .formula("threshold = injury level × 2^(−lead ÷ doubling days); growth not known: 0.75 × injury level")
-            .source("Pedigo, Hutchins & Higley 1986", MEMORY)
+            .source("[pedigo-1986]", MEMORY)
             .validity(
                     "Steady doubling, not longer than two weeks ahead. A published threshold of your state goes before it.")
             .caution("Soybean aphids: never below 250 a plant, see aphid-threshold.")
@@ -62,9 +62,9 @@ public final class ActionThreshold {
             .input(number("harm_pct", "Harm they did, share of the crop's worth", "%", Range.above(0, 100), "10"))
             .output("density", "Economic injury level", "pests/ac")
             .formula("injury level = cost × pests ÷ (worth of the crop × harm)")
-            .source("genent.cals.ncsu.edu, economics of pest control", VERIFIED)
+            .source("[ncsu-pest-economics]", VERIFIED)
             .validity("Harm grows in step with the count. Control prevents all of it: divide by the share it prevents.")
-            .example("cost_usd_ac=20 pests=800 crop_usd_ac=500 harm_pct=10", "density=320", "NC State", VERIFIED)
+            .example("cost_usd_ac=20 pests=800 crop_usd_ac=500 harm_pct=10", "density=320", "[ncsu-pest-economics]", VERIFIED)
             .model(ActionThreshold::solveSample);
 
     private ActionThreshold() {}

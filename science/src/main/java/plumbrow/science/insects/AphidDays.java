@@ -38,7 +38,7 @@ public final class AphidDays {
             .output("running", "Aphid days up to each count", "aphid days")
             .output("loss_pct", "Yield lost", "%")
             .formula("aphid days = Σ (count before + count) ÷ 2 × days between; loss = 6.88 % per 10,000")
-            .source("Ragsdale et al. 2007, J. Econ. Entomol. 100:1258", MEMORY)
+            .source("[ragsdale-2007]", MEMORY)
             .validity("At least two counts on rising days, lists of one length. A loss above 100 % is shown as 100 %.")
             .example(
                     "days=0,7,14,21,28 counts=12,60,210,640,300",

@@ -36,7 +36,7 @@ public final class AphidSampling {
             .output("do_not_treat_at_most", "Do not treat at this number or fewer", "plants")
             .output("treat_at_least", "Treat at this number or more", "plants")
             .formula("look the number of infested plants up in the row of the plants looked at")
-            .source("Hodgson, Burkness, Hutchison & Ragsdale 2004; iasoybeans.mobi aphid directions", VERIFIED)
+            .source("[hodgson-2004]; [iasoybeans-aphid]", VERIFIED)
             .validity("R1 to R5. 11, 16, 21, 26 or 31 plants from all over the field; other numbers are refused.")
             .caution("Only the first row of the plan was seen in a source; the others are values from memory.")
             .example(
@@ -53,7 +53,7 @@ public final class AphidSampling {
             .example(
                     "plants=11 infested=11",
                     "verdict=treat, if a second visit in 3 to 4 days says so too do_not_treat_at_most=6.0 treat_at_least=11.0",
-                    "iasoybeans.mobi aphid directions",
+                    "[iasoybeans-aphid]",
                     VERIFIED)
             .model(AphidSampling::solve);
 

@@ -38,7 +38,7 @@ public final class AphidThreshold {
             .output("reckoned", "Threshold by the lead alone", "aphids/plant")
             .formula("threshold = injury level × 2^(−lead ÷ doubling time), not below 250")
             .source(
-                    "Ragsdale et al. 2007, J. Econ. Entomol. 100:1258; 250: nwroc.umn.edu Cropping Issues 2006/7",
+                    "[ragsdale-2007]; 250: [minnesota-aphid-2006]",
                     VERIFIED)
             .validity(
                     "R1 to R5, rising, on more than 80 % of the plants. Never lowered below 250, at any price of soybeans.")

@@ -36,24 +36,24 @@ public final class Armyworm {
             .output("of_threshold", "Nearer of the two counts over its threshold", "")
             .output("verdict", "In words", "")
             .formula("treat from 25 % of plants with two larvae, or 75 % with one, while larvae are 1¼ in or less")
-            .source("ipcm.wisc.edu 2018/06 and 2013/07", VERIFIED)
+            .source("[wisconsin-armyworm]", VERIFIED)
             .validity("Whole plants looked at in five places. Larger larvae have done most of their feeding.")
             .caution("Look for white eggs of a fly behind the head: larvae that carry them die and need no spray.")
             .example(
                     "two_pct=28 any_pct=50 length_in=.75",
                     "of_threshold=1.12 verdict=treat",
-                    "Wisconsin: 25 % with two",
+                    "[wisconsin-armyworm]: 25 % with two",
                     VERIFIED)
             .example("two_pct=10 any_pct=75 length_in=1", "of_threshold=1.00 verdict=treat", "75 % with one", VERIFIED)
             .example(
                     "two_pct=10 any_pct=60 length_in=1",
                     "of_threshold=.80 verdict=below the threshold",
-                    "Wisconsin",
+                    "[wisconsin-armyworm]",
                     VERIFIED)
             .example(
                     "two_pct=40 any_pct=80 length_in=1.5",
                     "verdict=larvae too large: most feeding is over",
-                    "Wisconsin",
+                    "[wisconsin-armyworm]",
                     VERIFIED)
             .model(Armyworm::solveCorn);
 
@@ -67,17 +67,17 @@ public final class Armyworm {
             .output("of_threshold", "Larvae over the threshold", "")
             .output("verdict", "In words", "")
             .formula("treat from 3, 4 or 6 larvae on a square foot, or in Missouri from 2 % of heads clipped")
-            .source("ipcm.wisc.edu 2018/06; farmerpublishing.com 2022; news.utcrops.com 2017/04", VERIFIED)
+            .source("[wisconsin-armyworm]; [missouri-armyworm-2022]; [tennessee-armyworm-2017]", VERIFIED)
             .validity("Tennessee prints 6 to 8 at milk: 6 is taken. Past soft dough only clipping of heads counts.")
             .caution("The label's pre-harvest interval may rule out a late spray: check it first.")
             .example(
                     "larvae_ft2=3.5 state=missouri",
                     "threshold=4 of_threshold=.875 verdict=below the threshold",
-                    "farmerpublishing.com 2022",
+                    "[missouri-armyworm-2022]",
                     VERIFIED)
             .example("larvae_ft2=1 clipped_pct=2 state=missouri", "verdict=treat", "2 % clipped", VERIFIED)
-            .example("larvae_ft2=3.5 state=wisconsin", "threshold=3 verdict=treat", "ipcm.wisc.edu", VERIFIED)
-            .example("larvae_ft2=3.5 state=tennessee-milk", "threshold=6", "news.utcrops.com", VERIFIED)
+            .example("larvae_ft2=3.5 state=wisconsin", "threshold=3 verdict=treat", "[wisconsin-armyworm]", VERIFIED)
+            .example("larvae_ft2=3.5 state=tennessee-milk", "threshold=6", "[tennessee-armyworm-2017]", VERIFIED)
             .model(Armyworm::solveWheat);
 
     private Armyworm() {}

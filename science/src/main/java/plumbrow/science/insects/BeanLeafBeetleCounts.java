@@ -35,12 +35,12 @@ public final class BeanLeafBeetleCounts {
             .output("beetles_plant", "Threshold a seedling", "beetles/plant")
             .output("beetles_ft", "Threshold a foot of row", "beetles/ft")
             .formula("beetles a seedling = 4 × cost ÷ $10; a foot = that × seedlings a foot")
-            .source("South Dakota rule, farmprogress.com", VERIFIED)
+            .source("[south-dakota-bean-leaf]", VERIFIED)
             .validity("Cotyledon stage, $5 a bushel and 40 bushels: the source gives no other price.")
             .caution("Treating seedlings rarely pays: soybeans outgrow the loss of cotyledons late.")
-            .example("cost_usd_ac=10 plants_ft=10", "beetles_plant=4.0 beetles_ft=40", "farmprogress.com", VERIFIED)
-            .example("cost_usd_ac=2 plants_ft=10", "beetles_ft=8", "farmprogress.com", VERIFIED)
-            .example("cost_usd_ac=4 plants_ft=10", "beetles_ft=16", "farmprogress.com", VERIFIED)
+            .example("cost_usd_ac=10 plants_ft=10", "beetles_plant=4.0 beetles_ft=40", "[south-dakota-bean-leaf]", VERIFIED)
+            .example("cost_usd_ac=2 plants_ft=10", "beetles_ft=8", "[south-dakota-bean-leaf]", VERIFIED)
+            .example("cost_usd_ac=4 plants_ft=10", "beetles_ft=16", "[south-dakota-bean-leaf]", VERIFIED)
             .model(BeanLeafBeetleCounts::solveCotyledon);
 
     public static final Figure COUNTED = Figure.declare("bean-leaf-beetle-count", Subject.INSECTS)
@@ -51,19 +51,19 @@ public final class BeanLeafBeetleCounts {
             .output("of_threshold", "Beetles over the threshold", "")
             .output("verdict", "In words", "")
             .formula("VC–V1 16 a foot, V2 and later 39 a foot; pods 6 a foot in 30-inch rows or 4 a sweep")
-            .source("bulletin.ipm.illinois.edu id=529; cornandsoybeandigest.com", VERIFIED)
+            .source("[illinois-bean-leaf-529]; [digest-bean-leaf]", VERIFIED)
             .validity(
                     "Pod rules hold at $5 a bushel, 40 to 45 bushels and $8 an acre: scale with your own state's table.")
             .caution("At pod stage beetles must be feeding on pods; clipped pods weigh more than eaten leaves.")
             .example(
                     "beetles=5 count=pods-foot",
                     "threshold=6 of_threshold=.8333 verdict=below the threshold",
-                    "cornandsoybeandigest.com",
+                    "[digest-bean-leaf]",
                     VERIFIED)
-            .example("beetles=4 count=pods-sweep", "threshold=4 verdict=treat", "cornandsoybeandigest.com", VERIFIED)
-            .example("beetles=16 count=vc-v1-foot", "threshold=16 verdict=treat", "Illinois id=529", VERIFIED)
+            .example("beetles=4 count=pods-sweep", "threshold=4 verdict=treat", "[digest-bean-leaf]", VERIFIED)
+            .example("beetles=16 count=vc-v1-foot", "threshold=16 verdict=treat", "[illinois-bean-leaf-529]", VERIFIED)
             .example(
-                    "beetles=16 count=v2-foot", "threshold=39 verdict=below the threshold", "Illinois id=529", VERIFIED)
+                    "beetles=16 count=v2-foot", "threshold=39 verdict=below the threshold", "[illinois-bean-leaf-529]", VERIFIED)
             .model(BeanLeafBeetleCounts::solveCounted);
 
     private BeanLeafBeetleCounts() {}

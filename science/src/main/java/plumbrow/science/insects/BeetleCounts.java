@@ -52,7 +52,7 @@ public final class BeetleCounts {
             .output("verdict", "In words", "")
             .formula("rate = beetles ÷ (cards × days)")
             .source(
-                    "Corn: dtnpf.com 2017-11-03 quoting Iowa State; soybean: agcrops.osu.edu/newsletters/2005/38",
+                    "corn: [dtn-2017-rootworm]; soybean: [ohio-2005-38]",
                     VERIFIED)
             .validity(
                     "Unbaited yellow cards at ear height; in soybean 6 cards at least 100 ft in, late July to early September.")
@@ -77,7 +77,7 @@ public final class BeetleCounts {
                     "corn", "Corn after corn or first-year corn", List.of("continuous", "first-year"), "continuous"))
             .output("threshold", "Threshold", "beetles/plant")
             .formula("threshold = 0.75 × 24,000 ÷ plants per acre; in first-year corn 0.75 of that")
-            .source("Scaling: farms.com 125274; 0.75 and the first-year factor", MEMORY)
+            .source("scaling: [farms-125274]; 0.75 and the first-year factor", MEMORY)
             .validity("Whole-plant counts. The numbers are values from memory: confirm with the state's own rule.")
             .example("plants_ac=18000 corn=continuous", "threshold=1.00", "independent arithmetic", COMPUTED)
             .example("plants_ac=28000 corn=continuous", "threshold=0.64", "independent arithmetic", COMPUTED)

@@ -43,25 +43,25 @@ public final class BlackCutwormRescue {
             .output("verdict", "In words", "")
             .formula(
                     "treat from 3 % of plants hurt on, with larvae there (seed: 2 on 100 plants), until they pupate at 641")
-            .source("bulletin.ipm.illinois.edu 199904h; agebb.missouri.edu bcwforecast", VERIFIED)
+            .source("[illinois-cutworm-1999]; [missouri-cutworm]", VERIFIED)
             .validity("Corn to about V5. Seed production is printed 3 to 5 %: 3 is taken.")
             .caution("No larvae found is no reason to spray: look under clods beside a cut plant.")
             .example(
                     "hurt_pct=4 larvae_100=5 degree_days=365",
                     "of_threshold=1.333 verdict=treat",
-                    "Illinois 199904h",
+                    "[illinois-cutworm-1999]",
                     VERIFIED)
-            .example("hurt_pct=2 larvae_100=5", "verdict=below the threshold", "Illinois 199904h", VERIFIED)
+            .example("hurt_pct=2 larvae_100=5", "verdict=below the threshold", "[illinois-cutworm-1999]", VERIFIED)
             .example(
                     "hurt_pct=3 larvae_100=0",
                     "verdict=no larvae: look again before treating",
-                    "Illinois 199904h",
+                    "[illinois-cutworm-1999]",
                     VERIFIED)
-            .example("hurt_pct=3 larvae_100=1 corn=seed", "verdict=below the threshold", "Illinois 199904h", VERIFIED)
+            .example("hurt_pct=3 larvae_100=1 corn=seed", "verdict=below the threshold", "[illinois-cutworm-1999]", VERIFIED)
             .example(
                     "hurt_pct=5 larvae_100=5 degree_days=650",
                     "verdict=cutting is over: the larvae are pupae",
-                    "Missouri",
+                    "[missouri-cutworm]",
                     VERIFIED)
             .model(BlackCutwormRescue::solve);
 

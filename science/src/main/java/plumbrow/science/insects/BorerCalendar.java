@@ -53,17 +53,17 @@ public final class BorerCalendar {
             .sometimes("next", "Next", "")
             .sometimes("to_next", "Degree days until then", "DD °F")
             .formula("table of events by degree days; first generation 800 to 1000, second 1550 to 2100")
-            .source("agweather.cals.wisc.edu/thermal-models/ecb", VERIFIED)
+            .source("[wisconsin-borer]", VERIFIED)
             .validity("Two generations, 86/50 rule, from 1 January. Not for the northern strain of one generation.")
             .caution("A sum only says when to look: borers already in the stalk are out of reach.")
-            .example("degree_days=850", "window=first generation to_next=150", "Wisconsin: 800 to 1000", VERIFIED)
-            .example("degree_days=300", "window=none next=first spring moth to_next=74", "Wisconsin: 374", VERIFIED)
+            .example("degree_days=850", "window=first generation to_next=150", "[wisconsin-borer]: 800 to 1000", VERIFIED)
+            .example("degree_days=300", "window=none next=first spring moth to_next=74", "[wisconsin-borer]: 374", VERIFIED)
             .example(
                     "degree_days=1550",
                     "window=second generation next=peak of the second flight",
-                    "Wisconsin",
+                    "[wisconsin-borer]",
                     VERIFIED)
-            .example("degree_days=2200", "window=none", "Wisconsin: past 2100", VERIFIED)
+            .example("degree_days=2200", "window=none", "[wisconsin-borer]: past 2100", VERIFIED)
             .model(BorerCalendar::solveCalendar);
 
     public static final Figure GROWTH = Figure.declare("corn-borer-growth", Subject.INSECTS)
@@ -73,9 +73,9 @@ public final class BorerCalendar {
             .output("dd_day", "Degree days a day, 86/50", "DD °F")
             .output("days", "From hatch to the third instar", "d")
             .formula("days = 225 ÷ degree days a day by the 86/50 rule")
-            .source("ipm.iastate.edu ecbgrowth", VERIFIED)
+            .source("[iowa-borer-growth]", VERIFIED)
             .validity("Days alike. Refused where a day brings no heat. Lowest not above highest.")
-            .example("tmin_f=60 tmax_f=85", "dd_day=22.5 days=10", "ipm.iastate.edu", VERIFIED)
+            .example("tmin_f=60 tmax_f=85", "dd_day=22.5 days=10", "[iowa-borer-growth]", VERIFIED)
             .example("tmin_f=50 tmax_f=70", "dd_day=10.0 days=22.5", "by hand", COMPUTED)
             .model(BorerCalendar::solveGrowth);
 

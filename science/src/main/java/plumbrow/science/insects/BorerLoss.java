@@ -46,14 +46,14 @@ public final class BorerLoss {
             .output("loss_pct", "Yield lost", "%")
             .formula("loss = larvae × survival × d, at most 100 %")
             .source(
-                    "Bode & Calvin 1990, J. Econ. Entomol. 83:1595: 5.94 % at 10-leaf, 5.01 % at 16-leaf, 3.13 % at"
+                    "[bode-calvin-1990]: 5.94 % at 10-leaf, 5.01 % at 16-leaf, 3.13 % at"
                             + " blister, 2.41 % at dough",
                     VERIFIED)
             .validity("Measured with 2 to 6 larvae a plant. A loss above 100 % is shown as 100 %.")
             .example(
                     "larvae_per_plant=3 loss_per_larva_pct=5.9 survival_share=0.2",
                     "loss_pct=3.540",
-                    "first-generation worksheet, paipm.cas.psu.edu/fldcrop/table14, unrounded",
+                    "first-generation worksheet, [pennsylvania-borer], unrounded",
                     COMPUTED)
             .model(BorerLoss::solve);
 

@@ -67,7 +67,7 @@ public final class BorerWorksheet {
             .output("injury_level", "Injury level in larvae that tunnel", "larvae/plant")
             .output("injury_level_counted", "Injury level in larvae counted", "larvae/plant")
             .formula("net = larvae × survival × d × yield × price × control − cost")
-            .source("paipm.cas.psu.edu/fldcrop/table14", VERIFIED)
+            .source("[pennsylvania-borer]", VERIFIED)
             .validity(
                     "Measured with 2 to 6 larvae a plant. First instars survive by about 0.2 (0.01 to 0.50), larger ones by 0.5.")
             .caution(
@@ -82,13 +82,13 @@ public final class BorerWorksheet {
                     "larvae_per_plant=3 survival_share=.2 loss_per_larva_pct=5.9 yield_bu_ac=135 price_usd_bu=3 control_share=.72"
                             + " cost_usd_ac=15 rounding=worksheet",
                     "loss_bu_ac=4.73 preventable_usd_ac=10.21 net_usd_ac=-4.79 injury_level=0.88",
-                    "paipm.cas.psu.edu/fldcrop/table14, as printed",
+                    "[pennsylvania-borer], as printed",
                     VERIFIED)
             .example(
                     "larvae_per_plant=1 survival_share=.4 loss_per_larva_pct=5.9 yield_bu_ac=150 price_usd_bu=6 control_share=.8"
                             + " cost_usd_ac=15",
                     "injury_level_counted=0.88",
-                    "extension.iastate.edu/CropNews/2008/0709jtollefson; yield and control inferred",
+                    "[iowa-borer-2008]; yield and control inferred",
                     VERIFIED)
             .example(
                     "larvae_per_plant=1 survival_share=.4 loss_per_larva_pct=5.9 yield_bu_ac=150 price_usd_bu=7 control_share=.8"
@@ -123,7 +123,7 @@ public final class BorerWorksheet {
             .output("preventable_usd_ac", "Loss that control prevents", "$/ac")
             .output("net_usd_ac", "Left after the cost", "$/ac")
             .formula("net = masses × 4.5 larvae × d × yield × price × control − cost")
-            .source("ipm.iastate.edu/ipm/icm/1996/8-5-1996/ecbcostben", VERIFIED)
+            .source("[iowa-borer-1996]", VERIFIED)
             .validity("4 % per larva at pollen shed, 3 % once kernels form. Count again after 5 to 7 days and add.")
             .caution("The printed sheet rounds the loss to two decimals on the way and differs by up to 28 %.")
             .example(
@@ -134,7 +134,7 @@ public final class BorerWorksheet {
             .example(
                     "masses_per_plant=.3 loss_per_larva_pct=4 yield_bu_ac=150 price_usd_bu=3.50 cost_usd_ac=15 rounding=worksheet",
                     "loss_bu_ac=7.50 preventable_usd_ac=21.00 net_usd_ac=6.00",
-                    "ipm.iastate.edu ecbcostben, as printed",
+                    "[iowa-borer-1996], as printed",
                     VERIFIED)
             .model(BorerWorksheet::solveSecond);
 

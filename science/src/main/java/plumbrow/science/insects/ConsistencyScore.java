@@ -31,7 +31,7 @@ public final class ConsistencyScore {
             .output("low_pct", "Lower end", "%")
             .output("high_pct", "Upper end", "%")
             .formula("[p + z²/2n ± z √(p(1−p)/n + z²/4n²)] ÷ (1 + z²/n)")
-            .source("Wilson's interval for a share", MEMORY)
+            .source("interval for a share of [wilson-1927]", MEMORY)
             .validity("Independent trials; protected not above trials.")
             .example("protected=14 trials=20", "low_pct=48.1 high_pct=85.5", "independent arithmetic", COMPUTED)
             .example("protected=17 trials=20", "low_pct=64.0 high_pct=94.8", "independent arithmetic", COMPUTED)

@@ -57,21 +57,21 @@ public final class CornCalendar {
             .sometimes("to_next_days", "Until the next, at that pace", "d")
             .formula(
                     "the last stage of the table at or below the sum; days = degree days to the next ÷ degree days a day")
-            .source("hprcc.unl.edu crop_corn.txt; agweather.cals.wisc.edu corn-dev", VERIFIED)
+            .source("[hprcc-corn]; [wisconsin-corn]", VERIFIED)
             .validity(
                     "86/50 rule from planting. Before the first stage of the table 'before' it is said, after the last 'none'.")
             .caution("The tables differ by 500 degree days at black layer: a stage seen in the field always wins.")
             .example(
                     "gdd=1250 table=medium gdd_day=22",
                     "reached=silk next=blister to_next_gdd=190 to_next_days=8.64",
-                    "HPRCC: silk 1200, blister 1440",
+                    "[hprcc-corn]: silk 1200, blister 1440",
                     VERIFIED)
-            .example("gdd=1144 table=early", "reached=silk next=blister to_next_gdd=183", "HPRCC", VERIFIED)
-            .example("gdd=2835 table=late", "reached=black-layer next=none", "HPRCC", VERIFIED)
+            .example("gdd=1144 table=early", "reached=silk next=blister to_next_gdd=183", "[hprcc-corn]", VERIFIED)
+            .example("gdd=2835 table=late", "reached=black-layer next=none", "[hprcc-corn]", VERIFIED)
             .example(
                     "gdd=1250 table=wisconsin",
                     "reached=vt next=r3 to_next_gdd=300",
-                    "Wisconsin: VT 1200, R3 1550",
+                    "[wisconsin-corn]: VT 1200, R3 1550",
                     VERIFIED)
             .example("gdd=100 table=wisconsin", "reached=before v8 next=v8 to_next_gdd=500", "Wisconsin", COMPUTED)
             .model(CornCalendar::solve);

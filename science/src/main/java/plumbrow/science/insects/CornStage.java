@@ -39,10 +39,10 @@ public final class CornStage {
             .output("leaf_stage", "Leaf stage", "V")
             .output("stage", "In words", "")
             .formula("V = (GDD − emergence) ÷ 82 up to V10, then 10 + (GDD − emergence − 820) ÷ 50")
-            .source("Nielsen, agry.purdue.edu vstageprediction, in agcrops.osu.edu 2018-15", VERIFIED)
+            .source("[nielsen-vstage]", VERIFIED)
             .validity(
                     "Before emergence the stage is 0. Held at the hybrid's leaf number. An observed stage goes first.")
-            .example("gdd=785 emergence_gdd=120", "leaf_stage=8.1 stage=V8", "agcrops.osu.edu 2018-15", VERIFIED)
+            .example("gdd=785 emergence_gdd=120", "leaf_stage=8.1 stage=V8", "[nielsen-vstage]", VERIFIED)
             .example("gdd=785", "leaf_stage=8.17", "independent arithmetic", COMPUTED)
             .example("gdd=400", "leaf_stage=3.48", "independent arithmetic", COMPUTED)
             .example("gdd=935", "leaf_stage=10.0", "independent arithmetic", COMPUTED)

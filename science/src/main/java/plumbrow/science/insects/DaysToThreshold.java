@@ -32,7 +32,7 @@ public final class DaysToThreshold {
             .input(number("doubling_days", "Days in which the pest doubles", "d", Range.POSITIVE, "3"))
             .output("days", "Days until the threshold", "d")
             .formula("days = doubling time × ln(threshold ÷ count) ÷ ln 2")
-            .source("Exponential growth, as in McCarville et al. 2011, J. Econ. Entomol. 104:845", MEMORY)
+            .source("Exponential growth, as in [mccarville-2011]", MEMORY)
             .validity(
                     "A growing pest only. At the threshold or above the answer is 0; with no pest it is the word never."
                             + " Not trusted beyond about 14 days.")

@@ -30,7 +30,7 @@ public final class DegreeDaySum {
             .output("degree_days", "Degree days of all days", "DD °F")
             .output("running", "Running total", "DD °F")
             .formula("sum of the degree days of each day")
-            .source("Baskerville & Emin 1969, Ecology 50:514 (sine); corn growing degree days 86/50 (modified)", MEMORY)
+            .source("[baskerville-emin-1969] (sine); corn growing degree days 86/50 (modified)", MEMORY)
             .validity(
                     "Both lists of one length, lowest never above highest, no day missing: else refused. At most 400 days.")
             .caution(

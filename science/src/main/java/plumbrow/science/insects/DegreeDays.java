@@ -44,7 +44,7 @@ public final class DegreeDays {
             .formula(
                     "average: (min + max)/2 − base; modified: both held between base and cutoff first; triangle and sine:"
                             + " area of the day's curve above the base less that above the cutoff")
-            .source("Baskerville & Emin 1969, Ecology 50:514 (sine); corn growing degree days 86/50 (modified)", MEMORY)
+            .source("[baskerville-emin-1969] (sine); corn growing degree days 86/50 (modified)", MEMORY)
             .validity(
                     "Lowest not above highest, base below cutoff, else refused. A missing day is never a day of zero.")
             .caution(
@@ -77,12 +77,12 @@ public final class DegreeDays {
             .example(
                     "method=modified tmin_f=60 tmax_f=85 lower_f=50 upper_f=86",
                     "degree_days=22.5",
-                    "ipm.iastate.edu ecbgrowth",
+                    "[iowa-borer-growth]",
                     VERIFIED)
             .example(
                     "method=modified tmin_f=55 tmax_f=80 lower_f=50 upper_f=86",
                     "degree_days=17.5",
-                    "farmprogress.com",
+                    "[corn-tassels], its sister page",
                     VERIFIED)
             .model(DegreeDays::solve);
 

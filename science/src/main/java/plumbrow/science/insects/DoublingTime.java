@@ -35,14 +35,14 @@ public final class DoublingTime {
             .output("doubling_days", "Days in which the pest doubles", "d")
             .sometimes("days", "Days from the second count to the threshold", "d")
             .formula("doubling time = days between × ln 2 ÷ ln(second ÷ first)")
-            .source("Exponential growth, as in McCarville et al. 2011, J. Econ. Entomol. 104:845", VERIFIED)
+            .source("Exponential growth, as in [mccarville-2011]", VERIFIED)
             .validity(
                     "Only for a rising count: else the answer is the words no date. Not trusted beyond about 14 days.")
             .caution("Two counts are a thin record: weather, enemies and winged leavers change the rate.")
             .example(
                     "first=250 second=674 days_between=6.97",
                     "doubling_days=4.87",
-                    "from McCarville et al. 2011",
+                    "from [mccarville-2011]",
                     COMPUTED)
             .example(
                     "first=40 second=180 days_between=9 threshold=250",

@@ -35,7 +35,7 @@ public final class EconomicInjuryLevel {
             .input(number("control_share", "Share of the injury prevented", "", Range.above(0, 1), "0.75"))
             .output("density", "Economic injury level", "pests per sampling unit")
             .formula("density = cost ÷ (value × injury × damage × share prevented)")
-            .source("Pedigo, Hutchins & Higley 1986, Annu. Rev. Entomol. 31:341", MEMORY)
+            .source("[pedigo-1986]", MEMORY)
             .validity("Straight-line loss, one pest, known price. Every divisor must be more than 0.")
             .caution(
                     "A published threshold for the crop, stage and state goes before this number. Published thresholds are never averaged.")
@@ -52,7 +52,7 @@ public final class EconomicInjuryLevel {
             .example(
                     "cost=20 value=500 injury=0.000125 damage=1 control_share=1",
                     "density=320.0",
-                    "800 pests cause 10 % of $500, genent.cals.ncsu.edu bug-bytes",
+                    "800 pests cause 10 % of $500, [ncsu-pest-economics]",
                     VERIFIED)
             .model(EconomicInjuryLevel::solve);
 

@@ -32,7 +32,7 @@ public final class HessianFly {
                     .orElse("0"))
             .output("days_sooner", "Days sooner; later is negative", "d")
             .formula("days sooner = 4 × degrees farther north + feet higher ÷ 100")
-            .source("Hopkins' rule", MEMORY)
+            .source("rule of [hopkins-1918]", MEMORY)
             .validity("Two degrees or so around a place with a printed date.")
             .caution(
                     "Puts fields in order only. The fly-free date of your county is in your state's table: sow by that.")

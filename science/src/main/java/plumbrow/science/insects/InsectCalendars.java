@@ -50,7 +50,7 @@ public final class InsectCalendars {
             .output("hatch", "Half of the eggs", "")
             .output("to_window", "Degree days until the window opens", "DD °F")
             .formula("before 684, within 684 to 767, past 767")
-            .source("Levine et al. 1992, in extension.illinois.edu Hill and Furrow 2016-06-17", VERIFIED)
+            .source("[levine-1992]", VERIFIED)
             .validity("Bare soil, 4 in deep, mean of daily highest and lowest. Air temperatures are not a stand-in.")
             .example(
                     "soil_degree_days=630",
@@ -76,7 +76,7 @@ public final class InsectCalendars {
             .output("stage", "Stage", "")
             .output("to_cutting", "Degree days until the first cutting", "DD °F")
             .formula("91–311 leaf feeding, 312–364 first cutting, 365–430, 431–640 cutting, 641–989 pupae")
-            .source("agebb.missouri.edu bcwforecast; first cutting at 300: bulletin.ipm.illinois.edu id=28", VERIFIED)
+            .source("[missouri-cutworm]; first cutting at 300: [illinois-cutworm-28]", VERIFIED)
             .validity("From 9 moths or more in 2 nights. The table starts at 91; before it eggs are assumed.")
             .caution("Scout a week before 300. Treat on cut plants and larvae present, never on degree days alone.")
             .example(
@@ -87,11 +87,11 @@ public final class InsectCalendars {
             .example(
                     "degree_days=312",
                     "stage=instar 4: first cutting to_cutting=0.0",
-                    "agebb.missouri.edu bcwforecast",
+                    "[missouri-cutworm]",
                     VERIFIED)
-            .example("degree_days=430", "stage=instar 5: cutting", "agebb.missouri.edu bcwforecast", VERIFIED)
-            .example("degree_days=640", "stage=instar 6: cutting, slowing", "agebb.missouri.edu bcwforecast", VERIFIED)
-            .example("degree_days=650", "stage=pupae: cutting has stopped", "agebb.missouri.edu bcwforecast", VERIFIED)
+            .example("degree_days=430", "stage=instar 5: cutting", "[missouri-cutworm]", VERIFIED)
+            .example("degree_days=640", "stage=instar 6: cutting, slowing", "[missouri-cutworm]", VERIFIED)
+            .example("degree_days=650", "stage=pupae: cutting has stopped", "[missouri-cutworm]", VERIFIED)
             .model(InsectCalendars::solveBlackCutworm);
 
     private static final double FIRST_CUTTING = 300;

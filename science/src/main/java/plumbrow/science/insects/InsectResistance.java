@@ -46,7 +46,7 @@ public final class InsectResistance {
             .output("generations_to_half", "Generations until more than half of the alleles resist", "generations")
             .output("frequencies", "Frequency of resistance, today and after each generation", "")
             .formula("p' = (p²W_RR + pqW_RS) ÷ (p²W_RR + 2pqW_RS + q²W_SS), W = r + (1−r) × survival on the trait")
-            .source("Comins 1977; Alstad & Andow 1995", MEMORY)
+            .source("[comins-1977]; [alstad-andow-1995]", MEMORY)
             .validity(
                     "One gene, random mating, no cost of resistance. Where half is not reached within 20,000 generations the"
                             + " words say so. Without generations the list runs to half, at most 100.")

@@ -35,7 +35,7 @@ public final class InsecticideSequence {
             .output("shared", "Groups that meet again", "")
             .output("count", "How many of them", "")
             .formula("the same group: hard; another subgroup of the same number: soft; else none")
-            .source("Rotation guidance, no-tillfarmer.com/articles/9037", VERIFIED)
+            .source("[insecticide-rotation]", VERIFIED)
             .validity("Groups as printed on the label, such as 4A or 28. The label's own rotation words go further.")
             .caution("No warning says nothing of the pest: it may already resist either group.")
             .example(

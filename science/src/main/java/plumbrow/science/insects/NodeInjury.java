@@ -58,7 +58,7 @@ public final class NodeInjury {
             .input(number("trait_injury", "Injury of the trait plants", "nodes", NODES, "0.12"))
             .output("injury", "Mean injury", "nodes")
             .formula("mean = refuge share × refuge injury + (1 − refuge share) × trait injury")
-            .source("Weighted mean as in Tinsley et al. 2014, doi 10.1111/jen.12134", VERIFIED)
+            .source("Weighted mean as in [tinsley-2014]", VERIFIED)
             .validity("Larvae that move between plants are not in it. 0 to 3 nodes.")
             .example(
                     "refuge_share=.05 refuge_injury=1.6 trait_injury=.12",

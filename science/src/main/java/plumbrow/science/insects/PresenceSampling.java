@@ -42,7 +42,7 @@ public final class PresenceSampling {
             .output("high_at_least", "High at this number or more", "plants")
             .sometimes("verdict", "In words", "")
             .formula("low if infested ≤ l + s × plants; high if infested ≥ u + s × plants")
-            .source("Wald's sequential probability ratio test", MEMORY)
+            .source("sequential probability ratio test of [wald-1945]", MEMORY)
             .validity(
                     "Harmless below harmful. Low has no number while the lower line is below 0; the verdict needs infested.")
             .example(

@@ -37,7 +37,7 @@ public final class RateChoice {
             .sometimes("break_even_loss_bu_ac", "Loss from which the full rate leaves more", "bu/ac")
             .output("better", "Leaves more", "")
             .formula("net = price × efficacy × loss − cost; break-even loss = extra cost ÷ (price × extra efficacy)")
-            .source("Partial budget; half rates: Fuller et al. 1997, J. Econ. Entomol. 90:1332", VERIFIED)
+            .source("Partial budget; half rates: [fuller-1997]", VERIFIED)
             .validity(
                     "The break-even is given where the full rate prevents more. A tie goes to the half rate; none wins where both lose.")
             .caution(

@@ -30,7 +30,7 @@ public final class RefugeAcres {
             .output("trait_acres", "Trait corn", "ac")
             .output("refuge_acres_if_share_of_trait", "Refuge where the guide counts a share of the trait acres", "ac")
             .formula("refuge = share × all the corn; trait = the rest")
-            .source("entomology.ca.uky.edu/ef128: up to 80 % trait corn", VERIFIED)
+            .source("[kentucky-ef128]: up to 80 % trait corn", VERIFIED)
             .validity("0 to 100 % of all the corn. The answer is not rounded: round the refuge up to whole passes.")
             .caution(
                     "The bag tag and the grower guide set the percentage and the placement; confirm them for this hybrid and county.")

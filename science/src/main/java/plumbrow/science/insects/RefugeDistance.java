@@ -40,7 +40,7 @@ public final class RefugeDistance {
             .output("near_enough", "Near enough", "")
             .output("spare_ft", "Feet to spare to the farthest allowed; negative is too far", "ft")
             .formula("borer: at most 2,640 ft, 1,320 where sprayed; rootworm: nothing, or a road or ditch, between")
-            .source("W114 Wisconsin; ef128 and ef147 Kentucky; Iowa 2003", VERIFIED)
+            .source("[wisconsin-w114]; [kentucky-ef128]; [kentucky-ef147]; [iowa-refuge-2003]", VERIFIED)
             .validity("Structured refuges of the Corn Belt. For rootworm the feet count only against a borer's limit.")
             .caution("The grower guide of the trait decides: read the bag tag.")
             .example(
@@ -52,8 +52,8 @@ public final class RefugeDistance {
                     "near_enough=no spare_ft=-680",
                     "a quarter mile",
                     COMPUTED)
-            .example("distance_ft=40 pest=rootworm between=road-or-ditch", "near_enough=yes", "Iowa 2003", VERIFIED)
-            .example("distance_ft=700 pest=both between=another-field", "near_enough=no", "Iowa 2003", VERIFIED)
+            .example("distance_ft=40 pest=rootworm between=road-or-ditch", "near_enough=yes", "[iowa-refuge-2003]", VERIFIED)
+            .example("distance_ft=700 pest=both between=another-field", "near_enough=no", "[iowa-refuge-2003]", VERIFIED)
             .model(RefugeDistance::solve);
 
     private RefugeDistance() {}

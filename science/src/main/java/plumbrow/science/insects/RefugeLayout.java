@@ -49,7 +49,7 @@ public final class RefugeLayout {
             .output("share_pct", "Refuge planted", "%")
             .output("strip_rows", "Rows of a strip where passes lie side by side", "rows")
             .formula("units with refuge = units × refuge share, rounded up")
-            .source("Michigan 2006, planting strategies for Bt rootworm corn refuge areas", VERIFIED)
+            .source("[michigan-refuge-2006]", VERIFIED)
             .validity("Refuge in the end units of one side, so that neighbouring passes double the strip.")
             .caution(GUIDE)
             .example("units=6 refuge_pct=20", "refuge_units=2.0 share_pct=33.3", "independent arithmetic", COMPUTED)
@@ -57,7 +57,7 @@ public final class RefugeLayout {
             .example(
                     "units=12 refuge_pct=20",
                     "refuge_units=3.0 share_pct=25.0 strip_rows=6.0",
-                    "Michigan 2006: last three units of 12, strips of 6 rows",
+                    "[michigan-refuge-2006]: last three units of 12, strips of 6 rows",
                     VERIFIED)
             .example("units=16 refuge_pct=20", "refuge_units=4.0 share_pct=25.0", "independent arithmetic", COMPUTED)
             .example("units=24 refuge_pct=20", "refuge_units=5.0 share_pct=20.8", "independent arithmetic", COMPUTED)

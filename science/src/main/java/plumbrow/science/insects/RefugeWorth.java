@@ -51,7 +51,7 @@ public final class RefugeWorth {
                     .orElse("0"))
             .output("generations", "Generations until half of the alleles resist", "generations")
             .formula("recessive: r ÷ (1 − r) × (1 ÷ p − 2); partly dominant: ln(0.5 ÷ p) ÷ ln(W of RS ÷ W of SS)")
-            .source("Limits of the recursion of Comins 1977, derived", COMPUTED)
+            .source("limits of the recursion of [comins-1977], derived", COMPUTED)
             .validity(
                     "No cost of resistance. The first where both survivals are 0, the second where RS outlive SS; else refused.")
             .caution(

@@ -44,7 +44,7 @@ public final class RootwormBreakEven {
             .input(CONTROL)
             .output("node_injury", "Break-even node injury", "nodes")
             .formula("nodes = cost ÷ (loss per node × price × yield × share prevented)")
-            .source("Tinsley, Estes & Gray 2013, J. Appl. Entomol. 137:406: 15 % per node", VERIFIED)
+            .source("[tinsley-2013]: 15 % per node", VERIFIED)
             .validity("Mean loss in a straight line. Above 3 nodes, the end of the scale, the control never pays.")
             .example(
                     "cost_usd_ac=15 price_usd_bu=4 yield_bu_ac=180",
@@ -86,7 +86,7 @@ public final class RootwormBreakEven {
             .output("chance", "Chance that it pays", "")
             .output("break_even_loss_pct", "Loss at which it pays", "%")
             .formula("chance = Φ((loss per node × nodes − cost ÷ (price × yield × share prevented)) ÷ spread)")
-            .source("Mitchell, Gray & Steffey 2002, ideas.repec.org/p/ags/tamufp/24020; normal spread", PRACTICE)
+            .source("[mitchell-2002]; normal spread", PRACTICE)
             .validity(
                     "Loss normal around its mean. The spread is your setting; about 14 % is inferred from one published chance.")
             .example(

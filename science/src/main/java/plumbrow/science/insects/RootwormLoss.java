@@ -43,7 +43,7 @@ public final class RootwormLoss {
             .input(Input.number("loss_per_node_pct", "Yield lost per node", "%", Range.PERCENT, "15"))
             .output("loss_pct", "Yield lost", "%")
             .formula("loss = b × NIS, at most 100 %")
-            .source("Tinsley, Estes & Gray 2013, J. Appl. Entomol. 137:406: 15 % per node", VERIFIED)
+            .source("[tinsley-2013]: 15 % per node", VERIFIED)
             .validity(
                     "Grain, whole season, 0 to 3 nodes. A loss above 100 % is shown as 100 %; other nodes are refused.")
             .caution(

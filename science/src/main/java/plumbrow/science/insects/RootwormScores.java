@@ -35,11 +35,11 @@ public final class RootwormScores {
             .input(number("rating", "Old rating, 1 to 6", "", Range.closed(1, 6), "5"))
             .output("nodes", "Node injury", "nodes")
             .formula("nodes = rating − 3, for 4, 5 and 6")
-            .source("Oleson et al. 2005, ent.iastate.edu/pest/rootworm/nodeinjury", VERIFIED)
+            .source("[oleson-2005]", VERIFIED)
             .validity("Only 4, 5 and 6 convert. Below 4 the old scale counts scars and has no equal in nodes: refused.")
-            .example("rating=5", "nodes=2.0", "Iowa State", VERIFIED)
-            .example("rating=4", "nodes=1.0", "Iowa State", VERIFIED)
-            .example("rating=6", "nodes=3.0", "Iowa State", VERIFIED)
+            .example("rating=5", "nodes=2.0", "[oleson-2005]", VERIFIED)
+            .example("rating=4", "nodes=1.0", "[oleson-2005]", VERIFIED)
+            .example("rating=6", "nodes=3.0", "[oleson-2005]", VERIFIED)
             .model(RootwormScores::solveRating);
 
     public static final Figure DUG = Figure.declare("dug-roots", Subject.INSECTS)
@@ -55,20 +55,20 @@ public final class RootwormScores {
             .output("verdict", "In words", "")
             .formula(
                     "mean of the roots; 0.25 or less desirable, above 0.5 change the plan, above 1 on one toxin suspect resistance")
-            .source("ipm.iastate.edu 2003; agprofessional.com; St. Clair 2020", VERIFIED)
+            .source("[iowa-rootworm-2003]; [agprofessional-rootworm]; [st-clair-2020]", VERIFIED)
             .validity("0.5 on a pyramid: value from memory. Dig 10 to 14 days after hatch, five roots in three places.")
             .caution(
                     "A low score where few eggs were laid proves nothing for the product: compare with an untreated strip.")
             .example(
                     "nodes=0.1,0.75,1.5,0.5 control=one-toxin",
                     "mean_nodes=.7125 verdict=change the plan",
-                    "agprofessional.com: above 0.5",
+                    "[agprofessional-rootworm]: above 0.5",
                     VERIFIED)
-            .example("nodes=.2,.1 control=none", "verdict=desirable", "ipm.iastate.edu: 0.25 or less", VERIFIED)
+            .example("nodes=.2,.1 control=none", "verdict=desirable", "[iowa-rootworm-2003]: 0.25 or less", VERIFIED)
             .example(
                     "nodes=1.5,1.2 control=one-toxin",
                     "verdict=unexpected injury: suspect resistance",
-                    "toaa106: above one node",
+                    "[st-clair-2020]: above one node",
                     VERIFIED)
             .example(
                     "nodes=.6,.7 control=pyramid",
@@ -86,21 +86,21 @@ public final class RootwormScores {
             .output("of_threshold", "Beetles over the threshold", "")
             .output("verdict", "In words", "")
             .formula("treat from 5 beetles an ear with silks cut below half an inch, until half of the pollen is shed")
-            .source("farms.com 94345", VERIFIED)
+            .source("[farms-94345]", VERIFIED)
             .validity(
                     "The source prints 5 to 10 beetles and 25 to 50 % of pollen shed: 5 and 50 are taken. Never after pollination.")
             .caution("Silk grows on: silk of half an inch or more is enough for pollen.")
             .example(
                     "beetles_ear=6 silk_in=.4 shed_pct=40",
                     "of_threshold=1.2 verdict=treat",
-                    "farms.com 94345",
+                    "[farms-94345]",
                     VERIFIED)
             .example(
                     "beetles_ear=6 silk_in=.4 shed_pct=80",
                     "verdict=too late: pollination is over",
-                    "farms.com 94345",
+                    "[farms-94345]",
                     VERIFIED)
-            .example("beetles_ear=6 silk_in=1 shed_pct=40", "verdict=do not treat", "farms.com 94345", VERIFIED)
+            .example("beetles_ear=6 silk_in=1 shed_pct=40", "verdict=do not treat", "[farms-94345]", VERIFIED)
             .model(RootwormScores::solveSilks);
 
     private RootwormScores() {}

@@ -38,12 +38,12 @@ public final class SoybeanCalendar {
             .output("fewest", "Fewest of each step, added", "d")
             .output("most", "Most of each step, added", "d")
             .formula("sum of the steps between the stages")
-            .source("Fehr & Caviness 1977", MEMORY)
+            .source("[fehr-caviness-1977]", MEMORY)
             .validity(
                     "Within VE to V5, or within R1 to R8: from V5 to R1 day length rules and no step is given. Each step up to V5 takes 5 days, 3 to 10 early and 3 to 8 later.")
             .caution("A field is at a stage when half of its plants are. Some states count V stages one lower: ask.")
-            .example("from=r5 to=r7", "days=33 fewest=20 most=50", "Fehr & Caviness: 15 + 18", MEMORY)
-            .example("from=ve to=v1", "days=10 fewest=6 most=20", "Fehr & Caviness: 5 + 5", MEMORY)
+            .example("from=r5 to=r7", "days=33 fewest=20 most=50", "[fehr-caviness-1977]: 15 + 18", MEMORY)
+            .example("from=ve to=v1", "days=10 fewest=6 most=20", "[fehr-caviness-1977]: 5 + 5", MEMORY)
             .example("from=r1 to=r8", "days=73 fewest=41 most=131", "sum of the seven steps by hand", COMPUTED)
             .model(SoybeanCalendar::solve);
 

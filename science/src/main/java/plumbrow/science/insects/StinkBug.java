@@ -88,7 +88,7 @@ public final class StinkBug {
             .output("threshold", "Threshold", "bugs/sweep")
             .output("verdict", "In words", "")
             .formula("bugs ÷ sweeps against the bugs a sweep of the rule")
-            .source("State extension services, listed in the class", VERIFIED)
+            .source("[stinkbug-oh]; [stinkbug-tn]; [stinkbug-ga]; [stinkbug-ms]", VERIFIED)
             .validity("A 15-inch net, several places. No treatment after R7.")
             .caution("The rules differ sixfold by state and stage: use your own state's, never a mean of them.")
             .example(
@@ -118,16 +118,16 @@ public final class StinkBug {
             .output("per_100", "Bugs on 100 plants", "bugs")
             .output("verdict", "In words", "")
             .formula("bugs × 100 ÷ plants; V1–V6 treat from 13, V14–VT from 18, R1–R4 from 52")
-            .source("entomology.ces.ncsu.edu/stink-bug-threshold", VERIFIED)
+            .source("[stinkbug-nc]", VERIFIED)
             .validity("North Carolina. From V7 to V13 nothing is published: the answer is unknown, never clear.")
             .caution("In between, look at more plants. Field edges hold more than the middle.")
-            .example("bugs=6 plants=100 stage=v1-v6", "per_100=6 verdict=do not treat", "NC State", VERIFIED)
-            .example("bugs=7 plants=100 stage=v1-v6", "verdict=look at more plants", "NC State", VERIFIED)
-            .example("bugs=13 plants=100 stage=v1-v6", "verdict=treat", "NC State", VERIFIED)
-            .example("bugs=18 plants=100 stage=v14-vt", "verdict=treat", "NC State", VERIFIED)
-            .example("bugs=51 plants=100 stage=r1-r4", "verdict=look at more plants", "NC State", VERIFIED)
-            .example("bugs=52 plants=100 stage=r1-r4", "verdict=treat", "NC State", VERIFIED)
-            .example("bugs=90 plants=100 stage=v7-v13", "verdict=no published threshold", "NC State", VERIFIED)
+            .example("bugs=6 plants=100 stage=v1-v6", "per_100=6 verdict=do not treat", "[stinkbug-nc]", VERIFIED)
+            .example("bugs=7 plants=100 stage=v1-v6", "verdict=look at more plants", "[stinkbug-nc]", VERIFIED)
+            .example("bugs=13 plants=100 stage=v1-v6", "verdict=treat", "[stinkbug-nc]", VERIFIED)
+            .example("bugs=18 plants=100 stage=v14-vt", "verdict=treat", "[stinkbug-nc]", VERIFIED)
+            .example("bugs=51 plants=100 stage=r1-r4", "verdict=look at more plants", "[stinkbug-nc]", VERIFIED)
+            .example("bugs=52 plants=100 stage=r1-r4", "verdict=treat", "[stinkbug-nc]", VERIFIED)
+            .example("bugs=90 plants=100 stage=v7-v13", "verdict=no published threshold", "[stinkbug-nc]", VERIFIED)
             .model(StinkBug::solveCorn);
 
     private StinkBug() {}

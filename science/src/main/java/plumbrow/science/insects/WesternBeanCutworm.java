@@ -37,18 +37,18 @@ public final class WesternBeanCutworm {
             .input(number("tmax_f", "Highest temperature of the day", "°F", Range.closed(-100, 150), "70"))
             .output("degree_days", "Degree days of the day", "DD °F")
             .formula("mean of the day, held to 38 to 75 °F, less 38")
-            .source("cropwatch.unl.edu 2021", VERIFIED)
+            .source("[nebraska-bean-cutworm]", VERIFIED)
             .validity("From 1 March. Lowest not above highest. A missing day is never a day of zero.")
             .caution(
                     "Sum from 1 March: first warning at 2,577 (cropwatch.unl.edu 2021). Do not compare with sums of other rules.")
             .example(
-                    "tmin_f=50 tmax_f=70", "degree_days=22.0", "cropwatch.unl.edu", VERIFIED)
+                    "tmin_f=50 tmax_f=70", "degree_days=22.0", "[nebraska-bean-cutworm]", VERIFIED)
             .example(
-                    "tmin_f=50 tmax_f=85", "degree_days=29.5", "cropwatch.unl.edu", VERIFIED)
+                    "tmin_f=50 tmax_f=85", "degree_days=29.5", "[nebraska-bean-cutworm]", VERIFIED)
             .example(
-                    "tmin_f=55 tmax_f=70", "degree_days=24.5", "cropwatch.unl.edu", VERIFIED)
+                    "tmin_f=55 tmax_f=70", "degree_days=24.5", "[nebraska-bean-cutworm]", VERIFIED)
             .example(
-                    "tmin_f=55 tmax_f=65", "degree_days=22.0", "cropwatch.unl.edu", VERIFIED)
+                    "tmin_f=55 tmax_f=65", "degree_days=22.0", "[nebraska-bean-cutworm]", VERIFIED)
             .example("tmin_f=72 tmax_f=96", "degree_days=37.0", "capped", COMPUTED)
             .example("tmin_f=20 tmax_f=40", "degree_days=0.0", "independent arithmetic", COMPUTED)
             .model(WesternBeanCutworm::solveDegreeDays);
@@ -63,7 +63,7 @@ public final class WesternBeanCutworm {
             .output("masses_per_plant", "Injury level", "masses/plant")
             .output("loss_bu_mass", "Loss per mass on each plant", "bu/ac")
             .formula("masses = cost ÷ (price × control × larvae that live per mass × loss per larva)")
-            .source("Appel, Wright & Campbell 1993, digitalcommons.unl.edu/entomologyfacpub/335", VERIFIED)
+            .source("[appel-1993]", VERIFIED)
             .validity(
                     "50 eggs a mass (5 to 200), 3.3 % of eggs live; 3.7 bu/ac per larva, in a later study 15.06 (from memory).")
             .caution(

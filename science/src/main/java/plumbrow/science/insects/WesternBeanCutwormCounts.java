@@ -48,24 +48,24 @@ public final class WesternBeanCutwormCounts {
             .output("threshold_pct", "Threshold", "%")
             .output("verdict", "In words", "")
             .formula("infested = sum of the visits × 100 ÷ plants of a visit, against 5, 8 or 4 %")
-            .source("cropwatch.unl.edu; agcrops.osu.edu; ipm.iastate.edu node/2525", VERIFIED)
+            .source("[nebraska-bean-cutworm]; [ohio-bean-cutworm]; [iowa-bean-cutworm]", VERIFIED)
             .validity(
                     "Nebraska prints 5 to 8 %: 5 is taken. Iowa's 4 % stands at $3.50 a bushel. Spray at 95 % tassel.")
             .caution("Cry1F no longer controls it: do not count on it. The rule also guards against ear mould.")
             .example(
                     "infested=3,4 plants=100 state=nebraska",
                     "infested_pct=7 threshold_pct=5 verdict=treat at 95 % tassel",
-                    "UNL",
+                    "[nebraska-bean-cutworm]",
                     VERIFIED)
             .example(
                     "infested=3,4 plants=100 state=ohio",
                     "threshold_pct=8 verdict=below the threshold",
-                    "Ohio",
+                    "[ohio-bean-cutworm]",
                     VERIFIED)
             .example(
                     "infested=4 plants=100 state=iowa",
                     "threshold_pct=4 verdict=treat at 95 % tassel",
-                    "Iowa",
+                    "[iowa-bean-cutworm]",
                     VERIFIED)
             .model(WesternBeanCutwormCounts::solveThreshold);
 
@@ -80,13 +80,13 @@ public final class WesternBeanCutwormCounts {
             .output("verdict", "Flight", "")
             .sometimes("flown_pct", "Moths that have flown", "%")
             .formula("25 % at 2577, 50 % at 2704, 75 % at 2836; in between in proportion")
-            .source("cropwatch.unl.edu 2021 for 2577; the other two", MEMORY)
+            .source("[nebraska-bean-cutworm] for 2577; the other two", MEMORY)
             .validity(
                     "Between 2577 and 2836. Outside, only before or past is said. Sums of western-bean-cutworm-degree-days only.")
             .caution("Start looking for egg masses at a quarter of the flight. A trap or a found mass beats any sum.")
-            .example("degree_days=2577", "flown_pct=25.0 verdict=under way", "cropwatch.unl.edu 2021", VERIFIED)
+            .example("degree_days=2577", "flown_pct=25.0 verdict=under way", "[nebraska-bean-cutworm]", VERIFIED)
             .example("degree_days=2770", "flown_pct=62.5 verdict=under way", "halfway of the last two", COMPUTED)
-            .example("degree_days=2000", "verdict=before the first quarter", "cropwatch.unl.edu 2021", VERIFIED)
+            .example("degree_days=2000", "verdict=before the first quarter", "[nebraska-bean-cutworm]", VERIFIED)
             .example("degree_days=2900", "verdict=past three quarters", "value from memory", MEMORY)
             .model(WesternBeanCutwormCounts::solveFlight);
 

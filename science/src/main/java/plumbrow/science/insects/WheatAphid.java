@@ -37,7 +37,7 @@ public final class WheatAphid {
             .output("loss_pct", "Yield lost", "%")
             .output("preventable_usd_ac", "Most that control can save", "$/ac")
             .formula("saved = yield × price × loss; loss 5 % from 10, 7 % from 20, 9 % above 40 aphids a tiller")
-            .source("Oklahoma State, in no-tillfarmer.com/articles/6529", VERIFIED)
+            .source("[oklahoma-wheat-aphids]", VERIFIED)
             .validity(
                     "Before boot. Below 10 a tiller the source gives no loss and 0 is shown. At 20 the higher class counts, at 40 the lower.")
             .caution(

@@ -42,7 +42,7 @@ public final class WheatAphidThreshold {
             .output("of_threshold", "Aphids over the threshold", "")
             .output("verdict", "In words", "")
             .formula("treat from the table's aphids a stem; where it prints 'more than', only above it")
-            .source("cropwatch.unl.edu/identifying-and-treating-aphids-wheat", VERIFIED)
+            .source("[nebraska-wheat-aphids]", VERIFIED)
             .validity(
                     "Nebraska. Greenbug on seedlings is printed 5 to 15 a stem: 5 is taken. No treatment after soft dough.")
             .caution("Where 5 to 10 % of the aphids are mummies, wait: wasps are winning.")
@@ -50,25 +50,25 @@ public final class WheatAphidThreshold {
             .example(
                     "aphids_stem=12 kind=bird-cherry-oat stage=milk",
                     "threshold=10 of_threshold=1.2 verdict=treat",
-                    "Nebraska",
+                    "[nebraska-wheat-aphids]",
                     VERIFIED)
             .example(
                     "aphids_stem=20 kind=greenbug stage=boot-to-head",
                     "threshold=25 verdict=below the threshold",
-                    "Nebraska",
+                    "[nebraska-wheat-aphids]",
                     VERIFIED)
             .example(
                     "aphids_stem=25 kind=greenbug stage=flower",
                     "threshold=25 verdict=below the threshold",
-                    "Nebraska: more than 25",
+                    "[nebraska-wheat-aphids]: more than 25",
                     VERIFIED)
-            .example("aphids_stem=25 kind=corn-leaf stage=seedling", "threshold=20 verdict=treat", "Nebraska", VERIFIED)
-            .example("aphids_stem=49 kind=english-grain stage=boot-to-head", "threshold=50", "Nebraska", VERIFIED)
-            .example("aphids_stem=5 kind=english-grain stage=flower", "threshold=5 verdict=treat", "Nebraska", VERIFIED)
+            .example("aphids_stem=25 kind=corn-leaf stage=seedling", "threshold=20 verdict=treat", "[nebraska-wheat-aphids]", VERIFIED)
+            .example("aphids_stem=49 kind=english-grain stage=boot-to-head", "threshold=50", "[nebraska-wheat-aphids]", VERIFIED)
+            .example("aphids_stem=5 kind=english-grain stage=flower", "threshold=5 verdict=treat", "[nebraska-wheat-aphids]", VERIFIED)
             .example(
                     "aphids_stem=5 kind=bird-cherry-oat stage=flower",
                     "threshold=5 verdict=below the threshold",
-                    "Nebraska: more than 5",
+                    "[nebraska-wheat-aphids]: more than 5",
                     VERIFIED)
             .model(WheatAphidThreshold::solve);
 

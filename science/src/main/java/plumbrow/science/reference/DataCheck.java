@@ -26,6 +26,8 @@ public final class DataCheck {
         List<DataReport.Contested> contested = new ArrayList<>();
         List<Trouble> troubles = new ArrayList<>();
         Map<String, String> sums = Checksums.read(files.apply(Checksums.FILE));
+        Checksums.check(sums, Sources.FILE, files.apply(Sources.FILE), troubles);
+        Sources.read(files.apply(Sources.FILE), troubles);
         for (ReferenceSet set : sets) {
             String text = files.apply(set.file());
             Checksums.check(sums, set.file(), text, troubles);

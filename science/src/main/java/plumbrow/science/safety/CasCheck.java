@@ -33,7 +33,7 @@ public final class CasCheck {
             .output("weighted_sum", "Weighted sum of the other digits", "")
             .output("cas_number", "The number with its hyphens", "")
             .formula("check digit = Σ position from the right × digit, mod 10")
-            .source("Rule of the Chemical Abstracts registry", MEMORY)
+            .source("[cas-registry]", MEMORY)
             .validity("Two to seven digits, two digits and the check digit; anything else is refused.")
             .caution("A number that fits may still be that of another substance: read the name beside it.")
             .example(

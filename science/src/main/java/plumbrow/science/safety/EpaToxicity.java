@@ -59,7 +59,7 @@ public final class EpaToxicity {
             .output("poison", "Whether Poison with skull and crossbones must stand beside it", "")
             .formula(
                     "oral I ≤ 50, II ≤ 500, III ≤ 5,000 mg/kg; dermal 200, 2,000, 20,000; inhalation 0.2, 2, 20 mg/L; above IV")
-            .source("40 CFR 156.62 and 156.64", VERIFIED)
+            .source("[40-cfr-156.62]; [40-cfr-156.64]", VERIFIED)
             .validity(
                     "The limit itself belongs to the more severe category. A route left out is unknown; with IV in all that is"
                             + " known the word is then unknown too. For IV on every route none is required, CAUTION may be used.")

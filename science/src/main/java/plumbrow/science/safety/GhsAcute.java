@@ -39,7 +39,7 @@ public final class GhsAcute {
             .output("un_category", "Category by the UN table, which has a fifth", "")
             .formula("oral 5, 50, 300, 2,000 mg/kg; dermal 50, 200, 1,000, 2,000; gas 100, 500, 2,500, 20,000 ppm;"
                     + " vapour 0.5, 2, 10, 20 mg/L; dust and mist 0.05, 0.5, 1, 5 mg/L")
-            .source("CLP Annex I Table 3.1.1 (reachonline.eu)", VERIFIED)
+            .source("[clp-annex-1], Table 3.1.1", VERIFIED)
             .validity(
                     "The limit itself belongs to the more severe category. Above category 4 US and EU sheets say not classified; UN"
                             + " category 5, for mouth and skin up to 5,000 mg/kg, is shown apart.")
@@ -73,7 +73,7 @@ public final class GhsAcute {
             .input(number("category", "Category 1 to 5", "", Range.closed(1, 5), "4"))
             .output("ate", "Acute toxicity estimate: mg/kg; gas ppm; vapour, dust, mist mg/L", "")
             .formula("a point within the category, for mixture-ate")
-            .source("UN GHS Table 3.1.2", MEMORY)
+            .source("[ghs], Table 3.1.2", MEMORY)
             .validity("Whole categories; gas, vapour, dust and mist have no fifth. For reckoning a mixture only.")
             .example("route=oral category=2", "ate=5", "[ghs], Table 3.1.2", MEMORY)
             .example("route=dermal category=4", "ate=1100", "[ghs], Table 3.1.2", MEMORY)

@@ -32,7 +32,7 @@ public final class HandlerEquipment {
             .output("eyes", "Eyes", "")
             .output("items", "Items beyond shirt, trousers, shoes and socks", "")
             .formula("table of 40 CFR 156.212(e) by category")
-            .source("40 CFR 156.212(e)", MEMORY)
+            .source("[40-cfr-156.212], (e)", MEMORY)
             .validity(
                     "The federal least for a new label. Gloves and respirator seen in EPA's manual, the rest from memory.")
             .caution(
@@ -40,12 +40,12 @@ public final class HandlerEquipment {
             .example(
                     "skin=II inhalation=III eye=II",
                     "body=coveralls over short sleeves and short trousers feet=chemical-resistant footwear and socks hands=chemical-resistant gloves lungs=none eyes=protective eyewear items=4",
-                    "40 CFR 156.212(e)",
+                    "[40-cfr-156.212], (e)",
                     MEMORY)
             .example(
                     "skin=IV inhalation=I eye=IV",
                     "body=long sleeves and long trousers feet=shoes and socks hands=no minimum lungs=respirator eyes=none items=1",
-                    "40 CFR 156.212(e)",
+                    "[40-cfr-156.212], (e)",
                     MEMORY)
             .model(HandlerEquipment::solve);
 

@@ -49,7 +49,7 @@ public final class Haul {
             .output("reaches", "Whether the quantity is reached", "")
             .output("lb_to_tpq", "Pounds stored that reach it", "lb")
             .formula("counted = stored × 0.2 in solution, × 0.3 molten; reached where counted ≥ TPQ")
-            .source("40 CFR 355.16 (ecfr.gov)", VERIFIED)
+            .source("[40-cfr-355.16]", VERIFIED)
             .validity(
                     "Solids in solution or molten; as-is for anything else. The quantity comes from the current 40 CFR 355 appendix A.")
             .caution("Farms are not excepted from this notice. " + STATE)
@@ -79,7 +79,7 @@ public final class Haul {
             .output("within", "Whether it is within the exception", "")
             .output("share_of_limit", "Highest share of a limit", "")
             .formula("within where liquid ≤ 502 gal, solid ≤ 5,070 lb and distance ≤ 150 miles")
-            .source("49 CFR 173.5(b)", VERIFIED)
+            .source("[49-cfr-173.5], (b)", VERIFIED)
             .validity(
                     "One vehicle, private carrier, to or from the farm. Ammonium nitrate in bulk has a limit of its own and is not covered here.")
             .caution("State law must authorise the exception; shipping paper, marks and placards still apply. " + STATE)
@@ -107,7 +107,7 @@ public final class Haul {
             .output("total_lb", "Together", "lb")
             .output("placard", "Whether placards are needed", "")
             .formula("placards where the sum is 1,001 lb or more, or for any amount of an inhalation hazard")
-            .source("49 CFR 172.504", MEMORY)
+            .source("[49-cfr-172.504]", MEMORY)
             .validity("Packages, not bulk. Class 9 is left out: it needs none inside the US.")
             .caution(STATE)
             .example("gross_lb=450,560", "total_lb=1010 placard=yes", "independent arithmetic", COMPUTED)
@@ -123,7 +123,7 @@ public final class Haul {
             .output("least_pct", "Concentration from which on it counts", "%")
             .formula(
                     "mark where package ≥ RQ and concentration ≥ 10 % (RQ 5000), 2 % (1000), 0.2 % (100), 0.02 % (10), 0.002 % (1)")
-            .source("49 CFR 171.8", MEMORY)
+            .source("[49-cfr-171.8]", MEMORY)
             .validity("The five quantities of the list; others are refused.")
             .caution(STATE)
             .example(

@@ -29,7 +29,7 @@ public final class InhalationFourHours {
             .input(word("form", "Gas or vapour, or dust or mist", List.of("gas-vapour", "dust-mist"), "dust-mist"))
             .output("lc50_4h_mg_l", "Half-lethal concentration, four hours", "mg/L")
             .formula("gas, vapour: ÷ 2; dust, mist: ÷ 4")
-            .source("OECD/GHS chapter 5 (studylib.net 18058032)", VERIFIED)
+            .source("[oecd-ghs-5]", VERIFIED)
             .validity("One-hour data only; other times can't be converted.")
             .example("lc50_1h_mg_l=4.0 form=dust-mist", "lc50_4h_mg_l=1.0", "independent arithmetic", COMPUTED)
             .example("lc50_1h_mg_l=30 form=gas-vapour", "lc50_4h_mg_l=15", "independent arithmetic", COMPUTED)

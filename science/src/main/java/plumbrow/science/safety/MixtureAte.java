@@ -47,7 +47,7 @@ public final class MixtureAte {
                     .orElse("0"))
             .output("ate", "Acute toxicity estimate of the mixture", "mg/kg or mg/L")
             .formula("ATE = 100 ÷ Σ(share ÷ ATE); above 10 % unknown (100 − unknown) ÷ Σ(share ÷ ATE)")
-            .source("UN GHS 3.1.3.6", MEMORY)
+            .source("[ghs], 3.1.3.6", MEMORY)
             .validity(
                     "One route and one physical form. Shares and unknown together at most 100 %. Harmless ingredients are left out.")
             .caution("Estimated from ingredients: a test of the mixture itself, or its own label, outranks it.")

@@ -59,7 +59,7 @@ public final class PeopleNearby {
             .output("display_until", "Display and information until", "")
             .output("keep_until", "Records until", "")
             .formula("entry = end of application + longest interval; display 30 days, records 2 years after that")
-            .source("40 CFR 170.309 and 170.311; longest interval of a mix", MEMORY)
+            .source("[40-cfr-170], 170.309 and 170.311; longest interval of a mix", MEMORY)
             .validity(
                     "Hours are counted as they pass: a night that changes the clock has 23 or 25. Central time unless a zone is given.")
             .caution("The interval is that of the label; early entry has rules and clothing of its own.")
@@ -92,7 +92,7 @@ public final class PeopleNearby {
             .output("default_h", "Default interval", "h")
             .output("verdict", "In words", "")
             .formula("default I 48 h, II 24 h, III and IV 12 h")
-            .source("40 CFR 156.208(c), EPA Label Review Training module 3", VERIFIED)
+            .source("[40-cfr-156.208], (c); [epa-label-training]", VERIFIED)
             .validity(
                     "A check of plausibility only. Some low-risk products have 4 h, some organophosphates in dry country 72 h.")
             .caution("The label's interval holds, whatever this says.")
@@ -126,7 +126,7 @@ public final class PeopleNearby {
                     .optional())
             .output("distance_ft", "Exclusion zone", "ft")
             .formula("aerial, air blast, fog or finer than medium 100 ft; medium or coarser above 12 in 25 ft; else 0")
-            .source("40 CFR 170.405(a), 2024 rule (89 FR 80767)", VERIFIED)
+            .source("[40-cfr-170.405], (a)", VERIFIED)
             .validity(
                     "Droplets unknown count as fine; height unknown counts as above 12 in. Exactly 12 in is not above.")
             .caution(

@@ -43,7 +43,7 @@ public final class Rinsing {
             .output("meets_standard", "Whether it is at most one part in ten thousand", "")
             .output("rinsate_gal", "Rinsate, part of the tank's water", "gal")
             .formula("left = (residue ÷ (residue + rinse))³; rinsate = containers × 3 × rinse")
-            .source("Performance standard 99.99 %: 40 CFR 165.25(f)", VERIFIED)
+            .source("Performance standard 99.99 %: [40-cfr-165.25], (f)", VERIFIED)
             .validity(
                     "Well mixed each time. Real containers are worse: drain for 10 seconds after the flow drips, shake, repeat.")
             .caution(
@@ -78,7 +78,7 @@ public final class Rinsing {
                     .orElse("no"))
             .output("gal", "Water", "gal")
             .formula("gallons = workers + 3 × handlers + 6 for eyes")
-            .source("40 CFR 170; one gallon a worker seen (pesticideresources.org), handlers and eyes", MEMORY)
+            .source("[40-cfr-170]; one gallon a worker seen (pesticideresources.org), handlers and eyes", MEMORY)
             .validity(
                     "At the start of work, with soap and single-use towels, within a quarter mile. Hand gel does not count.")
             .example("workers=6 handlers=2", "gal=12", "independent arithmetic", COMPUTED)

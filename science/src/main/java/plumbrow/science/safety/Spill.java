@@ -47,7 +47,7 @@ public final class Spill {
             .output("gal_to_rq", "Gallons that reach it", "gal")
             .formula(
                     "pounds = gallons × strength; share = pounds ÷ RQ; containers = RQ ÷ (container × strength), rounded up")
-            .source("42 USC 9603(a)", VERIFIED)
+            .source("[42-usc-9603]", VERIFIED)
             .validity(
                     "Equal to the quantity counts as reaching it. Water in a tank is not counted. The RQ comes from the current 40 CFR 302.4.")
             .caution(CALL)
@@ -103,7 +103,7 @@ public final class Spill {
             .output("shares", "Share of its quantity, for each component", "")
             .output("reaches_rq", "Whether any reaches its quantity", "")
             .formula("report where any component ÷ its RQ is 1 or more")
-            .source("40 CFR 302.6(b); the same arithmetic in 40 CFR 370.14(c)", VERIFIED)
+            .source("[40-cfr-302.6], (b); the same arithmetic in [40-cfr-370.14], (c)", VERIFIED)
             .validity(
                     "Known composition only. Where it is not known the total is held against the lowest quantity of any component.")
             .caution(CALL)
@@ -128,7 +128,7 @@ public final class Spill {
             .output("lb_to_rq", "Pounds of product that reach it", "lb")
             .formula(
                     "pounds = product × percent ÷ 100; share = pounds ÷ RQ; containers = RQ ÷ (container × percent ÷ 100)")
-            .source("42 USC 9603(a)", VERIFIED)
+            .source("[42-usc-9603]", VERIFIED)
             .validity("Equal to the quantity counts as reaching it. The RQ comes from the current 40 CFR 302.4.")
             .caution(CALL)
             .caution(BELOW)
@@ -154,7 +154,7 @@ public final class Spill {
             .output("share_of_rq", "Share of the reportable quantity", "")
             .output("reaches_rq", "Whether it reaches the reportable quantity", "")
             .formula("pounds = substance × leaked ÷ tank")
-            .source("Arithmetic; water is not counted, 42 USC 9603(a)", VERIFIED)
+            .source("Arithmetic; water is not counted, [42-usc-9603]", VERIFIED)
             .validity("Well mixed, and no more leaked than was in the tank.")
             .caution(CALL)
             .caution(BELOW)

@@ -32,7 +32,7 @@ public final class StoreAndContainers {
             .input(word("kind", "Wall around tanks, or a pad for filling", List.of("tanks", "pad"), "tanks"))
             .output("gal", "Capacity", "gal")
             .formula("tanks: 1.1 × largest where open, 1.0 where roofed; pad: 750 gallons or the largest if smaller")
-            .source("40 CFR 165 subpart E", MEMORY)
+            .source("[40-cfr-165], subpart E", MEMORY)
             .validity(
                     "Binds dealers, commercial applicators and custom blenders from 500 gallons on; for a farm it is advice. States go further.")
             .example("largest_gal=1500 roof=open kind=tanks", "gal=1650", "110 %", MEMORY)
@@ -56,7 +56,7 @@ public final class StoreAndContainers {
             .output("residue_pct", "Residue, share of the full weight", "%")
             .formula(
                     "1 inch or less, or at most 3 % by weight up to 110 gallons, 0.3 % above; acutely hazardous only after three rinses")
-            .source("40 CFR 261.7, labtrain.noaa.gov", VERIFIED)
+            .source("[40-cfr-261.7]", VERIFIED)
             .validity(
                     "After all has been poured out that pours. Where it is not known whether the active is on the P list: unknown.")
             .caution("The label asks for three rinses of every rigid container, whatever the waste rules say.")

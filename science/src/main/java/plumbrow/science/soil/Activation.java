@@ -52,7 +52,7 @@ public final class Activation {
             .output("needed_in", "Needed", "in")
             .sometimes("day", "Day on which the need was met", "d")
             .formula("activated on the day on which the sum reaches the need; late after the window; else waiting")
-            .source("Purdue Pest & Crop; Clemson 11 June 2021, Table 1", VERIFIED)
+            .source("[rain-purdue]; [rain-clemson-2021]", VERIFIED)
             .validity(
                     "From the hour of application, not before. Of a printed range the upper end is taken. The label's words go before.")
             .caution(
@@ -60,12 +60,12 @@ public final class Activation {
             .example(
                     "rain_in=0,0.1,0,0.3,0.2 active=pyroxasulfone",
                     "state=activated fallen_in=.6 needed_in=.5 day=5",
-                    "Clemson 2021",
+                    "[rain-clemson-2021]",
                     VERIFIED)
             .example(
                     "rain_in=0,0.1,0.1 active=flumioxazin",
                     "state=waiting needed_in=.25 fallen_in=.2",
-                    "Clemson 2021",
+                    "[rain-clemson-2021]",
                     VERIFIED)
             .example(
                     "rain_in=0,0,0,0,0,0,0,0,1 active=pendimethalin",

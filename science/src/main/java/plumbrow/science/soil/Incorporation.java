@@ -45,7 +45,7 @@ public final class Incorporation {
             .output("mixed_depth_in", "Depth of the mixed layer", "in")
             .output("ppm", "Strength of the layer", "ppm")
             .formula("mixed depth = half the working depth, rotary tiller all of it; ppm = rate ÷ weight of the layer")
-            .source("Walker, Farrant, Bryant & Brown 1976, Weed Research", VERIFIED)
+            .source("[walker-1976]", VERIFIED)
             .validity(
                     "Two crossing passes of tines and discs, one of a rotary tiller. The field cultivator's half is inferred.")
             .caution(
@@ -74,12 +74,12 @@ public final class Incorporation {
             .input(number("deepest_in", "Deepest from which it comes", "in", Range.above(0, 10), "1"))
             .output("verdict", "The layer is", "")
             .formula("diluted where mixed depth > 2 × usual depth; escape from beneath where deepest > mixed depth")
-            .source("Depths: NDSU Crop & Pest Report 20 May 2021 and others; rule ours", PRACTICE)
+            .source("Depths: [ndsu-2021-depth] and others; rule ours", PRACTICE)
             .validity("Deepest not above usual is refused.")
             .example(
                     "mixed_depth_in=2 usual_in=.5 deepest_in=1",
                     "verdict=diluted",
-                    "waterhemp, NDSU 2021: top half inch",
+                    "waterhemp, [ndsu-2021-depth]: top half inch",
                     COMPUTED)
             .example(
                     "mixed_depth_in=2 usual_in=2 deepest_in=4",
@@ -89,7 +89,7 @@ public final class Incorporation {
             .example(
                     "mixed_depth_in=2 usual_in=1 deepest_in=2",
                     "verdict=where it germinates",
-                    "lambsquarters, NDSU 2021",
+                    "lambsquarters, [ndsu-2021-depth]",
                     COMPUTED)
             .model(Incorporation::solveSpecies);
 

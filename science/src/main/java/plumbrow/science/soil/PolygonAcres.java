@@ -38,7 +38,7 @@ public final class PolygonAcres {
             .output("acres", "Area", "ac")
             .output("perimeter_m", "Round the edge", "m")
             .formula("area between geodesics on the WGS 84 ellipsoid ÷ 4046.8564224 m²")
-            .source("Karney 2013, J. Geodesy 87:43", VERIFIED)
+            .source("[karney-2013]", VERIFIED)
             .validity("At least three corners, latitude first, west and south negative. Edges must not cross.")
             .caution(
                     "Acres between corners, not acres planted: waterways, borders and the farm agency's figure differ.")

@@ -38,7 +38,7 @@ public final class ResidueCover {
             .output("cover_pct", "Cover left", "%")
             .output("conservation", "30 % or more", "")
             .formula("cover = start × share kept × share kept × …, at most 100 %")
-            .source("USDA-SCS/EMI 1992", MEMORY)
+            .source("[usda-emi-1992]", MEMORY)
             .validity("Shares 0 to 3, above 1 where a pass uncovers residue.")
             .caution("An estimate: a line of 100 marks after planting beats it, and is what counts for a plan.")
             .example(
@@ -54,9 +54,9 @@ public final class ResidueCover {
             .input(number("over_residue", "Marks over residue", "", Range.closed(0, 10_000), "44"))
             .output("cover_pct", "Cover", "%")
             .formula("cover = 100 × marks over residue ÷ marks")
-            .source("University of Missouri G1570", VERIFIED)
+            .source("[missouri-g1570]", VERIFIED)
             .validity("Line at 45° to the rows, one edge of each mark, away from end rows; three places or more.")
-            .example("marks=100 over_residue=44", "cover_pct=44.0", "University of Missouri G1570", VERIFIED)
+            .example("marks=100 over_residue=44", "cover_pct=44.0", "[missouri-g1570]", VERIFIED)
             .model(ResidueCover::solveCounted);
 
     private ResidueCover() {}

@@ -73,7 +73,7 @@ public final class ResiduePasses {
             .output("conservation", "30 % or more at the low end", "")
             .formula(
                     "cover = start × product of what each pass keeps, by the low end, the middle and the high end of its range")
-            .source("USDA Soil Conservation Service and Equipment Manufacturers Institute 1992, ranges", MEMORY)
+            .source("[usda-emi-1992], ranges", MEMORY)
             .validity("Passes in the order they are made. A planter may uncover residue, which no range shows.")
             .caution("Measured marks on a line always beat this: see residue-count.")
             .example(

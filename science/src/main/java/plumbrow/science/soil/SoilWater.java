@@ -40,7 +40,7 @@ public final class SoilWater {
             .output("days_mm", "Missing after each day", "mm")
             .formula(
                     "missing = missing before − rain + use, held to 0 and to 1000 × (field capacity − wilting point) × depth")
-            .source("FAO-56, chapter 8", MEMORY)
+            .source("[fao-56], chapter 8", MEMORY)
             .validity(
                     "No runoff and no rise from below. Use is not cut when the soil dries: the answer is the careful side.")
             .example(

@@ -30,7 +30,7 @@ public final class TextureClass {
             .output("class", "Texture class", "")
             .output("silt_pct", "Silt", "%")
             .formula("silt = 100 − sand − clay; the twelve classes of the USDA triangle")
-            .source("USDA Soil Survey Manual; rules as in the USDA soil texture calculator", VERIFIED)
+            .source("[usda-soil-manual]", VERIFIED)
             .validity("Mineral soil, fine earth. Sand and clay together at most 100 %.")
             .example("sand_pct=0 clay_pct=0", "class=silt silt_pct=100.0", "the calculator's own example", VERIFIED)
             .example("sand_pct=92 clay_pct=3", "class=sand", "rule: silt + 1.5 clay below 15", COMPUTED)

@@ -30,7 +30,7 @@ public final class BandRate {
             .input(Asked.ROW_SPACING)
             .output("field_rate", "On an acre of field, in the unit given", "")
             .formula("field rate = rate × band ÷ row spacing")
-            .source("Hofman, NDSU AE-1042", VERIFIED)
+            .source("[hofman-ae1042]", VERIFIED)
             .validity("Band not wider than the row spacing.")
             .caution("Read whether the label's rate is per treated or per field acre.")
             .example(

@@ -49,16 +49,16 @@ public final class CornStandIowa {
                     .orElse("none"))
             .output("yield_pct", "Of the best yield", "%")
             .formula("the table's value at the window, in proportion between stands, less 2 or 5 points for gaps")
-            .source("Iowa State PM-1885 (2001), printed 24 May 2004, and revision of 3 May 2010", VERIFIED)
+            .source("[iowa-pm1885]", VERIFIED)
             .validity(
                     "2001: 20 Apr–5 May, 13–19 May, 26 May–1 Jun, 10–16 Jun, 24–28 Jun, 12,000 to 32,000 plants. 2010: 20 Apr–5 May, 5–15 May, 15–25 May, 25 May–5 Jun, 5–15 Jun, 25,000 to 35,000 plants.")
             .caution(
                     "For 20,000 plants on the best date Iowa 2001 says 81 %, Iowa 2010 89, Purdue 92: compare within one table.")
-            .example("table=2010 window=second plants_ac=30000", "yield_pct=95", "Iowa State 2010", VERIFIED)
-            .example("table=2010 window=first plants_ac=35000", "yield_pct=100", "Iowa State 2010", VERIFIED)
-            .example("table=2010 window=third plants_ac=25000", "yield_pct=83", "Iowa State 2010", VERIFIED)
-            .example("table=2001 window=first plants_ac=20000", "yield_pct=81", "Iowa State 2004", VERIFIED)
-            .example("table=2001 window=fourth plants_ac=16000", "yield_pct=50", "Iowa State 2004", VERIFIED)
+            .example("table=2010 window=second plants_ac=30000", "yield_pct=95", "[iowa-pm1885], 2010", VERIFIED)
+            .example("table=2010 window=first plants_ac=35000", "yield_pct=100", "[iowa-pm1885], 2010", VERIFIED)
+            .example("table=2010 window=third plants_ac=25000", "yield_pct=83", "[iowa-pm1885], 2010", VERIFIED)
+            .example("table=2001 window=first plants_ac=20000", "yield_pct=81", "[iowa-pm1885], 2004", VERIFIED)
+            .example("table=2001 window=fourth plants_ac=16000", "yield_pct=50", "[iowa-pm1885], 2004", VERIFIED)
             .example(
                     "table=2001 window=first plants_ac=22000 gaps=several-short",
                     "yield_pct=85.5",

@@ -33,7 +33,7 @@ public final class DropletClass {
             .output("allowed", "Within the label's classes", "")
             .output("steps", "Classes coarser than the finest allowed", "")
             .formula("XF, VF, F, M, C, VC, XC, UC from fine to coarse")
-            .source("ASABE S572.3; ISO 25358", VERIFIED)
+            .source("[asabe-s572]", VERIFIED)
             .validity("The class belongs to nozzle and pressure: look it up again when the pressure changes.")
             .caution("One class coarser is about half the driftable fines, and thinner cover: the label decides.")
             .example(

@@ -30,16 +30,16 @@ public final class FieldCapacity {
             .input(number("efficiency_pct", "Field efficiency", "%", Range.above(0, 100), "68"))
             .output("ac_h", "Field capacity", "ac/h")
             .formula("ac/h = mph × feet × efficiency ÷ 8.25")
-            .source("Hancock et al., University of Kentucky AEN-73", VERIFIED)
+            .source("[hancock-aen73]", VERIFIED)
             .validity(
                     "Efficiency more than 0, up to 100 %. Typical: planter 50 to 75, sprayer 50 to 80, cultivator 70 to 90 (from memory).")
-            .example("mph=5 width_ft=30 efficiency_pct=100", "ac_h=18.2", "progressiveforage.com, check 5a", VERIFIED)
-            .example("mph=5 width_ft=30 efficiency_pct=80", "ac_h=14.5", "progressiveforage.com, check 5b", VERIFIED)
-            .example("mph=5 width_ft=30 efficiency_pct=60", "ac_h=10.9", "progressiveforage.com, check 5b", VERIFIED)
-            .example("mph=6 width_ft=40 efficiency_pct=70", "ac_h=20.4", "Iowa State A3-24 Table 1, check 5c", VERIFIED)
-            .example("mph=12 width_ft=60 efficiency_pct=68", "ac_h=59.3", "Iowa State A3-24, check 5d", VERIFIED)
-            .example("mph=12 width_ft=80 efficiency_pct=68", "ac_h=79.1", "Iowa State A3-24, check 5d", VERIFIED)
-            .example("mph=6 width_ft=30 efficiency_pct=60", "ac_h=13.1", "Iowa State A3-24, check 5e", VERIFIED)
+            .example("mph=5 width_ft=30 efficiency_pct=100", "ac_h=18.2", "[progressiveforage]", VERIFIED)
+            .example("mph=5 width_ft=30 efficiency_pct=80", "ac_h=14.5", "[progressiveforage]", VERIFIED)
+            .example("mph=5 width_ft=30 efficiency_pct=60", "ac_h=10.9", "[progressiveforage]", VERIFIED)
+            .example("mph=6 width_ft=40 efficiency_pct=70", "ac_h=20.4", "[iowa-a3-24], Table 1", VERIFIED)
+            .example("mph=12 width_ft=60 efficiency_pct=68", "ac_h=59.3", "[iowa-a3-24]", VERIFIED)
+            .example("mph=12 width_ft=80 efficiency_pct=68", "ac_h=79.1", "[iowa-a3-24]", VERIFIED)
+            .example("mph=6 width_ft=30 efficiency_pct=60", "ac_h=13.1", "[iowa-a3-24]", VERIFIED)
             .example(
                     "mph=12 width_ft=90 efficiency_pct=65",
                     "ac_h=85.1",

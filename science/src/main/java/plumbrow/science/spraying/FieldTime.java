@@ -39,7 +39,7 @@ public final class FieldTime {
             .output("loads", "Loads", "")
             .output("efficiency", "Field efficiency", "")
             .formula("hours = acres ÷ (mph × feet ÷ 8.25) + loads × fill + turns")
-            .source("Time elements, as ASABE EP496", PRACTICE)
+            .source("Time elements, as [asabe-ep496]", PRACTICE)
             .validity("Every started load is filled once.")
             .example(
                     "acres=160 mph=12 width_ft=90 gpa=15 tank_gal=1200 fill_min=20",
@@ -56,13 +56,13 @@ public final class FieldTime {
             .input(number("machines", "Machines", "", Range.closed(1, 100), "1").orElse("1"))
             .output("days", "Suitable days needed", "d")
             .formula("days = acres ÷ (ac/h × hours × machines)")
-            .source("Iowa State A3-25", VERIFIED)
+            .source("[iowa-a3-25]", VERIFIED)
             .validity("Suitable days, not calendar days: a spring week of Iowa had 1.8 to 6.2 of them.")
             .example("acres=1600 ac_h=17.33 hours_day=12", "days=7.69", "independent arithmetic", COMPUTED)
             .example(
                     "acres=1600 ac_h=13.77 hours_day=14",
                     "days=8.3",
-                    "Iowa State A3-25: 8.3 days, 192.8 ac/day, 13.8 ac/h",
+                    "[iowa-a3-25]: 8.3 days, 192.8 ac/day, 13.8 ac/h",
                     VERIFIED)
             .model(FieldTime::solveDays);
 

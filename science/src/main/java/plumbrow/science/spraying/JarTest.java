@@ -44,7 +44,7 @@ public final class JarTest {
                     .orElse("946.353"))
             .output("amount", "Into the jar: mL of a liquid, g of a dry product", "mL or g")
             .formula("amount = rate in mL or g × jar ÷ (gal/ac × 3785.41); percent and per 100 gal by the jar alone")
-            .source("Arithmetic; turf.arizona.edu/ccps599.htm", VERIFIED)
+            .source("Arithmetic; [arizona-jar]", VERIFIED)
             .validity(
                     "Add in tank order, cap, invert, stand 15 to 30 minutes; look for flakes, gel, sludge, oil, heat.")
             .caution("A clean jar says that the mix flows, not that it is legal or safe to the crop: read both labels.")

@@ -41,7 +41,7 @@ public final class Loads {
             .output("even_load_acres", "Acres of each of them", "ac")
             .formula(
                     "acres a load = tank ÷ gal/ac; full loads = whole part of acres ÷ acres a load; the rest is the last")
-            .source("University of Missouri G1272; Ozkan, Ohio State FABE-530", VERIFIED)
+            .source("[missouri-g1272]; [ozkan-fabe530]", VERIFIED)
             .validity("Usable volume: less what the pump can't reach. Every number more than 0.")
             .caution(
                     "Plan for an empty tank at the end; what is left goes on a labelled crop at no more than the label's rate.")
@@ -50,7 +50,7 @@ public final class Loads {
                     "acres_per_load=66.67 full_loads=2.0 last_load_acres=3.67 total_gal=2055 last_load_gal=55.0 even_loads=3.0 even_load_acres=45.67",
                     "independent arithmetic",
                     COMPUTED)
-            .example("acres=3.5 gpa=15 tank_gal=60", "total_gal=52.5 full_loads=0.0", "Missouri G1272", VERIFIED)
+            .example("acres=3.5 gpa=15 tank_gal=60", "total_gal=52.5 full_loads=0.0", "[missouri-g1272]", VERIFIED)
             .example(
                     "acres=200 gpa=10 tank_gal=1000",
                     "full_loads=2.0 last_load_acres=0.0 even_loads=2.0",

@@ -37,15 +37,15 @@ public final class MixingOrder {
             .output("order", "First to last", "")
             .output("disagreement", "Where published orders differ for this mix", "")
             .formula("conditioner, dry, suspended, dissolved, emulsified, oils and surfactants")
-            .source("Oklahoma State, extension.okstate.edu/fact-sheets/herbicide-mixing-order.html", VERIFIED)
+            .source("[oklahoma-mixing]", VERIFIED)
             .validity("Tank half to three quarters full of carrier, agitation on, each step finished before the next.")
             .caution("The label's own order goes first. Do a jar test with a mix that is new to you.")
             .example(
                     "formulations=EC,WDG,AMS,SL,NIS",
                     "order=[AMS, WDG, SL, EC, NIS] disagreement=yes",
-                    "Oklahoma State; North Dakota puts SL after EC",
+                    "[oklahoma-mixing]; North Dakota puts SL after EC",
                     VERIFIED)
-            .example("formulations=SC,WP", "order=[WP, SC] disagreement=no", "Oklahoma State", VERIFIED)
+            .example("formulations=SC,WP", "order=[WP, SC] disagreement=no", "[oklahoma-mixing]", VERIFIED)
             .model(MixingOrder::solve);
 
     /** One step of filling and the formulation codes that belong to it. */

@@ -35,7 +35,7 @@ public final class NozzlePressure {
     private static final String RATED =
             "Inside the rated range of the nozzle; pressure at the nozzle, not at the regulator.";
     private static final String SOURCE =
-            "University of Nebraska CropWatch 2016, Setting the Sprayer Flow Rate for Non-Water Solutions";
+            "[nebraska-solutions-2016]";
 
     public static final Figure FIGURE = Figure.declare("nozzle-pressure", Subject.SPRAYING)
             .question("At which pressure does the nozzle flow this much?")
@@ -54,7 +54,7 @@ public final class NozzlePressure {
             .example(
                     "gpm=20 rated_gpm=20 density_lb_gal=10.65",
                     "water_gpm=22.6",
-                    "20 gal/ac of 28 % nitrogen take the nozzle of 22.6 gal/ac of water, Nebraska 2016",
+                    "20 gal/ac of 28 % nitrogen take the nozzle of 22.6 gal/ac of water, [nebraska-solutions-2016]",
                     VERIFIED)
             .model(NozzlePressure::solve);
 
@@ -84,9 +84,9 @@ public final class NozzlePressure {
             .example(
                     "gpa=20 density_lb_gal=10.65",
                     "factor=1.13 water_gpa=22.6",
-                    "28-0-0, University of Nebraska 2016 Table 1",
+                    "28-0-0, [nebraska-solutions-2016]",
                     VERIFIED)
-            .example("gpa=20 density_lb_gal=11.4", "factor=1.17", "10-34-0, University of Nebraska 2016", VERIFIED)
+            .example("gpa=20 density_lb_gal=11.4", "factor=1.17", "10-34-0, [nebraska-solutions-2016]", VERIFIED)
             .model(NozzlePressure::solveCarrier);
 
     private NozzlePressure() {}

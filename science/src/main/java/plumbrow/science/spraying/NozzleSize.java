@@ -41,7 +41,7 @@ public final class NozzleSize {
             .output("litres_min_3_bar", "Flow at 3 bar", "L/min")
             .output("colour", "Colour", "")
             .formula("rated flow = size with the point behind the first digit, at 40 psi; flow = rated × √(psi ÷ 40)")
-            .source("ISO 10625; royalbrinkman.com nozzle coding", VERIFIED)
+            .source("[iso-10625]", VERIFIED)
             .validity("Inside the nozzle's rated range, water.")
             .example(
                     "size=01",

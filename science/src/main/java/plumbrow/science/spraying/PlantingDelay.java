@@ -38,7 +38,7 @@ public final class PlantingDelay {
             .output("loss_bu_ac", "Yield lost", "bu/ac")
             .output("loss_usd_ac", "Worth of it", "$/ac")
             .formula("loss = bushels a day × days; corn: 1 % of the yield a day")
-            .source("Corn & Soybean Digest; Illinois Bulletin 5 June 2009; farms.com 123149; Iowa State 2009", VERIFIED)
+            .source("[delay-digest]", VERIFIED)
             .validity(
                     "Nebraska counts from 1 May, Illinois in June, Minnesota in late May, Iowa corn from about 10 May.")
             .caution(

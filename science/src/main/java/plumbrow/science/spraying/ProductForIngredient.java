@@ -35,7 +35,7 @@ public final class ProductForIngredient {
             .output("gal_ac", "Product", "gal/ac")
             .output("pints_ac", "The same in pints", "pt/ac")
             .formula("gal/ac = lb/ac ÷ lb/gal")
-            .source("University of Missouri G1272", VERIFIED)
+            .source("[missouri-g1272]", VERIFIED)
             .validity(EQUIVALENT)
             .example(
                     "ingredient_lb_ac=1.5 ingredient_lb_gal=4",
@@ -45,7 +45,7 @@ public final class ProductForIngredient {
             .example(
                     "ingredient_lb_ac=75 ingredient_lb_gal=2.982",
                     "gal_ac=25.151",
-                    "75 lb of nitrogen from 28 % at 10.65 lb/gal, University of Nebraska 2016",
+                    "75 lb of nitrogen from 28 % at 10.65 lb/gal, [nebraska-solutions-2016]",
                     VERIFIED)
             .model(ProductForIngredient::solveLiquid);
 
@@ -56,14 +56,14 @@ public final class ProductForIngredient {
             .output("lb_ac", "Product", "lb/ac")
             .output("oz_ac", "The same in ounces of weight", "oz/ac")
             .formula("lb/ac = lb/ac of active ingredient ÷ its share")
-            .source("University of Missouri G1272", VERIFIED)
+            .source("[missouri-g1272]", VERIFIED)
             .validity(EQUIVALENT)
             .example(
                     "ingredient_lb_ac=.75 ingredient_pct=80",
                     "lb_ac=0.9375 oz_ac=15.0",
                     "independent arithmetic",
                     COMPUTED)
-            .example("ingredient_lb_ac=2 ingredient_pct=80", "lb_ac=2.5", "Missouri G1272", VERIFIED)
+            .example("ingredient_lb_ac=2 ingredient_pct=80", "lb_ac=2.5", "[missouri-g1272]", VERIFIED)
             .model(ProductForIngredient::solveDry);
 
     private ProductForIngredient() {}

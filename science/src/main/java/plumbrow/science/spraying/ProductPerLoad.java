@@ -40,7 +40,7 @@ public final class ProductPerLoad {
                     .orElse("acre"))
             .output("amount", "Product for the load, in the unit of the rate; of a percent rate in gallons", "")
             .formula("per acre: rate × acres; percent: rate ÷ 100 × gallons; per 100 gal: rate × gallons ÷ 100")
-            .source("University of Missouri G1272; Ozkan, Ohio State FABE-530", VERIFIED)
+            .source("[missouri-g1272]; [ozkan-fabe530]", VERIFIED)
             .validity("A rate of percent or of 100 gallons needs tank_gal; a rate per acre does not use it.")
             .caution(
                     "Never round a rate up past the label's highest. Fluid ounces and ounces of weight are different units.")
@@ -49,7 +49,7 @@ public final class ProductPerLoad {
                     "amount=2133.33",
                     "16.67 gal a load are 2133.3 fl oz",
                     COMPUTED)
-            .example("rate=3 acres_per_load=3.5", "amount=10.5", "3 lb/ac on 3.5 ac, Missouri G1272", VERIFIED)
+            .example("rate=3 acres_per_load=3.5", "amount=10.5", "3 lb/ac on 3.5 ac, [missouri-g1272]", VERIFIED)
             .example(
                     "rate=.25 acres_per_load=66.6667 tank_gal=1000 basis=percent",
                     "amount=2.50",

@@ -34,7 +34,7 @@ public final class RowGranules {
             .input(Asked.ROW_SPACING)
             .output("lb_ac", "Product on an acre", "lb/ac")
             .formula("lb/ac = oz per 1000 ft × (43,560 × 12 ÷ row spacing) ÷ 16,000")
-            .source("Arithmetic; pesticidestewardship.org/calibration/band-applicators", VERIFIED)
+            .source("Arithmetic; [pesticide-stewardship]", VERIFIED)
             .validity("Ounces of weight. Row spacing more than 0.")
             .caution(BOTH_LIMITS)
             .example(
@@ -55,7 +55,7 @@ public final class RowGranules {
             .input(Asked.ROW_SPACING)
             .output("oz_per_1000_row_ft", "Rate along the row", "oz/1000 ft")
             .formula("oz per 1000 ft = lb/ac × 16,000 ÷ (43,560 × 12 ÷ row spacing)")
-            .source("Arithmetic; pesticidestewardship.org/calibration/band-applicators", VERIFIED)
+            .source("Arithmetic; [pesticide-stewardship]", VERIFIED)
             .validity("Ounces of weight. Row spacing more than 0.")
             .caution(BOTH_LIMITS)
             .example("lb_ac=6 row_spacing_in=15", "oz_per_1000_row_ft=2.75", "independent arithmetic", COMPUTED)
@@ -73,7 +73,7 @@ public final class RowGranules {
             .input(number("band_in", "Width of the band", "in", Range.POSITIVE, "10"))
             .output("oz", "To catch from one row", "oz")
             .formula("oz = lb/ac × course × band in feet × 16 ÷ 43,560")
-            .source("pesticidestewardship.org/calibration/band-applicators: 43,560 ÷ 16 = 2722", VERIFIED)
+            .source("[pesticide-stewardship]: 43,560 ÷ 16 = 2722", VERIFIED)
             .validity("Ounces of weight. Good if within 10 % of the label's amount.")
             .example("lb_ac=20 course_ft=500 band_in=10", "oz=3.06", "independent arithmetic", COMPUTED)
             .model(RowGranules::solveCatch);

@@ -27,17 +27,17 @@ public final class RowLength {
             .output("row_ft_ac", "Row on an acre", "ft/ac")
             .output("tape", "On the tape", "")
             .formula("feet on an acre = 43,560 × 12 ÷ row spacing")
-            .source("University of Tennessee, news.utcrops.com, April 2011", VERIFIED)
+            .source("[tennessee-rows-2011]", VERIFIED)
             .validity("Even rows; twin rows count as one of their spacing.")
-            .example("row_spacing_in=15", "tape=34 ft 10 in row_ft_ac=34848", "news.utcrops.com 2011", VERIFIED)
-            .example("row_spacing_in=20", "tape=26 ft 2 in row_ft_ac=26136", "news.utcrops.com 2011", VERIFIED)
+            .example("row_spacing_in=15", "tape=34 ft 10 in row_ft_ac=34848", "[tennessee-rows-2011]", VERIFIED)
+            .example("row_spacing_in=20", "tape=26 ft 2 in row_ft_ac=26136", "[tennessee-rows-2011]", VERIFIED)
             .example(
                     "row_spacing_in=30",
                     "tape=17 ft 5 in row_ft_ac=17424 ft_per_thousandth_acre=17.424",
-                    "news.utcrops.com 2011",
+                    "[tennessee-rows-2011]",
                     VERIFIED)
-            .example("row_spacing_in=36", "tape=14 ft 6 in row_ft_ac=14520", "news.utcrops.com 2011", VERIFIED)
-            .example("row_spacing_in=38", "tape=13 ft 9 in row_ft_ac=13756", "news.utcrops.com 2011", VERIFIED)
+            .example("row_spacing_in=36", "tape=14 ft 6 in row_ft_ac=14520", "[tennessee-rows-2011]", VERIFIED)
+            .example("row_spacing_in=38", "tape=13 ft 9 in row_ft_ac=13756", "[tennessee-rows-2011]", VERIFIED)
             .example("row_spacing_in=22", "row_ft_ac=23760", "independent arithmetic", COMPUTED)
             .example("row_spacing_in=40", "row_ft_ac=13068", "independent arithmetic", COMPUTED)
             .model(RowLength::solve);

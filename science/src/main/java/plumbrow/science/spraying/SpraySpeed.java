@@ -45,17 +45,17 @@ public final class SpraySpeed {
             .input(number("seconds", "Seconds it took", "s", Range.POSITIVE, "27"))
             .output("mph", "Ground speed", "mph")
             .formula("mph = feet × 60 ÷ (seconds × 88)")
-            .source("Oklahoma State, turf.okstate.edu/FactSheets/sprayer.htm", VERIFIED)
+            .source("[oklahoma-sprayer]", VERIFIED)
             .validity("A flying start, in the field, tank half full.")
             .example(
                     "course_ft=200 seconds=45",
                     "mph=3.03",
-                    "Oklahoma State prints 3",
+                    "[oklahoma-sprayer] prints 3",
                     VERIFIED)
             .example(
                     "course_ft=200 seconds=27",
                     "mph=5.05",
-                    "Oklahoma State prints 5",
+                    "[oklahoma-sprayer] prints 5",
                     VERIFIED)
             .model(SpraySpeed::solveTimed);
 

@@ -13,7 +13,7 @@ import plumbrow.science.figure.Working;
 
 /** Spray volume from flow, speed and spacing as a figure. The arithmetic is {@link BoomFlow}. */
 public final class SprayVolume {
-    static final String SOURCE = "UF/IFAS WG013, edis.ifas.ufl.edu/publication/wg013; Illinois 60 Ways no. 55";
+    static final String SOURCE = "[florida-wg013]; [illinois-60-ways], no. 55";
     static final String TREATED =
             "Volume on the treated area: in a band that is the band, not the field. Every number more than 0.";
 
@@ -30,7 +30,7 @@ public final class SprayVolume {
             .example(
                     "gpm=3.75 mph=5 spacing_in=222",
                     "gpa=20.07",
-                    "albanycountyweedandpest.com, boomless, prints 20",
+                    "[albany-sprayer], boomless, prints 20",
                     VERIFIED)
             .example("gpm=0.40 mph=10 spacing_in=20", "gpa=11.88", "independent arithmetic", COMPUTED)
             .model(SprayVolume::solve);

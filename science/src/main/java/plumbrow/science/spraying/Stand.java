@@ -58,7 +58,7 @@ public final class Stand {
                     .orElse("100"))
             .output("seeds_ac", "Seeds to drop", "seeds/ac")
             .formula("seeds = stand ÷ (germination × survival)")
-            .source("Arithmetic; 10 % lost without a count: Ohio State agcrops.osu.edu/node/4422", VERIFIED)
+            .source("Arithmetic; 10 % lost without a count: [ohio-stand]", VERIFIED)
             .validity("Don't count one loss twice: a survival that holds germination goes with germination 100.")
             .example("stand_ac=31000 germination_pct=95", "seeds_ac=32632", "independent arithmetic", COMPUTED)
             .example(
@@ -78,7 +78,7 @@ public final class Stand {
                     "28,31,30"))
             .output("plants_ac", "Plants on an acre", "plants/ac")
             .formula("plants = mean count × 1000")
-            .source("University of Tennessee, news.utcrops.com, April 2011", VERIFIED)
+            .source("[tennessee-rows-2011]", VERIFIED)
             .validity("Row measured by row-length. Ten places or more for a decision.")
             .example("counts=28,31,30", "plants_ac=29667", "by hand", COMPUTED)
             .model(Stand::solveCount);

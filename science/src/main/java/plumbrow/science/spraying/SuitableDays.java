@@ -37,13 +37,13 @@ public final class SuitableDays {
             .output("ac_day", "Acres a day", "ac/d")
             .output("ac_h", "Acres an hour", "ac/h")
             .formula("days = sum of the weeks, less 0.7 a week where Sundays rest; acres ÷ days ÷ hours")
-            .source("ISU A3-25, October 2014", VERIFIED)
+            .source("[iowa-a3-25]", VERIFIED)
             .validity("Medians for a usual year; for a careful plan take the 15th to 20th percentile of the weeks.")
             .caution("Iowa springs ran from less than 20 days (1993) to 60 (1977).")
             .example(
                     "week_days=4.0,4.3 acres=1600 hours_day=14",
                     "days=8.3 ac_day=192.8 ac_h=13.8",
-                    "ISU A3-25",
+                    "[iowa-a3-25]",
                     VERIFIED)
             .example("week_days=4.0,4.3 acres=1600 hours_day=14 sundays=rest", "days=6.9", "0.7 a week less", COMPUTED)
             .model(SuitableDays::solve);

@@ -42,7 +42,7 @@ public final class WaterConditioner {
             .output("hardness_ppm", "Hardness as calcium carbonate", "ppm")
             .output("hardness_gpg", "Hardness in grains", "grains/gal")
             .formula("0.002 K + 0.005 Na + 0.009 Ca + 0.014 Mg + 0.042 Fe; hardness = 2.497 Ca + 4.118 Mg")
-            .source("NDSU Crop & Pest Report 2 July 2015, after Nalewaja & Matysiak 1993", VERIFIED)
+            .source("[ndsu-ams-2015]", VERIFIED)
             .validity("Ions in ppm from a water test, 0 or more.")
             .caution(
                     "The least that neutralises, not a use rate: advice is 4 to 6 lb, glyphosate labels say 8.5 to 17. Take the larger of label and this.")

@@ -70,7 +70,7 @@ public final class CornResponse {
             .output("slope_pct", "Gained by 1000 plants more", "%")
             .formula(
                     "15.01 + 4.693 P − 0.07737 P² + 1.0109 D − 0.01851 D²; with a best stand 100 − 0.07737 × (30.33 ÷ best)² × (P − best)² less the date's loss")
-            .source("Fit to the 182 cells of Nafziger 1994, J. Prod. Agric. 7:59, as printed by Purdue 2012", PRACTICE)
+            .source("Fit to the 182 cells of [nafziger-1994]", PRACTICE)
             .validity(
                     "10,000 to 36,000 plants, or to 1.25 times the best stand, and 10 April to 9 June; outside refused. Without a date as on the best day.")
             .caution(

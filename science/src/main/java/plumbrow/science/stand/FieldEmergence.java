@@ -55,7 +55,7 @@ public enum FieldEmergence {
             .output("share_pct", "Of the live seeds that came up", "%")
             .formula("plants = seeds × germination × [emergence − slope × (seeds − usual seeds)]")
             .source(
-                    "Slopes from two rates of one trial each: soybean, Illinois 2017; winter wheat, Kansas State 2021; derived",
+                    "Slopes from two rates of one trial each: soybean, [illinois-soybean-strips]; winter wheat, [kansas-wheat-2021]; derived",
                     PRACTICE)
             .validity(
                     "Slope: soybean 0.172 % per 1000 seeds about 140,000, wheat 0.046 % about 1,000,000, corn none; outside 100,000 to 160,000 and 200,000 to 1,000,000 as at the nearer end.")
@@ -64,17 +64,17 @@ public enum FieldEmergence {
             .example(
                     "crop=soybean seeds_ac=100000 germination_pct=100 emergence_pct=86.17",
                     "plants_ac=93050",
-                    "Illinois strip trial 2017, lower rate: 93.05",
+                    "[illinois-soybean-strips], lower rate: 93.05",
                     COMPUTED)
             .example(
                     "crop=soybean seeds_ac=160000 germination_pct=100 emergence_pct=86.17",
                     "plants_ac=132368",
-                    "Illinois strip trial 2017, higher rate: 132.26 printed, slope rounded",
+                    "[illinois-soybean-strips], higher rate: 132.26 printed, slope rounded",
                     COMPUTED)
             .example(
                     "crop=wheat seeds_ac=1000000 germination_pct=100 emergence_pct=65.85",
                     "plants_ac=658500 plants_ft2=15.12",
-                    "Kansas State 2021",
+                    "[kansas-wheat-2021]",
                     COMPUTED)
             .example(
                     "crop=corn seeds_ac=33000 germination_pct=95 emergence_pct=95",

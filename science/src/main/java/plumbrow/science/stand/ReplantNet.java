@@ -48,7 +48,7 @@ public final class ReplantNet {
             .output("gain_bu_ac", "More bushels", "bu/ac")
             .sometimes("break_even_plants_k_ac", "Stand at which both are even", "1000/ac")
             .formula("net = yield × (new % − kept %) ÷ 100 × price − cost + payment")
-            .source("Arithmetic on the fit to Nafziger 1994, J. Prod. Agric. 7:59", PRACTICE)
+            .source("Arithmetic on the fit to [nafziger-1994]", PRACTICE)
             .validity(
                     "10,000 to 36,000 plants, 10 April to 9 June; outside refused. The even stand is given where it lies from 10,000 to 30,000 plants.")
             .caution("Iowa's table puts a thin stand up to 11 points lower, which can turn it: compare both.")

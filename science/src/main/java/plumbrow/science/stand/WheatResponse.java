@@ -45,7 +45,7 @@ public final class WheatResponse {
             .output("yield_pct", "Of the best yield", "%")
             .formula(
                     "forgiving 100 × (1 − e^(−0.201 d)); strict by straight lines 13: 65, 16.5: 77.5, 19.5: 92.5, 22: 100")
-            .source("Ontario 1986–90 and Penn State tables of plants and yield; curve and lines derived", VERIFIED)
+            .source("tables of [ontario-wheat] and [pennsylvania-wheat]; curve and lines derived", VERIFIED)
             .validity("1 to 60 plants, strict from 13; outside refused. Evenly spread, healthy plants.")
             .caution("The two tables differ by 20 points at 11 plants on a square foot: look at both.")
             .example("plants_ft2=8 table=forgiving", "yield_pct=80.0", "check 1l; Ontario prints 80", COMPUTED)

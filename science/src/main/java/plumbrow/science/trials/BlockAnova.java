@@ -47,7 +47,7 @@ public final class BlockAnova {
             .output("efficiency", "Plots saved by blocking: times as many would be needed without", "")
             .formula(
                     "F = MS treatment ÷ MS error; SED = √(2 × MS error ÷ blocks); LSD = t × SED; CV = 100 × √MS error ÷ mean")
-            .source("Gomez & Gomez 1984, Statistical Procedures for Agricultural Research", MEMORY)
+            .source("[gomez-1984]", MEMORY)
             .validity(
                     "Two or more blocks, two or more treatments, every treatment once in each block. Where no error is left,"
                             + " the word none stands for F, p and efficiency.")
@@ -59,12 +59,12 @@ public final class BlockAnova {
                             + " cv_pct=6.7043 lsd=501.136 standard_error_difference=235.115 standard_error_mean=166.252"
                             + " means=5124.00,5070.25,5304.25,4847.75,4708.00,4703.25 f_block=5.8622 p_block=.0074158"
                             + " efficiency=1.634",
-                    "rice seeding rates, Gomez & Gomez 1984 p. 26 (agridat gomez.seedrate)",
+                    "rice seeding rates, [gomez-1984]",
                     COMPUTED)
             .example(
                     "yields=" + BlockTable.RICE + " confidence=.9",
                     "lsd=412.169",
-                    "rice seeding rates, Gomez & Gomez 1984 p. 26 (agridat gomez.seedrate), at 10 %",
+                    "rice seeding rates, [gomez-1984], at 10 %",
                     COMPUTED)
             .example(
                     "yields=212.4,205.0;205.1,199.8;198.7,196.2;220.3,209.1;209.9,206.6;201.6,192.3",

@@ -45,7 +45,7 @@ public final class DoseResponseFit {
             .output("ed10", "Dose for a tenth of the way", "")
             .output("ed90", "Dose for nine tenths of the way", "")
             .formula("response = c + (d − c) ÷ (1 + (dose ÷ e)^b), by least squares")
-            .source("Seefeldt, Jensen & Fuerst 1995, Weed Technol. 9:218", MEMORY)
+            .source("[seefeldt-1995]", MEMORY)
             .validity(
                     "Five or more responses at four or more doses, falling as the dose rises. A middle below a tenth of the lowest"
                             + " or above ten times the highest dose is refused. Standard errors come from the observed curvature.")
@@ -53,7 +53,7 @@ public final class DoseResponseFit {
                     "doses=" + RYEGRASS_X + " responses=" + RYEGRASS_Y,
                     "slope_b=2.98222 lower_c=.48141 upper_d=7.79296 ed50_e=3.05795 residual_se=.5196256 ed10=1.46371"
                             + " ed90=6.3886",
-                    "ryegrass by ferulic acid, Inderjit et al. 2002; values of R package drc (docs/reference)",
+                    "ryegrass by ferulic acid, values of [drc]",
                     VERIFIED)
             .model(DoseResponseFit::solve);
 

@@ -30,19 +30,19 @@ public final class EffectiveDose {
             .output("dose", "Dose", "")
             .output("times_half", "Times the dose of half the way", "")
             .formula("dose = ED50 × (effect ÷ (100 − effect))^(1 ÷ slope)")
-            .source("Log-logistic curve, rstats4ag.org chapter 12", VERIFIED)
+            .source("Log-logistic curve, [rstats4ag]", VERIFIED)
             .validity(
                     "Share of the way between the limits of the curve, not of the untreated response where the lower limit is above 0.")
             .caution("Near 0 and 100 % the curve says little: its own error grows there.")
             .example(
                     "ed50_e=3.05795 slope_b=2.98222 effect_pct=90",
                     "dose=6.3886 times_half=2.0892",
-                    "drc ryegrass, ED90 6.38864",
+                    "[drc], ED90 6.38864",
                     VERIFIED)
             .example(
                     "ed50_e=3.05795 slope_b=2.98222 effect_pct=10",
                     "dose=1.4637",
-                    "drc ryegrass, ED10 1.46371",
+                    "[drc], ED10 1.46371",
                     VERIFIED)
             .example("ed50_e=200 slope_b=3 effect_pct=80", "dose=317.48", "200 × 4^(1/3) by hand", COMPUTED)
             .model(EffectiveDose::solve);

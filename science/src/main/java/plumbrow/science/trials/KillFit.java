@@ -41,14 +41,14 @@ public final class KillFit {
             .output("intercept", "Log-odds of kill at dose 0", "")
             .output("slope", "Log-odds per unit of dose", "")
             .formula("logit(kill) = β₀ + β₁ × dose; dose = (logit(p) − β₀) ÷ β₁")
-            .source("Binomial logit, as in agridat turner.herbicide", VERIFIED)
+            .source("Binomial logit, as in [turner-1992]", VERIFIED)
             .validity(
                     "Two doses or more, dead no more than alive, kill that rises with the dose without a sharp split. No interval where the slope is not clear.")
             .example(
                     "doses=0,1.1,2.2,4.5,0,1.1,2.2,4.5,0,1.1,2.2,4.5 alive=18,24,29,24,29,21,24,31,28,32,26,27"
                             + " dead=0,13,28,24,0,11,18,31,0,9,24,27",
                     "dose=2.12939 standard_error=.128418 low=1.92 high=2.45 intercept=-3.46 slope=2.6567",
-                    "picloram on larkspur, Turner et al. 1992, by agridat turner.herbicide.Rd",
+                    "picloram on larkspur, [turner-1992]",
                     VERIFIED)
             .model(KillFit::solve);
 

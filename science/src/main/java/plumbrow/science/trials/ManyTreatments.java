@@ -40,7 +40,7 @@ public final class ManyTreatments {
             .output("q", "Studentised range", "")
             .output("d", "Critical value against the control", "")
             .formula("any two: q × √(MS ÷ blocks); control: d × √(2 × MS ÷ blocks)")
-            .source("Tukey 1953; Dunnett 1955", MEMORY)
+            .source("[tukey-1953]; [dunnett-1955]", MEMORY)
             .validity(
                     "Complete blocks, equal replicates, error degrees of freedom (blocks − 1)(treatments − 1). By numerical integration.")
             .caution(Asked.NOT_SHOWN)
@@ -61,7 +61,7 @@ public final class ManyTreatments {
             .output("value", "Value for the plot", "")
             .output("bias", "What to take off the treatment squares", "")
             .formula("value = (t × T + b × B − G) ÷ ((t − 1)(b − 1)); bias = (B − (t − 1) × value)² ÷ (t(t − 1))")
-            .source("Yates 1933", MEMORY)
+            .source("[yates-1933]", MEMORY)
             .validity("One plot only, in complete blocks; error and total then have one degree of freedom less.")
             .example(
                     "treatments=6 blocks=4 block_total=26453 treatment_total=14560 grand_total=114199",

@@ -46,7 +46,7 @@ public final class PairedStrips {
             .output("high", "Interval, upper end", "bu/ac")
             .output("chance_above_break_even", "Chance that the mean gain passes break-even", "")
             .formula("se = s ÷ √n; t = mean difference ÷ se; chance = T((mean difference − break-even) ÷ se; n − 1)")
-            .source("Paired t, Student 1908", MEMORY)
+            .source("paired t of [student-1908]", MEMORY)
             .validity(
                     "Two pairs or more, randomised side by side. Where all differences are equal, the word none stands for"
                             + " t, p, interval and chance.")
@@ -69,7 +69,7 @@ public final class PairedStrips {
                             + " b=80.7,82.3,80.4,87.2,84.2,100.4,115.5,112.2,147.7,108.1,103.1,105.1,116.5,139.9,129.6,98.9,"
                             + "61.9,96.2,125.5,75.7,66.4,49.9,96.7,61.9,80.3,67.7,66.7,67.4,91.8,94.1 break_even=8",
                     "difference=15.91333 t=3.324 df=29 p=.002413 low=6.121954 high=25.704713",
-                    "barley of 1931 and 1932, Immer et al. 1934 (R MASS immer), as worked in rstudio-pubs 1326095",
+                    "barley of 1931 and 1932, [immer-1934]",
                     VERIFIED)
             .model(PairedStrips::solve);
 

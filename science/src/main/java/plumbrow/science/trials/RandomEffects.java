@@ -51,7 +51,7 @@ public final class RandomEffects {
             .sometimes("next_low", "Next field, lower end", "bu/ac")
             .sometimes("next_high", "Next field, upper end", "bu/ac")
             .formula("w = 1 ÷ v; τ² = max(0, (Q − (k−1)) ÷ (Σw − Σw² ÷ Σw)); w* = 1 ÷ (v + τ²); mean = Σw*y ÷ Σw*")
-            .source("Hartung-Knapp and its modification: Röver, Knapp & Friede 2015 (PMC4647507)", VERIFIED)
+            .source("Hartung-Knapp and its modification: [rover-2015]", VERIFIED)
             .validity(
                     "Two sites or more, independent of one another. The next field is foretold from three sites on. Low and high"
                             + " by the normal distribution, hk by Student's t with k − 1 degrees of freedom.")
@@ -73,7 +73,7 @@ public final class RandomEffects {
                             + " variances=103.7087,390.642,91.2939,53.9433,222.8437,776.9500",
                     "q=13.6106 p_q=.01828 tau2=245.002 i2_pct=63.26 pooled=2.1813 standard_error=8.4894 low=-14.4575"
                             + " high=18.8201 hk_low=-17.1483 hk_high=21.5109 hk_modified_low=-19.641 hk_modified_high=24.004",
-                    "set C, corn in six North Carolina counties (Besag & Higdon 1999, agridat besag.met)",
+                    "set C, corn in six North Carolina counties ([besag-higdon-1999])",
                     COMPUTED)
             .example(
                     "effects=-.889311334,-1.585388657,-1.348073148,-1.441551190,-.217547322,-.786115586,-1.620898224,"

@@ -58,7 +58,7 @@ public final class SplitPlot {
             .output("cv_a_pct", "Spread of a strip", "%")
             .output("cv_b_pct", "Spread of a plot", "%")
             .formula("F whole = MS whole ÷ MS error a; F inside and interaction = MS ÷ MS error b")
-            .source("Analysis of split plots, Yates 1935", MEMORY)
+            .source("analysis of split plots, [yates-1935]", MEMORY)
             .validity(
                     "Two blocks, strips and levels or more, none missing, some error left at both layers; else refused.")
             .caution(Asked.NOT_SHOWN)
@@ -67,7 +67,7 @@ public final class SplitPlot {
                     "ss_block=15875.3 ss_whole=1786.4 ss_error_a=6013.3 ss_inside=20020.5 ss_interaction=321.7 ss_error_b=7968.8"
                             + " f_whole=1.4853 p_whole=.2724 f_inside=37.686 f_interaction=.3028 p_interaction=.9322 sed_whole=7.079"
                             + " sed_inside=4.436 sed_inside_in_whole=7.683 sed_whole_at_inside=9.715 cv_a_pct=23.59 cv_b_pct=12.80",
-                    "oats, Yates 1935, with R 4.2",
+                    "oats, [yates-1935], with R 4.2",
                     COMPUTED)
             .model(SplitPlot::solve);
 

@@ -35,14 +35,14 @@ public final class TwoGroups {
             .output("pair_sd", "Spread of a difference of two such plots", "bu/ac")
             .formula(
                     "least n by the noncentral t distribution; first guess 2 × (z + z)² × (sd ÷ difference)²; pair spread = √2 × sd")
-            .source("Noncentral t distribution, as in R power.t.test", MEMORY)
+            .source("noncentral t distribution, as in [r-power-t-test]", MEMORY)
             .validity(
                     "Two ways, plots laid out at random, one spread. Pairing side by side needs fewer: see replicates-needed.")
             .caution("Most single fields can't show 3 bushels: add sites rather than plots.")
             .example(
                     "difference=1 sd=1 power=.9",
                     "plots_each=23 exact=22.02",
-                    "R power.t.test",
+                    "[r-power-t-test]",
                     COMPUTED)
             .example(
                     "difference=5 sd=6",

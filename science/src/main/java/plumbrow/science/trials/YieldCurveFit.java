@@ -49,7 +49,7 @@ public final class YieldCurveFit {
             .example(
                     "rates=" + RATES + " yields=" + YIELDS,
                     "a=46.825 b=.2201013 c=-.00041172",
-                    "corn, Jackson, Tennessee 1962",
+                    "corn, Jackson, Tennessee 1962, [engelstad-parks-1971]",
                     COMPUTED)
             .model(YieldCurveFit::solveQuadratic);
 
@@ -62,14 +62,14 @@ public final class YieldCurveFit {
             .output("kappa", "Bend below it", "bu per unit²")
             .output("rss", "Squares around the curve", "")
             .formula("yield = Ym − (κ ÷ 2) × (M − rate)² below M, Ym from M on, by least squares")
-            .source("Quadratic plateau; data of Engelstad & Parks 1971 (agridat engelstad.nitro)", VERIFIED)
+            .source("Quadratic plateau; data of [engelstad-parks-1971]", VERIFIED)
             .validity(
                     "Four or more different rates, yields that rise and level off within twice the highest rate; else refused.")
             .caution(CAUTION)
             .example(
                     "rates=" + RATES + " yields=" + YIELDS,
                     "m=225",
-                    "plateau at 225 lb as in agridat engelstad.nitro",
+                    "plateau at 225 lb as in [engelstad-parks-1971]",
                     VERIFIED)
             .example(
                     "rates=" + RATES + " yields=" + YIELDS,

@@ -32,17 +32,17 @@ public final class AirVapourDay {
             .output("missing_kpa", "What it could still take up", "kPa")
             .formula(
                     "e = 0.6108 × exp(17.27 × T ÷ (T + 237.3)); vapour = (e(lowest) × highest humidity + e(highest) × lowest humidity) ÷ 200")
-            .source("Allen et al. 1998, FAO-56 equations 11, 12 and 17", MEMORY)
+            .source("[fao-56], equations 11, 12 and 17", MEMORY)
             .validity("Daily values. The form of FAO-56, within 0.3 % of the one the other humidity figures use.")
             .example(
                     "tmin_c=18 tmax_c=25 humidity_most_pct=82 humidity_least_pct=54",
                     "vapour_kpa=1.70",
-                    "FAO-56 example 5",
+                    "[fao-56], example 5",
                     MEMORY)
             .example(
                     "tmin_c=15 tmax_c=24.5 humidity_most_pct=100 humidity_least_pct=100",
                     "full_kpa=2.39 vapour_kpa=2.39 missing_kpa=0",
-                    "FAO-56 example 3",
+                    "[fao-56], example 3",
                     MEMORY)
             .model(AirVapourDay::solve);
 

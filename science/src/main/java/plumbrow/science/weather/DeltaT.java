@@ -72,7 +72,7 @@ public final class DeltaT {
             .input(number("delta_c", "Delta T", "°C", Range.above(0, 40), "6"))
             .output("seconds", "Until it has dried", "s")
             .formula("seconds = diameter² ÷ (80 × delta T)")
-            .source("Amsden 1962", MEMORY)
+            .source("[amsden-1962]", MEMORY)
             .validity("Pure water in still air; adjuvants and salts slow it.")
             .example("droplet_um=100 delta_c=6", "seconds=20.8", "independent arithmetic", COMPUTED)
             .example("droplet_um=200 delta_c=6", "seconds=83.3", "independent arithmetic", COMPUTED)

@@ -14,7 +14,7 @@ import plumbrow.science.figure.Working;
 
 /** Dew point from humidity, and humidity from dew point, as figures. The arithmetic is {@link AirMoisture}. */
 public final class DewPoint {
-    private static final String SOURCE = "Alduchov & Eskridge 1996, J. Appl. Meteor. 35:601";
+    private static final String SOURCE = "[alduchov-1996]";
 
     public static final Figure FIGURE = Figure.declare("dew-point", Subject.WEATHER)
             .question("At which temperature does dew form from this air?")

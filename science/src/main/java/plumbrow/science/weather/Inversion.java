@@ -50,7 +50,7 @@ public final class Inversion {
             .output("inversion", "An inversion is", "")
             .formula(
                     "measured: present, undetermined or absent; else by window, wind and cloud: likely, possible or unlikely")
-            .source("GRDC Spray Application Manual module 10.8; NDSU AE1705; scoring ours", VERIFIED)
+            .source("[grdc-manual], module 10.8; [ndsu-ae1705]; scoring ours", VERIFIED)
             .validity("Shaded sensors. The window of two hours is not always enough in summer.")
             .caution(
                     "Smoke or dust lying flat, dew, ground fog, a clear calm evening: do not spray, whatever this says.")

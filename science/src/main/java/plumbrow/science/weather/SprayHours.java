@@ -66,7 +66,7 @@ public final class SprayHours {
             .output("results", "Each hour", "")
             .formula(
                     "pass where wind and delta T lie in their limits, no rain, and not within 2 h before sunset to 1 h after sunrise")
-            .source("Rules of pesticidestewardship.org and GRDC, as settings", PRACTICE)
+            .source("Rules of [pesticide-stewardship] and [grdc-manual], as settings", PRACTICE)
             .validity(
                     "Delta T by Stull 2011: 5 to 99 % humidity, −20 to 50 °C. A run breaks where listed hours do not follow each other.")
             .caution(

@@ -35,7 +35,7 @@ public final class SunElevation {
             .output("elevation_deg", "Elevation above the horizon", "°")
             .output("azimuth_deg", "Direction, from north clockwise", "°")
             .formula("sin(elevation) = sin φ × sin δ + cos φ × cos δ × cos(hour angle)")
-            .source("Meeus, Astronomical Algorithms; Reda & Andreas, NREL/TP-560-34302", VERIFIED)
+            .source("[meeus]; [reda-andreas]", VERIFIED)
             .validity("1900 to 2100; without refraction, which lifts the sun by half a degree at the horizon.")
             .example(
                     "latitude=39.742476 longitude=-105.1786 date=2003-10-17 time=12:30:30 utc_offset_h=-7",

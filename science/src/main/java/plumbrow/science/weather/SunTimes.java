@@ -45,19 +45,19 @@ public final class SunTimes {
             .sometimes("sunset_h", "Sunset, hours of the clock", "h")
             .formula(
                     "cos H = cos 90.833° ÷ (cos φ × cos δ) − tan φ × tan δ; minutes UTC = 720 − 4 × (longitude ± H) − equation of time")
-            .source("Meeus, Astronomical Algorithms; Reda & Andreas, NREL/TP-560-34302", VERIFIED)
+            .source("[meeus]; [reda-andreas]", VERIFIED)
             .validity(
                     "1900 to 2100, flat horizon, to the nearest minute. Where the sun does not rise or set that day the times are the word none.")
             .caution("The clock is the offset you give: add an hour of daylight time to it from March to November.")
             .example(
                     "latitude=35 longitude=0 date=1994-01-02 utc_offset_h=0",
                     "sunrise=07:08 sunset=17:00 sunrise_h=7.137 sunset_h=16.999",
-                    "Reda & Andreas, NREL/TP-560-34302, Table A2.1: 7:08:12.8, 16:59:55.9",
+                    "[reda-andreas], Table A2.1: 7:08:12.8, 16:59:55.9",
                     VERIFIED)
             .example(
                     "latitude=-35 longitude=0 date=1996-07-05 utc_offset_h=0",
                     "sunrise=07:08 sunset=17:01 sunrise_h=7.138 sunset_h=17.018",
-                    "Reda & Andreas, NREL/TP-560-34302, Table A2.1: 7:08:15.4, 17:01:04.5",
+                    "[reda-andreas], Table A2.1: 7:08:15.4, 17:01:04.5",
                     VERIFIED)
             .example(
                     "latitude=42.0347 longitude=-93.62 date=2024-05-15 utc_offset_h=-6",

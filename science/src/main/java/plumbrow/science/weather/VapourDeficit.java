@@ -25,7 +25,7 @@ public final class VapourDeficit {
             .input(number("humidity_pct", "Relative humidity", "%", Range.PERCENT, "50"))
             .output("kpa", "Vapour pressure deficit", "kPa")
             .formula("deficit = 0.6108 × e^(17.27 × T ÷ (T + 237.3)) × (1 − RH ÷ 100)")
-            .source("Allen et al. 1998, FAO-56, eq. 11", VERIFIED)
+            .source("[fao-56], equation 11", VERIFIED)
             .validity("−40 to 50 °C over water.")
             .example("temperature_c=20 humidity_pct=50", "kpa=1.169", "independent arithmetic", COMPUTED)
             .example(

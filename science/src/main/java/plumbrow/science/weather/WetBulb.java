@@ -33,7 +33,7 @@ public final class WetBulb {
     static final Input HUMIDITY = number("humidity_pct", "Relative humidity", "%", HUMIDITY_PCT, "50");
     static final String VALIDITY =
             "−20 to 50 °C, 5 to 99 % humidity, sea level. Cold and dry together, humidity below 27.7 − 2.27 × °C, is refused.";
-    static final String SOURCE = "Stull 2011, J. Appl. Meteor. Climatol. 50:2267";
+    static final String SOURCE = "[stull-2011]";
 
     public static final Figure FIGURE = Figure.declare("wet-bulb", Subject.WEATHER)
             .question("What would a thermometer in a wet sock read?")
@@ -48,7 +48,7 @@ public final class WetBulb {
             .example(
                     "temperature_c=20 humidity_pct=50",
                     "wet_bulb_c=13.7",
-                    "Stull 2011, J. Appl. Meteor. Climatol. 50:2267: 13.7",
+                    "[stull-2011]: 13.7",
                     VERIFIED)
             .example(
                     "temperature_c=20 humidity_pct=50",

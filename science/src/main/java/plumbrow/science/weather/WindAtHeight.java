@@ -66,10 +66,10 @@ public final class WindAtHeight {
             .input(number("height", "Height of that wind", "m", Range.closed(0.5, 500), "10"))
             .output("speed", "Wind at two metres, in the unit given", "")
             .formula("wind = speed × 4.87 ÷ ln(67.8 × height − 5.42)")
-            .source("Allen et al. 1998, FAO-56, eq. 47", VERIFIED)
+            .source("[fao-56], equation 47", VERIFIED)
             .validity("Short grass; 0.5 m or more.")
             .caution(NEUTRAL)
-            .example("speed=5 height=10", "speed=3.74", "R package sirad, wind2", VERIFIED)
+            .example("speed=5 height=10", "speed=3.74", "[sirad], wind2", VERIFIED)
             .example("speed=3.2 height=10", "speed=2.39", "FAO-56 example 14 prints 2.4", COMPUTED)
             .example("speed=12 height=10", "speed=8.98", "independent arithmetic", COMPUTED)
             .model(WindAtHeight::solveGrass);

@@ -45,7 +45,7 @@ public final class CriticalPeriod {
                     .optional())
             .output("yield_pct", "Yield left, of weed-free", "%")
             .formula("logistic: 100 × (1 ÷ (exp(c(t − d)) + f) + (f − 1) ÷ f); gompertz: a × exp(−b × exp(−k t))")
-            .source("Hall et al. 1992, Weed Sci. 40:441; Knezevic et al. 2002, Weed Sci. 50:773", MEMORY)
+            .source("[hall-1992]; [knezevic-2002]", MEMORY)
             .validity(
                     "Each curve needs its own numbers, fitted on fields like this one; those of the other curve are refused.")
             .caution("Curves differ by field, nitrogen, row width and year: show a band.")

@@ -35,7 +35,7 @@ public final class CriticalWindow {
             .output("period", "In words", "")
             .formula(
                     "begin = d + ln(1 ÷ (Y − (f − 1) ÷ f) − f) ÷ c; end = −ln(−ln(Y ÷ a) ÷ b) ÷ k; Y = 100 − acceptable loss")
-            .source("Hall et al. 1992, Weed Sci. 40:441; Knezevic et al. 2002, Weed Sci. 50:773", MEMORY)
+            .source("[hall-1992]; [knezevic-2002]", MEMORY)
             .validity(
                     "Where weeds never cost so much, or no cleaning is enough, the word never stands for the time. Time in the"
                             + " unit of the curves, since the crop emerged; begin is not before 0.")

@@ -55,7 +55,7 @@ public final class EmergenceSpecies {
             .output("e50", "Degree days at which half is up", "DD °C")
             .output("e90", "Degree days at which nine tenths are up", "DD °C")
             .formula("scale = E50 ÷ (ln 2)^(1 ÷ shape); up = 1 − exp(−(gdd ÷ scale)^shape)")
-            .source("Medians: Forcella et al. 1997, ars.usda.gov publication 80836; the shape is not in it", PRACTICE)
+            .source("Medians: [forcella-1997]; the shape is not in it", PRACTICE)
             .validity(
                     "Five North Central states, 1993 to 1994. The medians are verified; the shape is common practice.")
             .caution("Dry soil holds emergence back. Late flushes come after rain: look again.")
@@ -87,7 +87,7 @@ public final class EmergenceSpecies {
                     "450"))
             .output("emerged_pct", "Up", "%")
             .formula("in proportion between 10.9 % at 100, 18.5 at 300, 73.7 at 600, 96.6 at 900 and 98.8 at 1200")
-            .source("Schutte & Davis 2014, Weed Technol. 28:408, Table 1, mean of 128 seedbanks", VERIFIED)
+            .source("[schutte-davis-2014]", VERIFIED)
             .validity(
                     "Illinois. From the first seedling (363 ± 217 degree days from 1 March) to 1200 degree days after it.")
             .caution("Seedbanks differ widely: at 300 degree days half of them had less than 9.5 % up.")

@@ -33,7 +33,7 @@ public final class GenotypeShares {
             .output("two_share", "With two copies", "")
             .output("one_share", "With one copy", "")
             .formula("two = p² × (1 − F) + p × F; one = 2 × p × (1 − p) × (1 − F); dominant: two + one, recessive: two")
-            .source("Maxwell, Roush & Radosevich 1990, Weed Technol. 4:2", VERIFIED)
+            .source("[maxwell-1990]", VERIFIED)
             .validity("One gene, before the spray has selected in this generation.")
             .caution("A survivor is noticed at 10 to 30 % of the stand: by then the gene is common.")
             .example(

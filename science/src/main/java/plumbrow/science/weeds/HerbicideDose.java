@@ -37,7 +37,7 @@ public final class HerbicideDose {
             .output("control_pct", "Control", "%")
             .output("ed50_here", "Rate that controls half at this height", "")
             .formula("control = 100 ÷ (1 + (ED50 × ratio^γ ÷ rate)^b)")
-            .source("Log-logistic response; heights: Sivesind et al. 2011, Weed Technol. 25:44", VERIFIED)
+            .source("Log-logistic response; heights: [sivesind-2011]", VERIFIED)
             .validity("One product on one weed. γ differs by product and can be below 0.")
             .caution(
                     "A rate below the label's lowest is barred where the label says so, and breeds tolerant plants elsewhere.")
@@ -75,7 +75,7 @@ public final class HerbicideDose {
             .example(
                     "rate=51 ed50=23.4513 slope=2.8282",
                     "control_pct=90.00",
-                    "clethodim on volunteer corn (Alms 2016)",
+                    "clethodim on volunteer corn, [alms-soybean-2016]",
                     COMPUTED)
             .model(HerbicideDose::solve);
 

@@ -27,7 +27,7 @@ public final class MixedWeedLoss {
             .output("loss_pct", "Yield lost", "%")
             .output("shares_pct", "Share of each species in the loss", "%")
             .formula("load = Σ I × D; loss = load ÷ (1 + load ÷ A); share of a species = its I × D ÷ load")
-            .source("Total competitive load: Swinton et al. 1994, Weed Sci. 42:103", MEMORY)
+            .source("Total competitive load: [swinton-1994]", MEMORY)
             .validity(
                     "Both lists of one length, else refused. Losses of single species are never added: the sum could pass 100 %.")
             .caution(Asked.WIDE_BAND)

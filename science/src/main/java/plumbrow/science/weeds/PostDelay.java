@@ -34,7 +34,7 @@ public final class PostDelay {
             .output("loss_pct", "Yield lost", "%")
             .output("per_day_pct", "Lost by one day more", "%")
             .formula("loss = C ÷ (1 + (e ÷ days)^b)")
-            .source("Soltani, Shropshire & Sikkema 2022, Ontario 2017-19 (bioone wet.2022.10)", VERIFIED)
+            .source("[soltani-2022]", VERIFIED)
             .validity(
                     "0 to 60 days; C, e, b fitted to the published table: corn 60, 30.5, 2.38 and 30, 59.25, 2.20; soybean 60, 26.25, 2.56 and 60, 58.25, 3.56.")
             .caution(

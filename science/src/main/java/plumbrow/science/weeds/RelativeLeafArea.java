@@ -33,7 +33,7 @@ public final class RelativeLeafArea {
                     .orElse("1"))
             .output("loss_pct", "Yield lost", "%")
             .formula("loss = 100 × Σ q × L ÷ (1 + Σ (q − 1) × L); one species 100 × q × L ÷ (1 + (q ÷ m − 1) × L)")
-            .source("Kropff & Spitters 1991, Weed Res. 31:97", MEMORY)
+            .source("[kropff-spitters-1991]", MEMORY)
             .validity(
                     "Soon after the crop is up, shares together at most 1. With several species the highest loss is the whole yield.")
             .caution(Asked.WIDE_BAND)

@@ -28,7 +28,7 @@ public final class ResidualControl {
             .output("left", "Left, in the unit of the rate", "")
             .formula(
                     "control = 100 ÷ (1 + (ED50 ÷ left)^b); days = DT50 × log2(rate × (1 − lost) ÷ (ED50 × 4^(1 ÷ b)))")
-            .source("First-order loss; log-logistic response, Seefeldt et al. 1995, Weed Technol. 9:218", MEMORY)
+            .source("First-order loss; log-logistic response, [seefeldt-1995]", MEMORY)
             .validity(
                     "After rain has activated it, in the soil for which ED50 holds. Weeds that are up are not counted.")
             .caution("A record of control shows only DT50 ÷ slope, not each of the two: one field does not fix both.")

@@ -187,7 +187,7 @@ public final class ResidualRating {
             .example(
                     "first_pct=95 later_pct=57 first_day=28 later_day=56 scale_d=45 shape=2",
                     "dt50_over_slope_d=3.21 half_day=34.9 between_pct=30.9",
-                    "S-metolachlor on waterhemp in corn, Steckel et al. 2002 Table 3",
+                    "S-metolachlor on waterhemp in corn, [steckel-2002], Table 3",
                     COMPUTED)
             .model(ResidualRating::solveRecord);
 

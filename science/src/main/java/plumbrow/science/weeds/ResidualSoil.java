@@ -49,7 +49,7 @@ public final class ResidualSoil {
             .output("control_pct", "Control now", "%")
             .formula(
                     "half dose × (1 + 0.15 × (organic matter − 2)); dose = rate × min(1, reference depth ÷ depth) × min(1, rain ÷ 20)")
-            .source("After Steckel 2002 and Stewart 2012; the rules themselves", PRACTICE)
+            .source("After [steckel-2002] and [stewart-2012]; the rules themselves", PRACTICE)
             .validity(
                     "Planning only. Weeds up before the rain are not controlled unless the product also works on leaves.")
             .caution("The label sets the rate by soil; the rain it asks for goes before the 20 mm used here.")

@@ -61,7 +61,7 @@ public final class ResistanceGenes {
             .output("expected", "Seeds expected to resist both", "")
             .output("chance_pct", "Chance that there is one", "%")
             .formula("expected = seeds × area × r₁ × r₂; chance = 1 − exp(−expected)")
-            .source("Finite fields: Diggle, Neve & Smith 2003, Weed Res. 43:371", VERIFIED)
+            .source("Finite fields: [diggle-2003]", VERIFIED)
             .validity(
                     "Independent resistances; a dominant allele of frequency f makes a share of about 2f. Metabolic resistance can cover both at once.")
             .caution("A mixture delays resistance only while each partner alone would control the weed.")
@@ -79,7 +79,7 @@ public final class ResistanceGenes {
             .output("sites", "Different sites of action", "")
             .output("group_numbers", "Group numbers since 2020", "")
             .formula("distinct numbers, with 7 read as 5, 8 and 16 as 15")
-            .source("WSSA fact sheet on the 2020 revision (docslib.org 9263711)", VERIFIED)
+            .source("[hrac-wssa-2020]", VERIFIED)
             .validity("Whole numbers as printed on labels. It counts sites, not whether each works on this weed.")
             .caution("Count only what works on the weed at this rate and size: two sites of which one fails is one.")
             .example("groups=5,5", "sites=1.0", "atrazine and metribuzin", MEMORY)

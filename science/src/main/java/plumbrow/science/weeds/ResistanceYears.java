@@ -48,7 +48,7 @@ public final class ResistanceYears {
             .output("shares", "Resistant share of the seed after each year", "")
             .formula("r' = d × r + (1 − d) × r ÷ (r + (1 − r)(1 − E)); without d, d = 1 − germination; without both, 0")
             .source(
-                    "Shares of a seedbank under selection; lineage of Gressel & Segel 1990, Weed Technol. 4:186",
+                    "Shares of a seedbank under selection; lineage of [gressel-segel-1990]",
                     MEMORY)
             .validity(
                     "One herbicide every year, resistance without a cost, no pollen or seed from outside. Looks 50 years ahead unless"
@@ -103,7 +103,7 @@ public final class ResistanceYears {
             .output("exact_years", "The same, before rounding up", "yr")
             .output("selection", "Survival of resistant over susceptible plants", "")
             .formula("share = start × (1 + fitness × α ÷ seed life)^years, α = 1 ÷ (1 − E)")
-            .source("Gressel & Segel 1990, Weed Technol. 4:186", MEMORY)
+            .source("[gressel-segel-1990]", MEMORY)
             .validity(
                     "Holds while resistant plants are few: the last step to 20 % is an outer estimate. Resistance is seen only at 10 to 30 %.")
             .caution(ORDER)

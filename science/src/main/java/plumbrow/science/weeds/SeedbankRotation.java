@@ -40,7 +40,7 @@ public final class SeedbankRotation {
             .output("by_crop", "Times as much seed after each crop", "")
             .output("verdict", "In words", "")
             .formula("times = product over crops of ((1 − g) × bank alive + g × survival × seeds per plant × escape)")
-            .source("Davis, Dixon & Liebman 2004, Ecol. Appl. 14:655, eq. and Table 2", VERIFIED)
+            .source("[davis-2004], equation and Table 2", VERIFIED)
             .validity(
                     "All lists of one length, one number for each crop, in any order. No crowding: the rate of a thin stand.")
             .caution(SeedbankNext.CONTESTED)
@@ -48,7 +48,7 @@ public final class SeedbankRotation {
                     "germination=.38,.54,.54 bank_alive=.4752,.4752,.4644 survival=.1,.1,.1 fecundity=1150,459,111"
                             + " escape=.01408,.3168,3.956e-7",
                     "growth=1.57 by_crop=.9099,8.071,.2136 verdict=grows",
-                    "giant foxtail, corn-soybean-wheat, 2000: published 1.57 (Davis et al. 2004)",
+                    "giant foxtail, corn-soybean-wheat, 2000: published 1.57, [davis-2004]",
                     VERIFIED)
             .model(SeedbankRotation::solve);
 

@@ -43,7 +43,7 @@ public final class SoilHeat {
             .output("gdd", "Soil degree days", "DD °C")
             .output("days_counted", "Days warm and moist enough", "d")
             .formula("sum of (temperature − base) on days above the base with a potential above its base")
-            .source("Hydrothermal time, as in Goplen et al. 2018, Weed Sci. 66:36", MEMORY)
+            .source("Hydrothermal time, as in [goplen-2018]", MEMORY)
             .validity(
                     "From the day the source of the curve counts from. The base must be that of the curve: sums of other bases are other sums.")
             .caution("A missing day is never a day of zero: fill it from a station nearby or leave the sum open.")

@@ -58,7 +58,7 @@ public final class TwoHerbicides {
             .output("half_second", "First year that ends with more than half resisting the second", "")
             .formula(
                     "two genes, dominant, unlinked, crossing at random; survivors 1 − control for each herbicide not resisted")
-            .source("Diggle, Neve & Smith 2003, Weed Res. 43:371", VERIFIED)
+            .source("[diggle-2003]", VERIFIED)
             .validity(
                     "An endless field, no genes from outside. The paper's weed, crop and losses; 'never' where no year of the list reaches half.")
             .caution(

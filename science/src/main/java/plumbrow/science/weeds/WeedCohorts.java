@@ -50,7 +50,7 @@ public final class WeedCohorts {
             .output("loss_pct", "Yield lost", "%")
             .formula(
                     "left = seedlings × share × Π(1 − control); loss = I × Σ weight × left ÷ (1 + I × Σ weight × left ÷ A)")
-            .source("Product rule for independent passes; hyperbola of Cousens 1985", PRACTICE)
+            .source("Product rule for independent passes; hyperbola of [cousens-1985]", PRACTICE)
             .validity("Shares sum to 1; weights and each row of controls have one number for each flush.")
             .caution(Asked.WIDE_BAND)
             .example(

@@ -58,7 +58,7 @@ public final class WeedDensity {
             .input(Asked.HIGHEST_LOSS)
             .output("density_m2", "Density", "plants/m²")
             .formula("density = loss ÷ (I × (1 − loss ÷ A))")
-            .source("Inverse of Cousens 1985, Ann. Appl. Biol. 107:239", MEMORY)
+            .source("inverse of [cousens-1985]", MEMORY)
             .validity("Weeds of one kind that came with the crop. A loss not below A is never reached: refused.")
             .caution(Asked.WIDE_BAND)
             .example(

@@ -56,7 +56,7 @@ public final class WeedEmergence {
                     .optional())
             .output("emerged_pct", "Weeds up", "%")
             .formula("weibull: 100 × (1 − exp(−(x ÷ scale)^shape)); gompertz: 100 × exp(−b × exp(−k x))")
-            .source("Common forms; half emergence of 13 species in Forcella et al. 1997 (ars.usda.gov 80836)", PRACTICE)
+            .source("Common forms; half emergence of 13 species in [forcella-1997]", PRACTICE)
             .validity(
                     "weibull needs shape and scale or e50; gompertz needs k and b or e50. Degree days in one unit and of one base"
                             + " temperature.")

@@ -18,24 +18,24 @@ public final class WeedLoss {
             .input(Asked.HIGHEST_LOSS)
             .output("loss_pct", "Yield lost", "%")
             .formula("loss = I × D ÷ (1 + I × D ÷ A)")
-            .source("Cousens 1985, Ann. Appl. Biol. 107:239", MEMORY)
+            .source("[cousens-1985]", MEMORY)
             .validity(
                     "Weeds that compete all season; loss is never above A. Parameters differ between sites by a factor of several.")
             .caution(Asked.WIDE_BAND)
             .example(
                     "density_m2=1 i_pct=3.2 a_pct=56",
                     "loss_pct=3.0270",
-                    "volunteer soybean in corn, Alms 2016",
+                    "volunteer soybean in corn, [alms-corn-2016]",
                     COMPUTED)
             .example(
                     "density_m2=50 i_pct=3.2 a_pct=56",
                     "loss_pct=41.4815",
-                    "volunteer soybean in corn, Alms 2016",
+                    "volunteer soybean in corn, [alms-corn-2016]",
                     COMPUTED)
             .example(
                     "density_m2=0.69 i_pct=136 a_pct=90",
                     "loss_pct=45.9399",
-                    "giant ragweed in corn, Harrison 2001; check 1c",
+                    "giant ragweed in corn, [harrison-2001]",
                     COMPUTED)
             .model(WeedLoss::solve);
 

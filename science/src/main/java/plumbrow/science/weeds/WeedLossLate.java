@@ -27,7 +27,7 @@ public final class WeedLossLate {
                     "10"))
             .output("loss_pct", "Yield lost", "%")
             .formula("loss = I × D ÷ (exp(c × T) + I × D ÷ A)")
-            .source("Cousens et al. 1987, density and relative time of emergence", MEMORY)
+            .source("[cousens-1987]", MEMORY)
             .validity(
                     "T from 120 days before to 200 days after the crop. With T = 0 it is weed-loss. Loss is never above A.")
             .caution(Asked.WIDE_BAND)
@@ -49,7 +49,7 @@ public final class WeedLossLate {
             .example(
                     "density_m2=.69 i_pct=136 a_pct=90 c_per_day=.0932168 days_after_crop=28",
                     "loss_pct=6.4087",
-                    "giant ragweed four weeks after corn, from Harrison 2001; check 1f",
+                    "giant ragweed four weeks after corn, from [harrison-2001]",
                     COMPUTED)
             .model(WeedLossLate::solve);
 

@@ -33,7 +33,7 @@ public final class WeedSeeds {
             .output("seeds_plant", "Seeds a plant", "seeds")
             .output("seeds_m2", "Seeds on a square metre", "seeds/m²")
             .formula("weight = 200 ÷ (1 + 0.1 × plants); seeds a plant = 420 × weight^1.19")
-            .source("Freckleton & Watkinson 1998, Table 2", VERIFIED)
+            .source("[freckleton-1998], Table 2", VERIFIED)
             .validity("Without a crop: a closed crop leaves a small part of it.")
             .example("plants_m2=10", "weight_g=100 seeds_plant=100751", "420 × 100^1.19 by hand", COMPUTED)
             .example("plants_m2=0", "weight_g=200 seeds_m2=0", "limit of the formula", COMPUTED)
@@ -53,7 +53,7 @@ public final class WeedSeeds {
             .output("seeds_plant", "Seeds a plant", "seeds")
             .output("seeds_m2", "Seeds on a square metre", "seeds/m²")
             .formula("seeds a plant = most × (1 + a × (weeds + crop weight × crop))^−b")
-            .source("Maxwell, Roush & Radosevich 1990, Weed Technol. 4:2", VERIFIED)
+            .source("[maxwell-1990]", VERIFIED)
             .validity("Defaults are those of the paper's Table 1 for susceptible plants; each species wants its own.")
             .example(
                     "most_seeds=1000 plants_m2=0 crop_m2=0",
@@ -86,7 +86,7 @@ public final class WeedSeeds {
             .example(
                     "germination=.05 dormant_mortality=.34 left_share=.1546",
                     "years=4.00",
-                    "83 to 12.83 % in 4 years; Buhler & Hartzler 2001 saw 11",
+                    "83 to 12.83 % in 4 years; [buhler-hartzler-2001] saw 11",
                     COMPUTED)
             .model(WeedSeeds::solveClean);
 

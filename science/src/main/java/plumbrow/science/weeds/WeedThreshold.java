@@ -40,7 +40,7 @@ public final class WeedThreshold {
             .output("loss_that_pays_pct", "Loss that pays for the spray", "%")
             .sometimes("exact_m2", "Threshold with the survivors' loss counted on the curve", "plants/m²")
             .formula("L* = 100 × cost ÷ (yield × price × share killed); D* = L* ÷ (I × (1 − L* ÷ A))")
-            .source("Rectangular hyperbola (Cousens 1985) solved for density", MEMORY)
+            .source("rectangular hyperbola of [cousens-1985], solved for density", MEMORY)
             .validity("Where the loss that pays is A or more no density pays, and the answer is the word never.")
             .caution(
                     "One season only: seed return and resistance are not in it. For waterhemp, Palmer amaranth, giant ragweed,"

@@ -3,18 +3,18 @@ package plumbrow.science.checks;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
-import java.util.regex.Pattern;
 import plumbrow.science.Printed;
 import plumbrow.science.figure.Example;
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Status;
 import plumbrow.science.figure.Subject;
+import plumbrow.science.reference.Sources;
 
 /**
  * One value from outside held against this code.
  *
  * @param what the figure with its inputs, or what is reckoned, in words
- * @param source where the value comes from
+ * @param source where the value comes from; printed sources by their key in brackets
  * @param status how well it is backed
  * @param expected the answers as the source prints them, by key; the key is empty where there is one only
  * @param got the answers of this code, by the same keys
@@ -31,15 +31,12 @@ public record Check(
         double slack,
         String differs) {
 
-    private static final Pattern WRITTEN_OUT =
-            Pattern.compile("\\d{4}|[.](md|com|org|edu|gov|net|mobi)\\b|by hand|CFR|R package");
-
     /** A worked example of a figure as a check. */
     public static Check of(Figure figure, Example example) {
         return new Check(
                 figure.subject(),
                 call(figure, example.inputs()),
-                cited(figure, example.source()),
+                cited(figure, example.cited()),
                 example.status(),
                 example.expected(),
                 () -> figure.answer(example.inputs()).outputs(),
@@ -66,9 +63,9 @@ public record Check(
                 .allMatch(value -> Printed.agrees(answers.get(value.getKey()), value.getValue(), slack));
     }
 
-    /** A short name, such as that of a state, is one of those that the figure's own source writes out. */
-    private static String cited(Figure figure, String source) {
-        return WRITTEN_OUT.matcher(source).find() ? source : source + "; " + figure.source();
+    /** An answer that cites no source of its own comes by the formula of the figure's. */
+    private static String cited(Figure figure, String citation) {
+        return Sources.in(citation).isEmpty() ? citation + "; " + figure.cited() : citation;
     }
 
     private static String call(Figure figure, Map<String, String> inputs) {

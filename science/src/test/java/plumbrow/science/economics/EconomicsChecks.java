@@ -45,7 +45,7 @@ public final class EconomicsChecks {
     }
 
     private static void seed(CheckList checks) {
-        checks.from("cropquest.com “Saving wheat seed”", VERIFIED)
+        checks.from("[cropquest-wheat-seed]", VERIFIED)
                 .differs(
                         "more seed at 70 % germination instead of 90 %, %",
                         "20.0",
@@ -139,12 +139,12 @@ public final class EconomicsChecks {
                         "standard error of a share of .5 in 10,000 draws",
                         ".0050",
                         () -> SortedDraws.shareError(.5, 10_000))
-                .from("Hazell 1971, AJAE 53:53, table of returns (R package agridat, hazell.vegetables)", VERIFIED)
+                .from("[hazell-1971], table of returns", VERIFIED)
                 .value("mean return of carrot, six years", "252.8333", () -> SortedDraws.mean(CARROT))
                 .value("mean return of celery", "442.6667", () -> SortedDraws.mean(CELERY))
                 .value("mean return of cucumber", "283.8333", () -> SortedDraws.mean(CUCUMBER))
                 .value("mean return of pepper", "515.8333", () -> SortedDraws.mean(PEPPER))
-                .from("on the returns of Hazell 1971", COMPUTED)
+                .from("on the returns of [hazell-1971]", COMPUTED)
                 .value("spread of carrot", "106.13", () -> new EmpiricalDistribution(CARROT).sd())
                 .value("spread of celery", "353.76", () -> new EmpiricalDistribution(CELERY).sd())
                 .value("spread of cucumber", "102.88", () -> new EmpiricalDistribution(CUCUMBER).sd())
@@ -187,7 +187,7 @@ public final class EconomicsChecks {
                         "value of information on the price",
                         "0.00",
                         () -> SampleInformation.withSignal(even, evenPays, SEES_PRICE))
-                .from("textbook solution questionai.com 1208704, ch. 22", VERIFIED)
+                .from("textbook solution, [questionai-22]", VERIFIED)
                 .value(
                         "expected payoff of 55 43 29 15 at .4 .1 .3 .2",
                         "38",

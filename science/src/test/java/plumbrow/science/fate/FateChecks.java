@@ -41,9 +41,9 @@ public final class FateChecks {
                 .value("1 lb/ac in mg/ft²", "10.41305", () -> FieldRate.MG_PER_FT2)
                 .from("independent arithmetic", COMPUTED)
                 .value("H' of 1 atm m³/mol at 25 °C", "40.874", () -> HenryConstant.dimensionless(101_325))
-                .from("Illinois Admin. Code 8 §259 App. E, ilga.gov", VERIFIED)
+                .from("[illinois-8-259]", VERIFIED)
                 .value("H' of 1 atm m³/mol at 25 °C", "41", () -> HenryConstant.dimensionless(101_325))
-                .from("USGS Circular 1291 App. 2, within 15 %", VERIFIED)
+                .from("[usgs-1291], within 15 %", VERIFIED)
                 .near(
                         "Henry constant of metolachlor, Pa m³/mol × 1000",
                         "2.344",
@@ -132,7 +132,7 @@ public final class FateChecks {
     /** Rows by soil; the columns are products from high down. */
     private static void matrix(CheckList checks, String path, String rows) {
         String[] products = {"high", "intermediate", "low", "very low"};
-        checks.from("soil by product, Goss & Wauchope 1990", MEMORY);
+        checks.from("soil by product, [goss-wauchope-1990]", MEMORY);
         for (String row : rows.split("; ", -1)) {
             String[] sides = row.split(": ", -1);
             String[] cells = sides[1].split(" ", -1);
@@ -157,12 +157,12 @@ public final class FateChecks {
                 40 .07 .074924
                 50 .06 .060225""".lines().toList()) {
             String[] cells = row.split(" ", -1);
-            checks.from("R package pfm, drift_data_JKI: nine printed values for field crops", VERIFIED)
+            checks.from("[pfm], drift_data_JKI: nine printed values for field crops", VERIFIED)
                     .figure("drift-deposit", "distance_m=" + cells[0] + " | deposit_pct=" + cells[1])
                     .from("independent arithmetic", COMPUTED)
                     .figure("drift-deposit", "distance_m=" + cells[0] + " | deposit_pct=" + cells[2]);
         }
-        checks.from("R package pfm, drift percentages of FOCUS", VERIFIED)
+        checks.from("[pfm], drift percentages of FOCUS", VERIFIED)
                 .value("FOCUS, one application, 1 m", "2.7593000", () -> FOCUS_ONE.pointPct(1))
                 .value("FOCUS, one application, 3 m", ".9424748", () -> FOCUS_ONE.pointPct(3))
                 .value("FOCUS, one application, 5 m", ".5719342", () -> FOCUS_ONE.pointPct(5))
@@ -175,7 +175,7 @@ public final class FateChecks {
     }
 
     private static void driftIntoWater(CheckList checks) {
-        checks.from("R package pfm, 100 g/ha into 30 cm of water [µg/L]", VERIFIED);
+        checks.from("[pfm], 100 g/ha into 30 cm of water [µg/L]", VERIFIED);
         for (String row : """
                 1 .92333 .91976667 .64246407
                 5 .19000 .19064473 .17414541
@@ -203,7 +203,7 @@ public final class FateChecks {
                     () -> water(FOCUS_ONE.meanPct(Double.parseDouble(cells[1]), width))
                             / DriftIntoWater.bankShare(width, .3, 45));
         }
-        checks.from("EPA nomograph (Urban & Cook 1986), within .3 %", MEMORY)
+        checks.from("[urban-cook-1986], nomograph, within .3 %", MEMORY)
                 .near("1 lb/ac into 6 in of water", "734", 2.2, () -> StandingWater.ugPerLitre(1, 6, 1));
     }
 
@@ -222,7 +222,7 @@ public final class FateChecks {
                         "2.628409",
                         () -> FoodResidue.pileUp(3, 7, 35))
                 .from(
-                        "EPA terrestrial screening: daily food, birds of 20, 100, 1000 g, mammals of 15, 35, 1000 g",
+                        "[epa-terrestrial]: daily food, birds of 20, 100, 1000 g, mammals of 15, 35, 1000 g",
                         MEMORY)
                 .figure("wildlife-dose", """
                         animal=bird weight_g=20 food=fresh residue_ppm=1 | intake_pct=114
@@ -236,7 +236,7 @@ public final class FateChecks {
                 .figure("risk-quotient", "exposure=228.822 toxicity=1098.915 group=mammal | rq=.208225")
                 .from("independent arithmetic", COMPUTED)
                 .figure("wildlife-toxicity", "route=water value=.0254 | word=very highly toxic")
-                .from("EPA, PMRA & CDPR 2014, daily food of a bee", MEMORY)
+                .from("[epa-bees-2014], daily food of a bee", MEMORY)
                 .near("µg a bee eats of 110 ppm at .292 g", "32", .2, () -> Food.TALL_GRASS.upperPpm() * .292)
                 .near("µg a larva eats of 110 ppm at .124 g", "13.6", .1, () -> Food.TALL_GRASS.upperPpm() * .124);
     }

@@ -25,7 +25,7 @@ public final class InsectChecks {
     }
 
     private static void losses(CheckList checks) {
-        checks.from("Ragsdale et al. 2007, J. Econ. Entomol. 100:1258, threshold for a lead of 7 days", MEMORY)
+        checks.from("[ragsdale-2007], threshold for a lead of 7 days", MEMORY)
                 .differs(
                         "soybean aphids a plant, doubling in 6.8 days",
                         "273.0",
@@ -99,7 +99,7 @@ public final class InsectChecks {
                     .figure("degree-days", "method=triangle " + day + " upper_f=86 | degree_days=" + cells[4])
                     .figure("degree-days", "method=sine " + day + " upper_f=86 | degree_days=" + cells[5]);
         }
-        checks.from("CRAN package TrenchR, its tests (rdrr.io/cran/TrenchR), 12 to 33 °C", VERIFIED)
+        checks.from("[trenchr], its tests, 12 to 33 °C", VERIFIED)
                 .value("sine, 7 to 14 °C", ".47", () -> DegreeDays.of("sine", 7, 14, 12, 33))
                 .value("sine, 7 to 10 °C", ".00", () -> DegreeDays.of("sine", 7, 10, 12, 33))
                 .value("sine, 13 to 14 °C", "1.5", () -> DegreeDays.of("sine", 13, 14, 12, 33))
@@ -113,7 +113,7 @@ public final class InsectChecks {
                         "5",
                         () -> DegreeDays.of("sine", 35, 40, 12, 33),
                         "the package contradicts its own double sine of 21, which a horizontal cutoff gives")
-                .from("farmprogress.com “How long before this corn tassels”", VERIFIED)
+                .from("[corn-tassels]", VERIFIED)
                 .differs(
                         "a day of 55 to 90 °F",
                         "17.5",

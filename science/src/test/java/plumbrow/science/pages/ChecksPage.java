@@ -16,6 +16,7 @@ import plumbrow.science.checks.Checks;
 import plumbrow.science.figure.Numbers;
 import plumbrow.science.figure.Status;
 import plumbrow.science.figure.Subject;
+import plumbrow.science.reference.Sources;
 
 /** The manual's page of every value from outside that the science is held against. */
 final class ChecksPage {
@@ -43,12 +44,13 @@ final class ChecksPage {
 
                 - **verified**: seen in the source named.
                 - **computed**: worked outside this code with numpy, scipy or R: a test of the formula, no evidence that the
-                  formula is right. A source such as “weeds.md 2” is a section of the project’s own notes, in which it
-                  was worked.
+                  formula is right. The source named is that of the formula.
                 - **common practice, no source** and **value from memory**: what the words say; confirm before relying on it.
 
                 A printed value that is known to be wrong, or that stands for something else, is shown as *differs*, with the
                 reason; its test fails should it begin to agree.
+
+                Sources go by author and year here; the [list of sources](sources.md) has them in full.
 
                 To write this page and those of the figures anew after a declaration or a check changed:
 
@@ -98,7 +100,7 @@ final class ChecksPage {
     private static String line(Check check) {
         return row(List.of(
                 check.expected().containsKey("") ? words(check.what()) : code(shortened(check.what())),
-                words(check.source()),
+                words(Sources.brief(check.source())),
                 check.status().words(),
                 code(values(check.expected()) + (check.slack() > 0 ? " ±" + Numbers.plain(check.slack()) : "")),
                 code(values(check.found())),

@@ -57,6 +57,7 @@ class PagesTest {
     private static Map<String, String> pages() {
         Map<String, String> pages = new TreeMap<>();
         pages.put("checks.md", ChecksPage.markdown());
+        pages.put("sources.md", SourcesPage.markdown());
         pages.put("figures/README.md", SubjectPage.index());
         for (Subject subject : Subject.values()) {
             pages.put("figures/" + SubjectPage.file(subject) + ".md", SubjectPage.markdown(subject));

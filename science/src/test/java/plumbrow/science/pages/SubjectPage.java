@@ -19,6 +19,7 @@ import plumbrow.science.figure.Input;
 import plumbrow.science.figure.Numbers;
 import plumbrow.science.figure.Output;
 import plumbrow.science.figure.Subject;
+import plumbrow.science.reference.Sources;
 
 /** The manual's page of one subject: each figure from its declaration, and its first example worked in full. */
 final class SubjectPage {
@@ -91,7 +92,7 @@ final class SubjectPage {
                         words(output.unit())))));
         page.append("\nFormula:\n\n    ").append(figure.formula()).append("\n\n");
         page.append(item(
-                "Source: " + words(figure.source()) + " (" + figure.status().words() + ")"));
+                "Source: " + words(Sources.full(figure.cited())) + " (" + figure.status().words() + ")"));
         page.append(item("Holds for: " + words(figure.validity())));
         figure.cautions().forEach(caution -> page.append(item("Mind: " + words(caution))));
         return page.append(example(figure)).toString();
@@ -101,7 +102,7 @@ final class SubjectPage {
         Example example = figure.examples().get(0);
         Answer answer = figure.answer(example.inputs());
         StringBuilder page = new StringBuilder("\nWorked example, ")
-                .append(words(example.source()))
+                .append(words(Sources.brief(example.cited())))
                 .append(" (")
                 .append(example.status().words())
                 .append("):\n\n    plumbrow figure ")

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import plumbrow.science.figure.Status;
 
@@ -28,8 +29,8 @@ class PackedDataTest {
         Map<String, String> sums = Checksums.read(Packed.text(Checksums.FILE));
         assertThat(sums.keySet())
                 .as(AGAIN)
-                .containsExactlyInAnyOrder(Arrays.stream(ReferenceSet.values())
-                        .map(ReferenceSet::file)
+                .containsExactlyInAnyOrder(Stream.concat(
+                                Stream.of(Sources.FILE), Arrays.stream(ReferenceSet.values()).map(ReferenceSet::file))
                         .toArray(String[]::new));
     }
 

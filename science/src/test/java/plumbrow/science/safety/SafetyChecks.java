@@ -24,7 +24,7 @@ public final class SafetyChecks {
     }
 
     private static void categories(CheckList checks) {
-        checks.from("40 CFR 156.62, ecfr.gov and findatwiki.com/Toxicity_category_rating", VERIFIED)
+        checks.from("[40-cfr-156.62]", VERIFIED)
                 .figure("epa-toxicity", """
                         oral_ld50_mg_kg=50 | oral=I
                         oral_ld50_mg_kg=50.1 | oral=II
@@ -40,7 +40,7 @@ public final class SafetyChecks {
                         inhalation_lc50_mg_l=20 | inhalation=III
                         inhalation_lc50_mg_l=20.1 | inhalation=IV
                         """)
-                .from("EPA Label Review Manual, ch. 7, the other table in use", MEMORY)
+                .from("[epa-label-manual-7], the other table in use", MEMORY)
                 .figure("epa-toxicity", """
                         inhalation_lc50_mg_l=.05 limits=manual | inhalation=I
                         inhalation_lc50_mg_l=.5 limits=manual | inhalation=II
@@ -49,7 +49,7 @@ public final class SafetyChecks {
                         dermal_ld50_mg_kg=5000 limits=manual | dermal=III
                         dermal_ld50_mg_kg=5001 limits=manual | dermal=IV
                         """)
-                .from("CLP Annex I Table 3.1.1, reachonline.eu", VERIFIED)
+                .from("[clp-annex-1], Table 3.1.1", VERIFIED)
                 .figure("ghs-acute", """
                         route=oral value=5 | category=1 hazard_code=H300
                         route=oral value=50 | category=2 hazard_code=H300
@@ -157,7 +157,7 @@ public final class SafetyChecks {
                         value=2.1e-3 unit=mPa | mmhg=.00000001575
                         """)
                 .figure("epa-toxicity", "oral_ld50_mg_kg=53.8 | oral=II")
-                .from("NPIC sheet on glyphosate, isopropylamine salt, mmHg", VERIFIED)
+                .from("[npic-glyphosate], isopropylamine salt, mmHg", VERIFIED)
                 .figure("vapour-pressure", "value=2.1e-3 unit=mPa | mmhg=.0000000158");
     }
 }

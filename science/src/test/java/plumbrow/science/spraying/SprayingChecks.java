@@ -27,9 +27,9 @@ public final class SprayingChecks {
     }
 
     private static void boom(CheckList checks) {
-        checks.from("blogs.ifas.ufl.edu/marionco, 16 Nov 2017", VERIFIED)
+        checks.from("[florida-marion-2017]", VERIFIED)
                 .value("gallons a minute of 16 fl oz", "0.125", () -> 16 / NozzleFlow.OUNCES_PER_GALLON)
-                .from("lsuagcenter.com “Ounces Equal Gallons”: 40-in rows, 102 ft, 14 oz", VERIFIED)
+                .from("[lsu-ounces]: 40-in rows, 102 ft, 14 oz", VERIFIED)
                 .value(
                         "gal/ac at 5 mph",
                         "14",
@@ -45,7 +45,7 @@ public final class SprayingChecks {
                         "185.0",
                         () -> CatchCourse.courseFeet(22),
                         "that table cuts off 185.6; others round to 186")
-                .from("turf.okstate.edu/FactSheets/sprayer.htm, last example", VERIFIED)
+                .from("[oklahoma-sprayer], last example", VERIFIED)
                 .differs(
                         "gal/ac of .79 gal/min, 3 mph, 18 in",
                         "88.0",
@@ -54,7 +54,7 @@ public final class SprayingChecks {
     }
 
     private static void nozzles(CheckList checks) {
-        checks.from("University of Nebraska CropWatch 2016, Table 1; 14 and 16 lb/gal Sumner, Georgia", VERIFIED)
+        checks.from("[nebraska-solutions-2016]; 14 and 16 lb/gal [sumner-georgia]", VERIFIED)
                 .figure("carrier-factor", """
                         gpa=20 density_lb_gal=6.6 | factor=.89
                         gpa=20 density_lb_gal=7.0 | factor=.92
@@ -69,7 +69,7 @@ public final class SprayingChecks {
                         gpa=20 density_lb_gal=14.0 | factor=1.30
                         gpa=20 density_lb_gal=16.0 | factor=1.39
                         """)
-                .from("another copy of that table", VERIFIED)
+                .from("another copy of the table of [nebraska-solutions-2016]", VERIFIED)
                 .differs(
                         "factor at 8.0 lb/gal",
                         ".88",
@@ -87,7 +87,7 @@ public final class SprayingChecks {
                         size=10 psi=29.00755 | litres_min=3.224
                         """)
                 .from(
-                        "royalbrinkman.com nozzle coding: flow at 2 bar, by 0.4 L/min a tenth of a gallon, to 2 %",
+                        "[iso-10625]: flow at 2 bar, by 0.4 L/min a tenth of a gallon, to 2 %",
                         VERIFIED)
                 .near("size 015", ".49", .010, () -> twoBar("015"))
                 .near("size 02", ".65", .013, () -> twoBar("02"))
@@ -142,7 +142,7 @@ public final class SprayingChecks {
     }
 
     private static void stand(CheckList checks) {
-        checks.from("Purdue Pest & Crop 2012 no. 15, Table 1, from Nafziger 1994", VERIFIED);
+        checks.from("[nafziger-1994]", VERIFIED);
         String[] dates = {
             "04-10", "04-15", "04-20", "04-25", "04-30", "05-05", "05-10", "05-15", "05-20", "05-25", "05-30", "06-04",
             "06-09"

@@ -24,7 +24,7 @@ public final class StandChecks {
 
     /** All 182 cells of the table, each within 1 after rounding: the fit's own claim. */
     private static void table(CheckList checks) {
-        checks.from("Purdue Pest & Crop 2012 no. 15, Table 1, from Nafziger 1994: fit within 1", VERIFIED);
+        checks.from("[nafziger-1994]: fit within 1", VERIFIED);
         for (int date = 0; date <= 12; date++) {
             for (int column = 0; column <= 13; column++) {
                 int days = 5 * date;
@@ -46,7 +46,7 @@ public final class StandChecks {
                         plants_ac=28000 | slope_pct=0.360
                         plants_ac=32000 | slope_pct=-0.259
                         """);
-        checks.from("Purdue 2015: best rate 2000 plants or more below the highest yield's", VERIFIED)
+        checks.from("[purdue-2015-rate]: best rate 2000 plants or more below the highest yield's", VERIFIED)
                 .figure(
                         "best-seeding-rate",
                         "crop=corn seed_usd_thousand=3.00 emerged_share=.95 price_usd_bu=4.00 yield_bu_ac=180"
@@ -54,7 +54,7 @@ public final class StandChecks {
     }
 
     private static void ontario(CheckList checks) {
-        checks.from("Ontario 1986–90, plants per foot of row at 7.5 in: 20, 10, 7, 6, 5", VERIFIED)
+        checks.from("[ontario-wheat], plants per foot of row at 7.5 in: 20, 10, 7, 6, 5", VERIFIED)
                 .near("20 per foot, %", "100", 0.5, () -> WheatResponse.forgivingPct(32))
                 .near("10 per foot, %", "95", 1.5, () -> WheatResponse.forgivingPct(16))
                 .near("7 per foot, %", "90", 1.5, () -> WheatResponse.forgivingPct(11.2))
@@ -63,7 +63,7 @@ public final class StandChecks {
     }
 
     private static void pennsylvania(CheckList checks) {
-        checks.from("Penn State: 70,000 soybean plants 90 to 95 %, 80,000 keep yield; dates", VERIFIED)
+        checks.from("[pennsylvania-soybean]: 70,000 soybean plants 90 to 95 %, 80,000 keep yield; dates", VERIFIED)
                 .near("70 thousand plants, %", "92.5", 2.5, () -> SoybeanResponse.keptPct(70, 100.0766))
                 .value("10 May, %", "100", () -> SoybeanResponse.datePct(39))
                 .value("20 May, %", "98", () -> SoybeanResponse.datePct(49))

@@ -54,7 +54,7 @@ public final class TrialChecks {
                 .near("adjusted chance of 100 kg", ".6607", .001, () -> againstTheControl(4847.75))
                 .near("adjusted chance of 125 kg", ".3087", .001, () -> againstTheControl(4708.00))
                 .near("adjusted chance of 150 kg", ".2996", .001, () -> againstTheControl(4703.25))
-                .from("Gomez & Gomez 1984 p. 26, rice: the book's table", MEMORY)
+                .from("[gomez-1984], rice: the book's table", MEMORY)
                 .figure(
                         "block-anova",
                         "yields=" + BlockTable.RICE
@@ -66,10 +66,10 @@ public final class TrialChecks {
                         "1139954.21",
                         .02,
                         () -> answer("yields", RICE_LOST).number("ss_treatment") - 551.84)
-                .from("barley of Immer et al. 1934", COMPUTED)
+                .from("barley of [immer-1934]", COMPUTED)
                 .value("standard error of the 30 differences", "4.78742", () -> barley().number("standard_error"))
                 .value("chance above 8", ".94544", () -> barley().number("chance_above_break_even"))
-                .from("oats of Yates 1935, with R", COMPUTED)
+                .from("oats of [yates-1935], with R", COMPUTED)
                 .near(
                         "chance of F for nitrogen",
                         "2.5e-12",
@@ -77,7 +77,7 @@ public final class TrialChecks {
                         () -> SplitPlot.FIGURE
                                 .answer(SplitPlot.FIGURE.examples().get(0).inputs())
                                 .number("p_inside"))
-                .from("RoBMA vignette on CRAN, trials of BCG", VERIFIED)
+                .from("[robma-vignette], trials of BCG", VERIFIED)
                 .value(
                         "Q",
                         "152.23",
@@ -87,7 +87,7 @@ public final class TrialChecks {
     }
 
     private static void replicates(CheckList checks) {
-        checks.from("help of R power.t.test", MEMORY)
+        checks.from("[r-power-t-test], its help", MEMORY)
                 .value(
                         "plots a group, difference 1, spread 1, power .9",
                         "22.02",
@@ -102,12 +102,12 @@ public final class TrialChecks {
     }
 
     private static void ryegrass(CheckList checks) {
-        checks.from("R package drc, reference output print.summary (observed Hessian), to 2 %", VERIFIED)
+        checks.from("[drc], reference output print.summary (observed Hessian), to 2 %", VERIFIED)
                 .near("standard error of the slope", ".46506", .0093, () -> fit("slope_b_se"))
                 .near("standard error of the lower limit", ".21219", .0042, () -> fit("lower_c_se"))
                 .near("standard error of the upper limit", ".18857", .0038, () -> fit("upper_d_se"))
                 .near("standard error of the half dose", ".18573", .0037, () -> fit("ed50_e_se"))
-                .from("the curve of R package drc", COMPUTED)
+                .from("the curve of [drc]", COMPUTED)
                 .value("left squares", "5.400215", () -> fit("residual_se") * fit("residual_se") * 20)
                 .value("fitted at 0 mM", "7.79296", () -> fitted(0))
                 .value("fitted at 1 mM", "7.54112", () -> fitted(1))
@@ -115,7 +115,7 @@ public final class TrialChecks {
                 .value("fitted at 5 mM", "1.85233", () -> fitted(5))
                 .value("fitted at 10 mM", ".68888", () -> fitted(10))
                 .value("fitted at 30 mM", ".48947", () -> fitted(30))
-                .from("a web page's fit of the same ryegrass", VERIFIED)
+                .from("a web page's fit of the ryegrass of [drc], its address not kept", VERIFIED)
                 .differs(
                         "slope of ryegrass",
                         "2.478",

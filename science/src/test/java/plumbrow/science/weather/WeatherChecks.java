@@ -24,16 +24,16 @@ public final class WeatherChecks {
     }
 
     private static void air(CheckList checks) {
-        checks.from("R package sirad, es(25.1, 19.1)", VERIFIED)
+        checks.from("[sirad], es(25.1, 19.1)", VERIFIED)
                 .value("mean saturation, kPa", "2.698918", () -> (fao(25.1) + fao(19.1)) / 2)
-                .from("FAO-56, examples 3 and 5", MEMORY)
+                .from("[fao-56], examples 3 and 5", MEMORY)
                 .value("saturation at 24.5 °C, kPa", "3.075", () -> fao(24.5))
                 .value("saturation at 15 °C, kPa", "1.705", () -> fao(15))
                 .value("their mean", "2.39", () -> (fao(24.5) + fao(15)) / 2)
                 .value(
                         "vapour of 18 °C at 82 % and 25 °C at 54 %, kPa",
                         "1.70", () -> (fao(18) * .82 + fao(25) * .54) / 2)
-                .from("FAO-56, example 14", MEMORY)
+                .from("[fao-56], example 14", MEMORY)
                 .figure("wind-at-two-metres", "speed=3.2 height=10 | speed=2.4")
                 .from("independent arithmetic", COMPUTED)
                 .value("saturation at 20 °C, hPa", "23.334", () -> AirMoisture.saturationHpa(20))
@@ -75,7 +75,7 @@ public final class WeatherChecks {
         for (String row : """
                 35 0 1994-01-02 0 07:08:12.8 16:59:55.9
                 -35 0 1996-07-05 0 07:08:15.4 17:01:04.5""".lines().toList()) {
-            times(checks.from("Reda & Andreas, NREL/TP-560-34302, Table A2.1, within 1 s", VERIFIED), row, 1);
+            times(checks.from("[reda-andreas], Table A2.1, within 1 s", VERIFIED), row, 1);
         }
         for (String row : """
                 42.0347 -93.62 2024-05-15 -6 04:53:21 19:28:56
@@ -84,11 +84,11 @@ public final class WeatherChecks {
             times(checks.from("an independent ephemeris, within 10 s", COMPUTED), row, 10);
         }
         Sun october = Sun.at(Sun.julianDay(LocalDate.of(1992, 10, 13)));
-        checks.from("Meeus, examples 7.a, 25.a, 28.b", MEMORY)
+        checks.from("[meeus], examples 7.a, 25.a, 28.b", MEMORY)
                 .value("Julian day of 1957-10-4.81", "2436116.31", () -> Sun.julianDay(LocalDate.of(1957, 10, 4)) + .81)
                 .value("declination of 13 October 1992", "-7.785", () -> Math.toDegrees(october.declination()))
                 .value("equation of time of 13 October 1992, min", "13.71", october::equationOfTimeMinutes)
-                .from("NREL, 17 October 2003: with refraction and parallax, which are left out here", VERIFIED)
+                .from("[reda-andreas], 17 October 2003: with refraction and parallax, which are left out here", VERIFIED)
                 .near("azimuth", "194.34024", .005, () -> october2003("azimuth_deg"))
                 .near(
                         "elevation, 90° less the zenith of 50.11162°",

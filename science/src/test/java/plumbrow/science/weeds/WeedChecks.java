@@ -41,12 +41,12 @@ public final class WeedChecks {
                         density_m2=.69 i_pct=136 a_pct=90 c_per_day=.0932168 days_after_crop=0 | loss_pct=45.9399
                         density_m2=.69 i_pct=136 a_pct=90 c_per_day=.0932168 days_after_crop=14 | loss_pct=19.8373
                         """)
-                .from("Alms et al. 2016, Weed Sci. 64(3): 10 % loss at 3 to 4 plants/m²", VERIFIED)
+                .from("[alms-corn-2016]: 10 % loss at 3 to 4 plants/m²", VERIFIED)
                 .near(
                         "volunteer soybeans/m² that cost 10 % of corn",
                         "3.5", .5, () -> HyperbolicLoss.densityForLossPct(10, 3.2, 56))
                 .from(
-                        "Harrison et al. 2001, Weed Sci.: about 1 % for a plant in 10 m², four weeks after corn",
+                        "[harrison-2001]: about 1 % for a plant in 10 m², four weeks after corn",
                         VERIFIED)
                 .near(
                         "giant ragweed, .1/m², four weeks late",
@@ -73,7 +73,7 @@ public final class WeedChecks {
 
     /** Cells day:loss; the slack is how near our smooth curve is said to come. */
     private static void delays(CheckList checks, String field, double slack, String cells) {
-        checks.from("Soltani et al. 2022, Ontario, " + field + ", smoothed", VERIFIED);
+        checks.from((field.startsWith("soybean") ? "[soltani-soybean-2022], " : "[soltani-2022], ") + field + ", smoothed", VERIFIED);
         for (String cell : cells.split(" ", -1)) {
             String[] pair = cell.split(":", -1);
             checks.near(
@@ -101,7 +101,7 @@ public final class WeedChecks {
                 tall morningglory, 725, 870.8, 283, 1321""".lines().toList()) {
             String[] cells = row.split(", ", -1);
             double scale = WeedEmergence.scaleOfHalf(Double.parseDouble(cells[1]), 2);
-            checks.from("from the half emergence of Forcella et al. 1997, shape 2", COMPUTED)
+            checks.from("from the half emergence of [forcella-1997], shape 2", COMPUTED)
                     .value(cells[0] + ", half up at " + cells[1] + ": scale", cells[2], () -> scale)
                     .value(cells[0] + ": a tenth up at", cells[3], () -> WeedEmergence.weibullDegreeDays(10, scale, 2))
                     .value(
@@ -111,7 +111,7 @@ public final class WeedChecks {
         }
         checks.from("independent arithmetic", COMPUTED)
                 .value("b where half is up at 250, k .01", "8.44426", () -> WeedEmergence.gompertzB(250, .01))
-                .from("waterhemp fit to Schutte & Davis 2014", COMPUTED)
+                .from("waterhemp fit to [schutte-davis-2014]", COMPUTED)
                 .figure("weed-emergence", """
                         gdd=100 form=weibull scale=540 shape=2.49 | emerged_pct=1.5
                         gdd=300 form=weibull scale=540 shape=2.49 | emerged_pct=20.7
@@ -124,7 +124,7 @@ public final class WeedChecks {
                         gdd=900 form=gompertz b=8.5 k=.00555 | emerged_pct=94.4
                         gdd=1200 form=gompertz b=8.5 k=.00555 | emerged_pct=98.9
                         """)
-                .from("Schutte & Davis 2014, Weed Technol. 28:408, Table 1, mean of 128 seedbanks", VERIFIED)
+                .from("[schutte-davis-2014]", VERIFIED)
                 .near("waterhemp up at 300", "18.5", 2.3, () -> WeedEmergence.weibullPct(300, 540, 2.49))
                 .near("waterhemp up at 600", "73.7", 2.3, () -> WeedEmergence.weibullPct(600, 540, 2.49))
                 .near("waterhemp up at 900", "96.6", 2.3, () -> WeedEmergence.weibullPct(900, 540, 2.49))
@@ -143,7 +143,7 @@ public final class WeedChecks {
                         rate=25.5 ed50=23.4513 slope=2.8282 | control_pct=55.89
                         rate=102 ed50=23.4513 slope=2.8282 | control_pct=98.46
                         """)
-                .from("Alms et al. 2016, Weed Technol. 30(1): clethodim on volunteer corn, 12.7 g/ha", VERIFIED)
+                .from("[alms-soybean-2016]: clethodim on volunteer corn, 12.7 g/ha", VERIFIED)
                 .figure("herbicide-dose", "rate=12.7 ed50=23.4513 slope=2.8282 | control_pct=15");
     }
 
@@ -160,7 +160,7 @@ public final class WeedChecks {
                             "waterhemp from 83 %, no seed return, year " + year,
                             computed[year - 1],
                             () -> bank(83, 0, 0, 0, until))
-                    .from("Buhler & Hartzler 2001, Weed Sci. 49:230, Tables 1, 3, 4", VERIFIED)
+                    .from("[buhler-hartzler-2001], Tables 1, 3, 4", VERIFIED)
                     .near(
                             "waterhemp from 83 %, no seed return, year " + year,
                             published[year - 1],
@@ -198,7 +198,7 @@ public final class WeedChecks {
     private static void rotation(
             CheckList checks, String crops, int rye, int alfalfa, String published, String computed) {
         String what = "giant ragweed, " + crops + ": least control that holds the bank, %";
-        checks.from("Liebman & Nichols 2020, Agronomy 10:262, to .4 points", VERIFIED)
+        checks.from("[liebman-nichols-2020], to .4 points", VERIFIED)
                 .near(what, published, .4, () -> leastControl(rye, alfalfa))
                 .from("independent arithmetic", COMPUTED)
                 .value(what, computed, () -> leastControl(rye, alfalfa));

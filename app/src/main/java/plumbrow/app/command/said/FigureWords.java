@@ -9,6 +9,7 @@ import plumbrow.science.figure.Numbers;
 import plumbrow.science.figure.Output;
 import plumbrow.science.figure.Step;
 import plumbrow.science.figure.Subject;
+import plumbrow.science.reference.Sources;
 
 /** Figures said in text: the list of them, the page of one, and an answer. */
 public final class FigureWords {
@@ -68,7 +69,7 @@ public final class FigureWords {
         }
         paper.gap().prose("Formula  ", figure.formula());
         paper.prose("Holds    ", figure.validity());
-        paper.prose("Source   ", figure.source() + " (" + figure.status().words() + ")");
+        paper.prose("Source   ", Sources.full(figure.cited()) + " (" + figure.status().words() + ")");
         cautions(paper, figure.cautions());
         return paper.gap()
                 .line("Try: plumbrow figure " + figure.id() + " " + example(figure))
@@ -93,7 +94,7 @@ public final class FigureWords {
         paper.gap().prose("Formula ", answer.figure().formula());
         paper.prose(
                 "Source  ",
-                answer.figure().source() + " (" + answer.figure().status().words() + ")");
+                Sources.full(answer.figure().cited()) + " (" + answer.figure().status().words() + ")");
         cautions(paper, answer.cautions());
         return paper.text();
     }
