@@ -18,7 +18,7 @@ import plumbrow.science.soil.PolygonAcres;
 class CellGridTest {
     private static final double M2_PER_ACRE = 4046.8564224;
 
-    /** The cells of application-and-weather.md 9.1, polygon A, add up to its acres: 227.3813. */
+    /** The cells of a polygon add up to its acres on the ellipsoid, 227.3813, worked with another geodesic library. */
     @Test
     void cellsAddUpToTheGround() {
         CellGrid grid = new CellGrid(42.0, -93.5, 0.0005, 0.0005, 20, 20);

@@ -8,7 +8,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 
-/** Steps of the data dictionary: application-and-weather.md 9.4, computed there. */
+/** Steps of the data dictionary of ISO 11783-11, computed apart from this code. */
 class MeteringTest {
     @ParameterizedTest
     @CsvSource({

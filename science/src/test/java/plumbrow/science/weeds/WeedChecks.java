@@ -73,7 +73,8 @@ public final class WeedChecks {
 
     /** Cells day:loss; the slack is how near our smooth curve is said to come. */
     private static void delays(CheckList checks, String field, double slack, String cells) {
-        checks.from((field.startsWith("soybean") ? "[soltani-soybean-2022], " : "[soltani-2022], ") + field + ", smoothed", VERIFIED);
+        String paper = field.startsWith("soybean") ? "[soltani-soybean-2022], " : "[soltani-2022], ";
+        checks.from(paper + field + ", smoothed", VERIFIED);
         for (String cell : cells.split(" ", -1)) {
             String[] pair = cell.split(":", -1);
             checks.near(
