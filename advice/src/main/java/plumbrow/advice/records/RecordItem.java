@@ -11,7 +11,7 @@ import plumbrow.advice.shelf.Method;
  * What an application record may say beside field, day, times, acres and products. Each is declared once: form, command, JSON, book and
  * export take key, label and form from here. One that is not written down is missing, never "none".
  *
- * <p>Together they are every field that a record duty of {@code records-and-duties.md} 1.3 asks for.
+ * <p>Together they are every field that a record duty kept here asks for.
  */
 public enum RecordItem {
     APPLICATOR("applicator", "Who applied", Group.WHO, Form.name()),

@@ -20,8 +20,7 @@ import plumbrow.science.figure.Working;
  */
 public final class BrierScore {
     private static final String RAIN =
-            "forecasts of rain for Tampere, 2003 (data of P. Nurmi, Finnish Meteorological Institute), worked at"
-                    + " cawcr.gov.au/projects/verification/POP3; counts from the days (R package verification, data pop)";
+            "forecasts of rain for Tampere, 2003, [cawcr-pop3]; counts from the days ([r-verification], data pop)";
 
     public static final Figure FIGURE = Figure.declare("brier-score", Subject.ECONOMICS)
             .question("How good were the chances that were stated?")
@@ -30,7 +29,7 @@ public final class BrierScore {
             .input(list("came", "What came: 1 if it did, 0 if not", "", Range.SHARE, "1,1,0,0"))
             .output("brier", "Brier score", "")
             .formula("Brier score = mean of (chance − outcome)²")
-            .source("Brier 1950, Mon. Weather Rev. 78:1-3", MEMORY)
+            .source("[brier-1950]", MEMORY)
             .validity("As many outcomes as chances, each 0 or 1. 0 is perfect; one half stated always scores 0.25.")
             .example("chances=.7,.9,.2,.6 came=1,1,0,0", "brier=0.125", "(.09 + .01 + .04 + .36) ÷ 4 by hand", COMPUTED)
             .example("chances=.5,.5,.5 came=1,0,1", "brier=0.25", "always one half, by hand", COMPUTED)
@@ -50,7 +49,7 @@ public final class BrierScore {
             .output("skill", "Share of the uncertainty taken away", "")
             .formula("Brier score = reliability − resolution + uncertainty; reliability = Σ n(p − came/n)² ÷ N;"
                     + " resolution = Σ n(came/n − share of all)² ÷ N; uncertainty = share × (1 − share)")
-            .source("Murphy 1973, J. Appl. Meteorol. 12:595-600", VERIFIED)
+            .source("[murphy-1973]", VERIFIED)
             .validity("Lists of the same length; no chance came more often than it was stated; at least one was stated."
                     + " With few cases reliability is overestimated: honest chances of n cases each score about"
                     + " p(1 − p)/n (Ferro & Fricker 2012).")

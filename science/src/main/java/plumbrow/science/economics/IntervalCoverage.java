@@ -35,23 +35,23 @@ public final class IntervalCoverage {
             .output("high", "Upper end of its interval", "")
             .output("verdict", "Whether that fits what was said", "")
             .formula("(x + z²/2) ÷ (n + z²) ± z √(x(n − x)/n + z²/4) ÷ (n + z²)")
-            .source("Wilson 1927, J. Am. Stat. Assoc. 22:209-212", MEMORY)
+            .source("[wilson-1927]", MEMORY)
             .validity("Independent outcomes, no more inside than there are. Fields of one season share their weather and price,"
                     + " which makes the interval too narrow.")
             .example(
                     "inside=81 outcomes=263 share=.3 confidence=.95",
                     "coverage=.3080 low=.2553 high=.3662",
-                    "81 of 263: Newcombe 1998, Statist. Med. 17:857-872, table I, Wilson score without continuity correction",
+                    "81 of 263: [newcombe-1998], table I, Wilson score without continuity correction",
                     MEMORY)
             .example(
                     "inside=15 outcomes=148 share=.1 confidence=.95",
                     "low=.0624 high=.1605",
-                    "15 of 148: Newcombe 1998, table I, the same method",
+                    "15 of 148: [newcombe-1998], table I, the same method",
                     MEMORY)
             .example(
                     "inside=0 outcomes=20 share=.1 confidence=.95",
                     "low=0 high=.1611",
-                    "0 of 20: Newcombe 1998, table I, the same method",
+                    "0 of 20: [newcombe-1998], table I, the same method",
                     MEMORY)
             .example("inside=23 outcomes=30", "coverage=.7667 low=.5907 high=.8821", "NumPy", COMPUTED)
             .model(IntervalCoverage::solve);
