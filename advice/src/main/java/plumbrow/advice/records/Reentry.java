@@ -12,8 +12,7 @@ import org.jspecify.annotations.Nullable;
  * When a treated field may be entered again, and what workers are told of it. The longest interval of all products counts, elapsed from the
  * end of the application, also over a change of the clock.
  *
- * <p>Source: labels for the hours; 40 CFR 170.407 and 170.409, 170.309(h), 170.311(b) for sign and display, in part from memory, as
- * records-and-duties.md 2.2 to 2.4 says.
+ * <p>Source: labels for the hours; 40 CFR 170.407 and 170.409, 170.309(h), 170.311(b) for sign and display, in part from memory.
  *
  * @param hours longest restricted-entry interval [h]; null where one of them was not read
  * @param unread products of which it was not read

@@ -26,7 +26,7 @@ import plumbrow.advice.records.Reentry;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.app.SmallSeason;
 
-/** Records held to the worked checks D1 to D14 and R1 to R3 of records-and-duties.md 11, and K3, K4, R2 of safety-and-law.md. */
+/** Records held to checks worked apart from this code: D1 to D14 of duties, R1 to R3 of re-entry, K3, K4 of the record. */
 class RecordCheckTest {
     private static final ZoneId CHICAGO = ZoneId.of("America/Chicago");
 
@@ -58,7 +58,7 @@ class RecordCheckTest {
         assertThat(reentry.duties()).anyMatch(line -> line.startsWith("Signs at every way in"));
     }
 
-    /** R1, R2 of safety-and-law.md 3.3: elapsed hours, also in the night in which the clock is set forward. */
+    /** R1, R2: elapsed hours, also in the night in which the clock is set forward. */
     @Test
     void intervalRunsOverMidnightAndTheChangeOfTheClock() {
         assertThat(Reentry.of(record("IA", "private", Ask.NO, 12, at("2026-05-03T10:00"), at("2026-05-03T14:30")))
