@@ -10,7 +10,10 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Comparator;
+import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 /** Writes a file whole or not at all: beside its place first, then moved there. */
 public final class WholeFile {
@@ -49,6 +52,45 @@ public final class WholeFile {
             }
         } catch (IOException e) {
             throw FileTrouble.writing(file, e);
+        }
+    }
+
+    /**
+     * Writes files into a folder that is not there yet or empty, all or none.
+     *
+     * @param files by their paths in it, with "/" between parts
+     * @throws FileTrouble if they can't be written; no folder is then left
+     */
+    public static void writeFolder(Path folder, Map<String, byte[]> files) {
+        try {
+            Path parent = folder.toAbsolutePath().normalize().getParent();
+            if (parent == null || !Files.isDirectory(parent)) {
+                throw new NoSuchFileException(String.valueOf(parent));
+            }
+            Path beside = parent.resolve(".plumbrow-" + UUID.randomUUID() + ".part");
+            try {
+                for (Map.Entry<String, byte[]> file : files.entrySet()) {
+                    Path at = beside.resolve(file.getKey());
+                    Files.createDirectories(at.getParent());
+                    Files.write(at, file.getValue());
+                }
+                Files.deleteIfExists(folder);
+                move(beside, folder);
+            } finally {
+                remove(beside);
+            }
+        } catch (IOException e) {
+            throw FileTrouble.writing(folder, e);
+        }
+    }
+
+    private static void remove(Path folder) throws IOException {
+        if (Files.exists(folder)) {
+            try (Stream<Path> inside = Files.walk(folder)) {
+                for (Path path : inside.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.deleteIfExists(path);
+                }
+            }
         }
     }
 

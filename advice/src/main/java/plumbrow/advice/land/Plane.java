@@ -11,11 +11,14 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.locationtech.jts.precision.GeometryPrecisionReducer;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Boundary.Point;
 import plumbrow.advice.field.Feature.Area;
@@ -136,11 +139,19 @@ final class Plane {
         return one.distance(other) / M_PER_FT;
     }
 
-    /** The areas of a drawing on the Earth: shells against the clock, holes with it. */
+    /**
+     * The areas of a drawing on the Earth: shells against the clock, holes with it. Corners are put on the written digits together,
+     * so that no outline crosses or touches itself afterwards; what is thinner than those digits vanishes.
+     */
     List<Boundary.Polygon> polygons(Geometry drawing) {
+        Geometry exact = onEarth(drawing);
+        if (exact.isEmpty()) {
+            return List.of();
+        }
+        Geometry written = written(exact);
         List<Boundary.Polygon> polygons = new ArrayList<>();
-        for (int i = 0; i < drawing.getNumGeometries(); i++) {
-            if (drawing.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
+        for (int i = 0; i < written.getNumGeometries(); i++) {
+            if (written.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
                 polygons.add(new Boundary.Polygon(
                         points(polygon.getExteriorRing(), true),
                         IntStream.range(0, polygon.getNumInteriorRing())
@@ -151,14 +162,48 @@ final class Plane {
         return polygons;
     }
 
-    private List<Point> points(LinearRing ring, boolean againstTheClock) {
+    private static Geometry written(Geometry exact) {
+        PrecisionModel digits = new PrecisionModel(Math.pow(10, DECIMALS));
+        try {
+            return GeometryPrecisionReducer.reduce(exact, digits);
+        } catch (IllegalArgumentException crossed) {
+            return GeometryPrecisionReducer.reduce(GeometryFixer.fix(exact), digits);
+        }
+    }
+
+    /** The areas of a drawing, its corners in degrees. */
+    private Geometry onEarth(Geometry drawing) {
+        List<Geometry> polygons = new ArrayList<>();
+        for (int i = 0; i < drawing.getNumGeometries(); i++) {
+            if (drawing.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
+                polygons.add(SHAPES.createPolygon(
+                        onEarth(polygon.getExteriorRing()),
+                        IntStream.range(0, polygon.getNumInteriorRing())
+                                .mapToObj(hole -> onEarth(polygon.getInteriorRingN(hole)))
+                                .toArray(LinearRing[]::new)));
+            }
+        }
+        return SHAPES.createMultiPolygon(polygons.toArray(Polygon[]::new));
+    }
+
+    private LinearRing onEarth(LinearRing ring) {
+        Coordinate[] places = ring.getCoordinates();
+        Coordinate[] degrees = new Coordinate[places.length];
+        for (int i = 0; i < places.length; i++) {
+            Point point = earth.point(places[i].x, places[i].y);
+            degrees[i] = new Coordinate(point.longitude(), point.latitude());
+        }
+        degrees[places.length - 1] = degrees[0].copy();
+        return SHAPES.createLinearRing(degrees);
+    }
+
+    private static List<Point> points(LinearRing ring, boolean againstTheClock) {
         Coordinate[] places = ring.getCoordinates();
         boolean turn = Orientation.isCCW(places) != againstTheClock;
         List<Point> points = new ArrayList<>();
         for (int i = 0; i < places.length; i++) {
             Coordinate place = places[turn ? places.length - 1 - i : i];
-            Point point = earth.point(place.x, place.y);
-            points.add(new Point(rounded(point.longitude()), rounded(point.latitude())));
+            points.add(new Point(rounded(place.x), rounded(place.y)));
         }
         return points;
     }

@@ -96,8 +96,17 @@ public final class RateMaps {
         }
     }
 
-    /** A zone with a rate of its own; what a spray meters is its volume. */
-    public record DrawnZone(String name, Boundary outline, Amount perAcre) {}
+    /**
+     * A zone with a rate of its own; what a spray meters is its volume.
+     *
+     * @param rate per acre, zero or more
+     * @param unit null for the unit in which the pass is metered
+     */
+    public record DrawnZone(String name, Boundary outline, double rate, @Nullable FarmUnit unit) {
+        Amount perAcre(Amount planned) {
+            return new Amount(rate, unit == null ? planned.unit() : unit);
+        }
+    }
 
     /**
      * The map of a pass, with those that go out in one tank with it.
@@ -112,6 +121,11 @@ public final class RateMaps {
                 .findFirst()
                 .orElse(null);
         return new RateMaps(season, field, program, trip == null ? List.of(pass) : trip.passes(), trip, asked).map();
+    }
+
+    /** The passes of a program that put seed or a product on. */
+    public static List<Pass> passes(Program program) {
+        return program.passes().stream().filter(RateMaps::puts).toList();
     }
 
     private static Pass pass(Field field, Program program, @Nullable Integer number) {
@@ -159,7 +173,7 @@ public final class RateMaps {
         Metering metering = Metering.of(planned.unit().dimension());
         demandAllowed(planned);
         double share = share();
-        List<Boundary> drawn = zones(metering);
+        List<Boundary> drawn = zones(metering, planned);
         if (share < 100 && drawn.isEmpty()) {
             throw new NoRateMapException("Pass " + passes.get(0).number() + " covers " + plain(share) + " % of "
                     + field.name() + ", and nobody has said which: draw that part as a zone with its rate.");
@@ -317,7 +331,7 @@ public final class RateMaps {
     }
 
     /** Drawn zones, held against the label and each other. */
-    private List<Boundary> zones(Metering metering) {
+    private List<Boundary> zones(Metering metering, Amount planned) {
         List<DrawnZone> zones = asked.zones();
         if (zones.size() > CellGrid.MOST_ZONES) {
             throw new NoRateMapException(
@@ -326,10 +340,11 @@ public final class RateMaps {
         }
         for (int i = 0; i < zones.size(); i++) {
             DrawnZone zone = zones.get(i);
-            if (Metering.of(zone.perAcre().unit().dimension()) != metering) {
+            Amount perAcre = zone.perAcre(planned);
+            if (!perAcre.comparableWith(new Amount(0, metering.farmUnit()))) {
                 throw new NoRateMapException("Zone " + zone.name() + " is given in "
-                        + zone.perAcre().unit().symbol() + "/ac, which is "
-                        + zone.perAcre().unit().dimension().words() + "; this pass meters "
+                        + perAcre.unit().symbol() + "/ac, which is "
+                        + perAcre.unit().dimension().words() + "; this pass meters "
                         + metering.farmUnit().dimension().words() + ", such as "
                         + metering.farmUnit().symbol() + "/ac.");
             }
@@ -341,7 +356,7 @@ public final class RateMaps {
                             + fixed(shared, 2) + " ac; expected each place in one zone.");
                 }
             }
-            demandAllowed(zone.perAcre());
+            demandAllowed(perAcre);
         }
         return zones.stream().map(DrawnZone::outline).toList();
     }
@@ -371,7 +386,7 @@ public final class RateMaps {
                 .findFirst()
                 .ifPresent(finding -> {
                     throw new NoRateMapException("Barred" + (factor == 1 ? "" : " at " + metered.text() + "/ac")
-                            + ", so no machine file is made: " + finding.says());
+                                    + ", so no machine file is made: " + finding.says(), true);
                 });
         if (factor != 1) {
             demandWithinLabels(factor, metered);
@@ -385,7 +400,7 @@ public final class RateMaps {
                 .map(Finding::says)
                 .findFirst()
                 .ifPresent(says -> {
-                    throw new NoRateMapException("Barred, so no machine file is made: " + says);
+                    throw new NoRateMapException("Barred, so no machine file is made: " + says, true);
                 });
     }
 
@@ -498,7 +513,7 @@ public final class RateMaps {
             if (its.outline() == null) {
                 notes.add("Zone " + zone.name() + " has no ground in the field that may be treated.");
             }
-            parts.add(part(CellGrid.FIRST_ZONE + i, zone.name(), zone.perAcre(), metering, planned, its, cells));
+            parts.add(part(CellGrid.FIRST_ZONE + i, zone.name(), zone.perAcre(planned), metering, planned, its, cells));
         }
         return parts;
     }

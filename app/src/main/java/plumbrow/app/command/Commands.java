@@ -38,6 +38,7 @@ public final class Commands {
                 .addSubcommand(new FieldPlanCommand(screen))
                 .addSubcommand(new HoursCommand(screen))
                 .addSubcommand(new MixCommand(screen))
+                .addSubcommand(new TaskDataCommand(screen))
                 .addSubcommand(new YearsCommand(screen))
                 .addSubcommand(new PestCommand(screen))
                 .addSubcommand(new MapCommand(screen))

@@ -54,6 +54,8 @@ import plumbrow.app.desk.hours.HoursPage;
 import plumbrow.app.desk.ingredients.IngredientsPage;
 import plumbrow.app.desk.log.LogApi;
 import plumbrow.app.desk.log.LogPage;
+import plumbrow.app.desk.machine.MachineApi;
+import plumbrow.app.desk.machine.MachinePage;
 import plumbrow.app.desk.map.MapApi;
 import plumbrow.app.desk.map.MapPage;
 import plumbrow.app.desk.mix.MixPage;
@@ -134,6 +136,8 @@ import plumbrow.app.desk.years.YearsPage;
     MixPage.class,
     NextSeasonPage.class,
     OldPricesPage.class,
+    MachinePage.class,
+    MachineApi.class,
     Pages.class,
     PaperApi.class,
     PapersPage.class,

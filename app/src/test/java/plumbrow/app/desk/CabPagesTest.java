@@ -66,6 +66,9 @@ class CabPagesTest {
                 field + "/mix?pass=4",
                 field + "/plan",
                 "/fields/" + Shown.part("Creek Bottom") + "/plan",
+                "/fields/" + Shown.part("Creek Bottom") + "/machine?program="
+                        + Shown.part("No trait, half rate") + "&pass=2",
+                field + "/machine",
                 "/fields/" + Shown.part("Dry Bench") + "/hours");
         SoftAssertions softly = new SoftAssertions();
         try (Chromium browser = Chromium.open(width, 900)) {

@@ -17,7 +17,10 @@ import plumbrow.advice.field.Boundary.Point;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.gates.Gates;
 import plumbrow.advice.land.CellGrid;
+import plumbrow.advice.land.GroundParts;
+import plumbrow.advice.land.Zones;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.Program;
 import plumbrow.advice.quantity.Amount;
@@ -29,6 +32,8 @@ import plumbrow.advice.ratemap.RateMaps.Asked;
 import plumbrow.advice.ratemap.RateMaps.DrawnZone;
 import plumbrow.advice.season.Season;
 import plumbrow.app.demo.DemoBook;
+import plumbrow.documents.workbook.ground.GeoJson;
+import plumbrow.documents.workbook.ground.NoBoundary;
 
 /** Rates over the demo's fields, with outlines, things around and rates changed; what must hold of any; and what is refused. */
 class RateMapsTest {
@@ -196,7 +201,7 @@ class RateMapsTest {
     @Test
     void zonesBearTheirOwnRate() {
         DrawnZone less = new DrawnZone(
-                "knoll", new Boundary(List.of(box(-93.998, 43.602, 0.002, 0.002))), new Amount(14, FarmUnit.GAL));
+                "knoll", new Boundary(List.of(box(-93.998, 43.602, 0.002, 0.002))), 14, FarmUnit.GAL);
         RateMap map = slough(new Asked(15, null, List.of(less)));
         holds(map);
         RateMap.Part knoll = map.parts().get(2);
@@ -210,7 +215,7 @@ class RateMapsTest {
     @Test
     void aZoneOverTheLabelIsRefused() {
         DrawnZone more = new DrawnZone(
-                "knoll", new Boundary(List.of(box(-93.998, 43.602, 0.002, 0.002))), new Amount(22.5, FarmUnit.GAL));
+                "knoll", new Boundary(List.of(box(-93.998, 43.602, 0.002, 0.002))), 22.5, FarmUnit.GAL);
         assertThatThrownBy(() -> slough(new Asked(15, null, List.of(more))))
                 .isInstanceOf(NoRateMapException.class)
                 .hasMessageContaining("Barred at 22.5 gal/ac")
@@ -220,9 +225,9 @@ class RateMapsTest {
     @Test
     void overlappingZonesAreRefused() {
         DrawnZone one = new DrawnZone(
-                "one", new Boundary(List.of(box(-93.998, 43.602, 0.002, 0.002))), new Amount(14, FarmUnit.GAL));
+                "one", new Boundary(List.of(box(-93.998, 43.602, 0.002, 0.002))), 14, FarmUnit.GAL);
         DrawnZone two = new DrawnZone(
-                "two", new Boundary(List.of(box(-93.997, 43.603, 0.002, 0.002))), new Amount(13.9, FarmUnit.GAL));
+                "two", new Boundary(List.of(box(-93.997, 43.603, 0.002, 0.002))), 13.9, FarmUnit.GAL);
         assertThatThrownBy(() -> slough(new Asked(15, null, List.of(one, two))))
                 .hasMessageContaining("Zones one and two share 2.22 ac");
     }
@@ -230,7 +235,7 @@ class RateMapsTest {
     @Test
     void aUnitThatCannotBeTurnedIntoThePassesIsRefused() {
         DrawnZone dry = new DrawnZone(
-                "dry", new Boundary(List.of(box(-93.998, 43.602, 0.002, 0.002))), new Amount(5, FarmUnit.LB));
+                "dry", new Boundary(List.of(box(-93.998, 43.602, 0.002, 0.002))), 5, FarmUnit.LB);
         assertThatThrownBy(() -> slough(new Asked(15, null, List.of(dry))))
                 .hasMessageContaining("Zone dry is given in lb/ac, which is a weight; this pass meters a liquid volume");
     }
@@ -242,7 +247,7 @@ class RateMapsTest {
                         TaskDataTest.map(season, "South Slough", "Before emergence only", 2, Asked.USUAL))
                 .hasMessageContaining("covers 40 % of South Slough, and nobody has said which");
         DrawnZone part = new DrawnZone(
-                "west", new Boundary(List.of(box(-94, 43.6, 0.0024, 0.006))), new Amount(15, FarmUnit.GAL));
+                "west", new Boundary(List.of(box(-94, 43.6, 0.0024, 0.006))), 15, FarmUnit.GAL);
         RateMap map = TaskDataTest.map(
                 season, "South Slough", "Before emergence only", 2, new Asked(15, null, List.of(part)));
         holds(map);
@@ -344,6 +349,40 @@ class RateMapsTest {
         holds(map);
         assertThat(map.clear()).anyMatch(clear -> clear.feet() == 100 && clear.from().endsWith("prairie strip"));
         assertThat(map.notes()).anyMatch(note -> note.contains("100 ft are kept, as said"));
+    }
+
+    /** A ditch that meets the outline at any angle: no part's outline, as written, crosses or touches itself. */
+    @Test
+    void writtenOutlinesAreSound() throws NoBoundary {
+        SplittableRandom random = new SplittableRandom(7);
+        for (int i = 0; i < 60; i++) {
+            Boundary field = new Boundary(List.of(box(-94 + random.nextDouble(), 43.6, 0.006, 0.006 + 1e-3 * random.nextDouble())));
+            Point corner = field.polygons().get(0).shell().get(0);
+            Boundary strip = new Boundary(List.of(box(
+                    corner.longitude() - 0.001 + 0.002 * random.nextDouble(),
+                    43.6 + 0.006 * random.nextDouble(),
+                    0.002 + 0.004 * random.nextDouble(),
+                    1e-8 + 1e-4 * random.nextDouble())));
+            GroundParts parts = GroundParts.of(field, List.of(strip), List.of());
+            for (GroundParts.Part part : List.of(parts.clear(), parts.rest())) {
+                Boundary outline = part.outline();
+                if (outline != null) {
+                    assertThat(GeoJson.read(GeoJson.write(outline)).polygons()).isNotEmpty();
+                }
+            }
+        }
+        for (Field field : DEMO.fields()) {
+            for (Program program : DEMO.programs(field.name())) {
+                for (Zones zones : Gates.of(DEMO).zones(field, program)) {
+                    Boundary sprayable = zones.sprayable();
+                    if (sprayable != null) {
+                        assertThat(GeoJson.read(GeoJson.write(sprayable)).polygons())
+                                .as(field.name())
+                                .isNotEmpty();
+                    }
+                }
+            }
+        }
     }
 
     /** No rounding leaves the label's range: at its highest rate a granule is never rounded up. */

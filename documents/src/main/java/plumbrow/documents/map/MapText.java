@@ -96,7 +96,12 @@ public final class MapText {
     }
 
     private static String geometry(Shape shape) {
-        return shape instanceof Area area ? GeoJson.write(turned(area.outline())) : FeatureShape.write(shape);
+        return shape instanceof Area area ? outline(area.outline()) : FeatureShape.write(shape);
+    }
+
+    /** An outline as a GeoJSON geometry. */
+    public static String outline(Boundary outline) {
+        return GeoJson.write(turned(outline));
     }
 
     private static Boundary turned(Boundary outline) {
