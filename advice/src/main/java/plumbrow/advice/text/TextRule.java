@@ -7,7 +7,8 @@ import java.util.Optional;
  * one door can go out and come in again by another.
  *
  * @param longest most characters (UTF-16 units, as a browser's maxlength counts)
- * @param lines whether line breaks and tabs may stand in it
+ * @param lines whether line breaks and tabs may stand in it; a name has none, and a letter or digit at least: one of dots is a step in
+ *     an address, which browsers take out, and one of blanks can't be read
  */
 public record TextRule(int longest, boolean lines) {
     /** A name by which other rows refer to something, and who did it. */
@@ -27,9 +28,15 @@ public record TextRule(int longest, boolean lines) {
     /** What is expected instead of a text; empty where nothing is wrong with it. */
     public Optional<String> objection(String text) {
         Optional<String> unreadable = unreadable(text);
-        return unreadable.isEmpty() && formula(text)
-                ? Optional.of("text that does not begin with = + - or @")
-                : unreadable;
+        if (unreadable.isPresent()) {
+            return unreadable;
+        }
+        if (formula(text)) {
+            return Optional.of("text that does not begin with = + - or @");
+        }
+        return !lines && !text.isEmpty() && text.codePoints().noneMatch(Character::isLetterOrDigit)
+                ? Optional.of("a name with a letter or digit in it")
+                : Optional.empty();
     }
 
     /** The same where a formula does no harm, since the text never stands in a workbook. */
@@ -59,12 +66,19 @@ public record TextRule(int longest, boolean lines) {
         return hidden(c) && !(lines && (c == '\n' || c == '\t'));
     }
 
-    /** A character that orders instead of being read: a control, a line separator, a turn of direction, half a letter. */
+    /** A character that orders instead of being read: a control, a line separator, a mark or turn of direction, a nothing, half a letter. */
     public static boolean hidden(int c) {
         return switch (Character.getType(c)) {
             case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR, Character.SURROGATE ->
                 true;
-            default -> (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
+            default ->
+                (c >= 0x202A && c <= 0x202E)
+                        || (c >= 0x2066 && c <= 0x2069)
+                        || c == 0x200B
+                        || c == 0x200E
+                        || c == 0x200F
+                        || c == 0x061C
+                        || c == 0xFEFF;
         };
     }
 

@@ -79,6 +79,8 @@ class RowCommandTest {
         plumbrow("row", "change", "fields", 2, "ph=6,4", "--book", book)
                 .refused(
                         "Nothing was changed. fields, row 2, column ph: found \"6,4\", expected a number from 3 to 11");
+        plumbrow("row", "change", "fields", 2, "field=..", "--book", book)
+                .refused("found \"..\", expected a name with a letter or digit in it");
         plumbrow("row", "change", "fields", 2, "phh=6.4", "--book", book).refused("did you mean ph?");
         plumbrow("row", "change", "feilds", 2, "ph=6.4", "--book", book).refused("did you mean fields?");
         plumbrow("row", "change", "fields", 9, "ph=6.4", "--book", book).refused("has no row 9");
