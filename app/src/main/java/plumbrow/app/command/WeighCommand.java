@@ -20,6 +20,7 @@ import plumbrow.advice.years.BesideOneSeason;
 import plumbrow.advice.years.LaterYears;
 import plumbrow.advice.years.YearsOptions;
 import plumbrow.app.command.said.AdviceWords;
+import plumbrow.app.json.AdviceSummary;
 import plumbrow.app.json.Json;
 
 /** Weighs the programs of each field on the same draws of the assumptions and says which to take. */
@@ -81,7 +82,8 @@ final class WeighCommand implements Callable<Integer> {
         Advice advice = fields.size() < season.fields().size()
                 ? some(season, fields, options)
                 : FieldsBar.show(screen, fields.size(), bar -> Adviser.advise(season, options, bar));
-        screen.say(json ? Json.of(advice) : AdviceWords.of(advice, later(season, fields)));
+        Map<String, String> later = later(season, fields);
+        screen.say(json ? Json.of(AdviceSummary.of(advice, later)) : AdviceWords.of(advice, later));
         return code(advice);
     }
 

@@ -4,17 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static plumbrow.app.command.Typed.plumbrow;
 
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.Adviser;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.Progress;
 import plumbrow.advice.weighing.WeighingOptions;
 import plumbrow.advice.years.BesideOneSeason;
 import plumbrow.app.SmallSeason;
+import plumbrow.app.json.AdviceSummary;
 import plumbrow.app.json.Json;
 
 @SuppressWarnings("NullAway.Init")
@@ -46,13 +49,18 @@ class WeighCommandTest {
     }
 
     @Test
-    void jsonIsTheAdviceItself() {
+    void jsonIsTheAdviceItselfWithWhatTheYearsSay() {
         WeighingOptions options = WeighingOptions.DEFAULT.withDraws(500).withSeed(7);
-        assertThat(plumbrow("weigh", "--book", book, "--draws", 500, "--seed", 7, "--json")
-                        .good()
-                        .out()
-                        .strip())
-                .isEqualTo(Json.of(Adviser.advise(SEASON, options, Progress.SILENT)));
+        Advice advice = Adviser.advise(SEASON, options, Progress.SILENT);
+        String later = BesideOneSeason.orWhyNot(SEASON, SEASON.fields().get(0));
+        var json = plumbrow("weigh", "--book", book, "--draws", 500, "--seed", 7, "--json")
+                .good();
+        assertThat(json.out().strip()).isEqualTo(Json.of(AdviceSummary.of(advice, Map.of("North 80", later))));
+        assertThat(json.json().get("fields").get(0).get("seasons_to_come").asString())
+                .isEqualTo(later)
+                .isNotEmpty();
+        assertThat(json.json().get("fields").get(0).get("sentence").asString())
+                .isEqualTo(advice.fields().get(0).sentence());
     }
 
     @Test

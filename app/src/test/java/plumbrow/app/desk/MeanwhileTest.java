@@ -25,6 +25,7 @@ import plumbrow.advice.weighing.OwnSeason;
 import plumbrow.advice.weighing.OwnSeasons;
 import plumbrow.advice.weighing.WeighingOptions;
 import plumbrow.app.desk.shown.Shown;
+import plumbrow.app.json.AdviceSummary;
 import plumbrow.app.json.Json;
 
 /** What somebody who reads gets while somebody else writes. */
@@ -106,7 +107,7 @@ class MeanwhileTest {
             CompletableFuture<String> early =
                     CompletableFuture.supplyAsync(() -> Plain.get(desk.address() + "/api" + HOME + "/advice"));
             desk.put(after);
-            String expected = "200 " + Json.of(advice(after));
+            String expected = "200 " + Json.of(AdviceSummary.OfField.of(after, advice(after)));
             assertThat(Plain.get(desk.address() + "/api" + HOME + "/advice")).isEqualTo(expected);
             weigher.letGo.countDown();
             assertThat(early.get(120, TimeUnit.SECONDS)).startsWith("200 ");

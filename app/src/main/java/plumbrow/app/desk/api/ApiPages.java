@@ -19,6 +19,7 @@ import plumbrow.advice.gates.GatePage;
 import plumbrow.advice.pestpage.PestNames;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.SeasonGapException;
+import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.WeighingOptions;
 import plumbrow.app.book.BookException;
 import plumbrow.app.desk.Asked;
@@ -29,6 +30,7 @@ import plumbrow.app.desk.door.NotHereException;
 import plumbrow.app.desk.door.TooManyException;
 import plumbrow.app.desk.shown.Shown;
 import plumbrow.app.desk.years.YearsForm;
+import plumbrow.app.json.AdviceSummary;
 import plumbrow.app.json.CheckSummary;
 import plumbrow.app.json.Json;
 import plumbrow.app.json.SubstanceSummary;
@@ -84,8 +86,8 @@ public class ApiPages {
     @GetMapping("/api/fields/{name}/advice")
     ResponseEntity<byte[]> advice(@PathVariable String name) {
         Season season = Asked.season(book);
-        return json(
-                HttpStatus.OK, Json.of(weighings.field(season, Asked.field(season, name), WeighingOptions.DEFAULT)));
+        FieldAdvice advice = weighings.field(season, Asked.field(season, name), WeighingOptions.DEFAULT);
+        return json(HttpStatus.OK, Json.of(AdviceSummary.OfField.of(season, advice)));
     }
 
     @GetMapping("/api/check")
