@@ -27,4 +27,9 @@ public record BoundaryKind() implements Kind<Boundary> {
     public Cell show(Boundary value) {
         return new Cell.Text(GeoJson.write(value));
     }
+
+    @Override
+    public Storage<Boundary> storage() {
+        return new Storage.Outline();
+    }
 }

@@ -34,4 +34,9 @@ public record CeilingKind(double free) implements Kind<Double> {
     public Cell show(Double value) {
         return value == free ? new Cell.Text(NONE) : Cell.Numeral.of(value);
     }
+
+    @Override
+    public Storage<Double> storage() {
+        return Storage.NUMBER;
+    }
 }

@@ -44,4 +44,9 @@ public record DateKind() implements Kind<LocalDate> {
     public Cell show(LocalDate value) {
         return new Cell.Day(value);
     }
+
+    @Override
+    public Storage<LocalDate> storage() {
+        return Storage.DAY;
+    }
 }

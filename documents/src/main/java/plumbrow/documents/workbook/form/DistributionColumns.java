@@ -46,6 +46,11 @@ public record DistributionColumns(Column<Double> low, Column<Double> likely, Col
         return new DistributionColumns(low, likely.otherwise(value), high);
     }
 
+    /** The name of the quantity: that of its columns without low, likely and high. */
+    public String key() {
+        return low.key().replaceFirst("_low", "");
+    }
+
     public List<Column<?>> columns() {
         return List.of(low, likely, high);
     }
@@ -75,8 +80,12 @@ public record DistributionColumns(Column<Double> low, Column<Double> likely, Col
         return low.key() + ", " + likely.key() + " and " + high.key();
     }
 
-    /** The distribution of a row, each number times {@code factor}. */
+    /** The distribution of a row, each number in its cells times {@code factor}. */
     public Distribution read(Row row, double factor) {
+        return row.known(key(), row.whole(key(), cells -> ofCells(cells, factor)));
+    }
+
+    private Distribution ofCells(Row row, double factor) {
         Double least = row.find(low);
         Double most = row.find(high);
         double middle = row.get(likely) * factor;
@@ -91,7 +100,7 @@ public record DistributionColumns(Column<Double> low, Column<Double> likely, Col
 
     /** The distribution of a row; null where none of the three cells is filled in. */
     public @Nullable Distribution find(Row row) {
-        return row.blank(likely) ? null : read(row);
+        return row.whole(key(), cells -> cells.blank(likely) ? null : ofCells(cells, 1));
     }
 
     /** The same three columns, which may all stay blank. */

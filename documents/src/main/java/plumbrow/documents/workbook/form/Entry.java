@@ -8,10 +8,11 @@ import org.jspecify.annotations.Nullable;
 public final class Entry {
     private final Map<String, Cell> cells = new HashMap<>();
 
-    /** Fills a cell; nothing is written for null. */
+    /** Fills a cell; nothing is written for null or an empty text. */
     public <T> void put(Column<T> column, @Nullable T value) {
-        if (value != null) {
-            cells.put(column.key(), column.kind().show(value));
+        Cell cell = value == null ? Cell.BLANK : column.kind().show(value);
+        if (!cell.found().isEmpty()) {
+            cells.put(column.key(), cell);
         }
     }
 

@@ -17,4 +17,7 @@ public interface Kind<T> {
 
     /** The cell for a value, such that reading it gives the value again. */
     Cell show(T value);
+
+    /** How a database holds such a value. */
+    Storage<T> storage();
 }

@@ -29,4 +29,9 @@ public record LastDayKind() implements Kind<LocalDate> {
     public Cell show(LocalDate value) {
         return value.equals(SpecialLabel.NO_LAST_DAY) ? new Cell.Text(NONE) : DAY.show(value);
     }
+
+    @Override
+    public Storage<LocalDate> storage() {
+        return Storage.DAY;
+    }
 }

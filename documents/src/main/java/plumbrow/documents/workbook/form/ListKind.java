@@ -53,4 +53,9 @@ public record ListKind<T>(Kind<T> entry, String words) implements Kind<List<T>> 
                                         .map(each -> entry.show(each).found())
                                         .toList()));
     }
+
+    @Override
+    public Storage<List<T>> storage() {
+        return new Storage.Many<>((Storage.Plain<T>) entry.storage(), entries -> entries, entries -> entries);
+    }
 }

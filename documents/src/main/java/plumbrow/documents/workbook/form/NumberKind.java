@@ -59,6 +59,11 @@ public record NumberKind(double low, boolean lowOpen, double high) implements Ki
         return Cell.Numeral.of(value);
     }
 
+    @Override
+    public Storage<Double> storage() {
+        return Storage.NUMBER;
+    }
+
     static String plain(double value) {
         return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
     }

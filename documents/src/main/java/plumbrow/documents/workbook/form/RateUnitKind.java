@@ -3,6 +3,7 @@ package plumbrow.documents.workbook.form;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -33,17 +34,25 @@ public record RateUnitKind() implements Kind<RateUnit> {
         if (cell instanceof Cell.Broken broken) {
             throw new Misread(broken.expected());
         }
-        Matcher perArea = PER_AREA.matcher(cell.found());
-        boolean area = perArea.matches();
-        boolean hectare = area && perArea.group(2).toLowerCase(Locale.ROOT).startsWith("h");
-        return FarmUnit.parse(area ? perArea.group(1) : cell.found())
-                .map(unit -> new RateUnit(unit, hectare))
-                .filter(unit -> !hectare || METRIC.contains(unit.unit()))
-                .orElseThrow(() -> new Misread(words()));
+        return parsed(cell.found()).orElseThrow(() -> new Misread(words()));
     }
 
     @Override
     public Cell show(RateUnit value) {
         return new Cell.Text(value.text());
+    }
+
+    @Override
+    public Storage<RateUnit> storage() {
+        return new Storage.Plain<>(Storage.Type.TEXT, RateUnit::text, text -> parsed(String.class.cast(text)).orElseThrow(), null);
+    }
+
+    private static Optional<RateUnit> parsed(String text) {
+        Matcher perArea = PER_AREA.matcher(text);
+        boolean area = perArea.matches();
+        boolean hectare = area && perArea.group(2).toLowerCase(Locale.ROOT).startsWith("h");
+        return FarmUnit.parse(area ? perArea.group(1) : text)
+                .map(unit -> new RateUnit(unit, hectare))
+                .filter(unit -> !hectare || METRIC.contains(unit.unit()));
     }
 }

@@ -27,4 +27,9 @@ public record ShapeKind() implements Kind<Shape> {
     public Cell show(Shape value) {
         return new Cell.Text(FeatureShape.write(value));
     }
+
+    @Override
+    public Storage<Shape> storage() {
+        return new Storage.Place();
+    }
 }

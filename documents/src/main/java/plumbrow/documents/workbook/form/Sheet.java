@@ -6,9 +6,10 @@ import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
-import org.jspecify.annotations.Nullable;
 import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
+import plumbrow.documents.workbook.form.Attribute.Getter;
 
 /**
  * One sheet: its columns in order, and the way from a row to a value and back.
@@ -19,6 +20,7 @@ import plumbrow.advice.season.Season;
  * @param optional whether a workbook may do without it, which means that nothing of it is known
  * @param fewest fewest rows it may have
  * @param most most rows it may have
+ * @param attributes the values of a row as they are, of which the columns show each in one cell or several
  * @param unique sets of columns in which no two rows may be the same
  * @param checks what must hold within a row
  * @param build the value of a row in which nothing is wrong
@@ -33,6 +35,7 @@ public record Sheet<R>(
         int fewest,
         int most,
         List<Column<?>> columns,
+        List<Attribute<R, ?>> attributes,
         List<List<Column<?>>> unique,
         List<RowCheck> checks,
         Function<Row, R> build,
@@ -61,19 +64,13 @@ public record Sheet<R>(
         return new Maker<>(name, purpose, list);
     }
 
-    /** A getter whose answer may be unknown. */
-    @FunctionalInterface
-    public interface Getter<R, T> {
-        @Nullable
-        T of(R value);
-    }
-
     /** Collects a sheet column by column. */
     public static final class Maker<R> {
         private final String name;
         private final String purpose;
         private final Function<Season, List<R>> list;
         private final List<Column<?>> columns = new ArrayList<>();
+        private final List<Attribute<R, ?>> attributes = new ArrayList<>();
         private final List<List<Column<?>>> unique = new ArrayList<>();
         private final List<RowCheck> checks = new ArrayList<>();
         private BiConsumer<R, Entry> show = (value, entry) -> {};
@@ -88,16 +85,52 @@ public record Sheet<R>(
             this.list = list;
         }
 
+        /** A value that stands in one cell. */
         public <T> Maker<R> column(Column<T> column, Getter<R, T> getter) {
-            columns.add(column);
-            show = show.andThen((value, entry) -> entry.put(column, getter.of(value)));
-            return this;
+            attributes.add(new Attribute<>(column.key(), column.kind().storage(), getter));
+            return shown(column, getter);
+        }
+
+        /** A cell that says in other words what other cells of the row say: a database does without it. */
+        public <T> Maker<R> shown(Column<T> column, Getter<R, T> getter) {
+            return cells(List.of(column), (value, entry) -> entry.put(column, getter.of(value)));
         }
 
         public Maker<R> distribution(DistributionColumns distribution, Getter<R, Distribution> getter) {
-            columns.addAll(distribution.columns());
             checks.add(distribution);
-            show = show.andThen((value, entry) -> distribution.show(getter.of(value), entry));
+            return whole(
+                    distribution.key(),
+                    new Storage.Spread(),
+                    getter,
+                    distribution.columns(),
+                    (value, entry) -> distribution.show(getter.of(value), entry));
+        }
+
+        public Maker<R> amount(AmountColumns<?> amount, Getter<R, Amount> getter) {
+            return whole(
+                    amount.key(),
+                    new Storage.AmountAndUnit(),
+                    getter,
+                    amount.columns(),
+                    (value, entry) -> amount.show(getter.of(value), entry));
+        }
+
+        public Maker<R> rates(RateRange rates, Getter<R, Amount> low, Getter<R, Amount> high) {
+            attributes.add(new Attribute<>(rates.low().key(), new Storage.AmountAndUnit(), low));
+            attributes.add(new Attribute<>(rates.high().key(), new Storage.AmountAndUnit(), high));
+            return cells(rates.columns(), (value, entry) -> rates.show(low.of(value), high.of(value), entry));
+        }
+
+        /** A value that stands in several cells. */
+        public <T> Maker<R> whole(
+                String key, Storage<T> storage, Getter<R, T> getter, List<Column<?>> shown, BiConsumer<R, Entry> fill) {
+            attributes.add(new Attribute<>(key, storage, getter));
+            return cells(shown, fill);
+        }
+
+        private Maker<R> cells(List<Column<?>> shown, BiConsumer<R, Entry> fill) {
+            columns.addAll(shown);
+            show = show.andThen(fill);
             return this;
         }
 
@@ -143,6 +176,7 @@ public record Sheet<R>(
                     fewest,
                     most,
                     List.copyOf(columns),
+                    List.copyOf(attributes),
                     List.copyOf(unique),
                     List.copyOf(checks),
                     build,

@@ -38,4 +38,9 @@ public record StageKind(boolean mayBeNone) implements Kind<String> {
     public Cell show(String value) {
         return new Cell.Text(value.isEmpty() ? NONE : value);
     }
+
+    @Override
+    public Storage<String> storage() {
+        return Storage.TEXT;
+    }
 }

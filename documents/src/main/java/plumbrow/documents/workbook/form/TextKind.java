@@ -52,4 +52,9 @@ public record TextKind(TextRule rule) implements Kind<String> {
         String seen = rule.seen(value);
         return new Cell.Text(FORMULA.matcher(seen).lookingAt() ? APOSTROPHE + seen : seen);
     }
+
+    @Override
+    public Storage<String> storage() {
+        return Storage.TEXT;
+    }
 }

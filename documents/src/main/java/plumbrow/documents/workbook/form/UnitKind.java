@@ -36,4 +36,9 @@ public record UnitKind(List<FarmUnit> allowed) implements Kind<FarmUnit> {
     public Cell show(FarmUnit value) {
         return new Cell.Text(value.symbol());
     }
+
+    @Override
+    public Storage<FarmUnit> storage() {
+        return Storage.word(FarmUnit.class);
+    }
 }

@@ -20,4 +20,9 @@ public record WholeKind(int low, int high) implements Kind<Integer> {
     public Cell show(Integer value) {
         return Cell.Numeral.of(value);
     }
+
+    @Override
+    public Storage<Integer> storage() {
+        return Storage.WHOLE;
+    }
 }

@@ -9,19 +9,20 @@ import java.util.function.Function;
  *
  * @param values what the words stand for
  * @param word the word for each
+ * @param storage how a database holds one
  */
-public record WordKind<T>(List<T> values, Function<T, String> word) implements Kind<T> {
+public record WordKind<T>(List<T> values, Function<T, String> word, Storage<T> storage) implements Kind<T> {
     public static <E extends Enum<E>> WordKind<E> of(Class<E> type, Function<E, String> word) {
-        return new WordKind<>(List.of(type.getEnumConstants()), word);
+        return new WordKind<>(List.of(type.getEnumConstants()), word, Storage.word(type));
     }
 
     public static WordKind<String> of(List<String> words) {
-        return new WordKind<>(words, Function.identity());
+        return new WordKind<>(words, Function.identity(), Storage.TEXT);
     }
 
     /** yes or no; a spreadsheet's TRUE and FALSE are read as yes and no. */
     public static WordKind<Boolean> yesNo() {
-        return new WordKind<>(List.of(true, false), yes -> yes ? "yes" : "no");
+        return new WordKind<>(List.of(true, false), yes -> yes ? "yes" : "no", Storage.TRUTH);
     }
 
     @Override

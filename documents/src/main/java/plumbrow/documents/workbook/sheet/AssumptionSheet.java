@@ -1,17 +1,18 @@
 package plumbrow.documents.workbook.sheet;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import plumbrow.advice.assumptions.AssumptionLine;
 import plumbrow.advice.assumptions.AssumptionQuantity;
 import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.season.Season;
 import plumbrow.documents.workbook.form.Column;
+import plumbrow.documents.workbook.form.Entry;
 import plumbrow.documents.workbook.form.ListKind;
 import plumbrow.documents.workbook.form.NumberKind;
 import plumbrow.documents.workbook.form.Row;
 import plumbrow.documents.workbook.form.Sheet;
+import plumbrow.documents.workbook.form.Storage;
 import plumbrow.documents.workbook.form.TextKind;
 import plumbrow.documents.workbook.form.WordKind;
 
@@ -48,6 +49,7 @@ public final class AssumptionSheet {
             "past values for the form past, each as likely as the next",
             "170; 182; 195");
     static final Column<String> SOURCE = Words.source();
+    private static final String DISTRIBUTION = "distribution";
 
     public static final Sheet<AssumptionLine> SHEET = Sheet.<AssumptionLine>named(
                     "assumptions",
@@ -57,11 +59,12 @@ public final class AssumptionSheet {
             .column(CROP, AssumptionLine::crop)
             .column(FIELD, AssumptionLine::field)
             .column(QUANTITY, AssumptionLine::quantity)
-            .column(FORM, line -> DistributionForm.of(line.distribution()))
-            .column(A, line -> part(line.distribution(), 0))
-            .column(B, line -> part(line.distribution(), 1))
-            .column(C, line -> part(line.distribution(), 2))
-            .column(VALUES, line -> line.distribution() instanceof Distribution.Past past ? past.values() : null)
+            .whole(
+                    DISTRIBUTION,
+                    new Storage.Spread(),
+                    AssumptionLine::distribution,
+                    List.of(FORM, A, B, C, VALUES),
+                    (line, entry) -> show(line.distribution(), entry))
             .column(SOURCE, AssumptionLine::source)
             .once(CROP, FIELD, QUANTITY)
             .check(AssumptionCheck::whose)
@@ -70,21 +73,29 @@ public final class AssumptionSheet {
 
     private AssumptionSheet() {}
 
-    private static @Nullable Double part(Distribution distribution, int index) {
+    private static void show(Distribution distribution, Entry entry) {
+        entry.put(FORM, DistributionForm.of(distribution));
         List<Double> abc = DistributionForm.abc(distribution);
-        return index < abc.size() ? abc.get(index) : null;
+        for (int i = 0; i < abc.size(); i++) {
+            entry.put(List.of(A, B, C).get(i), abc.get(i));
+        }
+        entry.put(VALUES, distribution instanceof Distribution.Past past ? past.values() : null);
     }
 
     private static AssumptionLine line(Row row) {
-        DistributionForm form = row.get(FORM);
-        List<Double> abc = List.of(A, B, C).subList(0, form.parts().size()).stream()
-                .map(row::get)
-                .toList();
         return new AssumptionLine(
                 row.find(CROP),
                 row.find(FIELD),
                 row.get(QUANTITY),
-                form.distribution(abc, form == DistributionForm.PAST ? row.get(VALUES) : List.of()),
+                row.known(DISTRIBUTION, row.whole(DISTRIBUTION, AssumptionSheet::distribution)),
                 row.get(SOURCE));
+    }
+
+    private static Distribution distribution(Row row) {
+        DistributionForm form = row.get(FORM);
+        List<Double> abc = List.of(A, B, C).subList(0, form.parts().size()).stream()
+                .map(row::get)
+                .toList();
+        return form.distribution(abc, form == DistributionForm.PAST ? row.get(VALUES) : List.of());
     }
 }

@@ -1,6 +1,7 @@
 package plumbrow.documents.workbook.sheet;
 
 import plumbrow.advice.shelf.Control;
+import plumbrow.documents.workbook.form.AmountColumns;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.DistributionColumns;
 import plumbrow.documents.workbook.form.NumberKind;
@@ -27,6 +28,7 @@ public final class ControlSheet {
     public static final Column<RateUnit> RATE_UNIT = Column.of(
                     "rate_unit", new RateUnitKind(), "unit of rate", "fl oz/ac")
             .need();
+    private static final AmountColumns<RateUnit> AT = AmountColumns.rate(RATE, RATE_UNIT);
     static final DistributionColumns SHARE = DistributionColumns.of(
                     "control_*",
                     Words.SHARE,
@@ -45,15 +47,14 @@ public final class ControlSheet {
                     season -> season.shelf().controls())
             .column(PRODUCT, Control::product)
             .column(PEST, Control::pest)
-            .column(RATE, control -> control.rate().value())
-            .column(RATE_UNIT, control -> RateUnit.perAcre(control.rate().unit()))
+            .amount(AT, Control::rate)
             .distribution(SHARE, Control::share)
             .column(SOURCE, Control::source)
             .once(PRODUCT, PEST, RATE, RATE_UNIT)
             .build(row -> new Control(
                     row.get(PRODUCT),
                     row.get(PEST),
-                    row.get(RATE_UNIT).rate(row.get(RATE)),
+                    AT.get(row),
                     SHARE.read(row),
                     row.get(SOURCE)));
 

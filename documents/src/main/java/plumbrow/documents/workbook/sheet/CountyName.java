@@ -3,6 +3,7 @@ package plumbrow.documents.workbook.sheet;
 import plumbrow.documents.workbook.form.Cell;
 import plumbrow.documents.workbook.form.Kind;
 import plumbrow.documents.workbook.form.Misread;
+import plumbrow.documents.workbook.form.Storage;
 import plumbrow.documents.workbook.form.TextKind;
 
 /** A county's name alone, so that it can be compared with labels. */
@@ -24,5 +25,10 @@ record CountyName() implements Kind<String> {
     @Override
     public Cell show(String value) {
         return TextKind.NAME.show(value);
+    }
+
+    @Override
+    public Storage<String> storage() {
+        return Storage.TEXT;
     }
 }

@@ -3,7 +3,9 @@ package plumbrow.documents.workbook.sheet;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.LabelUse;
+import plumbrow.documents.workbook.form.AmountColumns;
 import plumbrow.documents.workbook.form.Column;
+import plumbrow.documents.workbook.form.RateRange;
 import plumbrow.documents.workbook.form.RateUnit;
 import plumbrow.documents.workbook.form.RateUnitKind;
 import plumbrow.documents.workbook.form.Row;
@@ -19,11 +21,11 @@ public final class LabelUseSheet {
             .from(ShelfSheet.SHEET, ShelfSheet.PRODUCT);
     public static final Column<Crop> CROP =
             Column.of("crop", Words.CROP, "a crop the label lists", "corn").need();
-    public static final Column<Double> LOW = Column.of("low_rate", RateCells.RATE, "lowest labelled rate", "3")
+    public static final Column<Double> LOW = Column.of("low_rate", Words.RATE, "lowest labelled rate", "3")
             .in("rate_unit")
             .blankMeans("unknown");
     public static final Column<Double> HIGH = Column.of(
-                    "high_rate", RateCells.RATE, "highest labelled rate for one application", "6")
+                    "high_rate", Words.RATE, "highest labelled rate for one application", "6")
             .in("rate_unit")
             .blankMeans("unknown");
     public static final Column<RateUnit> RATE_UNIT =
@@ -31,7 +33,7 @@ public final class LabelUseSheet {
     static final Column<Ask> LESS_FORBIDDEN =
             Words.ask("less_forbidden", "whether the label forbids less than the lowest rate");
     static final Column<Double> SEASON_MAX = Column.of(
-                    "season_max", RateCells.RATE, "most of the product in one season", "12")
+                    "season_max", Words.RATE, "most of the product in one season", "12")
             .in("season_max_unit")
             .blankMeans("unknown");
     public static final Column<RateUnit> SEASON_MAX_UNIT =
@@ -45,24 +47,24 @@ public final class LabelUseSheet {
             .blankMeans("unknown");
     static final Column<String> SOURCE = Words.source();
 
+    private static final RateRange RATES = new RateRange(LOW, HIGH, RATE_UNIT);
+    private static final AmountColumns<RateUnit> SEASON = AmountColumns.rate(SEASON_MAX, SEASON_MAX_UNIT);
+
     public static final Sheet<LabelUse> SHEET = Sheet.<LabelUse>named(
                     "label_uses",
                     "What each label allows on each crop: one row for a product and crop.",
                     season -> season.shelf().labelUses())
             .column(PRODUCT, LabelUse::product)
             .column(CROP, LabelUse::crop)
-            .column(LOW, use -> RateCells.value(use.lowRate()))
-            .column(HIGH, use -> RateCells.value(RateCells.highAsLow(use.lowRate(), use.highRate())))
-            .column(RATE_UNIT, use -> RateCells.unit(use.lowRate() != null ? use.lowRate() : use.highRate()))
+            .rates(RATES, LabelUse::lowRate, LabelUse::highRate)
             .column(LESS_FORBIDDEN, LabelUse::lessForbidden)
-            .column(SEASON_MAX, use -> RateCells.value(use.seasonMax()))
-            .column(SEASON_MAX_UNIT, use -> RateCells.unit(use.seasonMax()))
+            .amount(SEASON, LabelUse::seasonMax)
             .column(APPLICATIONS, LabelUse::mostApplications)
             .column(PRE_HARVEST, LabelUse::preHarvestDays)
             .column(SOURCE, LabelUse::source)
             .once(PRODUCT, CROP)
             .check(Together.of(SEASON_MAX, SEASON_MAX_UNIT))
-            .check(RateCells.lowAndHigh(LOW, HIGH, RATE_UNIT))
+            .check(RATES)
             .build(LabelUseSheet::use);
 
     private LabelUseSheet() {}
@@ -71,10 +73,10 @@ public final class LabelUseSheet {
         return new LabelUse(
                 row.get(PRODUCT),
                 row.get(CROP),
-                RateCells.rate(row, LOW, RATE_UNIT),
-                RateCells.rate(row, HIGH, RATE_UNIT),
+                RATES.low(row),
+                RATES.high(row),
                 row.get(LESS_FORBIDDEN),
-                RateCells.rate(row, SEASON_MAX, SEASON_MAX_UNIT),
+                SEASON.find(row),
                 row.find(APPLICATIONS),
                 row.find(PRE_HARVEST),
                 row.get(SOURCE));

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.program.Done;
 import plumbrow.advice.program.MeantPass;
+import plumbrow.documents.workbook.form.AmountColumns;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.DateKind;
 import plumbrow.documents.workbook.form.NumberKind;
@@ -26,12 +27,13 @@ public final class LogSheet {
                     "the product; one of the sheet shelf, unless it was put on before the season",
                     "Ridge 12")
             .need();
-    static final Column<Double> RATE = Column.of("rate", RateCells.RATE, "how much of it on each acre treated", "6")
+    static final Column<Double> RATE = Column.of("rate", Words.RATE, "how much of it on each acre treated", "6")
             .in("rate_unit")
             .need();
     public static final Column<RateUnit> RATE_UNIT = Column.of(
                     "rate_unit", new RateUnitKind(), "unit of rate", "fl oz/ac")
             .need();
+    private static final AmountColumns<RateUnit> APPLIED = AmountColumns.rate(RATE, RATE_UNIT);
     static final Column<Double> SHARE = Column.of(
                     "share_pct", NumberKind.above(0).upTo(100), "share of the field's acres that was treated", "100")
             .in("%")
@@ -59,8 +61,7 @@ public final class LogSheet {
             .column(FIELD, Done::field)
             .column(DATE, Done::date)
             .column(PRODUCT, Done::product)
-            .column(RATE, done -> done.rate().value())
-            .column(RATE_UNIT, done -> RateUnit.perAcre(done.rate().unit()))
+            .amount(APPLIED, Done::rate)
             .column(SHARE, Done::sharePct)
             .column(APPLICATOR, Done::applicator)
             .column(PROGRAM, done -> done.meant() == null ? null : done.meant().program())
@@ -71,7 +72,7 @@ public final class LogSheet {
                     row.get(FIELD),
                     row.get(DATE),
                     row.get(PRODUCT),
-                    row.get(RATE_UNIT).rate(row.get(RATE)),
+                    APPLIED.get(row),
                     row.get(SHARE),
                     row.find(APPLICATOR),
                     row.get(SOURCE),

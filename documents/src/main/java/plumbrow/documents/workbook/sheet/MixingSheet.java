@@ -1,13 +1,11 @@
 package plumbrow.documents.workbook.sheet;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
-import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.tank.MixCare;
+import plumbrow.documents.workbook.form.AmountColumns;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.NumberKind;
-import plumbrow.documents.workbook.form.Row;
 import plumbrow.documents.workbook.form.Sheet;
 import plumbrow.documents.workbook.form.TextKind;
 import plumbrow.documents.workbook.form.Together;
@@ -33,6 +31,8 @@ public final class MixingSheet {
                     "mark", NumberKind.above(0).upTo(1000), "smallest amount that can be measured of it", "1")
             .blankMeans("1 fl oz, or 0.1 lb of a dry product");
     static final Column<FarmUnit> MARK_UNIT = Column.of("mark_unit", UnitKind.any(), "the unit of mark", "fl oz");
+    private static final AmountColumns<FarmUnit> HOLDS = AmountColumns.of(CONTAINER, CONTAINER_UNIT);
+    private static final AmountColumns<FarmUnit> SMALLEST = AmountColumns.of(MARK, MARK_UNIT);
     static final Column<String> ORDER = Column.of(
                     "order",
                     TextKind.PROSE,
@@ -64,10 +64,8 @@ public final class MixingSheet {
             .optional()
             .column(PRODUCT, MixCare::product)
             .column(FORMULATION, MixCare::formulation)
-            .column(CONTAINER, care -> number(care.container()))
-            .column(CONTAINER_UNIT, care -> unit(care.container()))
-            .column(MARK, care -> number(care.mark()))
-            .column(MARK_UNIT, care -> unit(care.mark()))
+            .amount(HOLDS, MixCare::container)
+            .amount(SMALLEST, MixCare::mark)
             .column(ORDER, MixCare::order)
             .column(CLEAN_OUT, MixCare::cleanOut)
             .column(AMS, MixCare::ams)
@@ -81,8 +79,8 @@ public final class MixingSheet {
             .build(row -> new MixCare(
                     row.get(PRODUCT),
                     row.find(FORMULATION),
-                    amount(row, CONTAINER, CONTAINER_UNIT),
-                    amount(row, MARK, MARK_UNIT),
+                    HOLDS.find(row),
+                    SMALLEST.find(row),
                     row.find(ORDER),
                     row.find(CLEAN_OUT),
                     row.find(AMS),
@@ -91,16 +89,4 @@ public final class MixingSheet {
                     row.get(SOURCE)));
 
     private MixingSheet() {}
-
-    private static @Nullable Double number(@Nullable Amount amount) {
-        return amount == null ? null : Double.valueOf(amount.value());
-    }
-
-    private static @Nullable FarmUnit unit(@Nullable Amount amount) {
-        return amount == null ? null : amount.unit();
-    }
-
-    private static @Nullable Amount amount(Row row, Column<Double> value, Column<FarmUnit> unit) {
-        return row.blank(value) ? null : new Amount(row.get(value), row.get(unit));
-    }
 }

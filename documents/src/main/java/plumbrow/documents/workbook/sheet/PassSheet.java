@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;
 import plumbrow.advice.program.ScoutingTrigger;
-import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.season.Season;
+import plumbrow.documents.workbook.form.AmountColumns;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.DateKind;
 import plumbrow.documents.workbook.form.DistributionColumns;
@@ -49,6 +49,7 @@ public final class PassSheet {
             .in("rate_unit");
     public static final Column<RateUnit> RATE_UNIT =
             Column.of("rate_unit", new RateUnitKind(), "unit of rate, per acre or, metric, per hectare", "fl oz/ac");
+    private static final AmountColumns<RateUnit> AT = AmountColumns.rate(RATE, RATE_UNIT);
     static final Column<Double> SHARE = Column.of(
                     "share_pct", NumberKind.above(0).upTo(100), "share of the field's acres it covers", "100")
             .in("%")
@@ -113,16 +114,7 @@ public final class PassSheet {
             .column(KIND, line -> line.pass().kind())
             .column(DATE, line -> line.pass().date())
             .column(PRODUCT, line -> line.pass().product())
-            .column(
-                    RATE,
-                    line -> line.pass().rate() == null
-                            ? null
-                            : line.pass().rate().value())
-            .column(
-                    RATE_UNIT,
-                    line -> line.pass().rate() == null
-                            ? null
-                            : RateUnit.perAcre(line.pass().rate().unit()))
+            .amount(AT, line -> line.pass().rate())
             .column(SHARE, line -> line.pass().sharePct())
             .column(CHARGE, line -> line.pass().chargeUsdPerAcre())
             .distribution(INJURY, line -> line.pass().injuryPct())
@@ -213,15 +205,11 @@ public final class PassSheet {
                 row.get(KIND),
                 row.find(DATE),
                 row.find(PRODUCT),
-                rate(row),
+                AT.find(row),
                 row.get(SHARE),
                 row.get(CHARGE),
                 INJURY.read(row),
                 row.get(DELAY),
                 trigger(row));
-    }
-
-    private static @Nullable Amount rate(Row row) {
-        return row.blank(RATE) ? null : row.get(RATE_UNIT).rate(row.get(RATE));
     }
 }

@@ -42,7 +42,7 @@ public final class PlantBackSheet {
             .column(DAYS, PlantBack::days)
             .column(PH_FROM, PlantBack::forPhFrom)
             .column(PH_BELOW, PlantBack::forPhBelow)
-            .column(CONDITION, row -> row.condition().isEmpty() ? null : row.condition())
+            .column(CONDITION, PlantBack::condition)
             .column(SOURCE, PlantBack::source)
             .once(PRODUCT, NEXT_CROP, PH_FROM, PH_BELOW)
             .check(Words.below(PH_FROM, PH_BELOW))

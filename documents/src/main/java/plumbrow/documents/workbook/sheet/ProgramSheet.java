@@ -49,7 +49,7 @@ public final class ProgramSheet {
             .column(BASELINE, Program::baseline)
             .column(DISTANCE, program -> program.refuge().distanceFt())
             .column(ROWS, program -> program.refuge().rows())
-            .column(NOTE, program -> program.note().isEmpty() ? null : program.note())
+            .column(NOTE, Program::note)
             .once(FIELD, PROGRAM)
             .build(row -> new Program(
                     row.get(FIELD),

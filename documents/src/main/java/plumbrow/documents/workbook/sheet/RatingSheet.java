@@ -3,6 +3,7 @@ package plumbrow.documents.workbook.sheet;
 import plumbrow.advice.weeds.Basis;
 import plumbrow.advice.weeds.Timing;
 import plumbrow.advice.weeds.WeedRating;
+import plumbrow.documents.workbook.form.AmountColumns;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.DistributionColumns;
 import plumbrow.documents.workbook.form.NumberKind;
@@ -27,12 +28,13 @@ public final class RatingSheet {
                     "soil: laid before the weed is up; leaf: sprayed on it",
                     "leaf")
             .need();
-    static final Column<Double> RATE = Column.of("rate", RateCells.RATE, "the rate at which it was seen", "22")
+    static final Column<Double> RATE = Column.of("rate", Words.RATE, "the rate at which it was seen", "22")
             .in("rate_unit")
             .need();
     public static final Column<RateUnit> RATE_UNIT = Column.of(
                     "rate_unit", new RateUnitKind(), "unit of rate", "fl oz/ac")
             .need();
+    private static final AmountColumns<RateUnit> AT = AmountColumns.rate(RATE, RATE_UNIT);
     static final Column<Double> HEIGHT = Column.of(
                     "height_in",
                     NumberKind.above(0).upTo(200),
@@ -68,8 +70,7 @@ public final class RatingSheet {
             .column(PRODUCT, WeedRating::product)
             .column(WEED, WeedRating::weed)
             .column(TIMING, WeedRating::timing)
-            .column(RATE, rating -> rating.rate().value())
-            .column(RATE_UNIT, rating -> RateUnit.perAcre(rating.rate().unit()))
+            .amount(AT, WeedRating::rate)
             .column(HEIGHT, WeedRating::heightIn)
             .column(SEEN, WeedRating::seenDays)
             .distribution(CONTROL, WeedRating::control)
@@ -82,7 +83,7 @@ public final class RatingSheet {
                     row.get(PRODUCT),
                     row.get(WEED),
                     row.get(TIMING),
-                    row.get(RATE_UNIT).rate(row.get(RATE)),
+                    AT.get(row),
                     row.find(HEIGHT),
                     row.find(SEEN),
                     CONTROL.read(row),

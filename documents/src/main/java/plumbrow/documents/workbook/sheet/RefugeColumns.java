@@ -49,11 +49,7 @@ final class RefugeColumns {
                 .column(REQUIRED, seed -> seed.rule().requiredPct())
                 .column(FARTHEST, seed -> seed.rule().farthestFt())
                 .column(ROWS, seed -> seed.rule().fewestRows())
-                .column(
-                        SOURCE,
-                        seed -> seed.rule().source().isEmpty()
-                                ? null
-                                : seed.rule().source());
+                .column(SOURCE, seed -> seed.rule().source());
     }
 
     static RefugeRule rule(Row row) {

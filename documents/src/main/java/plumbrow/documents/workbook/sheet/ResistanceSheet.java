@@ -6,6 +6,7 @@ import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.Kind;
 import plumbrow.documents.workbook.form.Misread;
 import plumbrow.documents.workbook.form.Sheet;
+import plumbrow.documents.workbook.form.Storage;
 import plumbrow.documents.workbook.form.TextKind;
 
 /** Weeds that a site of action no longer controls. */
@@ -60,6 +61,11 @@ public final class ResistanceSheet {
         @Override
         public Cell show(String value) {
             return new Cell.Text(value);
+        }
+
+        @Override
+        public Storage<String> storage() {
+            return Storage.TEXT;
         }
     }
 }

@@ -49,7 +49,7 @@ public final class SavedColumns {
     private SavedColumns() {}
 
     static Sheet.Maker<Seed> addTo(Sheet.Maker<Seed> sheet) {
-        return sheet.column(SAVED, seed -> seed.saved() != null)
+        return sheet.shown(SAVED, seed -> seed.saved() != null)
                 .column(
                         YEARS_BEHIND,
                         seed -> seed.saved() == null ? null : seed.saved().yearsBehind())
@@ -86,7 +86,7 @@ public final class SavedColumns {
     }
 
     static @Nullable SavedSeed saved(Row row) {
-        return !row.get(SAVED)
+        return row.blank(YEARS_BEHIND)
                 ? null
                 : new SavedSeed(
                         row.get(YEARS_BEHIND),

@@ -4,11 +4,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
-import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.ProductKind;
+import plumbrow.documents.workbook.form.AmountColumns;
 import plumbrow.documents.workbook.form.Cell;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.DateKind;
@@ -18,6 +17,7 @@ import plumbrow.documents.workbook.form.Misread;
 import plumbrow.documents.workbook.form.NumberKind;
 import plumbrow.documents.workbook.form.Row;
 import plumbrow.documents.workbook.form.Sheet;
+import plumbrow.documents.workbook.form.Storage;
 import plumbrow.documents.workbook.form.TextKind;
 import plumbrow.documents.workbook.form.Together;
 import plumbrow.documents.workbook.form.UnitKind;
@@ -43,6 +43,7 @@ public final class ShelfSheet {
             .blankMeans("unknown");
     public static final Column<FarmUnit> ON_HAND_UNIT =
             Column.of("on_hand_unit", UnitKind.any(), "the unit of on_hand", "gal");
+    private static final AmountColumns<FarmUnit> AT_HAND = AmountColumns.of(ON_HAND, ON_HAND_UNIT);
     static final Column<String> REGISTRATION = Column.of(
                     "registration", TextKind.NAME, "registration number on the label", "0000-000")
             .blankMeans("none or not read");
@@ -72,14 +73,7 @@ public final class ShelfSheet {
             .column(KIND, Product::kind)
             .column(PRICE, Product::priceUsd)
             .column(PRICED_PER, Product::pricedPer)
-            .column(
-                    ON_HAND,
-                    product ->
-                            product.onHand() == null ? null : product.onHand().value())
-            .column(
-                    ON_HAND_UNIT,
-                    product ->
-                            product.onHand() == null ? null : product.onHand().unit())
+            .amount(AT_HAND, Product::onHand)
             .column(REGISTRATION, Product::registration)
             .column(STATES, Product::states)
             .column(EXCLUDED, Product::excludedCounties)
@@ -97,16 +91,12 @@ public final class ShelfSheet {
                 row.get(KIND),
                 row.get(PRICE),
                 row.get(PRICED_PER),
-                onHand(row),
+                AT_HAND.find(row),
                 row.find(REGISTRATION),
                 row.find(STATES),
                 row.find(EXCLUDED),
                 row.find(LABEL_DATE),
                 row.get(SOURCE));
-    }
-
-    private static @Nullable Amount onHand(Row row) {
-        return row.blank(ON_HAND) ? null : new Amount(row.get(ON_HAND), row.get(ON_HAND_UNIT));
     }
 
     /** A state's code and one of its counties: "IA: Adams". */
@@ -130,6 +120,11 @@ public final class ShelfSheet {
         @Override
         public Cell show(String value) {
             return new Cell.Text(value);
+        }
+
+        @Override
+        public Storage<String> storage() {
+            return Storage.TEXT;
         }
     }
 }

@@ -9,6 +9,7 @@ import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.ListKind;
 import plumbrow.documents.workbook.form.NumberKind;
 import plumbrow.documents.workbook.form.Objections;
+import plumbrow.documents.workbook.form.RateRange;
 import plumbrow.documents.workbook.form.RateUnit;
 import plumbrow.documents.workbook.form.RateUnitKind;
 import plumbrow.documents.workbook.form.Row;
@@ -44,15 +45,17 @@ public final class SoilRateSheet {
     static final Column<Boolean> FORBIDDEN = Column.of(
                     "forbidden", WordKind.yesNo(), "whether the label forbids the use on such soil", "no")
             .otherwise(false);
-    static final Column<Double> LOW = Column.of("low_rate", RateCells.RATE, "lowest rate on such soil", "1.5")
+    static final Column<Double> LOW = Column.of("low_rate", Words.RATE, "lowest rate on such soil", "1.5")
             .in("rate_unit")
             .blankMeans("not stated");
     static final Column<Double> HIGH = Column.of(
-                    "high_rate", RateCells.RATE, "highest rate on such soil; needed unless it is forbidden there", "2")
+                    "high_rate", Words.RATE, "highest rate on such soil; needed unless it is forbidden there", "2")
             .in("rate_unit");
     public static final Column<RateUnit> RATE_UNIT =
             Column.of("rate_unit", new RateUnitKind(), "unit of the low and the high rate", "qt/ac");
     static final Column<String> SOURCE = Words.source();
+
+    private static final RateRange RATES = new RateRange(LOW, HIGH, RATE_UNIT);
 
     public static final Sheet<SoilRate> SHEET = Sheet.<SoilRate>named(
                     "soil_rates",
@@ -68,14 +71,12 @@ public final class SoilRateSheet {
             .column(PH_FROM, SoilRate::phLow)
             .column(PH_BELOW, SoilRate::phHigh)
             .column(FORBIDDEN, SoilRate::forbidden)
-            .column(LOW, rate -> RateCells.value(rate.lowRate()))
-            .column(HIGH, rate -> RateCells.value(RateCells.highAsLow(rate.lowRate(), rate.highRate())))
-            .column(RATE_UNIT, rate -> RateCells.unit(rate.lowRate() != null ? rate.lowRate() : rate.highRate()))
+            .rates(RATES, SoilRate::lowRate, SoilRate::highRate)
             .column(SOURCE, SoilRate::source)
             .once(PRODUCT, CROP, TEXTURES, ORGANIC_FROM, ORGANIC_BELOW, PH_FROM, PH_BELOW)
             .check(SoilRateSheet::checkTextures)
             .check(SoilRateSheet::checkForbidden)
-            .check(RateCells.lowAndHigh(LOW, HIGH, RATE_UNIT))
+            .check(RATES)
             .check(Words.below(ORGANIC_FROM, ORGANIC_BELOW))
             .check(Words.below(PH_FROM, PH_BELOW))
             .build(row -> new SoilRate(
@@ -87,8 +88,8 @@ public final class SoilRateSheet {
                     row.find(PH_FROM),
                     row.find(PH_BELOW),
                     row.get(FORBIDDEN),
-                    RateCells.rate(row, LOW, RATE_UNIT),
-                    RateCells.rate(row, HIGH, RATE_UNIT),
+                    RATES.low(row),
+                    RATES.high(row),
                     row.get(SOURCE)));
 
     private SoilRateSheet() {}

@@ -13,6 +13,7 @@ import plumbrow.documents.workbook.form.LastDayKind;
 import plumbrow.documents.workbook.form.ListKind;
 import plumbrow.documents.workbook.form.Misread;
 import plumbrow.documents.workbook.form.Sheet;
+import plumbrow.documents.workbook.form.Storage;
 
 /** Labels for one state beside the main one. */
 public final class SpecialLabelSheet {
@@ -81,6 +82,11 @@ public final class SpecialLabelSheet {
         @Override
         public Cell show(Counties value) {
             return value.named() == null ? new Cell.Text(ALL) : NAMED.show(value.named());
+        }
+
+        @Override
+        public Storage<Counties> storage() {
+            return new Storage.Many<>(Storage.TEXT, Counties::named, Counties::new);
         }
     }
 }

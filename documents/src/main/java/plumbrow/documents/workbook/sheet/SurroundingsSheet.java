@@ -17,6 +17,7 @@ import plumbrow.documents.workbook.form.Objections;
 import plumbrow.documents.workbook.form.Row;
 import plumbrow.documents.workbook.form.ShapeKind;
 import plumbrow.documents.workbook.form.Sheet;
+import plumbrow.documents.workbook.form.Storage;
 import plumbrow.documents.workbook.form.TextKind;
 import plumbrow.documents.workbook.form.WordKind;
 
@@ -28,7 +29,7 @@ public final class SurroundingsSheet {
     public static final Column<String> FIELD = Words.field("the field");
     public static final Column<What> KIND = Column.of(
                     "kind",
-                    new WordKind<What>(What.ALL, What::word),
+                    new WordKind<What>(What.ALL, What::word, What.STORAGE),
                     "what it is; none where somebody looked for everything of this list and found nothing else; no stream, "
                             + "no dwelling and so on where he looked for that and found no other",
                     "stream")
@@ -88,6 +89,16 @@ public final class SurroundingsSheet {
                         Arrays.stream(FeatureKind.values()).map(kind -> new What(false, kind)))
                 .flatMap(what -> what)
                 .toList();
+
+        /** As {@link #word}. */
+        private static final Storage<What> STORAGE = new Storage.Plain<>(
+                Storage.Type.TEXT,
+                What::word,
+                word -> ALL.stream()
+                        .filter(what -> what.word().equals(word))
+                        .findFirst()
+                        .orElseThrow(),
+                null);
 
         private String word() {
             return kind == null ? "none" : found ? kind.word() : "no " + kind.word();

@@ -169,7 +169,7 @@ public final class TermsSheet {
 
     private static @Nullable Set<Method> methods(Row row) {
         List<Method> methods = row.find(METHODS);
-        return methods == null ? null : EnumSet.copyOf(methods);
+        return methods == null ? null : methods.isEmpty() ? EnumSet.noneOf(Method.class) : EnumSet.copyOf(methods);
     }
 
     private static UseTerms terms(Row row) {

@@ -8,6 +8,7 @@ import plumbrow.documents.workbook.form.Kind;
 import plumbrow.documents.workbook.form.Misread;
 import plumbrow.documents.workbook.form.Sheet;
 import plumbrow.documents.workbook.form.StageKind;
+import plumbrow.documents.workbook.form.Storage;
 import plumbrow.documents.workbook.form.TextKind;
 
 /** In which crop a label allows a herbicide at which stage: any, or one that is tolerant of it. */
@@ -73,6 +74,12 @@ public final class ToleranceSheet {
         @Override
         public Cell show(String value) {
             return value.isEmpty() ? new Cell.Text(NONE) : TextKind.NAME.show(value);
+        }
+
+        @Override
+        public Storage<String> storage() {
+            return new Storage.Plain<>(
+                    Storage.Type.TEXT, trait -> trait.isEmpty() ? null : trait, String.class::cast, "");
         }
     }
 }

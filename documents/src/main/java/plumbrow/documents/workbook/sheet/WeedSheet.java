@@ -70,7 +70,7 @@ public final class WeedSheet {
             .column(FIELD, WeedPressure::field)
             .column(WEED, WeedPressure::weed)
             .distribution(DENSITY, WeedPressure::densityPerSquareMetre)
-            .column(DENSITY_UNIT, weed -> Area.SQUARE_METRE)
+            .shown(DENSITY_UNIT, weed -> Area.SQUARE_METRE)
             .distribution(LOSS, WeedPressure::lossPerPlantPct)
             .column(MOST, WeedPressure::mostLossPct)
             .column(SOURCE, WeedPressure::source)

@@ -25,6 +25,7 @@ final class Words {
 
     private static final String NOT_READ = "unknown";
 
+    static final NumberKind RATE = NumberKind.above(0).upTo(1_000_000);
     static final NumberKind PERCENT = NumberKind.between(0, 100);
     static final NumberKind SHARE = NumberKind.between(0, 1);
     static final NumberKind DOLLARS = NumberKind.between(0, 1_000_000);
