@@ -30,6 +30,11 @@ public record WeedPressure(
 
     /** The likely I [% per plant/m²], for what is said of the weed in general. */
     public double firstPlantLossPct() {
+        return likelyLossPct(lossPerPlantPct);
+    }
+
+    /** The likely I of a distribution of it [% per plant/m²]. */
+    public static double likelyLossPct(Distribution lossPerPlantPct) {
         if (lossPerPlantPct instanceof Distribution.Pert pert) {
             return pert.likely();
         }

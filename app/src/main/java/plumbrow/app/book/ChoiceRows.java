@@ -27,7 +27,7 @@ final class ChoiceRows {
     void add(Choice choice) {
         client.sql("INSERT INTO choice (season, field, course, who, chosen_at, why, chance_beats_baseline, "
                         + "mean_margin_usd_ac) VALUES (?, ?, ?, ?, ?, ?, ?, ?)")
-                .params(new Cells("choice", new Distributions())
+                .params(new Cells("choice")
                         .whole(choice.year())
                         .text(choice.field())
                         .text(choice.program())
@@ -46,7 +46,7 @@ final class ChoiceRows {
                         + "mean_margin_usd_ac FROM choice WHERE season = ? ORDER BY number")
                 .param(year)
                 .query((cells, number) -> {
-                    Row row = new Row(cells, new Distributions());
+                    Row row = new Row(cells);
                     return new Choice(
                             row.whole(),
                             row.text(),

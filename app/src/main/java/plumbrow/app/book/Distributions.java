@@ -2,27 +2,26 @@ package plumbrow.app.book;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.JdbcOperations;
 import plumbrow.advice.assumptions.Distribution;
+import plumbrow.app.book.StoredTable.Filled;
+import plumbrow.documents.workbook.form.Storage.Type;
 
 /** The distributions of one season, numbered from 1 in the order in which its rows name them. */
 final class Distributions {
-    static final RowKind<Shape> LAW = new RowKind<>(
+    static final StoredTable TABLE = StoredTable.of(
             "distribution",
-            "form a b c",
-            season -> List.of(),
-            (distribution, cells) -> cells.text(distribution.form())
-                    .real(distribution.a())
-                    .real(distribution.b())
-                    .real(distribution.c()),
-            row -> new Shape(row.text(), row.maybeReal(), row.maybeReal(), row.maybeReal()));
+            new StoredTable.Column("form", Type.TEXT),
+            new StoredTable.Column("a", Type.REAL),
+            new StoredTable.Column("b", Type.REAL),
+            new StoredTable.Column("c", Type.REAL));
 
-    static final RowKind<PastValue> PAST = new RowKind<>(
+    static final StoredTable PAST = StoredTable.of(
             "distribution_past",
-            "distribution value",
-            season -> List.of(),
-            (past, cells) -> cells.whole(past.distribution()).real(past.value()),
-            row -> new PastValue(row.whole(), row.real()));
+            new StoredTable.Column("distribution", Type.INTEGER),
+            new StoredTable.Column("value", Type.REAL));
 
     /** A distribution as its form and numbers; the numbers of past values stand by themselves. */
     record Shape(
@@ -62,6 +61,29 @@ final class Distributions {
             }
         }
         return values;
+    }
+
+    /** As they go into their tables. */
+    List<Filled> fill(int season) {
+        List<@Nullable Object[]> rows = new ArrayList<>();
+        shapes().forEach(shape -> rows.add(new @Nullable Object[] {shape.form(), shape.a(), shape.b(), shape.c()}));
+        List<@Nullable Object[]> past = new ArrayList<>();
+        pastValues().forEach(value -> past.add(new @Nullable Object[] {value.distribution(), value.value()}));
+        return List.of(TABLE.fill(season, rows), PAST.fill(season, past));
+    }
+
+    static Distributions read(JdbcOperations sql, int season) {
+        List<Shape> shapes = new ArrayList<>();
+        for (@Nullable Object[] row : TABLE.rows(sql, season)) {
+            shapes.add(new Shape(
+                    String.valueOf(row[0]), (Double) row[1], (Double) row[2], (Double) row[3]));
+        }
+        List<PastValue> past = new ArrayList<>();
+        for (@Nullable Object[] row : PAST.rows(sql, season)) {
+            past.add(new PastValue(
+                    (Integer) Objects.requireNonNull(row[0]), (Double) Objects.requireNonNull(row[1])));
+        }
+        return of(shapes, past);
     }
 
     static Distributions of(List<Shape> shapes, List<PastValue> pastValues) {

@@ -117,7 +117,7 @@ final class LogRows {
     LogLine add(Done done, @Nullable Instant at) {
         client.sql("INSERT INTO log_line (field, date, product, rate, rate_unit, share_pct, applicator, source, "
                         + "written_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)")
-                .params(new Cells("log_line", new Distributions())
+                .params(new Cells("log_line")
                         .text(done.field())
                         .date(done.date())
                         .text(done.product())
@@ -193,7 +193,7 @@ final class LogRows {
     }
 
     private static LogLine line(ResultSet cells) throws SQLException {
-        Row row = new Row(cells, new Distributions());
+        Row row = new Row(cells);
         int number = row.whole();
         Done done = new Done(row.text(), row.date(), row.text(), row.amount(), row.real(), row.maybeText(), row.text());
         String writtenAt = row.maybeText();

@@ -139,7 +139,7 @@ final class PaperRows {
     }
 
     private static StoredPaper stored(ResultSet cells) throws SQLException {
-        Row row = new Row(cells, new Distributions());
+        Row row = new Row(cells);
         int number = row.whole();
         FiledPaper.Kind kind = kind(row.text());
         FiledPaper paper = new FiledPaper(

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 
 /** The rows of all sheets of one workbook. */
-public record Tables(Map<String, List<Row>> rows) {
+public record Tables(Map<String, List<Row>> rows) implements SheetValues {
     public Tables {
         rows = Map.copyOf(rows);
     }
@@ -28,6 +28,7 @@ public record Tables(Map<String, List<Row>> rows) {
     }
 
     /** The values of a sheet in whose rows nothing is wrong. */
+    @Override
     public <R> List<R> values(Sheet<R> sheet) {
         return rows(sheet).stream().map(sheet.build()).toList();
     }

@@ -22,7 +22,7 @@ import plumbrow.advice.shelf.Shelf;
 import plumbrow.advice.tank.TankBook;
 import plumbrow.advice.weeds.WeedBook;
 import plumbrow.documents.workbook.form.Sheet;
-import plumbrow.documents.workbook.form.Tables;
+import plumbrow.documents.workbook.form.SheetValues;
 
 /** All sheets of the workbook in order, and the season their rows make. */
 public final class Sheets {
@@ -90,8 +90,8 @@ public final class Sheets {
         return ALL.stream().filter(sheet -> sheet.isCalled(tidy)).findFirst();
     }
 
-    /** The season of a workbook in which nothing is wrong. */
-    public static Season season(Tables tables) {
+    /** The season of rows in which nothing is wrong. */
+    public static Season season(SheetValues tables) {
         SeasonSheet.Line line = tables.values(SeasonSheet.SHEET).get(0);
         return new Season(
                 line.year(),
@@ -121,7 +121,7 @@ public final class Sheets {
                 work(tables));
     }
 
-    private static WeedBook weedBook(Tables tables) {
+    private static WeedBook weedBook(SheetValues tables) {
         return new WeedBook(
                 tables.values(ClimateSheet.SHEET),
                 tables.values(WeatherDaySheet.SHEET),
@@ -132,7 +132,7 @@ public final class Sheets {
                 tables.values(FloorSheet.SHEET));
     }
 
-    private static LabelBook labels(Tables tables) {
+    private static LabelBook labels(SheetValues tables) {
         return new LabelBook(
                 tables.values(TermsSheet.SHEET),
                 tables.values(SoilRateSheet.SHEET),
@@ -145,7 +145,7 @@ public final class Sheets {
                 tables.values(LabelLimitSheet.SHEET));
     }
 
-    private static Ground ground(Tables tables) {
+    private static Ground ground(SheetValues tables) {
         List<SurroundingsSheet.Line> lines = tables.values(SurroundingsSheet.SHEET);
         return new Ground(
                 SurroundingsSheet.looked(lines),
@@ -154,7 +154,7 @@ public final class Sheets {
                 tables.values(NextCropSheet.SHEET));
     }
 
-    private static Work work(Tables tables) {
+    private static Work work(SheetValues tables) {
         List<Person> people = tables.values(PeopleSheet.SHEET);
         Crew crew = tables.values(CrewSheet.SHEET).stream()
                 .findFirst()
@@ -174,7 +174,7 @@ public final class Sheets {
                 tables.values(StandCountSheet.SHEET));
     }
 
-    private static TankBook tank(Tables tables) {
+    private static TankBook tank(SheetValues tables) {
         return new TankBook(
                 tables.values(SprayerSheet.SHEET),
                 tables.values(NozzleSheet.SHEET),
@@ -185,7 +185,7 @@ public final class Sheets {
     }
 
     /** Programs with their passes in the order of their numbers, in whatever order the rows stand. */
-    private static List<Program> programs(Tables tables) {
+    private static List<Program> programs(SheetValues tables) {
         Map<List<String>, List<Pass>> passes = new LinkedHashMap<>();
         for (PassSheet.Line line : tables.values(PassSheet.SHEET)) {
             passes.computeIfAbsent(List.of(line.field(), line.program()), program -> new ArrayList<>())

@@ -29,7 +29,7 @@ public final class SurroundingsSheet {
     public static final Column<String> FIELD = Words.field("the field");
     public static final Column<What> KIND = Column.of(
                     "kind",
-                    new WordKind<What>(What.ALL, What::word, What.STORAGE),
+                    new WordKind<What>(What.ALL, What::word, What.FOUND),
                     "what it is; none where somebody looked for everything of this list and found nothing else; no stream, "
                             + "no dwelling and so on where he looked for that and found no other",
                     "stream")
@@ -90,15 +90,21 @@ public final class SurroundingsSheet {
                 .flatMap(what -> what)
                 .toList();
 
-        /** As {@link #word}. */
-        private static final Storage<What> STORAGE = new Storage.Plain<>(
-                Storage.Type.TEXT,
-                What::word,
-                word -> ALL.stream()
-                        .filter(what -> what.word().equals(word))
-                        .findFirst()
-                        .orElseThrow(),
-                null);
+        private static final Storage.Plain<FeatureKind> KIND = Storage.word(FeatureKind.class);
+
+        /** As a database holds what was looked for; a blank is for everything. */
+        public static final Storage.Plain<What> LOOKED_FOR = stored(false, NOTHING_ELSE);
+
+        /** As a database holds what was found. */
+        public static final Storage.Plain<What> FOUND = stored(true, null);
+
+        private static Storage.Plain<What> stored(boolean found, @Nullable What ofBlank) {
+            return new Storage.Plain<>(
+                    Storage.Type.TEXT,
+                    what -> what.kind() == null ? null : KIND.put().apply(what.kind()),
+                    kind -> new What(found, KIND.take().apply(kind)),
+                    ofBlank);
+        }
 
         private String word() {
             return kind == null ? "none" : found ? kind.word() : "no " + kind.word();

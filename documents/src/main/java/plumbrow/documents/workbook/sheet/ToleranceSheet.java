@@ -1,11 +1,14 @@
 package plumbrow.documents.workbook.sheet;
 
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.shelf.ToleranceRule;
 import plumbrow.documents.workbook.form.Cell;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.Kind;
 import plumbrow.documents.workbook.form.Misread;
+import plumbrow.documents.workbook.form.Row;
 import plumbrow.documents.workbook.form.Sheet;
 import plumbrow.documents.workbook.form.StageKind;
 import plumbrow.documents.workbook.form.Storage;
@@ -41,7 +44,12 @@ public final class ToleranceSheet {
             .optional()
             .column(PRODUCT, ToleranceRule::product)
             .column(CROP, ToleranceRule::crop)
-            .column(TRAIT, rule -> rule.trait() == null ? "" : rule.trait())
+            .whole(
+                    TRAIT.key(),
+                    Storage.TEXT,
+                    ToleranceRule::trait,
+                    List.of(TRAIT),
+                    (rule, entry) -> entry.put(TRAIT, rule.trait() == null ? "" : rule.trait()))
             .column(EARLIEST, ToleranceRule::earliestStage)
             .column(LATEST, ToleranceRule::latestStage)
             .column(SOURCE, ToleranceRule::source)
@@ -50,12 +58,17 @@ public final class ToleranceSheet {
             .build(row -> new ToleranceRule(
                     row.get(PRODUCT),
                     row.get(CROP),
-                    row.get(TRAIT).isEmpty() ? null : row.get(TRAIT),
+                    row.whole(TRAIT.key(), ToleranceSheet::trait),
                     row.find(EARLIEST),
                     row.find(LATEST),
                     row.get(SOURCE)));
 
     private ToleranceSheet() {}
+
+    private static @Nullable String trait(Row row) {
+        String trait = row.get(TRAIT);
+        return trait.isEmpty() ? null : trait;
+    }
 
     /** The name of a trait; the word "none" is kept as empty text. */
     private record TraitKind() implements Kind<String> {
@@ -78,8 +91,7 @@ public final class ToleranceSheet {
 
         @Override
         public Storage<String> storage() {
-            return new Storage.Plain<>(
-                    Storage.Type.TEXT, trait -> trait.isEmpty() ? null : trait, String.class::cast, "");
+            return Storage.TEXT;
         }
     }
 }
