@@ -34,6 +34,7 @@ class BookTablesTest {
             "season_seal",
             "season_change",
             "season_change_row",
+            "chain_due",
             "choice",
             "desk_change",
             "chain",
