@@ -32,6 +32,14 @@ final class Cells {
         return add(number);
     }
 
+    Cells yes(boolean answer) {
+        return add(answer ? 1 : 0);
+    }
+
+    Cells word(Enum<?> constant) {
+        return add(Storage.word(constant));
+    }
+
     Cells date(@Nullable LocalDate date) {
         return add(date == null ? null : date.toString());
     }

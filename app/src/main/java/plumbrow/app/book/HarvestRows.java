@@ -18,7 +18,7 @@ final class HarvestRows {
 
     void add(Harvest harvest) {
         client.sql("INSERT INTO harvest (" + COLUMNS + ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
-                .params(new Cells("harvest", new Distributions())
+                .params(new Cells("harvest")
                         .whole(harvest.year())
                         .text(harvest.field())
                         .text(harvest.program())
@@ -38,7 +38,7 @@ final class HarvestRows {
     List<Harvest> all() {
         return client.sql("SELECT " + COLUMNS + " FROM harvest ORDER BY number")
                 .query((cells, number) -> {
-                    Row row = new Row(cells, new Distributions());
+                    Row row = new Row(cells);
                     return new Harvest(
                             row.whole(),
                             row.text(),

@@ -154,7 +154,7 @@ final class RecordRows {
             @Nullable String why,
             String who,
             Instant at) {
-        Cells cells = new Cells("application_record", new Distributions())
+        Cells cells = new Cells("application_record")
                 .whole(corrects)
                 .text(why)
                 .text(who)
@@ -188,7 +188,7 @@ final class RecordRows {
             client.sql("INSERT INTO record_product (line, record, nth, registration, total, total_unit, restricted, "
                             + "reentry_h, preharvest_d, label_date, taken, taken_unit) "
                             + "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
-                    .params(new Cells("record_product", new Distributions())
+                    .params(new Cells("record_product")
                             .whole(line.number())
                             .whole(number)
                             .whole(i + 1)
@@ -256,7 +256,7 @@ final class RecordRows {
     }
 
     private static Head head(ResultSet cells) throws SQLException {
-        Row row = new Row(cells, new Distributions());
+        Row row = new Row(cells);
         int number = row.whole();
         Integer corrects = row.maybeWhole();
         String why = row.maybeText();
@@ -303,7 +303,7 @@ final class RecordRows {
     }
 
     private static Product product(ResultSet cells) throws SQLException {
-        Row row = new Row(cells, new Distributions());
+        Row row = new Row(cells);
         return new Product(
                 row.whole(),
                 row.whole(),

@@ -62,8 +62,27 @@ final class Row {
         return date == null ? null : LocalDate.parse(date);
     }
 
+    <E extends Enum<E>> E word(Class<E> list) throws SQLException {
+        return taken(Storage.word(list), text());
+    }
+
     Amount amount() throws SQLException {
-        return new Amount(real(), UNIT.take().apply(text()));
+        return known(maybeAmount());
+    }
+
+    @Nullable
+    Amount maybeAmount() throws SQLException {
+        Double value = maybeReal();
+        String unit = maybeText();
+        return value == null || unit == null ? null : new Amount(value, taken(UNIT, unit));
+    }
+
+    private static <T> T taken(Storage.Plain<T> storage, String word) {
+        try {
+            return storage.take().apply(word);
+        } catch (IllegalArgumentException unknown) {
+            throw new BookException(String.valueOf(unknown.getMessage()), unknown);
+        }
     }
 
     private <T> T known(@Nullable T value) throws SQLException {

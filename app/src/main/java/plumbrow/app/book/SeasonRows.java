@@ -44,20 +44,22 @@ final class SeasonRows {
 
     /** Takes a season out; the log, choices and the history of its changes stay. */
     void remove(int year) {
-        List<RowKind<?>> children = new ArrayList<>(KINDS);
-        Collections.reverse(children);
-        children.forEach(kind -> sql.update(kind.delete(), year));
+        clear(year);
         sql.update("DELETE FROM season_seal WHERE season = ?", year);
         sql.update("DELETE FROM season WHERE season = ?", year);
         touch();
     }
 
+    private void clear(int year) {
+        List<StoredTable> tables = new ArrayList<>(BookTables.stored());
+        Collections.reverse(tables);
+        tables.forEach(table -> sql.update(table.delete(), year));
+    }
+
     /** Puts a season in the place of whatever stands for its year; its log is merged apart, by {@link LogRows}. */
     void replace(Season season) {
         List<Filled> rows = filled(season);
-        List<StoredTable> tables = new ArrayList<>(BookTables.stored());
-        Collections.reverse(tables);
-        tables.forEach(table -> sql.update(table.delete(), season.year()));
+        clear(season.year());
         sql.update("DELETE FROM season WHERE season = ?", season.year());
         sql.update(
                 "INSERT INTO season (season, as_of, adviser) VALUES (?, ?, ?)",
