@@ -94,6 +94,8 @@ public record FieldPlan(
      * @param may days on which it may be made; null without a planned day, or where that is not looked at
      * @param lines products and what goes into the tank with them, with their rates
      * @param acres acres that it covers
+     * @param machine the sprayer or planter; null where none is on file, or several could
+     * @param hours that it takes, with filling where that is on file [h]; null where no machine is known
      * @param waitsFor what scouting must find first; empty where it is made in any case
      * @param put how a product goes out; null where none does
      * @param done day on which the log says it was done; null where it was not
@@ -107,6 +109,7 @@ public record FieldPlan(
             List<Line> lines,
             double acres,
             @Nullable String machine,
+            @Nullable Double hours,
             String waitsFor,
             @Nullable Put put,
             @Nullable LocalDate done) {

@@ -26,6 +26,7 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Finding;
 import plumbrow.advice.gates.Gates;
 import plumbrow.advice.gates.Standing;
+import plumbrow.advice.hours.TripHours;
 import plumbrow.advice.land.Nearness;
 import plumbrow.advice.land.Zone;
 import plumbrow.advice.land.Zones;
@@ -269,6 +270,8 @@ public final class FieldPlans {
                         case SCOUTING -> "Scout";
                         case HARVEST -> "Harvest";
                     };
+            double acres = field.acres() * pass.sharePct() / 100;
+            Machine planter = pass.kind() == PassKind.SEED ? planter() : null;
             return new FieldPlan.Step(
                     List.of(pass.number()),
                     pass.kind(),
@@ -276,8 +279,9 @@ public final class FieldPlans {
                     pass.date(),
                     window(program, pass),
                     product == null ? List.of() : List.of(new FieldPlan.Line(product, rate(pass))),
-                    field.acres() * pass.sharePct() / 100,
-                    pass.kind() == PassKind.SEED ? planter() : null,
+                    acres,
+                    planter == null ? null : planter.name(),
+                    planter == null ? null : acres / planter.acresPerHour(),
                     waitsFor(pass),
                     null,
                     done == null ? null : done.date());
@@ -293,12 +297,12 @@ public final class FieldPlans {
                     : rate.text() + "/ac";
         }
 
-        private @Nullable String planter() {
+        private @Nullable Machine planter() {
             List<Machine> planters = season.work().means().machines().stream()
                     .filter(machine -> machine.farm().equals(field.farm())
                             && machine.kind().does(PassKind.SEED))
                     .toList();
-            return planters.size() == 1 ? planters.get(0).name() : null;
+            return planters.size() == 1 ? planters.get(0) : null;
         }
 
         private FieldPlan.Step trip(SprayTrip trip, Map<Integer, Done> done) {
@@ -325,6 +329,13 @@ public final class FieldPlans {
                                     .toList(),
                     trip.acres(),
                     card.machine(),
+                    trip.granules()
+                            ? null
+                            : trip.machines(season).stream()
+                                    .filter(machine -> machine.name().equals(card.machine()))
+                                    .findFirst()
+                                    .map(machine -> TripHours.needed(season, trip, machine))
+                                    .orElse(null),
                     trip.passes().stream()
                             .map(Maker::waitsFor)
                             .filter(Predicate.not(String::isEmpty))

@@ -20,6 +20,10 @@ final class PlanWords {
         return DAY.format(day);
     }
 
+    static String date(LocalDate day) {
+        return SHORT.format(day);
+    }
+
     static String window(FieldPlan.Window window) {
         LocalDate from = window.from();
         LocalDate to = window.to();

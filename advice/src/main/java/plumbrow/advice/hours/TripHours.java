@@ -105,7 +105,7 @@ public record TripHours(
     }
 
     /** Hours of spraying and filling: by tank and filling time where they are on file, else by the machine's efficiency. */
-    private static double needed(Season season, SprayTrip trip, Machine machine) {
+    public static double needed(Season season, SprayTrip trip, Machine machine) {
         SprayPlan plan = trip.plan();
         Double carrier = plan == null ? null : plan.carrierGalPerAcre();
         Sprayer sprayer = season.work()

@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import plumbrow.advice.field.Field;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.Adviser;
@@ -23,8 +25,6 @@ import plumbrow.app.papers.Intake;
 import plumbrow.app.papers.PaperDesk;
 import plumbrow.app.weather.WeatherIntake;
 import plumbrow.app.weather.Zones;
-import plumbrow.documents.binder.AdviceSheet;
-import plumbrow.documents.binder.Binder;
 import plumbrow.documents.weather.WeatherFile;
 
 /** An invented season from workbook to binder, to look around in. */
@@ -64,16 +64,21 @@ final class DemoCommand implements Callable<Integer> {
         Season season = season(file);
         Advice advice = FieldsBar.show(
                 screen, season.fields().size(), bar -> Adviser.advise(season, WeighingOptions.DEFAULT, bar));
-        Path pages = folder.resolve("binder.pdf");
-        Path sheet = folder.resolve("advice.xlsx");
-        try (Book book = Book.open(file)) {
-            Binder.write(season, advice, recordHead(file), book::weather, pages);
+        List<Path> files = new ArrayList<>();
+        try (Binders binders = Binders.open(file)) {
+            for (Map.Entry<String, List<Field>> own : Binders.byGrower(season, season.fields()).entrySet()) {
+                Advice of = Binders.of(advice, own.getValue());
+                Path binder = Binders.named(folder.resolve("binder.pdf"), own.getKey(), files);
+                Path sheet = Binders.named(folder.resolve("advice.xlsx"), own.getKey(), files);
+                binders.pages(season, of, false, binder);
+                binders.sheet(season, of, sheet);
+                files.addAll(List.of(binder, sheet));
+            }
         }
-        AdviceSheet.write(season, advice, sheet);
         screen.say(json ? Json.of(advice) : AdviceWords.of(advice, Map.of()));
         if (!json) {
             screen.say("\nThe farms, people and products are invented. In " + folder
-                    + ": workbook (what went in), papers, weather, demo.book, binder.pdf, advice.xlsx.");
+                    + ": workbook (what went in), papers, weather, demo.book, and for each grower a binder (PDF) and the advice as a spreadsheet.");
         }
         screen.out().flush();
         if (once) {
@@ -81,12 +86,6 @@ final class DemoCommand implements Callable<Integer> {
         }
         Screen rest = json ? new Screen(screen.err(), screen.err(), screen.terminal()) : screen;
         return Serving.untilStopped(rest, door, file, port, json);
-    }
-
-    private static String recordHead(Path file) {
-        try (Book book = Book.open(file)) {
-            return book.head().text();
-        }
     }
 
     private void weather(Book book, Season season) throws IOException {

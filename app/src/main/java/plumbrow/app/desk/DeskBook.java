@@ -19,6 +19,7 @@ import plumbrow.app.book.Book;
 import plumbrow.app.book.By;
 import plumbrow.app.book.Choice;
 import plumbrow.app.book.LogLine;
+import plumbrow.app.book.RecordHead;
 import plumbrow.app.book.SeasonChange;
 import plumbrow.app.book.StoredPaper;
 import plumbrow.app.book.TypedValue;
@@ -244,6 +245,11 @@ public final class DeskBook implements AutoCloseable {
     /** Writes down what somebody typed; nothing written is ever altered. */
     public void type(List<TypedValue> values) {
         book.type(values);
+    }
+
+    /** The head of the book's record, by which a later look finds whether anything was changed. */
+    public RecordHead head() {
+        return book.head();
     }
 
     /** The hourly weather of a field, where any is on file; read once, until a file is taken in or out. */

@@ -41,6 +41,10 @@ class BinderCommandTest {
         plumbrow("binder", folder.resolve("out.doc"), "--book", book).refused("ends in .pdf or .xlsx");
         plumbrow("binder", folder.resolve("no/out.pdf"), "--book", book).refused("its folder does not exist");
         plumbrow("binder", "--book", book).misused("OUT");
+        plumbrow("binder", folder.resolve("out.pdf"), "--book", book, "--farm", "Nowhere")
+                .refused("There is no farm 'Nowhere' in 2027; the farms are Alder Home.");
+        plumbrow("binder", folder.resolve("out.pdf"), "--book", book, "--field", "Nowhere")
+                .refused("There is no field 'Nowhere'");
         plumbrow("binder", folder.resolve("out.pdf"), "--book", folder.resolve("none.book"))
                 .refused("There is no book");
     }

@@ -27,7 +27,9 @@ class DemoCommandTest {
         try (Book book = Book.open(demo.resolve("demo.book"))) {
             assertThat(book.latestWritten()).contains(DemoBook.season());
         }
-        for (String name : new String[] {"binder.pdf", "advice.xlsx", "workbook/fields.csv"}) {
+        for (String name : new String[] {
+            "binder-l-brandvold.pdf", "binder-r-castell.pdf", "advice-j-halvorsrud.xlsx", "workbook/fields.csv"
+        }) {
             assertThat(Files.size(demo.resolve(name))).isPositive();
         }
         assertThat(plumbrow("workbook", "check", demo.resolve("workbook"))

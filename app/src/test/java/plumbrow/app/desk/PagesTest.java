@@ -258,10 +258,19 @@ class PagesTest {
 
     @Test
     void the_papers_are_handed_out() {
-        var pdf = visitor.get("/binder.pdf");
-        assertThat(pdf.status()).isEqualTo(200);
-        assertThat(pdf.body()).startsWith("%PDF-");
-        var sheet = visitor.get("/advice.xlsx");
+        assertThat(visitor.get("/binder").text()).contains("A file holds one grower’s money", "Birch Rent");
+        for (String two : new String[] {"/binder.pdf", "/advice.xlsx"}) {
+            assertThat(visitor.get(two).status()).isGreaterThanOrEqualTo(400);
+            assertThat(visitor.get(two).text()).contains("holds the money of one grower", "Q. Birch");
+        }
+        assertThat(visitor.get("/binder.pdf?farm=Nowhere").status()).isEqualTo(404);
+        assertThat(visitor.get("/binder.pdf?grower=Nobody").status()).isEqualTo(404);
+        for (String one : new String[] {"farm=" + Shown.part("Birch Rent"), "field=" + Shown.part(DeskSeason.HOME)}) {
+            var pdf = visitor.get("/binder.pdf?" + one);
+            assertThat(pdf.status()).isEqualTo(200);
+            assertThat(pdf.body()).startsWith("%PDF-");
+        }
+        var sheet = visitor.get("/advice.xlsx?grower=" + Shown.part("Q. Birch"));
         assertThat(sheet.status()).isEqualTo(200);
         assertThat(sheet.body()).startsWith("PK");
         assertThat(sheet.header("Content-Disposition")).contains("advice-2027.xlsx");

@@ -1,5 +1,9 @@
 package plumbrow.documents.binder;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -29,7 +33,7 @@ final class CheckPages {
                 + check.season().asOf() + "\"/>");
         html.markup("<meta name=\"author\" content=\""
                 + Markup.escape(check.season().adviser()) + "\"/>");
-        html.open("style").markup(BinderPages.style()).close("style");
+        html.open("style").markup(style()).close("style");
         html.open("bookmarks").markup(bookmark("Whole farm", "whole"));
         for (int i = 0; i < check.fields().size(); i++) {
             html.markup(bookmark(check.fields().get(i).name(), "field-" + (i + 1)));
@@ -220,5 +224,16 @@ final class CheckPages {
 
     private static String value(@Nullable Double value, String unit) {
         return value == null ? "—" : Numbers.read(value, unit);
+    }
+
+    private static String style() {
+        try (InputStream in = CheckPages.class.getResourceAsStream("check.css")) {
+            if (in == null) {
+                throw new IllegalStateException("check.css is missing from this installation");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }

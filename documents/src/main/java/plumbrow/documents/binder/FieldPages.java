@@ -15,10 +15,9 @@ import plumbrow.documents.picture.StripPicture;
 import plumbrow.science.figure.Numbers;
 
 /**
- * The part of the binder for one field, in the order of a person's questions: what to do, how sure, is it allowed, what
+ * The annex of one field, in the order of a person's questions: what to do, how sure, is it allowed, what
  * would change it, and the arithmetic.
  *
- * @param id under which contents and bookmarks find it
  * @param later what the seasons to come make of it; empty where nothing is to be said of them
  * @param season the advised program day by day, else the baseline; empty where the field's weeds can't be followed
  * @param next what to tell or look up next; empty where nothing is to be said of it
@@ -26,7 +25,6 @@ import plumbrow.science.figure.Numbers;
 record FieldPages(
         FieldAdvice field,
         ProgramPalette palette,
-        String id,
         Optional<SeasonTrial> season,
         String later,
         Optional<NextInputs> next) {
@@ -35,8 +33,6 @@ record FieldPages(
 
     void write(Html html) {
         String name = field.field().name();
-        html.markup("<div class=\"part\" id=\"" + id + "\">");
-        html.element("div", "head", name);
         html.element("h1", name);
         html.element("p", "quiet", place());
         html.element("p", "lead", field.sentence());
@@ -62,7 +58,6 @@ record FieldPages(
         new ChangePages(field, palette).write(html);
         new WorkingPages(field).write(html);
         cautions(html);
-        html.close("div");
     }
 
     private String place() {
@@ -185,6 +180,6 @@ record FieldPages(
         html.element("h2", "Cautions");
         html.list(field.cautions());
         html.list(StandingCautions.WHO_DECIDES.subList(0, 2));
-        html.element("p", "quiet", "Who to call stands on the cover.");
+        html.element("p", String.join(" ", StandingCautions.WHO_TO_CALL));
     }
 }

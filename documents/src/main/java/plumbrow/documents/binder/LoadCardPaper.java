@@ -1,24 +1,13 @@
 package plumbrow.documents.binder;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 import plumbrow.advice.loadcard.LoadCard;
 import plumbrow.documents.WholeFile;
-import plumbrow.documents.binder.Html.Column;
-import plumbrow.science.figure.Numbers;
 
-/** The load card on one page of paper, in type that is read in a cab. */
+/** The load card on one page of paper. */
 public final class LoadCardPaper {
-    private static final int MOST_FINDINGS = 5;
-
     private LoadCardPaper() {}
 
     /** Writes the card as PDF, in place of an older one of that name. */
@@ -29,191 +18,7 @@ public final class LoadCardPaper {
 
     /** The card as PDF. */
     public static byte[] pdf(LoadCard card, LocalDate day) {
-        String pages = Typeface.printable(html(card));
-        try {
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            out.write(PdfPages.print(pages, day, Objects.hash(day, pages.hashCode()))
-                    .file());
-            return out.toByteArray();
-        } catch (IOException fault) {
-            throw new UncheckedIOException(fault);
-        }
-    }
-
-    private static String html(LoadCard card) {
-        Html html = new Html();
-        html.markup("<html lang=\"en-US\">").open("head").element("title", "Load card, " + card.field());
-        html.open("style").markup(style()).close("style").close("head").open("body");
-        html.element("div", "foot", "Load card, " + card.field() + ", “" + card.program() + "”");
-        html.element("h1", card.field() + ": " + String.join(" + ", card.products()));
-        html.element("p", "lead", card.sentence());
-        html.element("p", "facts", facts(card));
-        stops(html, card);
-        amounts(html, card);
-        sides(html, card);
-        html.element("h2", "Gear, and who stays out");
-        List<String> wear = card.wear();
-        Integer reentry = card.reentryHours();
-        html.element(
-                "p",
-                "Wear: " + (wear == null ? "unknown, read every label" : String.join(", ", wear))
-                        + ". Nobody goes in for "
-                        + (reentry == null ? "an unknown time: read the labels" : reentry + " h after the last load")
-                        + ".");
-        html.element(
-                "p",
-                "quiet",
-                String.join(" ", StandingCautions.WHO_TO_CALL.subList(0, 3)) + " The label on the jug is the law.");
-        return html.close("body").close("html").toString();
-    }
-
-    private static String facts(LoadCard card) {
-        return (card.date() == null ? "no day planned" : "planned " + card.date()) + " · "
-                + Numbers.fixed(card.acres(), 1) + " ac"
-                + (card.machine() == null ? "" : " · " + card.machine())
-                + (card.carrierGpa() == null ? "" : " · " + Numbers.plain(card.carrierGpa()) + " gal/ac")
-                + (card.speedMph() == null ? "" : " · " + Numbers.plain(card.speedMph()) + " mph")
-                + (card.applicator() == null ? "" : " · " + card.applicator());
-    }
-
-    private static void stops(Html html, LoadCard card) {
-        List<LoadCard.Finding> shown =
-                card.findings().stream().limit(MOST_FINDINGS).toList();
-        if (shown.isEmpty()) {
-            return;
-        }
-        html.open("ul", "stops");
-        for (LoadCard.Finding finding : shown) {
-            html.open("li")
-                    .element("strong", finding.weight().word())
-                    .words(" " + finding.says() + (finding.source().isEmpty() ? "" : " (" + finding.source() + ")"))
-                    .close("li");
-        }
-        int more = card.findings().size() - shown.size();
-        if (more > 0) {
-            html.element("li", "and " + more + " more: see the desk");
-        }
-        html.close("ul");
-    }
-
-    private static void amounts(Html html, LoadCard card) {
-        html.element("h2", card.granules().isEmpty() ? "Into the tank, in this order" : "Granules along the row");
-        if (!card.granules().isEmpty()) {
-            html.list(card.granules().stream()
-                    .map(rate -> rate.product() + ": " + Numbers.fixed(rate.ozPer1000Feet(), 2)
-                            + " oz on 1,000 ft of row, rows " + Numbers.plain(rate.rowSpacingIn()) + " in apart")
-                    .toList());
-            return;
-        }
-        LoadCard.Loads loads = card.loads();
-        html.table(
-                "amounts",
-                List.of(
-                        Column.words("", 5),
-                        Column.words("product", 33),
-                        Column.words(
-                                loads == null
-                                        ? "full load"
-                                        : "full load, " + Numbers.fixed(loads.fullGal(), 0) + " gal",
-                                25),
-                        Column.words(
-                                loads == null
-                                        ? "last load"
-                                        : "last load, " + Numbers.fixed(loads.lastGal(), 0) + " gal",
-                                25),
-                        Column.words("whole job", 12)));
-        int number = 1;
-        for (LoadCard.Line line : card.lines()) {
-            html.open("tr")
-                    .cell(String.valueOf(number++))
-                    .open("td")
-                    .element("strong", line.product())
-                    .words(" " + line.rate()
-                            + (line.formulation() == null ? ", formulation unknown" : ", " + line.formulation()))
-                    .close("td")
-                    .cell(amount(line.full()))
-                    .cell(amount(line.last()))
-                    .cell(line.totalNeed())
-                    .close("tr");
-        }
-        html.endTable();
-        if (loads != null) {
-            html.element(
-                    "p",
-                    "quiet",
-                    "Left at the end: " + Numbers.fixed(loads.leftGal(), 1) + " gal, which covers "
-                            + Numbers.fixed(loads.leftAcres(), 2) + " ac. All loads alike: " + loads.evenLoads()
-                            + " of "
-                            + Numbers.fixed(loads.evenAcres(), 1) + " ac.");
-        }
-    }
-
-    private static String amount(LoadCard.@Nullable Measured measured) {
-        return measured == null ? "–" : measured.words();
-    }
-
-    private static void sides(Html html, LoadCard card) {
-        if (!card.steps().isEmpty()) {
-            html.element("h2", "How to mix");
-            html.open("ol");
-            card.steps().forEach(step -> html.element("li", step));
-            html.close("ol");
-            String conditioner = card.conditioner();
-            if (conditioner != null) {
-                html.element("p", conditioner);
-            }
-            String jar = card.lines().stream()
-                    .filter(line -> !line.jar().isEmpty())
-                    .map(line -> line.product() + " " + line.jar())
-                    .reduce((one, other) -> one + ", " + other)
-                    .orElse("");
-            if (!jar.isEmpty()) {
-                html.element(
-                        "p", "Jar test, one quart of water: " + jar + "; in this order, let it stand 15 to 30 min.");
-            }
-        }
-        if (!card.nozzles().isEmpty() || card.catching() != null) {
-            html.element("h2", "Nozzles");
-            card.nozzles().stream()
-                    .filter(LoadCard.NozzleChoice::fits)
-                    .limit(3)
-                    .forEach(choice -> html.element(
-                            "p",
-                            choice.nozzle() + " at " + Numbers.fixed(choice.psi(), 0) + " psi: "
-                                    + (choice.droplets() == null
-                                            ? ""
-                                            : choice.droplets().word() + ", ") + choice.why() + "."));
-            if (card.nozzles().stream().noneMatch(LoadCard.NozzleChoice::fits)) {
-                html.element("p", "No nozzle on file fits; see the desk.");
-            }
-            LoadCard.Catch caught = card.catching();
-            if (caught != null) {
-                html.element(
-                        "p",
-                        "One nozzle: " + Numbers.fixed(caught.ozPerMinute(), 1) + " fl oz in a minute; in "
-                                + Numbers.fixed(caught.seconds(), 1) + " s (" + Numbers.fixed(caught.courseFt(), 0)
-                                + " ft) as many fl oz as gal/ac. Replace one that is more than 10 % off.");
-            }
-        }
-        if (!card.limits().says().isEmpty()) {
-            html.element(
-                    "p",
-                    "All labels together: " + String.join("; ", card.limits().says()) + ".");
-        }
-        if (!card.cleanOut().isEmpty()) {
-            html.element("h2", "Clean the tank afterwards");
-            html.list(card.cleanOut());
-        }
-    }
-
-    private static String style() {
-        try (InputStream in = LoadCardPaper.class.getResourceAsStream("loadcard.css")) {
-            if (in == null) {
-                throw new IllegalStateException("loadcard.css is missing from this installation");
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException fault) {
-            throw new UncheckedIOException(fault);
-        }
+        LoadCardSheet sheet = new LoadCardSheet(card);
+        return Packet.print(sheet.name(), "What goes into the tank, load by load", "", List.of(sheet), day);
     }
 }

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import plumbrow.documents.picture.Markup;
@@ -23,32 +24,48 @@ final class Packet {
      * @param day the day in the file; the same sheets and day give the same file
      */
     static byte[] print(String title, String subject, String author, List<? extends Sheet> sheets, LocalDate day) {
+        int[] sizes = fitted(title, sheets, day);
+        return printed(html(title, subject, author, sheets, sizes), day).file();
+    }
+
+    /** The largest size in which each sheet stands on one page. Only those that don't yet are set again. */
+    private static int[] fitted(String title, List<? extends Sheet> sheets, LocalDate day) {
         int[] sizes = new int[sheets.size()];
-        try {
-            while (true) {
-                String pages = Typeface.printable(html(title, subject, author, sheets, sizes));
-                PdfPages.Printed printed = PdfPages.print(pages, day, Objects.hash(day, pages.hashCode()));
-                if (!smaller(sheets, sizes, printed)) {
-                    return printed.file();
+        List<Integer> open = new ArrayList<>();
+        for (int i = 0; i < sizes.length; i++) {
+            if (sheets.get(i).sizes() > 1) {
+                open.add(i);
+            }
+        }
+        while (!open.isEmpty()) {
+            int[] now = open.stream().mapToInt(i -> sizes[i]).toArray();
+            List<? extends Sheet> tried = open.stream().map(sheets::get).toList();
+            PdfPages.Printed printed = printed(html(title, "", "", tried, now), day);
+            List<Integer> over = new ArrayList<>();
+            for (int k = 0; k < now.length; k++) {
+                int next = k + 1 < now.length ? printed.starts().get(k + 1) : printed.pages();
+                int place = open.get(k);
+                if (next - printed.starts().get(k) > 1) {
+                    if (sizes[place] < sheets.get(place).sizes() - 1) {
+                        sizes[place]++;
+                        over.add(place);
+                    } else {
+                        sizes[place] = sheets.get(place).sizeOver();
+                    }
                 }
             }
+            open = over;
+        }
+        return sizes;
+    }
+
+    private static PdfPages.Printed printed(String html, LocalDate day) {
+        String pages = Typeface.printable(html);
+        try {
+            return PdfPages.print(pages, day, Objects.hash(day, pages.hashCode()));
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
-    }
-
-    /** Sets smaller what runs over its page and can be; whether there was any. */
-    private static boolean smaller(List<? extends Sheet> sheets, int[] sizes, PdfPages.Printed printed) {
-        boolean changed = false;
-        for (int i = 0; i < sizes.length; i++) {
-            int next = i + 1 < sizes.length ? printed.starts().get(i + 1) : printed.pages();
-            boolean over = next - printed.starts().get(i) > 1;
-            if (over && sizes[i] < sheets.get(i).sizes() - 1) {
-                sizes[i]++;
-                changed = true;
-            }
-        }
-        return changed;
     }
 
     private static String html(

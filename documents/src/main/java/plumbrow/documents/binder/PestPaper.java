@@ -183,9 +183,9 @@ public final class PestPaper {
     }
 
     private static String style() {
-        try (InputStream in = PestPaper.class.getResourceAsStream("card.css")) {
+        try (InputStream in = PestPaper.class.getResourceAsStream("pest.css")) {
             if (in == null) {
-                throw new IllegalStateException("card.css is missing from this installation");
+                throw new IllegalStateException("pest.css is missing from this installation");
             }
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {

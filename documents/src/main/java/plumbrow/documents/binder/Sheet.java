@@ -11,6 +11,11 @@ interface Sheet {
     /** In how many sizes it can be set; 1 for one that may run over pages. */
     int sizes();
 
+    /** The size in which it is set where no size brings it onto one page. */
+    default int sizeOver() {
+        return sizes() - 1;
+    }
+
     /**
      * Writes it within its division.
      *

@@ -10,20 +10,15 @@ import plumbrow.documents.binder.Html.Column;
 
 /** Where the values of the shelf and of the assumptions stand. */
 final class ShelfSources {
-    static final String ID = "sources";
-
     private ShelfSources() {}
 
     static void write(Html html, Season season) {
-        html.markup("<div class=\"part\" id=\"" + ID + "\">");
-        html.element("div", "head", "Sources of the shelf");
         html.element("h1", "Sources of the shelf");
         if (season.shelf().products().isEmpty()) {
             html.element("p", "No product stands on the shelf of this season.");
         } else {
             products(html, season);
         }
-        html.close("div");
     }
 
     private static void products(Html html, Season season) {

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -20,7 +21,10 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import plumbrow.advice.field.Farm;
+import plumbrow.advice.fieldplan.FieldPlans;
 import plumbrow.advice.gates.Standing;
+import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.documents.FileTrouble;
@@ -39,7 +43,68 @@ class BinderTest {
     @BeforeAll
     static void writeOnceForTheTestsThatOnlyRead() {
         sample = shelf.resolve("sample.pdf");
-        Binder.write(SampleSeason.season(), SampleAdvice.advice(), sample);
+        Binder.write(contents(SampleAdvice.advice()), sample);
+    }
+
+    /** The sample season with all its fields in one hand, and the annex of an advice. */
+    private static Binder.Contents contents(Advice advice) {
+        Season two = SampleSeason.season();
+        Season season = new Season(
+                two.year(),
+                two.asOf(),
+                two.adviser(),
+                two.farms().stream()
+                        .map(farm -> new Farm(farm.name(), "Wes Aldane", farm.cropShare(), farm.costShare()))
+                        .toList(),
+                two.fields(),
+                two.history(),
+                two.shelf(),
+                two.pests(),
+                two.programs(),
+                two.assumptions());
+        FieldPlans plans = new FieldPlans(season);
+        return new Binder.Contents(
+                season,
+                season.fields().stream()
+                        .map(field -> plans.of(field, null, null, "nothing to weigh", Optional.empty()))
+                        .toList(),
+                List.of(),
+                new Binder.Annex(inOneHand(advice), field -> Optional.empty()),
+                "");
+    }
+
+    private static Advice inOneHand(Advice advice) {
+        return new Advice(
+                advice.year(),
+                advice.asOf(),
+                advice.adviser(),
+                advice.draws(),
+                advice.seed(),
+                advice.fields().stream().map(BinderTest::inOneHand).toList());
+    }
+
+    private static FieldAdvice inOneHand(FieldAdvice of) {
+        return new FieldAdvice(
+                of.field(),
+                "Wes Aldane",
+                of.draws(),
+                of.seed(),
+                of.programs(),
+                of.baseline(),
+                of.advised(),
+                of.aboutEqual(),
+                of.equal(),
+                of.sentence(),
+                of.reason(),
+                of.doubt(),
+                of.gainDoubt(),
+                of.comparisons(),
+                of.ranges(),
+                of.whatMatters(),
+                of.samples(),
+                of.inputs(),
+                of.evpiUsdPerAcre(),
+                of.cautions());
     }
 
     @Test
@@ -119,21 +184,25 @@ class BinderTest {
                     document.getDocumentCatalog().getDocumentOutline().children()) {
                 bookmarks.add(item.getTitle());
                 PDPage page = item.findDestinationPage(document);
-                if (item.getTitle().startsWith("North quarter")) {
+                if (item.getTitle().startsWith("Plan of North quarter")) {
                     secondField = document.getPages().indexOf(page) + 1;
                 }
             }
             assertThat(bookmarks)
                     .containsExactly(
-                            "Cover",
-                            "Home 80",
-                            "North quarter beyond the old creamery road",
-                            "Creek bottom",
-                            "Sources of the shelf");
+                            "Orchard Hill",
+                            "Lower Fork",
+                            "Plan of Home 80",
+                            "Plan of North quarter beyond the old creamery road",
+                            "Plan of Creek bottom",
+                            "Annex: Home 80",
+                            "Annex: North quarter beyond the old creamery road",
+                            "Annex: Creek bottom",
+                            "Annex: sources of the shelf");
             assertThat(pageText(document, secondField)).startsWith("North quarter beyond the old creamery road");
             assertThat(pageText(document, secondField - 1)).startsWith("Home 80");
-            assertThat(text(sample)).contains("pays in 22 of 100 seasons. " + secondField);
-            assertThat(document.getDocumentInformation().getTitle()).isEqualTo("Binder for the 2026 season");
+            assertThat(pageText(document, 2)).contains("151.2 corn none may be advised yet unknown unknown");
+            assertThat(document.getDocumentInformation().getTitle()).isEqualTo("Binder for the 2026 season, Wes Aldane");
             assertThat(document.getDocumentInformation().getAuthor()).isEqualTo("Tilda Marsh");
             assertThat(document.getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
         }
@@ -177,11 +246,6 @@ class BinderTest {
     }
 
     @Test
-    void adviceForNoFieldIsSaid() throws IOException {
-        assertThat(text(write(SampleAdvice.with()))).contains("No field has been weighed, so nothing is advised.");
-    }
-
-    @Test
     void aFieldWithoutAnyProgramIsPrinted() throws IOException {
         assertThat(text(write(SampleAdvice.with(SampleAdvice.of("Empty", List.of())))))
                 .contains("No gate had anything to say of these programs.");
@@ -190,14 +254,14 @@ class BinderTest {
     @Test
     void aFolderThatIsNotThereIsToldInASentence() {
         Path nowhere = folder.resolve("not there").resolve("binder.pdf");
-        assertThatThrownBy(() -> Binder.write(SampleSeason.season(), SampleAdvice.advice(), nowhere))
+        assertThatThrownBy(() -> Binder.write(contents(SampleAdvice.with()), nowhere))
                 .isInstanceOf(FileTrouble.class)
                 .hasMessage("The file " + nowhere + " could not be written: its folder does not exist.");
     }
 
     @Test
     void aFolderInPlaceOfTheFileIsToldAndNothingIsLeftBehind() throws IOException {
-        assertThatThrownBy(() -> Binder.write(SampleSeason.season(), SampleAdvice.advice(), folder))
+        assertThatThrownBy(() -> Binder.write(contents(SampleAdvice.with()), folder))
                 .isInstanceOf(FileTrouble.class)
                 .hasMessageContaining("it is a folder");
         try (var files = Files.list(folder)) {
@@ -207,7 +271,7 @@ class BinderTest {
 
     private Path write(Advice advice) {
         Path pdf = folder.resolve("binder.pdf");
-        Binder.write(SampleSeason.season(), advice, pdf);
+        Binder.write(contents(advice), pdf);
         return pdf;
     }
 

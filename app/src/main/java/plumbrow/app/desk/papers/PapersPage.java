@@ -10,16 +10,23 @@ import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import plumbrow.advice.check.SeasonCheck;
+import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.fieldplan.FieldPlan;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.app.desk.Asked;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.Weighings;
+import plumbrow.app.desk.door.NotHereException;
+import plumbrow.app.desk.door.TooManyException;
+import plumbrow.app.desk.fieldplan.PlansOfFields;
+import plumbrow.app.desk.shelf.ShelfPapers;
 import plumbrow.documents.binder.AdviceSheet;
 import plumbrow.documents.binder.Binder;
 import plumbrow.documents.binder.CheckPaper;
@@ -32,25 +39,74 @@ public class PapersPage {
 
     private final DeskBook book;
     private final Weighings weighings;
+    private final PlansOfFields plans;
+    private final ShelfPapers papers;
 
-    public PapersPage(DeskBook book, Weighings weighings) {
+    public PapersPage(DeskBook book, Weighings weighings, PlansOfFields plans, ShelfPapers papers) {
         this.book = book;
         this.weighings = weighings;
+        this.plans = plans;
+        this.papers = papers;
     }
 
-    @FunctionalInterface
-    private interface Writer {
-        void write(Season season, Advice advice, Path file);
+    /** Which binder: of a farm, of fields, of a grower; all of the season where nothing is named. */
+    @GetMapping("/binder")
+    String choose(Model model) {
+        model.addAttribute("view", BinderView.of(Asked.season(book)));
+        return "binder";
     }
 
     @GetMapping("/binder.pdf")
-    ResponseEntity<byte[]> binder(@RequestParam(defaultValue = "") String farm) throws IOException {
-        return advised(farm, "binder", ".pdf", MediaType.APPLICATION_PDF, this::binder);
+    ResponseEntity<byte[]> binder(
+            @RequestParam(defaultValue = "") String farm,
+            @RequestParam(defaultValue = "") String grower,
+            @RequestParam(defaultValue = "") List<String> field,
+            @RequestParam(defaultValue = "false") boolean annex)
+            throws IOException {
+        Season season = Asked.season(book);
+        List<Field> fields = ofOneGrower(season, farm, grower, field);
+        List<FieldPlan> made = plans.of(season, fields);
+        Binder.Contents contents = new Binder.Contents(
+                season,
+                made,
+                papers.cards(season, Binder.products(season, made), season.asOf()),
+                annex ? new Binder.Annex(weighings.advice(season, fields), book::weather) : null,
+                book.head().text());
+        return file("binder", ".pdf", MediaType.APPLICATION_PDF, season, file -> Binder.write(contents, file));
     }
 
     @GetMapping("/advice.xlsx")
-    ResponseEntity<byte[]> sheet(@RequestParam(defaultValue = "") String farm) throws IOException {
-        return advised(farm, "advice", ".xlsx", XLSX, AdviceSheet::write);
+    ResponseEntity<byte[]> sheet(
+            @RequestParam(defaultValue = "") String farm,
+            @RequestParam(defaultValue = "") String grower,
+            @RequestParam(defaultValue = "") List<String> field)
+            throws IOException {
+        Season season = Asked.season(book);
+        Advice advice = weighings.advice(season, ofOneGrower(season, farm, grower, field));
+        return file("advice", ".xlsx", XLSX, season, file -> AdviceSheet.write(season, advice, file));
+    }
+
+    /** The fields meant: a file never holds the money of two growers. */
+    private static List<Field> ofOneGrower(Season season, String farm, String grower, List<String> names) {
+        names.forEach(name -> Asked.field(season, name));
+        List<Field> fields = Asked.fields(season, farm).stream()
+                .filter(one -> names.isEmpty() || names.contains(one.name()))
+                .filter(one -> grower.isEmpty() || grower(season, one).equals(grower))
+                .toList();
+        List<String> growers =
+                fields.stream().map(one -> grower(season, one)).distinct().toList();
+        if (growers.size() > 1) {
+            throw new TooManyException("A binder or spreadsheet holds the money of one grower, and these are fields of "
+                    + String.join(", ", growers) + ". Choose at /binder, or name a farm (?farm=…) or a grower (?grower=…).");
+        }
+        if (fields.isEmpty()) {
+            throw new NotHereException("No field is meant by that; choose at /binder.");
+        }
+        return fields;
+    }
+
+    static String grower(Season season, Field field) {
+        return season.farm(field.farm()).map(Farm::grower).orElse("");
     }
 
     @GetMapping("/check.pdf")
@@ -70,17 +126,6 @@ public class PapersPage {
         Season season = Asked.season(book);
         SeasonCheck check = SeasonCheck.of(season, List.of(Asked.field(season, name)));
         return file("check", ".pdf", MediaType.APPLICATION_PDF, season, file -> CheckPaper.write(check, file));
-    }
-
-    private void binder(Season season, Advice advice, Path file) {
-        Binder.write(season, advice, "", book::weather, file);
-    }
-
-    private ResponseEntity<byte[]> advised(String farm, String name, String ending, MediaType type, Writer writer)
-            throws IOException {
-        Season season = Asked.season(book);
-        Advice advice = weighings.advice(season, Asked.fields(season, farm));
-        return file(name, ending, type, season, file -> writer.write(season, advice, file));
     }
 
     private static ResponseEntity<byte[]> file(

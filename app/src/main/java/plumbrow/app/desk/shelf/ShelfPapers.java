@@ -2,12 +2,14 @@ package plumbrow.app.desk.shelf;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.DisposableBean;
 import plumbrow.advice.quantity.Amount;
+import plumbrow.advice.season.Season;
 import plumbrow.app.book.Book;
 import plumbrow.app.book.StoredPaper;
 import plumbrow.app.book.TypedSheet;
@@ -185,6 +187,31 @@ public final class ShelfPapers implements DisposableBean {
                 labelOf(sheet)
                         .map(filed -> book.mends(stored(filed.number()).sha256()))
                         .orElse(List.of())));
+    }
+
+    /** The cards of those products of the season's shelf that have a safety sheet here, in the order of their names. */
+    public List<ProductCard> cards(Season season, List<String> products, LocalDate today) {
+        List<ProductCard> cards = new ArrayList<>();
+        for (String name : products) {
+            Shelves.of(filed()).stream()
+                    .filter(papers -> ConfirmedSeason.onShelf(season.shelf(), papers)
+                            .filter(product -> product.name().equals(name))
+                            .isPresent())
+                    .flatMap(papers -> papers.sheet().stream())
+                    .findFirst()
+                    .flatMap(sheet -> ready(sheet, today))
+                    .ifPresent(cards::add);
+        }
+        return cards;
+    }
+
+    /** The card of a sheet; empty where it is a picture that nobody has typed yet. */
+    private Optional<ProductCard> ready(FiledPaper sheet, LocalDate today) {
+        try {
+            return Optional.of(card(sheet.number(), null, today));
+        } catch (NotHereException unread) {
+            return Optional.empty();
+        }
     }
 
     Optional<FiledPaper> labelOf(int sheet) {
