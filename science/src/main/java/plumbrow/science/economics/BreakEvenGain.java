@@ -34,7 +34,7 @@ public final class BreakEvenGain {
             .input(Asked.PRICE)
             .output("gain_bu_ac", "Break-even gain", "bu/ac")
             .formula("gain = extra cost ÷ price")
-            .source("Partial budget, [new-mexico-z123]", VERIFIED)
+            .source("[new-mexico-z123]", VERIFIED)
             .validity(
                     "Owned or cash-rented ground with no cost per bushel. With shares, drying or haul use break-even-gain-shared.")
             .caution("Per acre: turn a saving per bag into dollars per acre first (bag-saving).")

@@ -27,7 +27,7 @@ public final class BreakEvenPrice {
             .input(number("gain_bu_ac", "Extra yield", "bu/ac", Range.POSITIVE, "4"))
             .output("price_usd_bu", "Break-even price", "$/bu")
             .formula("price = extra cost ÷ extra yield")
-            .source("Partial budget, [new-mexico-z123]", VERIFIED)
+            .source("[new-mexico-z123]", VERIFIED)
             .validity(
                     "Owned or cash-rented ground with no cost per bushel. Without extra yield no price pays: refused.")
             .example(

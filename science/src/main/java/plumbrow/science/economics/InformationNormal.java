@@ -2,7 +2,7 @@ package plumbrow.science.economics;
 
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.chance.StandardNormal;
 import plumbrow.science.figure.Figure;
@@ -17,7 +17,7 @@ import plumbrow.science.figure.Working;
  *
  *   gain ~ N(μ, σ): EVPI = σ·φ(μ/σ) − |μ|·Φ(−|μ|/σ)
  *
- * Source: Raiffa & Schlaifer 1961 (from memory).
+ * Source: Raiffa & Schlaifer 1961; defined as in R package voi.
  */
 public final class InformationNormal {
     public static final Figure FIGURE = Figure.declare("information-normal", Subject.ECONOMICS)
@@ -27,7 +27,7 @@ public final class InformationNormal {
             .output("value_usd_ac", "Value of information", "$/ac")
             .output("chance_wrong", "Chance that today's choice is the wrong one", "")
             .formula("worth = spread × φ(mean ÷ spread) − |mean| × Φ(−|mean| ÷ spread)")
-            .source("[raiffa-schlaifer-1961]", MEMORY)
+            .source("[raiffa-schlaifer-1961]; defined as in [voi]", VERIFIED)
             .validity("Two programs whose difference is believed normal; today's choice goes by the sign of the mean.")
             .example(
                     "gain_mean=5 gain_sd=20",

@@ -3,6 +3,7 @@ package plumbrow.science.economics;
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
 import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.chance.StandardNormal;
 import plumbrow.science.figure.Figure;
@@ -35,7 +36,7 @@ public final class IntervalCoverage {
             .output("high", "Upper end of its interval", "")
             .output("verdict", "Whether that fits what was said", "")
             .formula("(x + z²/2) ÷ (n + z²) ± z √(x(n − x)/n + z²/4) ÷ (n + z²)")
-            .source("[wilson-1927]", MEMORY)
+            .source("[wilson-1927], as in [scipy]", VERIFIED)
             .validity("Independent outcomes, no more inside than there are. Fields of one season share their weather and price,"
                     + " which makes the interval too narrow.")
             .example(

@@ -33,7 +33,7 @@ public final class MarginGain {
             .output("margin_usd_ac", "Gain in margin", "$/ac")
             .sometimes("return_per_dollar", "Brought back by each dollar spent", "$/$")
             .formula("gain in margin = gain × (crop share × price − handling) − cost share × extra cost")
-            .source("Partial budget, [new-mexico-z123]", VERIFIED)
+            .source("[new-mexico-z123]", VERIFIED)
             .validity("The return per dollar is given only where the operator's extra cost is above 0.")
             .example(
                     "gain_bu_ac=-1 extra_cost_usd_ac=-4 price_usd_bu=3",

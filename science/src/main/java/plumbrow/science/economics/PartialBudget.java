@@ -40,8 +40,7 @@ public final class PartialBudget {
             .example(
                     "added_return=0 reduced_cost=10000 reduced_return=1500 added_cost=8000",
                     "net=500",
-                    "500 ac: drop rootworm trait, add insecticide, lose 1 bu at $3; inputs of a University of Wisconsin"
-                            + " problem ([wisconsin-aae320])",
+                    "500 ac: drop rootworm trait, add insecticide, lose 1 bu at $3; inputs of [wisconsin-aae320]",
                     COMPUTED)
             .example(
                     "added_return=0 reduced_cost=10000 reduced_return=3000 added_cost=8000",

@@ -3,7 +3,7 @@ package plumbrow.science.economics;
 import static plumbrow.science.figure.Input.list;
 import static plumbrow.science.figure.Input.table;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
@@ -20,7 +20,7 @@ import plumbrow.science.figure.Working;
  *
  * The two things are independent. Both together are worth at least as much as either, but not their sum.
  *
- * Source: Raiffa & Schlaifer 1961 (from memory).
+ * Source: Raiffa & Schlaifer 1961; defined as in R package voi.
  */
 public final class PartialInformation {
     private static final double CLOSE_TO_ONE = 1e-6;
@@ -47,7 +47,7 @@ public final class PartialInformation {
             .output("value_both", "Value of information on both", "$/ac")
             .formula(
                     "worth = mean over the known thing of the best action's mean over the other − best mean without knowing")
-            .source("[raiffa-schlaifer-1961]", MEMORY)
+            .source("[raiffa-schlaifer-1961]; defined as in [voi]", VERIFIED)
             .validity("Both things independent, no dislike of risk. Chances of each sum to 1.")
             .caution("The two worths do not add up to that of both.")
             .example(

@@ -1,7 +1,7 @@
 package plumbrow.science.economics;
 
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.chance.StandardNormal;
 import plumbrow.science.figure.Figure;
@@ -20,7 +20,7 @@ import plumbrow.science.figure.Working;
  *
  * For someone who weighs a dollar lost like a dollar won. Never below 0. No test, map or forecast is worth more.
  *
- * Source: Raiffa & Schlaifer 1961 (value from memory).
+ * Source: Raiffa & Schlaifer 1961; defined as in R package voi.
  */
 public final class PerfectInformation {
     public static final Figure FIGURE = Figure.declare("perfect-information", Subject.ECONOMICS)
@@ -31,7 +31,7 @@ public final class PerfectInformation {
             .output("with_information", "Expected payoff when the state is known before choosing", "$/ac")
             .output("value", "Value of knowing", "$/ac")
             .formula("value = Σ p·max over actions − max over actions of Σ p·payoff")
-            .source("[raiffa-schlaifer-1961]", MEMORY)
+            .source("[raiffa-schlaifer-1961]; defined as in [voi]", VERIFIED)
             .validity("Chances sum to 1; each action has a payoff in each state. Risk is not weighed. Else refused.")
             .example(
                     "chances=.4,.1,.3,.2 payoffs=55,43,29,15;26,38,43,51",

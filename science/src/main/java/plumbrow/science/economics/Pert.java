@@ -2,7 +2,7 @@ package plumbrow.science.economics;
 
 import static plumbrow.science.figure.Input.word;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import java.util.List;
 import plumbrow.science.chance.PertDistribution;
@@ -29,7 +29,7 @@ public final class Pert {
             .sometimes("quantile", "Value not passed with the given chance", "")
             .formula(
                     "mean = (low + 4 × likely + high) ÷ 6; sd = √((mean − low)(high − mean) ÷ 7); beta curve between the ends")
-            .source("Beta distribution with shapes 1 + 4(m−a)/(b−a) and 1 + 4(b−m)/(b−a)", MEMORY)
+            .source("Beta distribution with shapes 1 + 4(m−a)/(b−a) and 1 + 4(b−m)/(b−a), as in [mc2d]", VERIFIED)
             .validity("low ≤ likely ≤ high and low < high, else refused. Low and high are absolute ends, or with"
                     + " meaning=one-in-twenty the values passed one year in twenty. The quantile is given only when a"
                     + " probability is.")

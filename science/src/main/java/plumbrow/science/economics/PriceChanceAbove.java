@@ -2,7 +2,7 @@ package plumbrow.science.economics;
 
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.chance.LognormalDistribution;
 import plumbrow.science.figure.Figure;
@@ -20,7 +20,7 @@ import plumbrow.science.figure.Working;
  * Symbols as in {@link PriceQuantile}; K strike [$/bu], more than 0. Without volatility or time the price is F: the chance
  * is 1 for a strike below F and 0 for one at F or above.
  *
- * Source: Black 1976, J. Financial Econ. 3:167 (value from memory).
+ * Source: Black 1976, J. Financial Econ. 3:167; formula as in R package greeks.
  */
 public final class PriceChanceAbove {
     public static final Figure FIGURE = Figure.declare("price-chance-above", Subject.ECONOMICS)
@@ -31,7 +31,7 @@ public final class PriceChanceAbove {
             .input(number("strike_usd", "Price to be passed", "$/bu", Range.POSITIVE, "4.20"))
             .output("chance", "Chance of a higher price", "")
             .formula("chance = Φ(d₂), d₂ = [ln(F ÷ K) − σ²T/2] ÷ (σ√T)")
-            .source("[black-1976], without discounting", MEMORY)
+            .source("[black-1976], without discounting; formula as in [r-greeks-black76]", VERIFIED)
             .validity(
                     "Futures and strike above 0. Without volatility or time the price is the futures price for certain.")
             .caution("Futures, not cash: add the basis. A crop insurance volatility factor goes in with years = 1.")

@@ -2,7 +2,7 @@ package plumbrow.science.economics;
 
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.chance.LognormalDistribution;
 import plumbrow.science.chance.StandardNormal;
@@ -23,7 +23,7 @@ import plumbrow.science.figure.Working;
  * A crop insurance volatility factor is scaled to its window already and goes in with T = 1. σ√T = 0 gives F. Fat tails
  * are not modelled; basis is not in it.
  *
- * Source: Black 1976, J. Financial Econ. 3:167 (value from memory), without discounting.
+ * Source: Black 1976, J. Financial Econ. 3:167; formula as in R package greeks, without discounting.
  */
 public final class PriceQuantile {
     public static final Figure FIGURE = Figure.declare("price-quantile", Subject.ECONOMICS)
@@ -36,7 +36,7 @@ public final class PriceQuantile {
             .output("mean_usd", "Mean price", "$/bu")
             .output("sd_usd", "Standard deviation of the price", "$/bu")
             .formula("price = F × exp(−σ²T/2 + σ√T × Z), Z = Φ⁻¹(probability)")
-            .source("[black-1976], without discounting", MEMORY)
+            .source("[black-1976], without discounting; formula as in [r-greeks-black76]", VERIFIED)
             .validity(
                     "Futures above 0, volatility 0 to 3 per year. Without volatility or time the answer is the futures price.")
             .caution("Futures, not cash: add the basis. A crop insurance volatility factor goes in with years = 1.")

@@ -2,7 +2,7 @@ package plumbrow.science.economics;
 
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.chance.LognormalDistribution;
 import plumbrow.science.figure.Figure;
@@ -19,7 +19,7 @@ import plumbrow.science.figure.Working;
  *
  * Symbols as in {@link PriceChanceAbove}. It is what a floor at K is worth before any discount or premium.
  *
- * Source: Black 1976, J. Financial Econ. 3:167 (value from memory).
+ * Source: Black 1976, J. Financial Econ. 3:167; formula as in R package greeks.
  */
 public final class PriceShortfall {
     public static final Figure FIGURE = Figure.declare("price-shortfall", Subject.ECONOMICS)
@@ -32,7 +32,7 @@ public final class PriceShortfall {
             .output("chance_below", "Chance of a price below the floor", "")
             .sometimes("mean_below_usd", "Mean price when it is below", "$/bu")
             .formula("shortfall = K × Φ(−d₂) − F × Φ(−d₁)")
-            .source("[black-1976], without discounting", MEMORY)
+            .source("[black-1976], without discounting; formula as in [r-greeks-black76]", VERIFIED)
             .validity(
                     "Futures and floor above 0. The mean price below is given only where the chance of it is above 0.")
             .caution("Futures, not cash: add the basis. A crop insurance volatility factor goes in with years = 1.")

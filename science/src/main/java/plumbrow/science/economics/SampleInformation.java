@@ -1,7 +1,7 @@
 package plumbrow.science.economics;
 
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
@@ -21,7 +21,7 @@ import plumbrow.science.figure.Working;
  *
  * Between 0 and the value of knowing for certain. The cost of the test is not taken off.
  *
- * Source: Raiffa & Schlaifer 1961 (value from memory).
+ * Source: Raiffa & Schlaifer 1961; defined as in R package voi.
  */
 public final class SampleInformation {
     private static final double CLOSE_TO_ONE = 1e-6;
@@ -40,7 +40,7 @@ public final class SampleInformation {
             .output("with_information", "Expected payoff when the test is read before choosing", "$/ac")
             .output("value", "Value of the test, its cost not taken off", "$/ac")
             .formula("value = Σ over signals of max over actions of Σ p·L·payoff − max over actions of Σ p·payoff")
-            .source("[raiffa-schlaifer-1961]", MEMORY)
+            .source("[raiffa-schlaifer-1961]; defined as in [voi]", VERIFIED)
             .validity("Chances sum to 1; the chances of all signals sum to 1 in each state. Else refused.")
             .example(
                     "chances=.3,.7 payoffs=20,-20;0,0 likelihoods=.85,.10;.15,.90",

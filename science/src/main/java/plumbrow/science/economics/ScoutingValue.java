@@ -2,7 +2,7 @@ package plumbrow.science.economics;
 
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
@@ -40,7 +40,7 @@ public final class ScoutingValue {
             .output("net_usd_ac", "Value of scouting after its cost", "$/ac")
             .output("perfect_usd_ac", "Value of a scout who is never wrong", "$/ac")
             .formula("value = Σ over results of chance × best action after it − best action without scouting")
-            .source("[raiffa-schlaifer-1961]", MEMORY)
+            .source("[raiffa-schlaifer-1961]; defined as in [voi]", VERIFIED)
             .validity("Two actions, two states. A result that can't occur has no chance after it. Risk is not weighed.")
             .example(
                     "pest_chance=.3 gain_if_pest=20 loss_if_none=20 sensitivity=.85 specificity=.90",

@@ -33,7 +33,7 @@ public final class SharedBreakEven {
             .output("gain_bu_ac", "Break-even gain", "bu/ac")
             .output("margin_usd_bu", "Left to the operator of each further bushel", "$/bu")
             .formula("gain = cost share × extra cost ÷ (crop share × price − handling)")
-            .source("Partial budget, [new-mexico-z123]", VERIFIED)
+            .source("[new-mexico-z123]", VERIFIED)
             .validity(
                     "Crop share × price must be above the handling cost; else no yield gain can pay, and it is refused.")
             .example(

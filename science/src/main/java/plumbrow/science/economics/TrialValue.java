@@ -2,7 +2,7 @@ package plumbrow.science.economics;
 
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
@@ -21,7 +21,7 @@ import plumbrow.science.figure.Working;
  * Times the acres and years for which the answer will be used, less the cost of the trial. Below the value of certainty
  * (σ_n → σ₀) and above 0.
  *
- * Source: Raiffa & Schlaifer 1961 (value from memory).
+ * Source: Raiffa & Schlaifer 1961; defined as in R package voi.
  */
 public final class TrialValue {
     public static final Figure FIGURE = Figure.declare("trial-value", Subject.ECONOMICS)
@@ -41,7 +41,7 @@ public final class TrialValue {
             .output("certainty_usd_ac", "Value of knowing for certain", "$/ac")
             .output("net_usd", "Value over all acres and years, after the trial's cost", "$")
             .formula("σn = σ₀² ÷ √(σ₀² + s²/n); value = σn φ(μ/σn) − |μ| Φ(−|μ|/σn)")
-            .source("[raiffa-schlaifer-1961]", MEMORY)
+            .source("[raiffa-schlaifer-1961]; defined as in [voi]", VERIFIED)
             .validity(
                     "Normal belief and normal errors; the same gain on all the acres and years. Later years are not discounted.")
             .example(

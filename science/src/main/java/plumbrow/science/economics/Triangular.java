@@ -1,7 +1,7 @@
 package plumbrow.science.economics;
 
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.chance.TriangularDistribution;
 import plumbrow.science.figure.Figure;
@@ -24,7 +24,7 @@ public final class Triangular {
             .formula(
                     "mean = (a + m + b) ÷ 3; sd = √((a² + m² + b² − am − ab − mb) ÷ 18); quantile = a + √(p(b−a)(m−a)) up to"
                             + " the likely value, else b − √((1−p)(b−a)(b−m))")
-            .source("Triangular distribution", MEMORY)
+            .source("Triangular distribution, as in [scipy]", VERIFIED)
             .validity(
                     "low ≤ likely ≤ high and low < high, else refused. Low and high are absolute ends. The quantile is given"
                             + " only when a probability is.")

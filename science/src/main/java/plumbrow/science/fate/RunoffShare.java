@@ -22,7 +22,7 @@ import plumbrow.science.figure.Working;
  *   pond   1 % below 1 mg/L, 2 % to 100, 5 % above;  plants beside the field: the same shares with cuts at 10 and 100 mg/L
  *   rating foliar use, incorporation or banding lower the runoff rating by one class
  *
- * Source: Wauchope 1978; Urban & Cook 1986, EPA 540/9-85-001 (shares from memory); Illinois 60 Ways nos. 52 and 53 (rating).
+ * Source: Wauchope 1978 (0.5 and 5 % in its abstract, 1 and 2 % from memory); Urban & Cook 1986, EPA 540/9-85-001 (from memory); Illinois 60 Ways nos. 52 and 53 (rating).
  */
 public final class RunoffShare {
     private static final List<String> RATINGS = List.of("high", "intermediate", "low");
@@ -39,13 +39,13 @@ public final class RunoffShare {
             .output("lb_ac", "Runs off", "lb/ac")
             .formula(
                     "most 0.5 %, emulsions that do not dissolve 1 %, wettable powders 2 %, on more than 10 % slope 5 %")
-            .source("[wauchope-1978]", MEMORY)
+            .source("[wauchope-1978]; 0.5 and 5 % seen in its abstract, 1 and 2 % not", MEMORY)
             .validity("An ordinary season. Heavy rain within one or two weeks of the spray takes more.")
             .caution(
                     "Strips of grass hold soil and what clings to it; what is dissolved runs through: see runoff-ratings.")
             .example("rate_lb_ac=2 form=wettable-powder slope_pct=6", "share_pct=2 lb_ac=.04", "[wauchope-1978]", MEMORY)
-            .example("rate_lb_ac=2 form=wettable-powder slope_pct=12", "share_pct=5 lb_ac=.10", "[wauchope-1978]", MEMORY)
-            .example("rate_lb_ac=2 form=most", "share_pct=.5 lb_ac=.010", "[wauchope-1978]", MEMORY)
+            .example("rate_lb_ac=2 form=wettable-powder slope_pct=12", "share_pct=5 lb_ac=.10", "[wauchope-1978], abstract: up to 5 %", VERIFIED)
+            .example("rate_lb_ac=2 form=most", "share_pct=.5 lb_ac=.010", "[wauchope-1978], abstract", VERIFIED)
             .model(RunoffShare::solveField);
 
     public static final Figure SCREEN = Figure.declare("runoff-screen-share", Subject.FATE)

@@ -2,7 +2,7 @@ package plumbrow.science.insects;
 
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.chance.StandardNormal;
 import plumbrow.science.figure.Figure;
@@ -18,7 +18,7 @@ import plumbrow.science.figure.Working;
  *
  *   Wilson: [p + z²/2n ± z·√(p(1−p)/n + z²/4n²)] / (1 + z²/n)
  *
- * Source: Wilson's interval (value from memory).
+ * Source: Wilson's interval, as in SciPy.
  */
 public final class ConsistencyScore {
     public static final Figure FIGURE = Figure.declare("consistency-score", Subject.INSECTS)
@@ -31,7 +31,7 @@ public final class ConsistencyScore {
             .output("low_pct", "Lower end", "%")
             .output("high_pct", "Upper end", "%")
             .formula("[p + z²/2n ± z √(p(1−p)/n + z²/4n²)] ÷ (1 + z²/n)")
-            .source("interval for a share of [wilson-1927]", MEMORY)
+            .source("Interval for a share of [wilson-1927], as in [scipy]", VERIFIED)
             .validity("Independent trials; protected not above trials.")
             .example("protected=14 trials=20", "low_pct=48.1 high_pct=85.5", "independent arithmetic", COMPUTED)
             .example("protected=17 trials=20", "low_pct=64.0 high_pct=94.8", "independent arithmetic", COMPUTED)

@@ -4,7 +4,7 @@ import static plumbrow.science.figure.Input.list;
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Input.word;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import java.util.List;
 import plumbrow.science.figure.Figure;
@@ -30,7 +30,7 @@ public final class DegreeDaySum {
             .output("degree_days", "Degree days of all days", "DD °F")
             .output("running", "Running total", "DD °F")
             .formula("sum of the degree days of each day")
-            .source("[baskerville-emin-1969] (sine); corn growing degree days 86/50 (modified)", MEMORY)
+            .source("[baskerville-emin-1969] (sine), as in the tests of [trenchr]; corn growing degree days 86/50 (modified), [iowa-borer-growth]", VERIFIED)
             .validity(
                     "Both lists of one length, lowest never above highest, no day missing: else refused. At most 400 days.")
             .caution(

@@ -3,7 +3,6 @@ package plumbrow.science.insects;
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Input.word;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
 import static plumbrow.science.figure.Status.VERIFIED;
 
 import java.util.List;
@@ -26,7 +25,7 @@ import plumbrow.science.figure.Working;
  *
  *   n, x  lowest and highest temperature, n ≤ x;  L, U  lower and upper threshold, L < U; all in the same degrees
  *
- * Source: sine: Baskerville & Emin 1969, Ecology 50:514 (value from memory); values checked against the tests of the
+ * Source: sine: Baskerville & Emin 1969, Ecology 50:514; values checked against the tests of the
  * CRAN package TrenchR.
  */
 public final class DegreeDays {
@@ -44,7 +43,7 @@ public final class DegreeDays {
             .formula(
                     "average: (min + max)/2 − base; modified: both held between base and cutoff first; triangle and sine:"
                             + " area of the day's curve above the base less that above the cutoff")
-            .source("[baskerville-emin-1969] (sine); corn growing degree days 86/50 (modified)", MEMORY)
+            .source("[baskerville-emin-1969] (sine), as in the tests of [trenchr]; corn growing degree days 86/50 (modified), [iowa-borer-growth]", VERIFIED)
             .validity(
                     "Lowest not above highest, base below cutoff, else refused. A missing day is never a day of zero.")
             .caution(

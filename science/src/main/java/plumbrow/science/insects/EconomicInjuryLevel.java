@@ -2,7 +2,6 @@ package plumbrow.science.insects;
 
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
 import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.figure.Figure;
@@ -23,7 +22,7 @@ import plumbrow.science.figure.Working;
  *
  * Where only the product is known, put I·D = yield × share lost per pest. Loss in a straight line, one pest.
  *
- * Source: Pedigo, Hutchins & Higley 1986, Annu. Rev. Entomol. 31:341 (value from memory).
+ * Source: Pedigo, Hutchins & Higley 1986, Annu. Rev. Entomol. 31:341; NC State, economics of pest control.
  */
 public final class EconomicInjuryLevel {
     public static final Figure FIGURE = Figure.declare("economic-injury-level", Subject.INSECTS)
@@ -35,7 +34,7 @@ public final class EconomicInjuryLevel {
             .input(number("control_share", "Share of the injury prevented", "", Range.above(0, 1), "0.75"))
             .output("density", "Economic injury level", "pests per sampling unit")
             .formula("density = cost ÷ (value × injury × damage × share prevented)")
-            .source("[pedigo-1986]", MEMORY)
+            .source("[pedigo-1986]; with one loss per pest as in [ncsu-pest-economics]", VERIFIED)
             .validity("Straight-line loss, one pest, known price. Every divisor must be more than 0.")
             .caution(
                     "A published threshold for the crop, stage and state goes before this number. Published thresholds are never averaged.")

@@ -2,7 +2,7 @@ package plumbrow.science.insects;
 
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
@@ -18,7 +18,7 @@ import plumbrow.science.figure.Working;
  *
  * Only to put fields in order where no table is at hand; the local table gives the date.
  *
- * Source: Hopkins' rule of latitude and height (value from memory).
+ * Source: Hopkins' rule of latitude and height, as an encyclopedia quotes it.
  */
 public final class HessianFly {
     private static final double DAYS_PER_DEGREE = 4;
@@ -32,7 +32,7 @@ public final class HessianFly {
                     .orElse("0"))
             .output("days_sooner", "Days sooner; later is negative", "d")
             .formula("days sooner = 4 × degrees farther north + feet higher ÷ 100")
-            .source("rule of [hopkins-1918]", MEMORY)
+            .source("Rule of [hopkins-1918], as an encyclopedia quotes it", VERIFIED)
             .validity("Two degrees or so around a place with a printed date.")
             .caution(
                     "Puts fields in order only. The fly-free date of your county is in your state's table: sow by that.")

@@ -2,7 +2,7 @@ package plumbrow.science.insects;
 
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
@@ -24,7 +24,7 @@ import plumbrow.science.figure.Working;
  * One locus, diploid, random mating, discrete generations, eggs laid at random. Rootworm has one generation a year, corn
  * borer two in most of the Corn Belt. Dominance and dose matter more than the size of the refuge.
  *
- * Source: Comins 1977; Alstad & Andow 1995 (lineage from memory).
+ * Source: Comins 1977; Alstad & Andow 1995 (lineage from memory); selection on one gene as in R package learnPopGen.
  */
 public final class InsectResistance {
     private static final int HORIZON = 20_000;
@@ -46,7 +46,7 @@ public final class InsectResistance {
             .output("generations_to_half", "Generations until more than half of the alleles resist", "generations")
             .output("frequencies", "Frequency of resistance, today and after each generation", "")
             .formula("p' = (p²W_RR + pqW_RS) ÷ (p²W_RR + 2pqW_RS + q²W_SS), W = r + (1−r) × survival on the trait")
-            .source("[comins-1977]; [alstad-andow-1995]", MEMORY)
+            .source("Selection on one gene as in [learnpopgen], averaged over refuge and trait; lineage [comins-1977]; [alstad-andow-1995]", VERIFIED)
             .validity(
                     "One gene, random mating, no cost of resistance. Where half is not reached within 20,000 generations the"
                             + " words say so. Without generations the list runs to half, at most 100.")

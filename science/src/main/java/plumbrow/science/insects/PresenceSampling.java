@@ -2,7 +2,7 @@ package plumbrow.science.insects;
 
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
@@ -23,7 +23,7 @@ import plumbrow.science.figure.Working;
  *
  * A negative lower line means that low can't be called yet.
  *
- * Source: Wald's sequential probability ratio test (value from memory).
+ * Source: Wald's sequential probability ratio test.
  */
 public final class PresenceSampling {
     public static final Figure FIGURE = Figure.declare("presence-sampling", Subject.INSECTS)
@@ -42,7 +42,7 @@ public final class PresenceSampling {
             .output("high_at_least", "High at this number or more", "plants")
             .sometimes("verdict", "In words", "")
             .formula("low if infested ≤ l + s × plants; high if infested ≥ u + s × plants")
-            .source("sequential probability ratio test of [wald-1945]", MEMORY)
+            .source("Sequential probability ratio test of [wald-1945], bounds as in [wikipedia-sprt]", VERIFIED)
             .validity(
                     "Harmless below harmful. Low has no number while the lower line is below 0; the verdict needs infested.")
             .example(

@@ -3,6 +3,7 @@ package plumbrow.science.safety;
 import static plumbrow.science.figure.Input.text;
 import static plumbrow.science.figure.Status.COMPUTED;
 import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,7 +21,7 @@ import plumbrow.science.figure.Working;
  * Shape: two to seven digits, two digits, the check digit; older lists leave the hyphens out. A valid number may still be
  * that of another substance. EPA registration numbers can have the same shape: the words beside a number decide.
  *
- * Source: rule of the Chemical Abstracts registry (from memory).
+ * Source: rule of the Chemical Abstracts registry, as in R package httk.
  */
 public final class CasCheck {
     private static final Pattern SHAPE = Pattern.compile("(\\d{2,7})(-?)(\\d{2})\\2(\\d)");
@@ -33,7 +34,7 @@ public final class CasCheck {
             .output("weighted_sum", "Weighted sum of the other digits", "")
             .output("cas_number", "The number with its hyphens", "")
             .formula("check digit = Σ position from the right × digit, mod 10")
-            .source("[cas-registry]", MEMORY)
+            .source("[cas-registry], as in [httk]", VERIFIED)
             .validity("Two to seven digits, two digits and the check digit; anything else is refused.")
             .caution("A number that fits may still be that of another substance: read the name beside it.")
             .example(
@@ -56,7 +57,7 @@ public final class CasCheck {
             .example("cas=1918-00-9", "valid=yes weighted_sum=79", "dicamba acid", MEMORY)
             .example("cas=1910-42-5", "valid=yes weighted_sum=65", "paraquat dichloride", MEMORY)
             .example("cas=2921-88-2", "valid=yes weighted_sum=92", "chlorpyrifos", MEMORY)
-            .example("cas=7732-18-5", "valid=yes weighted_sum=105", "water", MEMORY)
+            .example("cas=7732-18-5", "valid=yes weighted_sum=105", "water, [cas-codes]", VERIFIED)
             .example(
                     "cas=1912249",
                     "valid=yes cas_number=1912-24-9",

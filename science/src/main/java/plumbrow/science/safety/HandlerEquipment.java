@@ -1,7 +1,7 @@
 package plumbrow.science.safety;
 
 import static plumbrow.science.figure.Input.word;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import java.util.List;
 import plumbrow.science.figure.Figure;
@@ -15,7 +15,7 @@ import plumbrow.science.figure.Working;
  *
  * Coveralls and chemical-resistant footwear from category II on the skin, gloves from III, respirator and eyewear from II.
  *
- * Source: 40 CFR 156.212(e) (from memory but for gloves and respirator, seen in EPA's Label Review Manual).
+ * Source: 40 CFR 156.212(e), table of the edition of 2015.
  */
 public final class HandlerEquipment {
     private static final List<String> CATEGORIES = List.of("I", "II", "III", "IV");
@@ -32,21 +32,21 @@ public final class HandlerEquipment {
             .output("eyes", "Eyes", "")
             .output("items", "Items beyond shirt, trousers, shoes and socks", "")
             .formula("table of 40 CFR 156.212(e) by category")
-            .source("[40-cfr-156.212], (e)", MEMORY)
+            .source("[40-cfr-156.212], (e)", VERIFIED)
             .validity(
-                    "The federal least for a new label. Gloves and respirator seen in EPA's manual, the rest from memory.")
+                    "The federal least for a new label, table of the edition of 2015.")
             .caution(
                     "The label's own list is the law: wear the more protective of each item, for mixtures of all products.")
             .example(
                     "skin=II inhalation=III eye=II",
                     "body=coveralls over short sleeves and short trousers feet=chemical-resistant footwear and socks hands=chemical-resistant gloves lungs=none eyes=protective eyewear items=4",
                     "[40-cfr-156.212], (e)",
-                    MEMORY)
+                    VERIFIED)
             .example(
                     "skin=IV inhalation=I eye=IV",
                     "body=long sleeves and long trousers feet=shoes and socks hands=no minimum lungs=respirator eyes=none items=1",
                     "[40-cfr-156.212], (e)",
-                    MEMORY)
+                    VERIFIED)
             .model(HandlerEquipment::solve);
 
     private HandlerEquipment() {}

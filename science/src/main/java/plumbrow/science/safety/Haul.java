@@ -25,7 +25,7 @@ import plumbrow.science.figure.Working;
  *
  * State law is often stricter and must authorise the farmer exception.
  *
- * Source: 40 CFR 355.16; 49 CFR 173.5 (seen), 172.504 and 171.8 (from memory).
+ * Source: 40 CFR 355.16; 49 CFR 173.5 and 172.504 (seen), 171.8 (from memory).
  */
 public final class Haul {
     private static final List<String> YES_NO = List.of("yes", "no");
@@ -107,7 +107,7 @@ public final class Haul {
             .output("total_lb", "Together", "lb")
             .output("placard", "Whether placards are needed", "")
             .formula("placards where the sum is 1,001 lb or more, or for any amount of an inhalation hazard")
-            .source("[49-cfr-172.504]", MEMORY)
+            .source("[49-cfr-172.504]", VERIFIED)
             .validity("Packages, not bulk. Class 9 is left out: it needs none inside the US.")
             .caution(STATE)
             .example("gross_lb=450,560", "total_lb=1010 placard=yes", "independent arithmetic", COMPUTED)

@@ -2,7 +2,7 @@ package plumbrow.science.safety;
 
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
@@ -31,7 +31,7 @@ public final class IngredientPerGallon {
             .output("lb_gal", "Ingredient", "lb/gal")
             .output("g_l", "Ingredient", "g/L")
             .formula("lb/gal = percent × density ÷ 100; g/L = lb/gal × 119.826")
-            .source("Definitions of pound, US gallon and litre", MEMORY)
+            .source("Definitions of pound, US gallon and litre, as in [scipy]", VERIFIED)
             .validity("Percent by weight. A gallon of specific gravity 1 weighs 8.345 lb.")
             .example("weight_pct=42.6 density_lb_gal=9.4", "lb_gal=4.004 g_l=480", "independent arithmetic", COMPUTED)
             .example(

@@ -3,7 +3,7 @@ package plumbrow.science.safety;
 import static plumbrow.science.figure.Input.list;
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
@@ -22,7 +22,7 @@ import plumbrow.science.figure.Working;
  *
  * Ingredients known not to be poisonous are left out; so are those below 1 % unless there is reason to think of them.
  *
- * Source: UN GHS 3.1.3.6 (from memory; the 1 % rule seen in CLP Annex I 3.1.3).
+ * Source: UN GHS 3.1.3.6 (formula and examples of the United Nations; the 1 % rule seen in CLP Annex I 3.1.3).
  */
 public final class MixtureAte {
     private static final double UNKNOWN_LIMIT_PCT = 10;
@@ -47,10 +47,17 @@ public final class MixtureAte {
                     .orElse("0"))
             .output("ate", "Acute toxicity estimate of the mixture", "mg/kg or mg/L")
             .formula("ATE = 100 ÷ Σ(share ÷ ATE); above 10 % unknown (100 − unknown) ÷ Σ(share ÷ ATE)")
-            .source("[ghs], 3.1.3.6", MEMORY)
+            .source("[ghs], 3.1.3.6, as in [un-ghs-examples]", VERIFIED)
             .validity(
                     "One route and one physical form. Shares and unknown together at most 100 %. Harmless ingredients are left out.")
             .caution("Estimated from ingredients: a test of the mixture itself, or its own label, outranks it.")
+            .example("shares_pct=16,4,80 ates=1600,200,3450", "ate=1880", "[un-ghs-examples], 3.1(a)", VERIFIED)
+            .example("shares_pct=26,23,40 ates=2737,4500,400", "ate=873", "[un-ghs-examples], 3.1(d), by mouth", VERIFIED)
+            .example(
+                    "shares_pct=26,23,40 ates=11,19,4 unknown_pct=11",
+                    "ate=6.6",
+                    "[un-ghs-examples], 3.1(d), breathed in",
+                    VERIFIED)
             .example(
                     "shares_pct=16,4 ates=1600,860",
                     "ate=6825",

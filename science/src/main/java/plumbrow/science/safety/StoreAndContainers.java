@@ -3,7 +3,6 @@ package plumbrow.science.safety;
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Input.word;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
 import static plumbrow.science.figure.Status.VERIFIED;
 
 import java.util.List;
@@ -20,7 +19,7 @@ import plumbrow.science.figure.Working;
  *   containment  110 % of the largest tank where rain falls in, 100 % under a roof;  pad  750 gal, or the largest if smaller
  *   empty (RCRA) 1 inch or less, or 3 % by weight up to 110 gal, 0.3 % above; acutely hazardous: three rinses besides
  *
- * Source: 40 CFR 165 subpart E (capacities from memory); 40 CFR 261.7 at labtrain.noaa.gov (empty).
+ * Source: 40 CFR 165.85(c), edition of 2015; 40 CFR 261.7 at labtrain.noaa.gov (empty).
  */
 public final class StoreAndContainers {
     private static final double PAD_GAL = 750;
@@ -32,13 +31,14 @@ public final class StoreAndContainers {
             .input(word("kind", "Wall around tanks, or a pad for filling", List.of("tanks", "pad"), "tanks"))
             .output("gal", "Capacity", "gal")
             .formula("tanks: 1.1 × largest where open, 1.0 where roofed; pad: 750 gallons or the largest if smaller")
-            .source("[40-cfr-165], subpart E", MEMORY)
+            .source("[40-cfr-165.85], (c)", VERIFIED)
             .validity(
-                    "Binds dealers, commercial applicators and custom blenders from 500 gallons on; for a farm it is advice. States go further.")
-            .example("largest_gal=1500 roof=open kind=tanks", "gal=1650", "110 %", MEMORY)
-            .example("largest_gal=1500 roof=roofed kind=tanks", "gal=1500", "100 %", MEMORY)
-            .example("largest_gal=1500 roof=open kind=pad", "gal=750", "pad", MEMORY)
-            .example("largest_gal=275 roof=open kind=pad", "gal=275", "pad, smaller tank", MEMORY)
+                    "Walls around tanks hold besides what other tanks and fittings inside displace: add it. Binds dealers,"
+                            + " commercial applicators and custom blenders from 500 gallons on; for a farm it is advice. States go further.")
+            .example("largest_gal=1500 roof=open kind=tanks", "gal=1650", "[40-cfr-165.85], (c)(2)", VERIFIED)
+            .example("largest_gal=1500 roof=roofed kind=tanks", "gal=1500", "[40-cfr-165.85], (c)(1)", VERIFIED)
+            .example("largest_gal=1500 roof=open kind=pad", "gal=750", "[40-cfr-165.85], (c)(3)", VERIFIED)
+            .example("largest_gal=275 roof=open kind=pad", "gal=275", "[40-cfr-165.85], (c)(4)", VERIFIED)
             .model(StoreAndContainers::solveContainment);
 
     public static final Figure EMPTY = Figure.declare("container-empty", Subject.SAFETY)

@@ -3,8 +3,8 @@ package plumbrow.science.safety;
 import static plumbrow.science.figure.Input.list;
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
 import static plumbrow.science.figure.Status.PRACTICE;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
@@ -45,7 +45,7 @@ public final class Strength {
             .output("lb_ac", "Ingredient", "lb/ac")
             .sometimes("other_fl_oz_ac", "Rate of the other product for as much", "fl oz/ac")
             .formula("lb/ac = fl oz ÷ 128 × strength; other rate = lb/ac ÷ other strength × 128")
-            .source("Definition of the fluid ounce", MEMORY)
+            .source("Definition of the fluid ounce, as in [scipy]", VERIFIED)
             .validity("Both strengths on one basis, acid equivalent or active ingredient.")
             .caution(LABEL)
             .example(
@@ -72,7 +72,7 @@ public final class Strength {
             .input(number("g_l", "Strength or density in grams per litre", "g/L", Range.NOT_NEGATIVE, "480"))
             .output("lb_gal", "Pounds per US gallon", "lb/gal")
             .formula("lb/gal = g/L × 0.008345404")
-            .source("Definitions of pound, US gallon and litre", MEMORY)
+            .source("Definitions of pound, US gallon and litre, as in [scipy]", VERIFIED)
             .validity("Specific gravity 1 is 1,000 g/L.")
             .example("g_l=480", "lb_gal=4.006", "independent arithmetic", COMPUTED)
             .example("g_l=360", "lb_gal=3.004", "independent arithmetic", COMPUTED)

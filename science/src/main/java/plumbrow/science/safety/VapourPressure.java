@@ -3,7 +3,7 @@ package plumbrow.science.safety;
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Input.word;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import java.util.List;
 import plumbrow.science.figure.Figure;
@@ -21,7 +21,7 @@ import plumbrow.science.figure.Working;
  * mPa is a thousandth and MPa a million pascals: an active ingredient in MPa is a slip of the pen and refused. Values at 20
  * and at 25 °C are not compared without saying so.
  *
- * Source: definitions of the units (from memory).
+ * Source: definitions of the units, as in SciPy.
  */
 public final class VapourPressure {
     private static final double PA_PER_MMHG = 133.322;
@@ -38,7 +38,7 @@ public final class VapourPressure {
             .output("mmhg", "Millimetres of mercury", "mmHg")
             .output("pa", "Pascals", "Pa")
             .formula("pascals = value × pascals per unit; mPa = 1000 × pascals; mmHg = pascals ÷ 133.322")
-            .source("Definitions of the units", MEMORY)
+            .source("Definitions of the units, as in [scipy]", VERIFIED)
             .validity("Capitals count: MPa is a billion mPa and refused.")
             .caution(
                     "Keep the temperature beside it. On the sheet of a water-based product it is usually that of water.")

@@ -1,7 +1,6 @@
 package plumbrow.science.trials;
 
 import static plumbrow.science.figure.Input.list;
-import static plumbrow.science.figure.Status.MEMORY;
 import static plumbrow.science.figure.Status.VERIFIED;
 
 import java.util.Arrays;
@@ -19,7 +18,7 @@ import plumbrow.science.figure.Working;
  *
  * A fit that does not fall with the dose, or whose middle lies far outside the doses tested, is refused.
  *
- * Source: Seefeldt, Jensen & Fuerst 1995, Weed Technol. 9:218 (from memory); data and values of the check: R package drc.
+ * Source: Seefeldt, Jensen & Fuerst 1995, Weed Technol. 9:218; data and values of the check: R package drc.
  */
 public final class DoseResponseFit {
     private static final String RYEGRASS_X =
@@ -45,7 +44,7 @@ public final class DoseResponseFit {
             .output("ed10", "Dose for a tenth of the way", "")
             .output("ed90", "Dose for nine tenths of the way", "")
             .formula("response = c + (d − c) ÷ (1 + (dose ÷ e)^b), by least squares")
-            .source("[seefeldt-1995]", MEMORY)
+            .source("[seefeldt-1995], as in [drc]", VERIFIED)
             .validity(
                     "Five or more responses at four or more doses, falling as the dose rises. A middle below a tenth of the lowest"
                             + " or above ten times the highest dose is refused. Standard errors come from the observed curvature.")

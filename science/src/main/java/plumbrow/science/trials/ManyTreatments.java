@@ -3,6 +3,7 @@ package plumbrow.science.trials;
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
 import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
@@ -22,7 +23,7 @@ import plumbrow.science.figure.Working;
  *
  * After a lost plot the error and the total have one degree of freedom less. More than one lost: fit the linear model.
  *
- * Source: Tukey 1953; Dunnett 1955; Yates 1933 (forms from memory).
+ * Source: Tukey 1953; Dunnett 1955 (as in SciPy); Yates 1933 (from memory).
  */
 public final class ManyTreatments {
     private static final Input TREATMENTS =
@@ -40,7 +41,7 @@ public final class ManyTreatments {
             .output("q", "Studentised range", "")
             .output("d", "Critical value against the control", "")
             .formula("any two: q × √(MS ÷ blocks); control: d × √(2 × MS ÷ blocks)")
-            .source("[tukey-1953]; [dunnett-1955]", MEMORY)
+            .source("[tukey-1953]; [dunnett-1955]; both as in [scipy]", VERIFIED)
             .validity(
                     "Complete blocks, equal replicates, error degrees of freedom (blocks − 1)(treatments − 1). By numerical integration.")
             .caution(Asked.NOT_SHOWN)

@@ -3,7 +3,6 @@ package plumbrow.science.trials;
 import static plumbrow.science.figure.Input.list;
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
 import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.figure.Figure;
@@ -25,7 +24,7 @@ import plumbrow.science.figure.Working;
  * The chance is that of this field and season, not of next year. Where all differences are equal there is no spread: the
  * difference alone is reported.
  *
- * Source: Student 1908 (from memory); data of the check: Immer et al. 1934.
+ * Source: Student 1908; data of the check: Immer et al. 1934.
  */
 public final class PairedStrips {
     public static final Figure FIGURE = Figure.declare("paired-strips", Subject.TRIALS)
@@ -46,7 +45,7 @@ public final class PairedStrips {
             .output("high", "Interval, upper end", "bu/ac")
             .output("chance_above_break_even", "Chance that the mean gain passes break-even", "")
             .formula("se = s ÷ √n; t = mean difference ÷ se; chance = T((mean difference − break-even) ÷ se; n − 1)")
-            .source("paired t of [student-1908]", MEMORY)
+            .source("Paired t of [student-1908], as worked in [immer-1934]", VERIFIED)
             .validity(
                     "Two pairs or more, randomised side by side. Where all differences are equal, the word none stands for"
                             + " t, p, interval and chance.")

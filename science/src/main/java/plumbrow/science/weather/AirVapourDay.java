@@ -2,6 +2,7 @@ package plumbrow.science.weather;
 
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
@@ -17,7 +18,7 @@ import plumbrow.science.figure.Working;
  *
  *   T  [°C];  RH  relative humidity [%], the highest at the lowest temperature
  *
- * Source: Allen et al. 1998, FAO-56 equations 11, 12 and 17 (examples 3 and 5 from memory).
+ * Source: Allen et al. 1998, FAO-56 equations 11, 12 and 17 (example 5 as in NCL; example 3 from memory).
  */
 public final class AirVapourDay {
     public static final Figure FIGURE = Figure.declare("air-vapour-day", Subject.WEATHER)
@@ -32,13 +33,13 @@ public final class AirVapourDay {
             .output("missing_kpa", "What it could still take up", "kPa")
             .formula(
                     "e = 0.6108 × exp(17.27 × T ÷ (T + 237.3)); vapour = (e(lowest) × highest humidity + e(highest) × lowest humidity) ÷ 200")
-            .source("[fao-56], equations 11, 12 and 17", MEMORY)
+            .source("[fao-56], equations 11, 12 and 17, as in [ncl-fao56]", VERIFIED)
             .validity("Daily values. The form of FAO-56, within 0.3 % of the one the other humidity figures use.")
             .example(
                     "tmin_c=18 tmax_c=25 humidity_most_pct=82 humidity_least_pct=54",
-                    "vapour_kpa=1.70",
-                    "[fao-56], example 5",
-                    MEMORY)
+                    "vapour_kpa=1.7015",
+                    "[fao-56], example 5, as in [ncl-fao56]",
+                    VERIFIED)
             .example(
                     "tmin_c=15 tmax_c=24.5 humidity_most_pct=100 humidity_least_pct=100",
                     "full_kpa=2.39 vapour_kpa=2.39 missing_kpa=0",

@@ -2,7 +2,6 @@ package plumbrow.science.weeds;
 
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
 import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.figure.Figure;
@@ -22,7 +21,7 @@ import plumbrow.science.figure.Working;
  *
  * Control moves with b·ln(rate) in log-odds: half a rate turns 97 % into 85 % where b is 2.5. γ is not always positive.
  *
- * Source: log-logistic, Seefeldt et al. 1995 (from memory); heights: Sivesind et al. 2011, Weed Technol. 25:44.
+ * Source: log-logistic, Seefeldt et al. 1995; heights: Sivesind et al. 2011, Weed Technol. 25:44.
  */
 public final class HerbicideDose {
     public static final Figure FIGURE = Figure.declare("herbicide-dose", Subject.WEEDS)
@@ -86,7 +85,7 @@ public final class HerbicideDose {
             .input(number("slope", "Slope of control over rate", "", Range.above(.05, 20), "2.5"))
             .output("ed50", "Rate that controls half", "")
             .formula("ED50 = rate × ((100 − control) ÷ control)^(1 ÷ b)")
-            .source("Log-logistic response solved for ED50", MEMORY)
+            .source("Log-logistic response, [rstats4ag], solved for ED50", VERIFIED)
             .validity("The slope must be known or assumed: one rate does not fix it.")
             .example("rate=840 control_pct=97 slope=2.5", "ed50=209.131", "independent arithmetic", COMPUTED)
             .example(

@@ -2,7 +2,7 @@ package plumbrow.science.weeds;
 
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import java.util.function.DoubleUnaryOperator;
 import plumbrow.science.figure.Figure;
@@ -53,7 +53,7 @@ public final class RateMargin {
             .output("best_usd_ac", "Left with it", "$/ac")
             .output("unconstrained_rate", "Best rate if there were no label, up to ten times", "")
             .formula("left = price × yield × (1 − loss) − product × rate − pass")
-            .source("Log-logistic control and hyperbolic loss", MEMORY)
+            .source("Log-logistic control, [rstats4ag], and hyperbolic loss, [statforbiology]", VERIFIED)
             .validity("One weed, one season, one pass. Never above the label's rate.")
             .caution(
                     "The survivors' seed and the selection of tolerant plants are not in it: see the seedbank and resistance first.")

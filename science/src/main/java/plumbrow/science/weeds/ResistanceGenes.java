@@ -43,7 +43,7 @@ public final class ResistanceGenes {
             .output("years", "First year with more than 20 % resistant plants", "yr")
             .output("resistant_share", "Their share then", "")
             .formula("q' = d × q + (1 − d) × (q² + q(1−q) × s) ÷ W, s = 1 − E(1 − h), W = q² + 2q(1−q)s + (1−q)²(1−E)")
-            .source("One gene, diploid, random mating", MEMORY)
+            .source("One gene, diploid, random mating, as in [learnpopgen]", VERIFIED)
             .validity(
                     "Recessive resistance counts only plants with both alleles. Where 20 % is not passed in 100,000 years the word never stands.")
             .caution("A teaching model: order of magnitude and direction, not a date.")

@@ -3,7 +3,6 @@ package plumbrow.science.weeds;
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Input.word;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
 import static plumbrow.science.figure.Status.VERIFIED;
 
 import java.util.List;
@@ -21,7 +20,7 @@ import plumbrow.science.figure.Working;
  *             = plants on 100 ft of row ÷ (30.48·row spacing [m])
  *   D(YL) = YL/(I·(1 − YL/A)), none where YL ≥ A
  *
- * Source: definition of the units; inverse of Cousens 1985 (form from memory).
+ * Source: definition of the units; inverse of Cousens 1985, form as in R package statforbiology.
  */
 public final class WeedDensity {
     private static final double FT2_PER_M2 = 10.763910416709722;
@@ -58,7 +57,7 @@ public final class WeedDensity {
             .input(Asked.HIGHEST_LOSS)
             .output("density_m2", "Density", "plants/m²")
             .formula("density = loss ÷ (I × (1 − loss ÷ A))")
-            .source("inverse of [cousens-1985]", MEMORY)
+            .source("Inverse of [cousens-1985], which is as in [statforbiology]", VERIFIED)
             .validity("Weeds of one kind that came with the crop. A loss not below A is never reached: refused.")
             .caution(Asked.WIDE_BAND)
             .example(

@@ -1,7 +1,7 @@
 package plumbrow.science.weeds;
 
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
@@ -18,7 +18,7 @@ public final class WeedLoss {
             .input(Asked.HIGHEST_LOSS)
             .output("loss_pct", "Yield lost", "%")
             .formula("loss = I × D ÷ (1 + I × D ÷ A)")
-            .source("[cousens-1985]", MEMORY)
+            .source("[cousens-1985], as in [statforbiology]", VERIFIED)
             .validity(
                     "Weeds that compete all season; loss is never above A. Parameters differ between sites by a factor of several.")
             .caution(Asked.WIDE_BAND)

@@ -2,7 +2,7 @@ package plumbrow.science.weeds;
 
 import static plumbrow.science.figure.Input.number;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
+import static plumbrow.science.figure.Status.VERIFIED;
 
 import plumbrow.science.figure.Figure;
 import plumbrow.science.figure.Given;
@@ -40,7 +40,7 @@ public final class WeedThreshold {
             .output("loss_that_pays_pct", "Loss that pays for the spray", "%")
             .sometimes("exact_m2", "Threshold with the survivors' loss counted on the curve", "plants/m²")
             .formula("L* = 100 × cost ÷ (yield × price × share killed); D* = L* ÷ (I × (1 − L* ÷ A))")
-            .source("rectangular hyperbola of [cousens-1985], solved for density", MEMORY)
+            .source("Rectangular hyperbola of [cousens-1985], as in [statforbiology], solved for density", VERIFIED)
             .validity("Where the loss that pays is A or more no density pays, and the answer is the word never.")
             .caution(
                     "One season only: seed return and resistance are not in it. For waterhemp, Palmer amaranth, giant ragweed,"
