@@ -2,7 +2,6 @@ package plumbrow.science.economics;
 
 import static plumbrow.science.figure.Input.list;
 import static plumbrow.science.figure.Status.COMPUTED;
-import static plumbrow.science.figure.Status.MEMORY;
 import static plumbrow.science.figure.Status.VERIFIED;
 
 import java.util.Arrays;
@@ -29,7 +28,7 @@ public final class BrierScore {
             .input(list("came", "What came: 1 if it did, 0 if not", "", Range.SHARE, "1,1,0,0"))
             .output("brier", "Brier score", "")
             .formula("Brier score = mean of (chance − outcome)²")
-            .source("[brier-1950]", MEMORY)
+            .source("[brier-1950], as worked in [cawcr-pop3]", VERIFIED)
             .validity("As many outcomes as chances, each 0 or 1. 0 is perfect; one half stated always scores 0.25.")
             .example("chances=.7,.9,.2,.6 came=1,1,0,0", "brier=0.125", "(.09 + .01 + .04 + .36) ÷ 4 by hand", COMPUTED)
             .example("chances=.5,.5,.5 came=1,0,1", "brier=0.25", "always one half, by hand", COMPUTED)
