@@ -44,6 +44,18 @@ final class LikelyWorking {
         return new LikelyWorking(model, program, at).steps();
     }
 
+    /**
+     * The money of a harvest, with the yield and price that came.
+     *
+     * @param at each input's value, by its place, the price among them as it came
+     * @param yield what was harvested [bu/ac]
+     */
+    static List<Step> harvested(FieldModel model, ProgramModel program, double[] at, double yield) {
+        LikelyWorking working = new LikelyWorking(model, program, at);
+        working.money(yield, "margin of the harvest");
+        return working.working.steps();
+    }
+
     private List<Step> steps() {
         for (Trigger trigger : program.triggers()) {
             counted(trigger);
@@ -57,7 +69,7 @@ final class LikelyWorking {
         if (program.lots().size() > 1) {
             working.step("yield of the field", "seed lots by their share of the acres", yield, "bu/ac");
         }
-        money(Math.max(0, yield));
+        money(Math.max(0, yield), "margin at the mean of every input");
         return working.steps();
     }
 
@@ -314,7 +326,7 @@ final class LikelyWorking {
                 "$/ac");
     }
 
-    private void money(double yield) {
+    private void money(double yield, String margin) {
         double share = model.farm().cropShare();
         double gross = working.step(
                 "crop sold",
@@ -356,7 +368,7 @@ final class LikelyWorking {
                 "$/ac");
         double later = later();
         working.step(
-                "margin at the mean of every input",
+                margin,
                 plain(gross) + " − " + plain(handling) + " − " + plain(cost)
                         + (later == 0 ? "" : " − " + inBrackets(later)),
                 gross - handling - cost - later,

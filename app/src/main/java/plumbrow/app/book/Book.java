@@ -19,7 +19,10 @@ import org.springframework.jdbc.core.JdbcOperations;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.hours.HourlyWeather;
+import plumbrow.advice.lookback.Decided;
+import plumbrow.advice.lookback.Expectation;
 import plumbrow.advice.lookback.Harvest;
+import plumbrow.advice.lookback.LookBack;
 import plumbrow.advice.names.UnknownName;
 import plumbrow.advice.names.UnknownNames;
 import plumbrow.advice.nextseason.BeginAsked;
@@ -662,11 +665,37 @@ public final class Book implements AutoCloseable {
      * @throws MeanwhileException where it is not; nothing is written then
      */
     public void choose(Choice choice, Season weighed) {
+        choose(choice, weighed, List.of());
+    }
+
+    /**
+     * As {@link #choose(Choice, Season)}, with what is expected of every program now, so that it can be looked back on.
+     *
+     * @param expected of the weighing that the choice rests on
+     */
+    public void choose(Choice choice, Season weighed, List<Expectation> expected) {
         database.write(sql -> {
             held(sql).demand(weighed, "nothing was recorded");
-            new ChoiceRows(JdbcClient.create(sql)).add(choice);
+            ChoiceRows rows = new ChoiceRows(JdbcClient.create(sql));
+            rows.add(choice);
+            rows.expect(expected);
             return choice;
         });
+    }
+
+    /** Every choice of every year with what was expected then, in the order of choosing. */
+    public List<Decided> decided() {
+        return database.read(sql -> new ChoiceRows(JdbcClient.create(sql)).decided());
+    }
+
+    /** The seasons in which something was harvested, looked back on. */
+    public LookBack lookBack() {
+        List<Harvest> harvests = harvests();
+        List<Season> seasons = seasons().stream()
+                .filter(year -> harvests.stream().anyMatch(one -> one.year() == year))
+                .flatMap(year -> season(year).stream())
+                .toList();
+        return LookBack.of(seasons, decided(), harvests);
     }
 
     /** Writes a choice down at the end of the log. Its field and program must stand in the book's season of that year. */

@@ -54,6 +54,7 @@ public final class Commands {
                 .addSubcommand(new RowCommand(screen))
                 .addSubcommand(new HistoryCommand(screen))
                 .addSubcommand(new LogCommand(screen))
+                .addSubcommand(new HarvestCommand(screen))
                 .addSubcommand(new ReadCommand(screen))
                 .addSubcommand(new CardCommand(screen))
                 .addSubcommand(new CommandLine(new PapersCommand(screen)).addSubcommand(new LabelConfirm(screen)))

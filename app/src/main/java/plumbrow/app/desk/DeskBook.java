@@ -11,6 +11,10 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.hours.HourlyWeather;
+import plumbrow.advice.lookback.Decided;
+import plumbrow.advice.lookback.Expectation;
+import plumbrow.advice.lookback.Harvest;
+import plumbrow.advice.lookback.LookBack;
 import plumbrow.advice.nextseason.BeginAsked;
 import plumbrow.advice.program.Done;
 import plumbrow.advice.program.MeantPass;
@@ -195,6 +199,36 @@ public final class DeskBook implements AutoCloseable {
     /** Records a decision that rests on a weighing of the season as it is; nothing recorded is ever altered. */
     public void choose(Choice choice, Season weighed) {
         book.choose(choice, weighed);
+    }
+
+    /** Records a decision with what is expected of every program now. */
+    public void choose(Choice choice, Season weighed, List<Expectation> expected) {
+        book.choose(choice, weighed, expected);
+    }
+
+    /** Writes down what was harvested; nothing written is ever altered. */
+    public void harvest(Harvest harvest) {
+        book.harvest(harvest);
+    }
+
+    /** All that was harvested, in the order of writing. */
+    public List<Harvest> harvests() {
+        return book.harvests();
+    }
+
+    /** Every choice of every year with what was expected then. */
+    public List<Decided> decided() {
+        return book.decided();
+    }
+
+    /** The season of a harvest year with what was confirmed on labels. */
+    public Optional<Season> season(int year) {
+        return book.season(year);
+    }
+
+    /** The seasons in which something was harvested, looked back on. */
+    public LookBack lookBack() {
+        return book.lookBack();
     }
 
     /** Every line of the log, those that were struck among them, in the order of writing. */

@@ -56,6 +56,8 @@ import plumbrow.app.desk.log.LogApi;
 import plumbrow.app.desk.log.LogPage;
 import plumbrow.app.desk.machine.MachineApi;
 import plumbrow.app.desk.machine.MachinePage;
+import plumbrow.app.desk.lookback.LookBackApi;
+import plumbrow.app.desk.lookback.LookBackPage;
 import plumbrow.app.desk.map.MapApi;
 import plumbrow.app.desk.map.MapPage;
 import plumbrow.app.desk.mix.MixPage;
@@ -131,6 +133,8 @@ import plumbrow.app.desk.years.YearsPage;
     IngredientsPage.class,
     LogApi.class,
     LogPage.class,
+    LookBackApi.class,
+    LookBackPage.class,
     MapApi.class,
     MapPage.class,
     MixPage.class,

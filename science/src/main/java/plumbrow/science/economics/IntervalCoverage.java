@@ -22,6 +22,9 @@ import plumbrow.science.figure.Working;
  * interval is then too narrow.
  */
 public final class IntervalCoverage {
+    /** Spreads of the normal distribution for a confidence of 95 %. */
+    public static final double NINETY_FIVE = StandardNormal.quantile(0.975);
+
     public static final Figure FIGURE = Figure.declare("interval-coverage", Subject.ECONOMICS)
             .question("Did the ranges hold as often as they said?")
             .alsoAsked("coverage of 80 % intervals")
@@ -87,8 +90,11 @@ public final class IntervalCoverage {
                 .put("verdict", verdict);
     }
 
-    /** The lower end of Wilson's interval for x of n. */
-    static double low(double x, double n, double z) {
+    /** The lower end of Wilson's interval for x of n, 0 for none of none. */
+    public static double low(double x, double n, double z) {
+        if (n == 0) {
+            return 0;
+        }
         double squared = z * z;
         double middle = x + squared / 2;
         double reach = z * Math.sqrt(x * (n - x) / n + squared / 4);

@@ -13,6 +13,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestParam;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.lookback.Expectation;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.NextInput;
@@ -110,7 +111,10 @@ public class WeighingPage {
         ChoiceForm choice = ChoiceForm.read(said, typed);
         if (choice.faults().isEmpty()) {
             try {
-                book.choose(choice.decided(season.year(), said, clock.instant()), season);
+                book.choose(
+                        choice.decided(season.year(), said, clock.instant()),
+                        season,
+                        Expectation.of(season, said, choice.program()));
                 return "redirect:/fields/" + Shown.part(name) + "/weighing#choices";
             } catch (MeanwhileException changed) {
                 response.setStatus(HttpStatus.CONFLICT.value());
