@@ -57,7 +57,7 @@ final class ChoiceRows {
         for (Expectation one : expected) {
             client.sql("INSERT INTO expectation (choice, " + EXPECTED + ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?,"
                             + " ?, ?, ?)")
-                    .params(new Cells("expectation", new Distributions())
+                    .params(new Cells("expectation")
                             .whole(choice)
                             .text(one.program())
                             .yes(one.baseline())
@@ -91,7 +91,7 @@ final class ChoiceRows {
         Map<Integer, List<Expectation>> expected = new HashMap<>();
         client.sql("SELECT choice, " + EXPECTED + " FROM expectation ORDER BY number")
                 .query((cells, nth) -> {
-                    Row row = new Row(cells, new Distributions());
+                    Row row = new Row(cells);
                     return expected.computeIfAbsent(row.whole(), first -> new ArrayList<>())
                             .add(new Expectation(
                                     row.text(),
@@ -110,7 +110,7 @@ final class ChoiceRows {
         return client.sql("SELECT number, season, field, course, who, chance_beats_baseline, mean_margin_usd_ac FROM choice"
                         + " ORDER BY number")
                 .query((cells, nth) -> {
-                    Row row = new Row(cells, new Distributions());
+                    Row row = new Row(cells);
                     int number = row.whole();
                     return new Decided(
                             row.whole(),
