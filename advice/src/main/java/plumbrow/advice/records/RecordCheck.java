@@ -33,6 +33,7 @@ import plumbrow.science.reference.RecordDuty;
  * @param record number of the record
  * @param duties those that bind it or may, and states without a known duty
  * @param missing what any duty that binds it asks for and it lacks, in words
+ * @param perhaps what duties that may bind it ask for besides, in words
  * @param due the earliest time by which it must be written; null where none is stated
  * @param late whether it was written later than that
  * @param keepUntil the longest keeping; null where none is stated
@@ -42,6 +43,7 @@ public record RecordCheck(
         int record,
         List<DutyAnswer> duties,
         List<String> missing,
+        List<String> perhaps,
         @Nullable LocalDateTime due,
         boolean late,
         @Nullable LocalDate keepUntil,
@@ -52,6 +54,7 @@ public record RecordCheck(
     public RecordCheck {
         duties = List.copyOf(duties);
         missing = List.copyOf(missing);
+        perhaps = List.copyOf(perhaps);
     }
 
     /** Holds a record to the duties of its day. */
@@ -84,6 +87,11 @@ public record RecordCheck(
         }
         Set<String> missing = new LinkedHashSet<>();
         duties.stream().filter(duty -> duty.applies() == Applies.YES).forEach(duty -> missing.addAll(duty.missing()));
+        Set<String> perhaps = new LinkedHashSet<>();
+        duties.stream()
+                .filter(duty -> duty.applies() == Applies.CANNOT_TELL)
+                .forEach(duty -> perhaps.addAll(duty.missing()));
+        perhaps.removeAll(missing);
         List<DutyAnswer> binding = duties.stream()
                 .filter(duty -> duty.applies() != Applies.NONE_FOUND)
                 .toList();
@@ -100,11 +108,22 @@ public record RecordCheck(
         boolean late = duties.stream()
                 .anyMatch(duty -> duty.applies() == Applies.YES && Boolean.FALSE.equals(duty.written()));
         return new RecordCheck(
-                kept.number(), duties, List.copyOf(missing), due, late, keep, sentence(duties, missing, late, due));
+                kept.number(),
+                duties,
+                List.copyOf(missing),
+                List.copyOf(perhaps),
+                due,
+                late,
+                keep,
+                sentence(duties, missing, perhaps, late, due));
     }
 
     private static String sentence(
-            List<DutyAnswer> duties, Set<String> missing, boolean late, @Nullable LocalDateTime due) {
+            List<DutyAnswer> duties,
+            Set<String> missing,
+            Set<String> perhaps,
+            boolean late,
+            @Nullable LocalDateTime due) {
         boolean open = duties.stream().anyMatch(duty -> duty.applies() == Applies.CANNOT_TELL);
         boolean unseen = duties.stream().anyMatch(duty -> duty.applies() == Applies.YES && !duty.wholeList());
         boolean binds = duties.stream().anyMatch(duty -> duty.applies() == Applies.YES);
@@ -114,9 +133,14 @@ public record RecordCheck(
                         ? "Nothing is missing of what was seen of the rules; not all of a list was seen."
                         : binds
                                 ? "It has all that the rules ask for that are known to bind it."
+                                : open
+                                ? "Whether a rule binds it can't be told yet."
                                 : "No duty to keep it is known to bind it; keep it all the same.";
         return first + (late ? " It was written down too late" + (due == null ? "." : ", after " + moment(due) + ".") : "")
-                + (open ? " Of some rules it can't be told whether they bind: see below." : "");
+                + (perhaps.isEmpty()
+                        ? ""
+                        : " Rules of which it can't be told whether they bind ask for "
+                                + (missing.isEmpty() ? "" : "also ") + String.join(", ", perhaps) + ".");
     }
 
     /** "2026-05-15 18:40". */
@@ -294,8 +318,8 @@ public record RecordCheck(
         return duties.stream().noneMatch(duty -> duty.state().equals(FEDERAL) && duty.applies() == Applies.YES);
     }
 
-    /** What is still to be done by a moment: nothing where it is complete. */
+    /** Whether it lacks what a rule asks for that binds it, or may. */
     public boolean incomplete() {
-        return !missing.isEmpty();
+        return !missing.isEmpty() || !perhaps.isEmpty();
     }
 }

@@ -1,5 +1,6 @@
 package plumbrow.advice.records;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -176,6 +177,11 @@ public enum RecordItem {
 
     public static Optional<RecordItem> of(String key) {
         return Arrays.stream(values()).filter(item -> item.key.equals(key)).findFirst();
+    }
+
+    /** A number as it is kept and typed: plain digits, a point, nothing between thousands. */
+    public static String digits(double number) {
+        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 
     private static List<String> words(Method[] methods) {

@@ -53,6 +53,7 @@ public final class Commands {
                         .addSubcommand(new BookExport(screen)))
                 .addSubcommand(new RowCommand(screen))
                 .addSubcommand(new HistoryCommand(screen))
+                .addSubcommand(new RecordCommand(screen))
                 .addSubcommand(new LogCommand(screen))
                 .addSubcommand(new HarvestCommand(screen))
                 .addSubcommand(new ReadCommand(screen))

@@ -21,6 +21,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.loadcard.LoadCard;
+import plumbrow.advice.loadcard.LoadCards;
 import plumbrow.advice.names.Near;
 import plumbrow.advice.program.Done;
 import plumbrow.advice.program.MeantPass;
@@ -41,6 +43,8 @@ import plumbrow.advice.shelf.ProductKind;
 import plumbrow.advice.shelf.UseTerms;
 import plumbrow.advice.tank.MixCare;
 import plumbrow.advice.text.TextRule;
+import plumbrow.advice.trip.SprayTrip;
+import plumbrow.app.weather.Decided;
 import plumbrow.app.weather.Zones;
 import plumbrow.documents.workbook.form.Cell;
 import plumbrow.documents.workbook.form.DateKind;
@@ -91,6 +95,9 @@ public record RecordEntry(
     public static final String SURE = "sure";
 
     public static final String ALL = "all";
+
+    /** What is otherwise than on the load card. */
+    public static final String CARD = "card";
 
     /** Most products in one tank. */
     public static final int MOST_PRODUCTS = 12;
@@ -184,9 +191,15 @@ public record RecordEntry(
                         + "; where that is wrong, change the field first");
             }
             Map<RecordItem, String> items = items();
+            List<String> otherwise = otherwise(field, date);
             List<RecordedProduct> products = products(field, acres);
             if (!faults.isEmpty() || field == null || date == null || acres == null || products.isEmpty()) {
                 return new RecordEntry(typed, faults, List.of(), List.of(), null);
+            }
+            String said = items.getOrDefault(RecordItem.DEVIATIONS, "");
+            List<String> untold = otherwise.stream().filter(one -> !said.contains(one)).toList();
+            if (!untold.isEmpty()) {
+                items.put(RecordItem.DEVIATIONS, shortened((String.join(" ", untold) + " " + said).strip()));
             }
             ApplicationRecord record = new ApplicationRecord(
                     field.name(),
@@ -199,10 +212,37 @@ public record RecordEntry(
                     items);
             Set<String> sure = Arrays.stream(typed.getOrDefault(SURE, "").split("[\\s,]+"))
                     .collect(Collectors.toSet());
-            List<RecordQuestion> all = RecordQuestions.of(season, field, record, wrong);
+            List<RecordQuestion> all = new ArrayList<>(RecordQuestions.of(season, field, record, wrong));
+            if (!untold.isEmpty() && said.isEmpty()) {
+                all.add(new RecordQuestion(
+                        CARD, "Otherwise than the load card: " + String.join(" ", untold) + " Say why, if there was a reason."));
+            }
             Map<Boolean, List<RecordQuestion>> asked = all.stream()
                     .collect(Collectors.partitioningBy(one -> sure.contains(ALL) || sure.contains(one.key())));
             return new RecordEntry(typed, faults, asked.get(false), asked.get(true), record);
+        }
+
+        /** What is typed otherwise than on the load card of the trip it was, where one was named. */
+        private List<String> otherwise(@Nullable Field field, @Nullable LocalDate date) {
+            Optional<String> program = found(PROGRAM);
+            if (field == null || date == null || program.isEmpty()) {
+                return List.of();
+            }
+            try {
+                SprayTrip trip = Decided.trip(
+                        season, field, List.of(), program.get(), Decided.passNumber(found(PASS).orElse(null)), false);
+                LoadCard card = LoadCards.of(season, trip, null);
+                return RecordStart.otherwise(RecordStart.of(season, trip, card, date), typed);
+            } catch (IllegalArgumentException none) {
+                fault(PASS, "a pass of the program that puts something on");
+                return List.of();
+            }
+        }
+
+        private static String shortened(String text) {
+            return text.length() <= TextRule.PROSE.longest()
+                    ? text
+                    : text.substring(0, TextRule.PROSE.longest() - 1) + "…";
         }
 
         private void unknownKeys() {
@@ -321,7 +361,7 @@ public record RecordEntry(
                 }
                 case NUMBER -> {
                     Double number = read(item.key(), NumberKind.between(form.least(), form.most()));
-                    yield Optional.ofNullable(number).map(Numbers::plain);
+                    yield Optional.ofNullable(number).map(RecordItem::digits);
                 }
                 case CORNERS -> {
                     String corners = text.replaceAll("\\s*\\R\\s*", "; ");
