@@ -62,7 +62,7 @@ public final class RecordQuestions {
 
     private static final String AS_DONE = "as done";
     private static final double LABEL_SETS_NONE = 999;
-    private static final double OUTLINE_OFF_PCT = 5;
+    private static final double OFF_PCT = 5;
     private static final Duration LONGEST = Duration.ofHours(24);
 
     private final Season season;
@@ -132,10 +132,20 @@ public final class RecordQuestions {
                     acres(record.acres()) + " ac were treated; " + field.name() + " has " + acres(field.acres())
                             + " ac.");
         }
+        Double volume = number(RecordItem.CARRIER_GPA);
+        Double spray = number(RecordItem.SPRAY_GAL);
+        if (volume != null
+                && spray != null
+                && Math.abs(spray / (volume * record.acres()) - 1) * 100 > OFF_PCT) {
+            ask(
+                    "spray",
+                    Numbers.read(spray) + " gal of spray were written down; " + Numbers.read(volume) + " gal/ac on "
+                            + acres(record.acres()) + " ac are " + Numbers.read(volume * record.acres()) + " gal.");
+        }
         record.item(RecordItem.OUTLINE)
                 .flatMap(Corners::boundary)
                 .map(Acres::inside)
-                .filter(drawn -> Math.abs(record.acres() / drawn - 1) * 100 > OUTLINE_OFF_PCT)
+                .filter(drawn -> Math.abs(record.acres() / drawn - 1) * 100 > OFF_PCT)
                 .ifPresent(drawn -> ask(
                         "outline",
                         "The corners written down hold " + acres(drawn) + " ac; " + acres(record.acres())

@@ -18,6 +18,8 @@ import plumbrow.advice.lookback.LookBack;
 import plumbrow.advice.nextseason.BeginAsked;
 import plumbrow.advice.program.Done;
 import plumbrow.advice.program.MeantPass;
+import plumbrow.advice.records.ApplicationRecord;
+import plumbrow.advice.records.KeptRecord;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Book;
 import plumbrow.app.book.By;
@@ -249,6 +251,26 @@ public final class DeskBook implements AutoCloseable {
     /** Strikes a line of the log; it stays. */
     public void strike(int number, LogLine.Strike strike) {
         book.strike(number, strike);
+    }
+
+    /** Every application record, those that no longer count among them. */
+    public List<KeptRecord> records() {
+        return book.records();
+    }
+
+    /** Writes an application record down; nothing written is ever altered. */
+    public KeptRecord record(ApplicationRecord record, By by, Instant at) {
+        return book.record(record, by, at);
+    }
+
+    /** Writes a record down in the place of a wrong one, which stays. */
+    public KeptRecord correct(int number, ApplicationRecord record, By by, Instant at) {
+        return book.correct(number, record, by, at);
+    }
+
+    /** Says that a record never was so; it stays. */
+    public KeptRecord voidRecord(int number, By by, Instant at) {
+        return book.voidRecord(number, by, at);
     }
 
     /** Every paper, in the order in which they came. */

@@ -68,6 +68,8 @@ import plumbrow.app.desk.papers.PapersPage;
 import plumbrow.app.desk.pests.PestsPage;
 import plumbrow.app.desk.plan.PlanPage;
 import plumbrow.app.desk.plan.Plans;
+import plumbrow.app.desk.records.RecordsApi;
+import plumbrow.app.desk.records.RecordsPage;
 import plumbrow.app.desk.rows.EffectPage;
 import plumbrow.app.desk.rows.EnterPage;
 import plumbrow.app.desk.rows.HistoryPage;
@@ -135,6 +137,8 @@ import plumbrow.app.desk.years.YearsPage;
     LogPage.class,
     LookBackApi.class,
     LookBackPage.class,
+    RecordsPage.class,
+    RecordsApi.class,
     MapApi.class,
     MapPage.class,
     MixPage.class,

@@ -4,6 +4,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -13,10 +15,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Book;
+import plumbrow.app.book.By;
 import plumbrow.app.book.Choice;
 import plumbrow.app.demo.DemoBook;
 import plumbrow.app.demo.DemoWeather;
 import plumbrow.app.desk.shown.Shown;
+import plumbrow.app.records.RecordEntry;
 import plumbrow.app.weather.WeatherIntake;
 import plumbrow.app.weather.Zones;
 
@@ -47,6 +51,17 @@ class CabPagesTest {
                             null,
                             "invented"),
                     Instant.EPOCH);
+            RecordEntry entry = RecordEntry.read(
+                    season,
+                    Map.of(
+                            "field", "Vine Bottom", "date", "2026-06-02", "start", "08:10", "end", "11:40", "acres", "74",
+                            "product_1", "Ironweir 4L", "rate_1", "0.9", "rate_unit_1", "qt/ac", "sure", "all"),
+                    List.of(),
+                    Instant.parse("2026-06-03T00:00:00Z"));
+            book.record(
+                    Objects.requireNonNull(entry.record()),
+                    new By("S. Lind", "", By.Way.DESK, null),
+                    Instant.parse("2026-06-03T00:00:00Z"));
             book.choose(new Choice(2026, "Vine Bottom", "Before and after", "x", Instant.EPOCH, "", null, null));
         }
     }
@@ -64,6 +79,10 @@ class CabPagesTest {
                 "/today?day=2026-06-01",
                 field + "/hours?pass=4&from=2026-06-01",
                 field + "/mix?pass=4",
+                "/records",
+                "/records/1",
+                "/records/1/correct",
+                "/records/new?field=" + Shown.part("Vine Bottom") + "&program=Before+and+after&pass=4",
                 field + "/plan",
                 "/fields/" + Shown.part("Creek Bottom") + "/plan",
                 "/fields/" + Shown.part("Creek Bottom") + "/machine?program="

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Objects;
@@ -98,7 +99,7 @@ public final class RecordPaper {
         html.element(
                 "p",
                 "quiet",
-                "Written down by " + kept.who() + ", " + kept.writtenAt() + " (UTC). Lines of the log: "
+                "Written down by " + kept.who() + ", " + kept.writtenAt().truncatedTo(ChronoUnit.SECONDS) + " (UTC). Lines of the log: "
                         + kept.lines().stream().map(String::valueOf).collect(Collectors.joining(", ")) + ".");
         html.close("div");
     }
