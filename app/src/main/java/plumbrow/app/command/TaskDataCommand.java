@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -15,20 +16,26 @@ import plumbrow.advice.ratemap.NoRateMapException;
 import plumbrow.advice.ratemap.RateMap;
 import plumbrow.advice.ratemap.RateMaps;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.trip.SprayTrip;
 import plumbrow.app.book.Book;
+import plumbrow.app.command.said.MachineWorkWords;
 import plumbrow.app.command.said.RateMapWords;
 import plumbrow.app.json.Json;
+import plumbrow.app.json.MachineWorkSummary;
 import plumbrow.app.json.RateMapSummary;
 import plumbrow.app.machine.MachineFile;
+import plumbrow.app.machine.MachineRecord;
 import plumbrow.app.weather.Decided;
 import plumbrow.documents.WholeFile;
+import plumbrow.documents.apart.ApartReader;
 import plumbrow.documents.machine.RateZones;
+import plumbrow.documents.machine.log.MachineWork;
 import plumbrow.documents.map.MapFile;
 
-/** Files for machines: the rates of a pass by place, written. */
+/** Files for machines: the rates of a pass by place, written; what a machine did, read. */
 @Command(
         name = "task-data",
-        description = "Writes the rates of a pass for a machine: ISO 11783-10 task data, a shapefile or GeoJSON.")
+        description = "Writes the rates of a pass for a machine, and reads what a machine wrote down of its work.")
 final class TaskDataCommand implements Runnable {
     private final Screen screen;
 
@@ -38,7 +45,7 @@ final class TaskDataCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new BadInputException("Say what to do with task data: write OUT.");
+        throw new BadInputException("Say what to do with task data: write OUT, or read FILE.");
     }
 
     @Command(
@@ -136,6 +143,66 @@ final class TaskDataCommand implements Runnable {
         RateMapSummary summary = RateMapSummary.of(map);
         screen.say(json ? Json.of(summary) : RateMapWords.of(summary));
         return Exit.GOOD;
+    }
+
+    @Command(
+            name = "read",
+            description = "Says what a machine did, by the task data or the table of points that it wrote.",
+            footer = {
+                "",
+                "Reads task data in a zip or folder, or a .csv with a line a point. With --field it says how much of that lies in the",
+                "field, and what a record of it says. Headings of a table: time, latitude, longitude, area_ac or area_m2,",
+                "distance_ft or _m, width_ft or _m, gal_ac, l_ha, lb_ac, kg_ha, seeds_ac or seeds_ha, product, field, task.",
+                "Exit: 0 good, 2 bad input."
+            })
+    int read(
+            @Mixin FromBook from,
+            @Parameters(paramLabel = "FILE", description = "A .zip, a folder, or a .csv.") Path file,
+            @Option(names = "--field", paramLabel = "NAME", description = "The field it was.") @Nullable String name,
+            @Option(names = "--program", paramLabel = "NAME", description = "The program it was; else the chosen one.")
+                    @Nullable
+                    String program,
+            @Option(names = "--pass", paramLabel = "N", description = "The pass it was: parts spray into its products.")
+                    @Nullable
+                    Integer pass,
+            @Option(
+                            names = "--columns",
+                            paramLabel = "KEY=HEADING",
+                            split = ",",
+                            description = "Headings of another name, such as width_ft=SWATH.")
+                    @Nullable
+                    Map<String, String> columns,
+            @Option(names = "--json", description = "Answer as JSON.") boolean json) {
+        if (name == null && (program != null || pass != null)) {
+            throw new BadInputException("Say which field it was, with --field.");
+        }
+        MachineWork.Log log;
+        try (ApartReader reader = new ApartReader()) {
+            log = reader.machineWork(file, columns == null ? Map.of() : columns);
+        }
+        List<MachineWorkSummary> works;
+        if (name == null) {
+            works = log.works().stream()
+                    .map(work -> MachineWorkSummary.of(work, null))
+                    .toList();
+        } else {
+            Season season = from.season();
+            Field field = FromBook.fields(season, List.of(name)).get(0);
+            SprayTrip trip = pass == null ? null : trip(from, season, field, program, pass);
+            works = log.works().stream()
+                    .map(work -> MachineWorkSummary.of(work, MachineRecord.of(season, field, trip, work)))
+                    .toList();
+        }
+        screen.say(json ? Json.of(works) : MachineWorkWords.of(works));
+        return Exit.GOOD;
+    }
+
+    private static SprayTrip trip(FromBook from, Season season, Field field, @Nullable String program, int pass) {
+        try (Book book = Book.open(from.file())) {
+            return Decided.trip(season, field, book.choices(season.year()), program, pass, false);
+        } catch (IllegalArgumentException fault) {
+            throw new BadInputException(String.valueOf(fault.getMessage()));
+        }
     }
 
     private static MachineFile kind(Path out, @Nullable String as) {

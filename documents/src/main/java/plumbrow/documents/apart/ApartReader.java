@@ -5,9 +5,11 @@ import java.io.BufferedOutputStream;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
@@ -15,6 +17,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.jspecify.annotations.Nullable;
 import plumbrow.documents.reading.PaperSort;
+import plumbrow.documents.machine.log.MachineWork;
 import plumbrow.documents.paper.PagePicture;
 import plumbrow.documents.paper.PaperLimits;
 import plumbrow.documents.paper.PaperReader;
@@ -114,6 +117,31 @@ public final class ApartReader implements AutoCloseable {
                 });
     }
 
+    /**
+     * Reads what a machine wrote down: task data in a zip or folder, or a table of points where the name ends in .csv.
+     *
+     * @param columns headings of the table by key, for those of another name
+     * @throws PaperTrouble with one sentence, if it can't be read, or not within the limits
+     */
+    public MachineWork.Log machineWork(Path file, Map<String, String> columns) {
+        if (!Files.exists(file)) {
+            throw new PaperTrouble("There is no file " + file + ".");
+        }
+        return asked(
+                file,
+                "read",
+                "the task data or the table of one machine",
+                to -> {
+                    to.writeByte(ReadingChild.WORK);
+                    RecordWire.text(file.toAbsolutePath().toString(), to);
+                    RecordWire.write(MachineColumns.of(columns), MachineColumns.class, to);
+                },
+                (kind, from) -> {
+                    expect(kind, ReadingChild.WORK);
+                    return RecordWire.read(MachineWork.Log.class, from);
+                });
+    }
+
     private interface Question {
         void put(DataOutputStream to) throws IOException;
     }
@@ -122,9 +150,14 @@ public final class ApartReader implements AutoCloseable {
         T take(byte kind, DataInputStream from) throws IOException;
     }
 
-    private synchronized <T> T asked(Path file, String doing, Question question, Answer<T> answer) {
-        String name = String.valueOf(file.getFileName());
+    private <T> T asked(Path file, String doing, Question question, Answer<T> answer) {
         PaperReader.check(file, PaperLimits.USUAL);
+        return asked(file, doing, "a sheet or label", question, answer);
+    }
+
+    private synchronized <T> T asked(
+            Path file, String doing, String expected, Question question, Answer<T> answer) {
+        String name = String.valueOf(file.getFileName());
         Child reader = running();
         AtomicBoolean late = new AtomicBoolean();
         ScheduledFuture<?> deadline = deadline(reader, late);
@@ -146,9 +179,9 @@ public final class ApartReader implements AutoCloseable {
             throw new PaperTrouble(
                     late.get()
                             ? name + " took longer than " + time.toSeconds() + " seconds to " + doing
-                                    + " and was put aside; expected a sheet or label that opens at once."
+                                    + " and was put aside; expected " + expected + " that opens at once."
                             : name + " needs more than " + memoryMb + " MB of memory to " + doing
-                                    + " and was put aside; expected a sheet or label of ordinary size.",
+                                    + " and was put aside; expected " + expected + " of ordinary size.",
                     ended);
         } finally {
             deadline.cancel(false);

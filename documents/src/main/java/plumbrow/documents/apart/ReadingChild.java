@@ -11,8 +11,13 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import plumbrow.documents.reading.LabelReader;
 import plumbrow.documents.reading.PaperSort;
+import plumbrow.documents.machine.log.AppliedTable;
+import plumbrow.documents.machine.log.LogTrouble;
+import plumbrow.documents.machine.log.MachineWork;
+import plumbrow.documents.machine.log.TaskLog;
 import plumbrow.documents.ocr.OcrDoubts;
 import plumbrow.documents.ocr.Tesseract;
 import plumbrow.documents.paper.PagePicture;
@@ -29,6 +34,9 @@ public final class ReadingChild {
     static final byte VALUES = 1;
     static final byte PICTURE = 2;
     static final byte SENTENCE = 3;
+    /** What a machine wrote down. */
+    static final byte WORK = 5;
+
     /** Another page is made out; the answer is still to come. */
     static final byte PAGE = 4;
 
@@ -49,10 +57,12 @@ public final class ReadingChild {
             try {
                 if (asked == PICTURE) {
                     picture(file, in.readInt(), in.readInt(), out);
+                } else if (asked == WORK) {
+                    work(file, RecordWire.read(MachineColumns.class, in), out);
                 } else {
                     values(file, RecordWire.text(in), out);
                 }
-            } catch (PaperTrouble trouble) {
+            } catch (PaperTrouble | LogTrouble trouble) {
                 out.writeByte(SENTENCE);
                 RecordWire.text(String.valueOf(trouble.getMessage()), out);
             } catch (UncheckedIOException gone) {
@@ -100,6 +110,13 @@ public final class ReadingChild {
         } catch (IOException gone) {
             throw new UncheckedIOException(gone);
         }
+    }
+
+    private static void work(Path file, MachineColumns columns, DataOutputStream out) throws IOException {
+        boolean table = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(".csv");
+        MachineWork.Log log = table ? AppliedTable.read(file, columns.byKey()) : TaskLog.read(file);
+        out.writeByte(WORK);
+        RecordWire.write(log, MachineWork.Log.class, out);
     }
 
     private static void picture(Path file, int page, int longestPx, DataOutputStream out) throws IOException {

@@ -1,0 +1,4 @@
+@NullMarked
+package plumbrow.documents.machine.log;
+
+import org.jspecify.annotations.NullMarked;
