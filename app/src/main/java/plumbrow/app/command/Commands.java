@@ -39,6 +39,7 @@ public final class Commands {
                 .addSubcommand(new HoursCommand(screen))
                 .addSubcommand(new MixCommand(screen))
                 .addSubcommand(new TaskDataCommand(screen))
+                .addSubcommand(new StripsCommand(screen))
                 .addSubcommand(new YearsCommand(screen))
                 .addSubcommand(new PestCommand(screen))
                 .addSubcommand(new MapCommand(screen))

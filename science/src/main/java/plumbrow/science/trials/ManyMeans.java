@@ -48,9 +48,11 @@ public final class ManyMeans {
         return quantile(chance, q -> rangeAtMost(q, means, degreesOfFreedom));
     }
 
-    /** d for comparisons with a control (Dunnett), two-sided, at a chance such as .95. */
+    /** d for comparisons of so many treatments with a control, which is not counted (Dunnett), two-sided, at a chance such as .95. */
     public static double againstControl(double chance, int treatments, double degreesOfFreedom) {
-        return quantile(chance, d -> controlAtMost(d, treatments, degreesOfFreedom));
+        return treatments == 1
+                ? StudentT.forConfidence(chance, degreesOfFreedom)
+                : quantile(chance, d -> controlAtMost(d, treatments, degreesOfFreedom));
     }
 
     private static double quantile(double chance, DoubleUnaryOperator below) {

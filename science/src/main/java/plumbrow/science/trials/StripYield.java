@@ -55,6 +55,21 @@ public final class StripYield {
 
     private StripYield() {}
 
+    /** Yield of a strip at standard moisture [bu/ac]; weight [lb], moistures [%], length and width [ft]. */
+    public static double buPerAcre(
+            double weightLb,
+            double moisturePct,
+            double standardPct,
+            double poundsPerBushel,
+            double lengthFt,
+            double widthFt) {
+        return weightLb
+                * (100 - moisturePct)
+                / (100 - standardPct)
+                / poundsPerBushel
+                / (lengthFt * widthFt / SQ_FT_PER_ACRE);
+    }
+
     private static Outputs solve(Given given, Working working) {
         double length = given.number("length_ft");
         double width = given.number("width_ft");
