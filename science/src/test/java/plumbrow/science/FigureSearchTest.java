@@ -27,6 +27,7 @@ class FigureSearchTest {
                 "when can my crew go back into the field | reentry-end",
                 "REI | reentry-end",
                 "EVPI | perfect-information",
+                "PPE | handler-equipment",
                 "GDD | degree-days",
                 "CVaR | tail-shortfall",
                 "LD50 | half-lethal-ratio",

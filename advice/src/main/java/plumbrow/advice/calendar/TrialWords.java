@@ -36,8 +36,8 @@ public final class TrialWords {
             case BARRED -> "Barred: it may not be done so.";
             case UNKNOWN -> "Not clear: something must be looked up first.";
             case CONDITIONAL -> "Allowed on conditions.";
-            case CLEAR -> "No gate bars it.";
-            case NOTHING_ASKED -> "No gate has anything to ask of it.";
+            case CLEAR -> "No check bars it.";
+            case NOTHING_ASKED -> "No check has anything to ask of it.";
         };
     }
 }

@@ -8,7 +8,7 @@ import plumbrow.advice.gates.Standing;
 import plumbrow.advice.program.Program;
 
 /**
- * What the gates find of one program on its field.
+ * What the checks find of one program on its field.
  *
  * @param findings worst first
  */

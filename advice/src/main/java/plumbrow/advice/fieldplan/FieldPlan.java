@@ -196,7 +196,7 @@ public record FieldPlan(
         /** What handlers wear. */
         public String gear() {
             return wear == null
-                    ? "unknown what to wear: read every label"
+                    ? "protective equipment unknown: read every label"
                     : wear.isEmpty() ? "the labels ask for nothing to wear" : "wear " + String.join(", ", wear);
         }
 

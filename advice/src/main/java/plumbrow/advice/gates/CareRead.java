@@ -11,7 +11,7 @@ import java.util.List;
  * <p>Source: the label. Needs: a row of care for each product.
  */
 final class CareRead extends Question {
-    private static final String LIST = "restricted use, what to wear, endangered-species bulletin, ground water, bees, "
+    private static final String LIST = "restricted use, protective equipment, endangered-species bulletin, ground water, bees, "
             + "saturated ground, rain ahead, and on which day a person held the values against the label";
 
     CareRead() {

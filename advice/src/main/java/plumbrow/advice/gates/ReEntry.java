@@ -34,7 +34,7 @@ import plumbrow.advice.shelf.UseTerms;
  */
 final class ReEntry extends Question {
     ReEntry() {
-        super("re-entry", Protects.PEOPLE, "Do people stay out until the re-entry interval is over?");
+        super("re-entry", Protects.PEOPLE, "Do people stay out until the restricted-entry interval (REI) is over?");
     }
 
     @Override
@@ -59,15 +59,15 @@ final class ReEntry extends Question {
     private Finding unread(Application application, UseTerms terms) {
         return unknown(
                         application.subject(),
-                        "The re-entry interval has not been read.",
-                        "Look up the re-entry interval (REI) on the label.")
+                        "The restricted-entry interval has not been read.",
+                        "Look up the restricted-entry interval (REI) on the label.")
                 .standingIn(terms.source());
     }
 
     private Finding undated(Case at, Application application) {
         return unknown(
                 application.subject(),
-                "The re-entry interval is " + hours(at, application) + " h, and the pass has no planned day.",
+                "The restricted-entry interval is " + hours(at, application) + " h, and the pass has no planned day.",
                 "Plan a day for the pass, and keep people out until the interval is over.");
     }
 
@@ -92,7 +92,7 @@ final class ReEntry extends Question {
                 .filter(entry -> entry.date() == null)
                 .map(entry -> unknown(
                         subject,
-                        "The re-entry interval is " + hours + " h, and the " + words(entry) + " has no planned day.",
+                        "The restricted-entry interval is " + hours + " h, and the " + words(entry) + " has no planned day.",
                         "Plan a day for the " + words(entry) + "."));
         List<Pass> dated = entries.stream()
                 .filter(entry -> entry.date() != null && !entry.date().isBefore(day))
@@ -127,7 +127,7 @@ final class ReEntry extends Question {
         long least = Math.max(0, 24 * (days - 1));
         long most = 24 * (days + 1);
         String says = "The " + words(entry) + " on " + entered + " comes at least " + least
-                + " h after the end of it; the re-entry interval is " + hours + " h.";
+                + " h after the end of it; the restricted-entry interval is " + hours + " h.";
         if (least >= hours) {
             return clear(subject, says).against((double) least, hours, "h");
         }

@@ -8,7 +8,7 @@ public enum Standing {
     UNKNOWN("unknown"),
     CONDITIONAL("conditional"),
     CLEAR("clear"),
-    /** No gate has anything to ask: not the same as asked and found clear. */
+    /** No check has anything to ask: not the same as asked and found clear. */
     NOTHING_ASKED("nothing asked");
 
     private final String word;

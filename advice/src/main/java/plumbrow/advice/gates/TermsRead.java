@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  */
 final class TermsRead extends Question {
     private static final String LIST =
-            "re-entry interval, days between applications, grazing and feeding, growth stage, "
+            "restricted-entry interval, days between applications, grazing and feeding, growth stage, "
                     + "heights, methods, carrier volume, droplets, boom, wind, heat, rain-free hours, rates by soil, tank mixes";
 
     TermsRead() {

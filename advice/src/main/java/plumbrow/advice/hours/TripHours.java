@@ -174,11 +174,11 @@ public record TripHours(
         List<String> cautions = new ArrayList<>();
         SprayPlan plan = trip.plan();
         if (plan == null || plan.boomIn() == null) {
-            cautions.add("The boom is not planned; the wind is reckoned at " + Numbers.plain(Site.USUAL_BOOM_IN)
+            cautions.add("The boom is not planned; the wind is calculated at " + Numbers.plain(Site.USUAL_BOOM_IN)
                     + " in over the target.");
         }
         if (plan == null || plan.cropHeightIn() == null) {
-            cautions.add("The height of the crop is not planned; the wind is reckoned over bare ground.");
+            cautions.add("The height of the crop is not planned; the wind is calculated over bare ground.");
         }
         if (machine == null) {
             cautions.add("No sprayer of the farm is on file: enter it on the sheet machines.");
@@ -190,7 +190,7 @@ public record TripHours(
             cautions.add("Hours ahead are a forecast, which is no promise. Measure wind and temperature in the field.");
         }
         cautions.add(
-                "Wind at the boom is reckoned from the wind at the station, which does not hold in an inversion. Smoke"
+                "Wind at the boom is calculated from the wind at the station, which does not hold in an inversion. Smoke"
                         + " or dust that lies flat: do not spray, whatever stands here.");
         cautions.add("Sun times are those of " + site.sunSource() + ".");
         return cautions;

@@ -104,7 +104,7 @@ public final class PestPages {
     private List<String> cautions(List<FailedSite> failed) {
         Set<String> cautions = new LinkedHashSet<>();
         cautions.add(LAW);
-        cautions.add("A plan from ratings is no program: put it into the season, where the gates check label, field,"
+        cautions.add("A plan from ratings is no program: put it into the season, where the checks look at label, field,"
                 + " weather and neighbours.");
         if (weed()) {
             cautions.add(
@@ -113,7 +113,7 @@ public final class PestPages {
             cautions.add("Published ratings hold for susceptible plants at the labelled rate and size.");
         } else {
             cautions.add(
-                    "A threshold published for the crop, stage and state goes before one reckoned here; published ones"
+                    "A threshold published for the crop, stage and state goes before one calculated here; published ones"
                             + " are never averaged.");
         }
         if (!failed.isEmpty()) {

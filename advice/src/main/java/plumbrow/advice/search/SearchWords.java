@@ -49,7 +49,7 @@ final class SearchWords {
                 .map(finding -> finding.clears())
                 .filter(clears -> !clears.isEmpty())
                 .findFirst()
-                .orElse("what the gates name as unknown.");
+                .orElse("what the checks name as unknown.");
     }
 
     static String proof(Proof proof) {

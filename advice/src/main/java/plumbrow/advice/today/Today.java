@@ -73,7 +73,7 @@ public record Today(
             return fit != null && fit > 0 && fit >= (needed == null ? 1 : needed);
         }
 
-        /** Whether it can go that day: the hours are enough, and no gate bars it or lacks something. */
+        /** Whether it can go that day: the hours are enough, and no check bars it or lacks something. */
         public boolean canGo() {
             return hoursEnough() && (standing == Standing.CLEAR || standing == Standing.CONDITIONAL);
         }

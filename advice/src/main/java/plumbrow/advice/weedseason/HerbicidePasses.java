@@ -240,7 +240,7 @@ final class HerbicidePasses {
                     + later.seenDays()
                     + " days can't both come of one residual that fades: the later one must be below "
                     + percent(likely) + " % and above " + percent(trial.leastLater(likely, later.seenDays()))
-                    + " %, as what was controlled does not come back. Only the first is reckoned with; look at what"
+                    + " %, as what was controlled does not come back. Only the first is counted; look at what"
                     + " day and how (plants or size) they were rated.");
             return SOIL_SLOPE;
         }

@@ -112,7 +112,7 @@ final class StandReader {
         } catch (IllegalArgumentException unknown) {
             throw gap(
                     program,
-                    "the plants of " + seed.product() + " can't be reckoned: " + unknown.getMessage()
+                    "the plants of " + seed.product() + " can't be calculated: " + unknown.getMessage()
                             + ", so that its seeding rate can't act on the yield");
         }
     }

@@ -16,7 +16,7 @@ public record Assumption(String label, String unit, Distribution distribution, b
 
     /** Frequency of a copy that resists a herbicide, where nothing is known of the field. */
     static final Assumption HERBICIDE_GENE = new Assumption(
-            "resistant copies of a herbicide gene at the start",
+            "resistance-allele frequency of a herbicide at the start",
             "share",
             new Distribution.Pert(-8, -6, -4),
             true,
@@ -44,7 +44,7 @@ public record Assumption(String label, String unit, Distribution distribution, b
             "common practice, no source");
 
     static final Assumption MUTATION = new Assumption(
-            "new resistant copies a generation",
+            "new resistance alleles a generation",
             "share",
             new Distribution.Pert(-9, -8, -6),
             true,
@@ -144,7 +144,7 @@ public record Assumption(String label, String unit, Distribution distribution, b
     static Assumption insectGene(String insect) {
         boolean borer = insect.equals(BORER);
         return new Assumption(
-                "resistant copies of a trait gene at the start in " + insect,
+                "resistance-allele frequency of a trait at the start in " + insect,
                 "share",
                 borer ? new Distribution.Pert(-6, -4, -3) : new Distribution.Pert(-4, -2, -1),
                 true,

@@ -44,7 +44,7 @@ public record LaterYears(int seasons, double discountPct) implements LaterCost {
                 + (seasons == 2 ? " season" : " seasons") + " after this one: seed in the soil and resistance, with the"
                 + " baseline following and money discounted at " + plain(discountPct)
                 + " % a year. What turns the order is"
-                + " reckoned with that cost held as it is.";
+                + " calculated with that cost held as it is.";
     }
 
     @Override

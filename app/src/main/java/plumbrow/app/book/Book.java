@@ -569,7 +569,7 @@ public final class Book implements AutoCloseable {
         }
     }
 
-    /** Every line of the log, those that were struck among them, in the order of writing. */
+    /** Every line of the log, those that were voided among them, in the order of writing. */
     public List<LogLine> log() {
         return database.read(sql -> new LogRows(JdbcClient.create(sql)).all());
     }

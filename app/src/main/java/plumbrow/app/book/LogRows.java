@@ -150,7 +150,7 @@ final class LogRows {
     /** Writes down which planned pass a line was; {@code when} is null where the moment is not known. */
     LogLine say(int line, MeantPass meant, String who, @Nullable Instant when) {
         if (!line(line).counts()) {
-            throw new BookException("Line " + line + " of the log is struck: it is no pass any more.");
+            throw new BookException("Line " + line + " of the log is voided: it is no pass any more.");
         }
         client.sql("INSERT INTO log_pass (line, program, pass, who, said_at) VALUES (?, ?, ?, ?, ?)")
                 .params(Arrays.asList(
@@ -180,7 +180,7 @@ final class LogRows {
         LogLine.Strike before = line.strike();
         if (before != null) {
             throw new BookException(
-                    "Line " + number + " of the log is struck already, by " + before.who() + ": " + before.why());
+                    "Line " + number + " of the log is voided already, by " + before.who() + ": " + before.why());
         }
         client.sql("INSERT INTO log_strike (line, who, why, struck_at) VALUES (?, ?, ?, ?)")
                 .params(number, strike.who(), strike.why(), strike.when().toString())

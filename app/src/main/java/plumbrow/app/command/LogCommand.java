@@ -39,7 +39,7 @@ final class LogCommand implements Runnable {
         throw new BadInputException("Say what to do with the log: list, add, or strike NUMBER.");
     }
 
-    @Command(name = "list", description = "Every line in the order of writing, those that were struck among them.")
+    @Command(name = "list", description = "Every line in the order of writing, those that were voided among them.")
     int list(
             @Option(names = "--book", paramLabel = "FILE", defaultValue = FromBook.DEFAULT, description = BOOK)
                     Path file,
@@ -81,7 +81,7 @@ final class LogCommand implements Runnable {
             @Option(
                             names = "--source",
                             paramLabel = "TEXT",
-                            description = "Where this stands: log book, receipt, memory.")
+                            description = "Source: log book, receipt, memory.")
                     @Nullable
                     String source,
             @Option(names = "--json", description = JSON) boolean json) {
@@ -158,7 +158,7 @@ final class LogCommand implements Runnable {
         StrikeEntry entry = StrikeEntry.read(
                 Map.of("who", Objects.requireNonNullElse(who, ""), "why", Objects.requireNonNullElse(why, "")));
         if (!entry.fault().isEmpty()) {
-            throw new BadInputException("The line was not struck. " + entry.fault());
+            throw new BadInputException("The line was not voided. " + entry.fault());
         }
         try (Book book = Book.open(file)) {
             book.strike(number, entry.strike(Instant.now()));
@@ -166,7 +166,7 @@ final class LogCommand implements Runnable {
                     .filter(one -> one.number() == number)
                     .findFirst()
                     .orElseThrow();
-            screen.say(json ? Json.of(line) : "Struck. " + LogWords.line(line));
+            screen.say(json ? Json.of(line) : "Voided. " + LogWords.line(line));
         }
         return Exit.GOOD;
     }

@@ -68,7 +68,7 @@ public final class Asked {
 
     public static GatePage gate(String id) {
         return GatePage.find(id)
-                .orElseThrow(() -> new NotHereException("There is no gate called “" + shortened(id) + "”."));
+                .orElseThrow(() -> new NotHereException("There is no check called “" + shortened(id) + "”."));
     }
 
     public static Substance substance(String nameOrCas) {

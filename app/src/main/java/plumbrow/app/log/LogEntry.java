@@ -95,7 +95,7 @@ public record LogEntry(
                 reader.fault(PassEntry.PLANNED, PassEntry.expected(season, field, product, planned));
             }
         }
-        String source = reader.text(SOURCE, TextRule.PROSE, "where this stands: log book, receipt, memory");
+        String source = reader.text(SOURCE, TextRule.PROSE, "the source: log book, receipt, memory");
         Amount amount = rate == null || unit == null ? null : unit.rate(rate);
         boolean whole = reader.faults.isEmpty();
         return new LogEntry(

@@ -114,7 +114,7 @@ public final class WeatherIntake {
                 years == 0
                         ? "No new season was whole from March 1 to September 30, so no days went to the season."
                         : (years == 1 ? "One whole season" : years + " whole seasons")
-                                + " of days went to the measured days of the season, from which lateness is reckoned.");
+                                + " of days went to the measured days of the season, from which lateness is calculated.");
         return new WeatherRead(read.format(), read.weather(), read.days(), notes);
     }
 

@@ -333,7 +333,7 @@ abstract class BookContract {
         assertThat(book.put(logged(2027, done(1)))).isEqualTo(new LogLine.Merged(0, 1, 1));
         assertThat(book.season(2027)).contains(logged(2027, done(2)));
         assertThatThrownBy(() -> book.strike(1, strike))
-                .hasMessage("Line 1 of the log is struck already, by R. Alder: wrong field");
+                .hasMessage("Line 1 of the log is voided already, by R. Alder: wrong field");
         assertThatThrownBy(() -> book.strike(9, strike)).hasMessage("The log has no line 9.");
     }
 

@@ -40,7 +40,7 @@ class SeasonCommandTest {
                 .out();
         assertThat(out.replaceAll("\\s+", " "))
                 .contains("Burcucumber: the first come up about", "Stillmeadow K on", "escape it", "Left at harvest")
-                .contains("no gate bars it", "barred,", "unknown: no hourly weather on file");
+                .contains("no check bars it", "barred,", "unknown: no hourly weather on file");
         assertThat(Files.readString(picture)).startsWith("<svg ").contains("aria-label=\"The season of");
     }
 

@@ -153,8 +153,8 @@ class CheckPagesTest {
                 .isEqualTo("/log#line-2");
         assertThat(writer.post("/log", "/log/2/strike", Map.of("who", "D. Marsh", "why", "again"))
                         .text())
-                .contains("Line 2 of the log is struck already, by D. Marsh: other field");
-        assertThat(writer.get("/log").text()).contains("struck by D. Marsh");
+                .contains("Line 2 of the log is voided already, by D. Marsh: other field");
+        assertThat(writer.get("/log").text()).contains("voided by D. Marsh");
     }
 
     @Test

@@ -71,14 +71,14 @@ class LabelToCheckTest {
     /** What stands on the reading page is put right by the keyboard, and the card shows it. */
     private static void mend(Chromium browser, OpenDesk desk) {
         browser.go(desk.address() + "/shelf/papers/1");
-        browser.driver().findElement(By.partialLinkText("Re-entry interval")).sendKeys(Keys.ENTER);
+        browser.driver().findElement(By.partialLinkText("Restricted-entry interval")).sendKeys(Keys.ENTER);
         browser.until(ExpectedConditions.presenceOfElementLocated(By.id("mended")));
         WebElement box = browser.find("#mended");
         box.sendKeys(Keys.chord(Keys.CONTROL, "a"), "soon");
         browser.find("#mender").sendKeys("R. Voss");
         browser.find("#mend button[value=correct]").sendKeys(Keys.ENTER);
         browser.until(ExpectedConditions.presenceOfElementLocated(By.id("mend-faults")));
-        assertThat(browser.text("#mend-faults")).contains("can't be read as Re-entry interval", "12 hours");
+        assertThat(browser.text("#mend-faults")).contains("can't be read as Restricted-entry interval", "12 hours");
         assertThat(browser.find("#mended").getDomProperty("value")).isEqualTo("soon");
         browser.picture("mend-fault");
         assertThat(browser.inaccessible()).isEmpty();

@@ -29,7 +29,7 @@ final class CheckPages {
         String title = "Check of the " + check.season().year() + " season";
         Html html = new Html();
         html.markup("<html lang=\"en-US\"><head>").element("title", title);
-        html.markup("<meta name=\"subject\" content=\"What the gates find, as of "
+        html.markup("<meta name=\"subject\" content=\"What the checks find, as of "
                 + check.season().asOf() + "\"/>");
         html.markup("<meta name=\"author\" content=\""
                 + Markup.escape(check.season().adviser()) + "\"/>");
@@ -63,7 +63,7 @@ final class CheckPages {
                 "A program stands where its worst finding stands. Unknown means that nobody has looked it up; it is never "
                         + "clear.");
         List<Column> columns = new ArrayList<>(
-                List.of(Column.words("field", 20), Column.words("program", 32), Column.words("standing", 16)));
+                List.of(Column.words("field", 20), Column.words("program", 32), Column.words("status", 16)));
         for (Standing standing : Standing.ofFindings()) {
             columns.add(Column.figure(standing.word() + ", findings", 8));
         }
@@ -116,7 +116,7 @@ final class CheckPages {
                         Column.words("product", 18),
                         Column.words("field", 18),
                         Column.words("it lies in", 26),
-                        Column.words("standing", 13),
+                        Column.words("status", 13),
                         Column.words("why", 25)));
         for (AcrossLine line : lines) {
             for (AcrossLine.Place place : line.places()) {
@@ -198,7 +198,7 @@ final class CheckPages {
         html.table(
                 "plain",
                 List.of(
-                        Column.words("standing", 13),
+                        Column.words("status", 13),
                         Column.words("what it says, and what would clear it", 37),
                         Column.figure("found", 10),
                         Column.figure("limit", 10),

@@ -89,7 +89,7 @@ record FieldPages(
                 field.programs().size() <= MOST_IN_A_PICTURE ? "programs whole" : "programs",
                 List.of(
                         Column.words("program", 20),
-                        Column.words("standing", 12),
+                        Column.words("status", 12),
                         Column.figure("cost, $/ac", 7),
                         Column.figure("mean yield, bu/ac", 7),
                         Column.figure("mean margin, $/ac", 8),

@@ -20,7 +20,7 @@ record FindingPages(FieldAdvice field) {
         html.element("h2", "Is it allowed and safe");
         List<Matter> matters = Matter.ofFindings(told());
         if (matters.isEmpty() && clear().isEmpty()) {
-            html.element("p", "No gate had anything to say of these programs.");
+            html.element("p", "No check had anything to say of these programs.");
         }
         for (MatterKind kind : MatterKind.values()) {
             List<Matter> of =

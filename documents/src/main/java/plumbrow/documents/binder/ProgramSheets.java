@@ -62,7 +62,7 @@ final class ProgramSheets {
                 List.of(
                         Column.words("field", 24),
                         Column.words("program", 30),
-                        Column.words("standing", 12),
+                        Column.words("status", 12),
                         Column.words("role", 12),
                         Column.dollars("cost [$/ac]"),
                         Column.number("mean yield [bu/ac]", "#,##0.0"),
@@ -115,7 +115,7 @@ final class ProgramSheets {
                         Column.words("field", 24),
                         Column.words("program", 30),
                         Column.words("finding", 12),
-                        Column.words("gate", 18),
+                        Column.words("check", 18),
                         Column.words("protects", 18),
                         Column.words("of what", 24),
                         Column.words("what it says", 50),

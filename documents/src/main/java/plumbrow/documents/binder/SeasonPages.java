@@ -37,7 +37,7 @@ final class SeasonPages {
         html.element(
                 "p",
                 "quiet",
-                "Every input at its mean. Full line: no gate bars the pass on that day, all others left where they are. Dashed:"
+                "Every input at its mean. Full line: no check bars the pass on that day, all others left where they are. Dashed:"
                         + " something about that day is unknown. Hatched: barred. A short bar beside a mark: days by which the"
                         + " sprayer is late on average.");
         html.list(trial.calendar().days());

@@ -5,7 +5,7 @@ import java.util.Locale;
 /** The parts of a card, in the order in which somebody at the jug asks. */
 public enum CardPart {
     FIRST_AID("First aid and who to call"),
-    WEAR("What to wear"),
+    WEAR("Protective equipment (PPE)"),
     SPILL("If it spills"),
     IDENTITY("What it is"),
     GROUPS("Site-of-action groups"),

@@ -66,7 +66,7 @@ final class MixturePart {
                 .map(part -> Said.origin(part.dose().stated().quote()))
                 .collect(Collectors.toList());
         return Optional.of(new CardLine(
-                Words.capital(route.word()) + ", reckoned from the ingredients",
+                Words.capital(route.word()) + ", calculated from the ingredients",
                 "about " + Numbers.plain(Double.parseDouble(String.format(Locale.ROOT, "%.3g", ate)))
                         + (route == Route.INHALED ? " mg/L" : " mg/kg") + " ("
                         + SheetTerms.words(call)

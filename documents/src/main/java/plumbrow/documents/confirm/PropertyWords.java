@@ -10,7 +10,7 @@ record PropertyWords(String title, String unit) {
             one("seasonMax", "Most in a season", "/ac"),
             one("mostApplications", "Most applications in a season", ""),
             one("preHarvestDays", "Days before harvest", "days"),
-            one("reentryHours", "Re-entry interval", "h"),
+            one("reentryHours", "Restricted-entry interval (REI)", "h"),
             one("daysBetween", "Days between applications", "days"),
             one("grazingDays", "Days before grazing", "days"),
             one("feedingForbidden", "Must not be grazed or fed", ""),

@@ -17,7 +17,7 @@ public enum LabelKind {
     ACTIVE("Active ingredient", true),
     STRENGTH("Active in the product", true),
     GROUP("Site-of-action group", false),
-    REENTRY("Re-entry interval", true),
+    REENTRY("Restricted-entry interval", true),
     PRE_HARVEST("Pre-harvest interval", true),
     GRAZING("Grazing and feeding", false),
     GEAR("Protective equipment", false),

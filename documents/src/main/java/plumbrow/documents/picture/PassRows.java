@@ -74,7 +74,7 @@ final class PassRows {
         double to = Math.min(days.right(), days.x(days.held(window.to())) + half);
         canvas.open(DayScale.words(window.from()) + " to " + DayScale.words(window.to()) + ": "
                 + (window.standing() == Standing.CLEAR
-                        ? "no gate bars it"
+                        ? "no check bars it"
                         : window.standing().word() + ": " + window.reason()));
         switch (window.standing()) {
             case BARRED -> {

@@ -68,7 +68,7 @@ class AdviceSheetTest {
             assertThat(cell(programs, row, "chance it beats the baseline [0 to 1]")
                             .getNumericCellValue())
                     .isEqualTo(0.71);
-            assertThat(cell(programs, row, "standing").getStringCellValue()).isEqualTo("conditional");
+            assertThat(cell(programs, row, "status").getStringCellValue()).isEqualTo("conditional");
         }
     }
 

@@ -248,7 +248,7 @@ class BinderTest {
     @Test
     void aFieldWithoutAnyProgramIsPrinted() throws IOException {
         assertThat(text(write(SampleAdvice.with(SampleAdvice.of("Empty", List.of())))))
-                .contains("No gate had anything to say of these programs.");
+                .contains("No check had anything to say of these programs.");
     }
 
     @Test

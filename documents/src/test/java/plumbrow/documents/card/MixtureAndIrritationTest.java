@@ -40,7 +40,7 @@ class MixtureAndIrritationTest {
     @Test
     void aMixtureIsReckonedFromItsIngredients() {
         TypedSheet sheet = TypedSheet.furrowgate().set(3, TWO_INGREDIENTS).set(11, THEIR_DOSES);
-        CardLine reckoned = line(sheet, "Swallowed, reckoned");
+        CardLine reckoned = line(sheet, "Swallowed, calculated");
         assertThat(reckoned.known()).isEqualTo(Known.WORKED);
         assertThat(reckoned.says())
                 .contains("about 400 mg/kg", "category 4, H302", "no value of the product itself", "20 %");
@@ -51,7 +51,7 @@ class MixtureAndIrritationTest {
     @Test
     void theProductsOwnValueOutranksTheReckoning() {
         assertThat(acute(TypedSheet.furrowgate().set(3, TWO_INGREDIENTS)))
-                .noneMatch(line -> line.about().contains("reckoned"));
+                .noneMatch(line -> line.about().contains("calculated"));
     }
 
     @Test
@@ -59,7 +59,7 @@ class MixtureAndIrritationTest {
         TypedSheet sheet = TypedSheet.furrowgate()
                 .set(3, TWO_INGREDIENTS.replace("    10\n", "\n"))
                 .set(11, THEIR_DOSES);
-        assertThat(acute(sheet)).noneMatch(line -> line.about().contains("reckoned"));
+        assertThat(acute(sheet)).noneMatch(line -> line.about().contains("calculated"));
     }
 
     /** UN GHS 3.2 and 3.3: H315 is category 2 of skin, H319 category 2A of eyes; H314 burns skin and so damages eyes. */

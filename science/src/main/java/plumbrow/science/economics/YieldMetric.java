@@ -34,7 +34,7 @@ public final class YieldMetric {
             .output("kg_ha_per_bu", "One bushel an acre", "kg/ha")
             .formula("kg/ha = bu/ac × pounds a bushel × 0.45359237 ÷ 0.40468564224")
             .source("Definitions; 56 lb a bushel of corn, 60 of soybean and wheat", VERIFIED)
-            .validity("At the moisture the bushel is reckoned with.")
+            .validity("At the moisture the bushel is counted at.")
             .example("yield_bu_ac=1 crop=corn", "kg_ha=62.768 kg_ha_per_bu=62.768", "reference, units", COMPUTED)
             .example("yield_bu_ac=1 crop=soybean", "kg_ha=67.251", "reference, units", COMPUTED)
             .example(

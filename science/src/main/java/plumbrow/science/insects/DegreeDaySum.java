@@ -21,7 +21,7 @@ public final class DegreeDaySum {
 
     public static final Figure FIGURE = Figure.declare("degree-day-sum", Subject.INSECTS)
             .question("How much heat above the base did these days bring together?")
-            .input(word("method", "Way of reckoning", List.of("average", "modified", "triangle", "sine"), "modified"))
+            .input(word("method", "Method", List.of("average", "modified", "triangle", "sine"), "modified"))
             .input(list("tmins_f", "Lowest temperature of each day", "°F", AIR_F, "38,41,45"))
             .input(list("tmaxs_f", "Highest temperature of each day", "°F", AIR_F, "55,62,70"))
             .input(number("lower_f", "Base, below which nothing grows", "°F", AIR_F, "50"))

@@ -33,7 +33,7 @@ public final class DegreeDays {
 
     public static final Figure FIGURE = Figure.declare("degree-days", Subject.INSECTS)
             .question("How much heat above the base did the day bring?")
-            .input(word("method", "Way of reckoning", List.of("average", "modified", "triangle", "sine"), "modified"))
+            .input(word("method", "Method", List.of("average", "modified", "triangle", "sine"), "modified"))
             .input(number("tmin_f", "Lowest temperature of the day", "°F", AIR_F, "48"))
             .input(number("tmax_f", "Highest temperature of the day", "°F", AIR_F, "90"))
             .input(number("lower_f", "Base, below which nothing grows", "°F", AIR_F, "50"))

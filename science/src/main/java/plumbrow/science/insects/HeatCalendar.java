@@ -23,7 +23,7 @@ public record HeatCalendar(
                     1,
                     InsectCalendars.hatch(),
                     InsectCalendars.ROOTWORM,
-                    "The source counts a thermometer 4 inches deep in bare soil; here the soil is reckoned from the air,"
+                    "The source counts a thermometer 4 inches deep in bare soil; here the soil is calculated from the air,"
                             + " so take the days as rough, and dig."),
             new HeatCalendar(
                     "European corn borer", Rule.AIR_86_50, 1, BorerCalendar.events(), BorerCalendar.CALENDAR, ""),

@@ -74,7 +74,7 @@ public final class GhsAcute {
             .output("ate", "Acute toxicity estimate: mg/kg; gas ppm; vapour, dust, mist mg/L", "")
             .formula("a point within the category, for mixture-ate")
             .source("[ghs], Table 3.1.2", MEMORY)
-            .validity("Whole categories; gas, vapour, dust and mist have no fifth. For reckoning a mixture only.")
+            .validity("Whole categories; gas, vapour, dust and mist have no fifth. For calculating a mixture only.")
             .example("route=oral category=2", "ate=5", "[ghs], Table 3.1.2", MEMORY)
             .example("route=dermal category=4", "ate=1100", "[ghs], Table 3.1.2", MEMORY)
             .example("route=dust-mist category=2", "ate=.05", "[ghs], Table 3.1.2", MEMORY)

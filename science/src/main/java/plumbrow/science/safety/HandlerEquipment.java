@@ -22,6 +22,7 @@ public final class HandlerEquipment {
 
     public static final Figure FIGURE = Figure.declare("handler-equipment", Subject.SAFETY)
             .question("What must a handler wear at the least, by the product's categories?")
+            .alsoAsked("Which protective equipment (PPE) does a handler need?")
             .input(word("skin", "Category on the skin, the more severe of dermal and irritation", CATEGORIES, "II"))
             .input(word("inhalation", "Category in the lungs", CATEGORIES, "III"))
             .input(word("eye", "Category of eye irritation", CATEGORIES, "II"))

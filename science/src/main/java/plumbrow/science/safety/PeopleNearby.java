@@ -46,10 +46,11 @@ public final class PeopleNearby {
     public static final Figure REENTRY = Figure.declare("reentry-end", Subject.SAFETY)
             .question("From when on may people enter the field?")
             .alsoAsked("When may my crew go back into the field?")
+            .alsoAsked("When does the restricted-entry interval (REI) end?")
             .input(text("ended", "End of the application, local time", "2026-05-03T14:30"))
             .input(list(
                     "rei_h",
-                    "Re-entry interval on the label of each product of the mix",
+                    "Restricted-entry interval (REI) on the label of each product of the mix",
                     "h",
                     Range.closed(0, 8760),
                     "12"))
@@ -82,7 +83,7 @@ public final class PeopleNearby {
             .model(PeopleNearby::solveReentry);
 
     public static final Figure DEFAULT_INTERVAL = Figure.declare("reentry-check", Subject.SAFETY)
-            .question("Is the re-entry interval typed in shorter than the default for its category?")
+            .question("Is the restricted-entry interval (REI) typed in shorter than the default for its category?")
             .input(number("label_h", "Interval typed from the label", "h", Range.closed(0, 8760), "12"))
             .input(word(
                     "category",

@@ -76,7 +76,7 @@ public final class TwoHerbicides {
             .example(
                     "use=mixture initial_frequency=.000001 years=8",
                     "half_first=6 half_second=6",
-                    "own reckoning in Python, same rules",
+                    "own calculation in Python, same rules",
                     COMPUTED)
             .model(TwoHerbicides::solve);
 

@@ -51,7 +51,7 @@ public final class AdviceWords {
                 .numbers("over baseline", "$/ac")
                 .words("beats it in")
                 .numbers("margin", "$/ac")
-                .words("standing");
+                .words("status");
         for (FieldAdvice field : fields) {
             WeighedProgram program = field.advisedProgram().orElse(null);
             if (program == null) {

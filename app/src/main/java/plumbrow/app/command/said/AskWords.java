@@ -38,7 +38,7 @@ public final class AskWords {
                 .numbers("cost", "$/ac")
                 .numbers("over baseline", "$/ac")
                 .words("beats it in")
-                .words("standing");
+                .words("status");
         for (WeighedProgram program : answer.advice().programs()) {
             table.row(
                     program.name(),

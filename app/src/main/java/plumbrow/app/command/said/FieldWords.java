@@ -61,7 +61,7 @@ final class FieldWords {
                 .words("beats baseline")
                 .words("is best")
                 .numbers("shortfall", "$/ac")
-                .words("standing");
+                .words("status");
         for (WeighedProgram program : advice.programs()) {
             table.row(
                     (program.name().equals(advice.advised())

@@ -37,7 +37,7 @@ public final class FindingWords {
     }
 
     private static TextTable table(SeasonCheck check) {
-        TextTable table = TextTable.empty().words("field").words("program").words("standing");
+        TextTable table = TextTable.empty().words("field").words("program").words("status");
         for (Standing standing : Standing.ofFindings()) {
             table.numbers(standing.word(), "");
         }

@@ -25,7 +25,7 @@ public final class SearchWords {
         return paper.prose(
                         "Mind  ",
                         "The current label is the law. Local code and licensed practice decide; this is "
-                                + "arithmetic, not a permit. What the gates ask of a program is said by check.")
+                                + "arithmetic, not a permit. What the checks ask of a program is said by check.")
                 .text();
     }
 

@@ -48,7 +48,7 @@ public final class SeasonWords {
         String days = window.from() + (window.from().equals(window.to()) ? "" : " to " + window.to());
         return days + ": "
                 + (window.standing() == Standing.CLEAR
-                        ? "no gate bars it"
+                        ? "no check bars it"
                         : window.standing().word() + ", " + window.reason());
     }
 }

@@ -58,7 +58,7 @@ public final class YearsWords {
                 .numbers("10 of 100 above", "$/ac")
                 .words("earns most in")
                 .words("control fails by")
-                .words("standing");
+                .words("status");
         for (RotationAhead one : ahead.rotations()) {
             table.row(
                     (one.name().equals(ahead.best()) ? "▸ " : "  ") + one.name(),

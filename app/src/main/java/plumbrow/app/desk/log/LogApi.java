@@ -88,7 +88,7 @@ public class LogApi {
     ResponseEntity<byte[]> strike(@PathVariable int number, @RequestBody byte[] body) {
         StrikeEntry strike = StrikeEntry.read(typed(body));
         if (!strike.fault().isEmpty()) {
-            return fault(HttpStatus.UNPROCESSABLE_CONTENT, "The line was not struck. " + strike.fault(), Map.of());
+            return fault(HttpStatus.UNPROCESSABLE_CONTENT, "The line was not voided. " + strike.fault(), Map.of());
         }
         book.strike(number, strike.strike(clock.instant()));
         return json(

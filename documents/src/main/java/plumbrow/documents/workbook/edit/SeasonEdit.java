@@ -91,7 +91,7 @@ public final class SeasonEdit {
                 change.at() + 2,
                 "",
                 change.before() == null ? "" : String.join(", ", change.before().values()),
-                "to stay as it is: the log is only added to; a wrong line is struck on the page of the log");
+                "to stay as it is: the log is only added to; a wrong line is voided on the page of the log");
     }
 
     private static @Nullable Line apply(SeasonTables tables, Sheet<?> sheet, RowChange change) {

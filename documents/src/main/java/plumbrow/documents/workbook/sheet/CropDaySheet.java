@@ -44,6 +44,6 @@ public final class CropDaySheet {
 
     private static Column<LocalDate> reckoned(String key, String meaning, String example) {
         return Column.of(key, new DateKind(), meaning, example)
-                .blankMeans("reckoned from the day of planting by degree days; needed for wheat");
+                .blankMeans("calculated from the day of planting by degree days; needed for wheat");
     }
 }

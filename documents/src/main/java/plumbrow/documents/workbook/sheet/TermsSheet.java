@@ -28,7 +28,7 @@ public final class TermsSheet {
 
     static final Column<String> PRODUCT = Words.product("the product");
     public static final Column<Crop> CROP = Words.crop("the crop it is used on");
-    static final Column<Integer> REENTRY = Words.whole("rei_hours", 2_000, "h", "re-entry interval (REI)", "12");
+    static final Column<Integer> REENTRY = Words.whole("rei_hours", 2_000, "h", "restricted-entry interval (REI)", "12");
     static final Column<Integer> BETWEEN = Words.whole(
             "days_between", 400, "days", "least days between two applications; 0 where the label asks for none", "7");
     static final Column<Integer> GRAZING = Words.whole(
