@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import plumbrow.documents.label.LabelKind;
 
 /**
  * What a person says of a value that was read on a paper, or of one that wasn't. Only ever added to a book; of several about the
@@ -32,6 +33,13 @@ public record Mend(
         Instant when) {
     /** That a paper belongs to a product of the shelf; the value is its name, the words its registration number. */
     public static final String BELONGS_TO = "Belongs to";
+
+    /** Titles that books of before have, with what they are called now. */
+    private static final Map<String, String> FORMERLY = Map.of("Re-entry interval", LabelKind.REENTRY.title());
+
+    public Mend {
+        about = FORMERLY.getOrDefault(about, about);
+    }
 
     /** What he found. */
     public enum Verdict {

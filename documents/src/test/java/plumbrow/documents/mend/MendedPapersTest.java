@@ -188,4 +188,11 @@ class MendedPapersTest {
                 .isInstanceOf(LabelReading.Unclear.class);
         assertThat(MendedLabel.proposing(label, made).of(LabelKind.ACTIVE)).isInstanceOf(LabelReading.Stated.class);
     }
+
+    /** A book of before calls it a re-entry interval. */
+    @Test
+    void formerTitle() {
+        Mend old = new Mend("aa", "Re-entry interval", Mend.Verdict.CONFIRMED, "12 h", "", 1, "", "R. Alder", Instant.EPOCH);
+        assertThat(old.about()).isEqualTo(LabelKind.REENTRY.title());
+    }
 }
