@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import plumbrow.documents.picture.Markup;
 
 /**
@@ -15,6 +16,9 @@ import plumbrow.documents.picture.Markup;
  * until it does.
  */
 final class Packet {
+    /** Sheets that are set together to see whether they fit. */
+    private static final int AT_ONCE = 16;
+
     private Packet() {}
 
     /**
@@ -28,35 +32,53 @@ final class Packet {
         return printed(html(title, subject, author, sheets, sizes), day).file();
     }
 
-    /** The largest size in which each sheet stands on one page. Only those that don't yet are set again. */
+    /** The largest size in which each sheet stands on one page. Only those that don't yet are set again, some at a time. */
     private static int[] fitted(String title, List<? extends Sheet> sheets, LocalDate day) {
         int[] sizes = new int[sheets.size()];
-        List<Integer> open = new ArrayList<>();
-        for (int i = 0; i < sizes.length; i++) {
-            if (sheets.get(i).sizes() > 1) {
-                open.add(i);
-            }
-        }
+        List<Integer> open = IntStream.range(0, sizes.length)
+                .filter(i -> sheets.get(i).sizes() > 1)
+                .boxed()
+                .toList();
         while (!open.isEmpty()) {
-            int[] now = open.stream().mapToInt(i -> sizes[i]).toArray();
-            List<? extends Sheet> tried = open.stream().map(sheets::get).toList();
-            PdfPages.Printed printed = printed(html(title, "", "", tried, now), day);
-            List<Integer> over = new ArrayList<>();
-            for (int k = 0; k < now.length; k++) {
-                int next = k + 1 < now.length ? printed.starts().get(k + 1) : printed.pages();
-                int place = open.get(k);
-                if (next - printed.starts().get(k) > 1) {
-                    if (sizes[place] < sheets.get(place).sizes() - 1) {
-                        sizes[place]++;
-                        over.add(place);
-                    } else {
-                        sizes[place] = sheets.get(place).sizeOver();
-                    }
+            List<Integer> all = open;
+            List<Integer> over = IntStream.range(0, (all.size() + AT_ONCE - 1) / AT_ONCE)
+                    .parallel()
+                    .mapToObj(part -> all.subList(part * AT_ONCE, Math.min(all.size(), (part + 1) * AT_ONCE)))
+                    .flatMap(part -> over(title, part, sheets, sizes, day).stream())
+                    .toList();
+            List<Integer> again = new ArrayList<>();
+            for (int sheet : over) {
+                if (sizes[sheet] < sheets.get(sheet).sizes() - 1) {
+                    sizes[sheet]++;
+                    again.add(sheet);
+                } else {
+                    sizes[sheet] = sheets.get(sheet).sizeOver();
                 }
             }
-            open = over;
+            open = again;
         }
         return sizes;
+    }
+
+    /** Those of some sheets that run over their page in the size they have. */
+    private static List<Integer> over(
+            String title, List<Integer> part, List<? extends Sheet> sheets, int[] sizes, LocalDate day) {
+        PdfPages.Printed printed = printed(
+                html(
+                        title,
+                        "",
+                        "",
+                        part.stream().map(sheets::get).toList(),
+                        part.stream().mapToInt(sheet -> sizes[sheet]).toArray()),
+                day);
+        List<Integer> over = new ArrayList<>();
+        for (int k = 0; k < part.size(); k++) {
+            int next = k + 1 < part.size() ? printed.starts().get(k + 1) : printed.pages();
+            if (next - printed.starts().get(k) > 1) {
+                over.add(part.get(k));
+            }
+        }
+        return over;
     }
 
     private static PdfPages.Printed printed(String html, LocalDate day) {
