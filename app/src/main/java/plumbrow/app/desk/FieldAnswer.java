@@ -16,10 +16,17 @@ import plumbrow.advice.weighing.WeighedProgram;
  * @param advised the program advised; null where none may be
  * @param tied whether others are about equal to it
  * @param leading the programs that are about equal, the advised one among them
- * @param sentence the advice in one sentence
+ * @param sentence the advice in one sentence; what is lacking where it can't be weighed
+ * @param lacking whether the season lacks what the weighing of the field needs
  */
 public record FieldAnswer(
-        Field field, int draws, @Nullable Advised advised, boolean tied, List<String> leading, String sentence) {
+        Field field,
+        int draws,
+        @Nullable Advised advised,
+        boolean tied,
+        List<String> leading,
+        String sentence,
+        boolean lacking) {
     public FieldAnswer {
         leading = List.copyOf(leading);
     }
@@ -58,7 +65,13 @@ public record FieldAnswer(
                         .orElse(null),
                 advice.aboutEqual() != null,
                 advice.leading(),
-                advice.sentence());
+                advice.sentence(),
+                false);
+    }
+
+    /** Of a field that lacks what the weighing needs. */
+    static FieldAnswer lacking(Field field, String sentence) {
+        return new FieldAnswer(field, 0, null, false, List.of(), sentence, true);
     }
 
     /** Mean gain of the advised program over the baseline for the whole field [$]; 0 where nothing is advised. */

@@ -20,6 +20,7 @@ import plumbrow.advice.weighing.FieldAdvice;
 import plumbrow.advice.weighing.NextInputs;
 import plumbrow.advice.weighing.OwnSeason;
 import plumbrow.advice.weighing.OwnSeasons;
+import plumbrow.advice.weighing.SeasonGapException;
 import plumbrow.advice.weighing.WeighingOptions;
 import plumbrow.app.book.BookException;
 
@@ -176,11 +177,18 @@ public final class Weighings {
     /** The answer known of a field, if it came out of an equal season; else it is worked out. */
     private FieldAnswer inShort(OwnSeason own) {
         Known kept = known.get(own.field().name());
-        FieldAnswer answer = kept != null && kept.own().equals(own)
-                ? kept.answer()
-                : FieldAnswer.of(answer(own, WeighingOptions.DEFAULT));
+        FieldAnswer answer = kept != null && kept.own().equals(own) ? kept.answer() : weighed(own);
         known.put(own.field().name(), new Known(own, answer));
         return answer;
+    }
+
+    /** One field that can't be weighed yet keeps no other from its answer. */
+    private FieldAnswer weighed(OwnSeason own) {
+        try {
+            return FieldAnswer.of(answer(own, WeighingOptions.DEFAULT));
+        } catch (SeasonGapException gap) {
+            return FieldAnswer.lacking(own.field(), String.valueOf(gap.getMessage()));
+        }
     }
 
     private synchronized OwnSeasons own(Season season) {

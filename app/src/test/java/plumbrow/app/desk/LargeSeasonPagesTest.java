@@ -67,6 +67,30 @@ class LargeSeasonPagesTest {
     }
 
     @Test
+    void the_first_page_is_sieved_by_grower_crop_and_what_is_wanted() {
+        hundred.weighed();
+        assertThat(few.get("/").text()).contains("Needs you (100)", "Settled (0)", "Wanted:", "Grower 3");
+        assertThat(few.get("/?show=all&grower=Grower%203").text()).contains("Ground 81").doesNotContain("Ground 80");
+        assertThat(few.get("/?show=all&crop=wheat").text()).contains("No field of that kind.");
+        assertThat(few.get("/?show=all&status=due").text()).contains("No field of that kind.");
+        assertThat(few.get("/?find=Ground%2081").header("Location")).startsWith("/fields/Ground%2081");
+    }
+
+    /** One field that can't be weighed yet, as after a season began, keeps no other from its answer. */
+    @Test
+    void a_field_that_lacks_its_programs_is_among_those_that_need_somebody() {
+        Season whole = season(3);
+        Season lacking = whole.withPrograms(
+                whole.programs().stream().filter(program -> !program.field().equals("Ground 2")).toList());
+        try (OpenDesk desk = OpenDesk.over(lacking)) {
+            desk.weighed();
+            assertThat(new Visitor(desk).get("/").text())
+                    .contains("Of 3 fields", "2 have an answer", "Enter what is lacking", "it has no program");
+            assertThat(new Visitor(desk).get("/?status=lacking").text()).contains("Ground 2").doesNotContain("Ground 1");
+        }
+    }
+
+    @Test
     void every_matter_is_on_one_of_the_pages() {
         String first = many.get("/check").text();
         String second = many.get("/check?matters=2").text();

@@ -1,14 +1,19 @@
 package plumbrow.app.desk.season;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
 import plumbrow.advice.field.Farm;
+import plumbrow.advice.field.Field;
+import plumbrow.advice.season.FieldSeasons;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Choice;
 import plumbrow.app.desk.FieldAnswer;
@@ -20,17 +25,54 @@ import plumbrow.app.desk.shown.Shown;
  *
  * @param answers of all fields, in the order of the season
  * @param choices the decision recorded last, by field
+ * @param wanted the one thing that each wants, by field
  * @param show which fields are listed
- * @param find part of the name of a field, farm or grower that is looked for; empty for all
+ * @param sieve what is looked for
  * @param part the fields listed
  */
 public record Overview(
         Season season,
         List<FieldAnswer> answers,
         Map<String, Choice> choices,
+        Map<String, Wanted> wanted,
         Show show,
-        String find,
+        Sieve sieve,
         Part<FieldAnswer> part) {
+    /**
+     * What is looked for; empty lets everything through.
+     *
+     * @param find part of the name of a field, farm or grower
+     * @param grower the grower
+     * @param crop the crop
+     * @param status what the field wants
+     */
+    public record Sieve(String find, String grower, String crop, String status) {
+        boolean all() {
+            return find.isBlank() && grower.isEmpty() && crop.isEmpty() && status.isEmpty();
+        }
+
+        boolean lets(Field field, String of, Wanted.Status wants) {
+            Predicate<String> holds = Part.holding(find);
+            return (holds.test(field.name()) || holds.test(field.farm()) || holds.test(of))
+                    && (grower.isEmpty() || grower.equals(of))
+                    && (crop.isEmpty() || crop.equals(field.crop().word()))
+                    && (status.isEmpty() || status.equals(wants.word()));
+        }
+
+        /** As further parameters of an address. */
+        String address() {
+            StringBuilder address = new StringBuilder();
+            Map<String, String> all = new LinkedHashMap<>();
+            all.put("find", find);
+            all.put("grower", grower);
+            all.put("crop", crop);
+            all.put("status", status);
+            all.forEach((name, value) -> address.append(
+                    value.isBlank() ? "" : "&" + name + "=" + Shown.part(value)));
+            return address.toString();
+        }
+    }
+
     /** Which fields are listed. */
     public enum Show {
         NEEDS("needs", "Needs you"),
@@ -59,42 +101,72 @@ public record Overview(
     public record FarmFields(Farm farm, List<FieldAnswer> fields) {}
 
     static Overview of(
-            Season season, List<FieldAnswer> answers, List<Choice> choices, String show, String find, int page) {
+            Season season,
+            List<FieldAnswer> answers,
+            List<Choice> choices,
+            String show,
+            Sieve sieve,
+            int page,
+            LocalDate today) {
         Map<String, Choice> latest = new HashMap<>();
         choices.forEach(choice -> latest.put(choice.field(), choice));
         Map<String, String> growers = new HashMap<>();
         season.farms().forEach(farm -> growers.put(farm.name(), farm.grower()));
-        Predicate<String> holds = Part.holding(find);
+        FieldSeasons seasons = FieldSeasons.of(season);
+        Map<String, Wanted> wanted = new HashMap<>();
+        answers.forEach(answer -> wanted.put(
+                answer.field().name(),
+                Wanted.of(season, seasons, answer, latest.get(answer.field().name()), today)));
         Show shown = List.of(Show.values()).stream()
                 .filter(one -> one.word().equals(show))
                 .findFirst()
-                .orElse(answers.size() > Part.LINES && find.isBlank() ? Show.NEEDS : Show.ALL);
+                .orElse(answers.size() > Part.LINES && sieve.all() ? Show.NEEDS : Show.ALL);
         List<FieldAnswer> listed = answers.stream()
-                .filter(answer -> shown == Show.ALL || (shown == Show.SETTLED) == settled(latest, answer))
-                .filter(answer -> holds.test(answer.field().name())
-                        || holds.test(answer.field().farm())
-                        || holds.test(growers.getOrDefault(answer.field().farm(), "")))
-                .sorted(Comparator.comparingInt((FieldAnswer answer) -> rank(latest, answer))
+                .filter(answer -> shown == Show.ALL || (shown == Show.SETTLED) == settled(wanted, answer))
+                .filter(answer -> sieve.lets(
+                        answer.field(),
+                        growers.getOrDefault(answer.field().farm(), ""),
+                        status(wanted, answer)))
+                .sorted(Comparator.comparingInt((FieldAnswer answer) -> status(wanted, answer).ordinal())
                         .thenComparing(
                                 Comparator.comparingDouble((FieldAnswer answer) -> Math.abs(answer.advisedGainUsd()))
                                         .reversed()))
                 .toList();
-        return new Overview(season, answers, Map.copyOf(latest), shown, find, Part.of(listed, page));
+        return new Overview(
+                season, answers, Map.copyOf(latest), Map.copyOf(wanted), shown, sieve, Part.of(listed, page));
     }
 
-    /** Nothing may be advised; nothing is decided, and programs are tied or one leads; something is decided. */
-    private static int rank(Map<String, Choice> latest, FieldAnswer answer) {
-        return settled(latest, answer) ? 3 : answer.advised() == null ? 0 : answer.tied() ? 1 : 2;
+    private static Wanted.Status status(Map<String, Wanted> wanted, FieldAnswer answer) {
+        Wanted of = wanted.get(answer.field().name());
+        return of == null ? Wanted.Status.SETTLED : of.status();
     }
 
-    private static boolean settled(Map<String, Choice> latest, FieldAnswer answer) {
-        return latest.containsKey(answer.field().name());
+    private static boolean settled(Map<String, Wanted> wanted, FieldAnswer answer) {
+        return status(wanted, answer) == Wanted.Status.SETTLED;
+    }
+
+    /** The growers of the season, by name. */
+    public List<String> growers() {
+        return season.farms().stream().map(Farm::grower).distinct().sorted().toList();
+    }
+
+    /** What a field wants. */
+    public Wanted wanted(FieldAnswer answer) {
+        return Objects.requireNonNull(wanted.get(answer.field().name()));
+    }
+
+    /** How many fields want each thing, what presses most first; none of those that no field wants. */
+    public Map<Wanted.Status, Integer> wants() {
+        Map<Wanted.Status, Integer> wants = new EnumMap<>(Wanted.Status.class);
+        wanted.values().forEach(one -> wants.merge(one.status(), 1, Integer::sum));
+        wants.remove(Wanted.Status.SETTLED);
+        return wants;
     }
 
     /** How many fields would be listed. */
     public int count(Show which) {
         int settled = (int)
-                answers.stream().filter(answer -> settled(choices, answer)).count();
+                answers.stream().filter(answer -> settled(wanted, answer)).count();
         return switch (which) {
             case ALL -> answers.size();
             case SETTLED -> settled;
@@ -115,13 +187,12 @@ public record Overview(
 
     /** The address of another page of the list. */
     public String address(Show which, int page) {
-        return "/?show=" + which.word() + (find.isBlank() ? "" : "&find=" + Shown.part(find))
-                + (page == 1 ? "" : "&page=" + page);
+        return "/?show=" + which.word() + sieve.address() + (page == 1 ? "" : "&page=" + page);
     }
 
     /** Number of draws each answer rests on. */
     public int draws() {
-        return answers.stream().mapToInt(FieldAnswer::draws).findFirst().orElse(0);
+        return answers.stream().mapToInt(FieldAnswer::draws).max().orElse(0);
     }
 
     /** The decision recorded last for a field. */

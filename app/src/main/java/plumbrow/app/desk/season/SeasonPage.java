@@ -1,6 +1,9 @@
 package plumbrow.app.desk.season;
 
+import java.time.Clock;
 import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.http.CacheControl;
@@ -12,8 +15,10 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestParam;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.weighing.SeasonGapException;
 import plumbrow.app.book.Choice;
 import plumbrow.app.desk.DeskBook;
+import plumbrow.app.desk.FieldAnswer;
 import plumbrow.app.desk.SeasonWeighing;
 import plumbrow.app.desk.Weighings;
 import plumbrow.app.desk.ask.AskPage;
@@ -27,16 +32,21 @@ public class SeasonPage {
 
     private final DeskBook book;
     private final Weighings weighings;
+    private final Clock clock;
 
-    public SeasonPage(DeskBook book, Weighings weighings) {
+    public SeasonPage(DeskBook book, Weighings weighings, Clock clock) {
         this.book = book;
         this.weighings = weighings;
+        this.clock = clock;
     }
 
     @GetMapping("/")
     String season(
             @RequestParam(defaultValue = "") String show,
             @RequestParam(defaultValue = "") String find,
+            @RequestParam(defaultValue = "") String grower,
+            @RequestParam(defaultValue = "") String crop,
+            @RequestParam(defaultValue = "") String status,
             @RequestParam(defaultValue = "1") int page,
             Model model) {
         Optional<Season> season = book.season();
@@ -52,8 +62,14 @@ public class SeasonPage {
             model.addAttribute("weighing", weighing);
             return "waiting";
         }
+        List<FieldAnswer> answers = weighing.answers();
+        if (!answers.isEmpty() && answers.stream().allMatch(FieldAnswer::lacking)) {
+            throw new SeasonGapException(answers.get(0).sentence());
+        }
         List<Choice> choices = book.choices(season.get().year());
-        model.addAttribute("overview", Overview.of(season.get(), weighing.answers(), choices, show, find, page));
+        LocalDate today = LocalDate.now(clock.withZone(ZoneId.systemDefault()));
+        Overview.Sieve sieve = new Overview.Sieve(find, grower, crop, status);
+        model.addAttribute("overview", Overview.of(season.get(), answers, choices, show, sieve, page, today));
         return "season";
     }
 
