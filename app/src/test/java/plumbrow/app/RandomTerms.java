@@ -1,6 +1,7 @@
 package plumbrow.app;
 
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import plumbrow.advice.crew.Crew;
+import plumbrow.advice.crew.Licence;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Boundary;
@@ -16,6 +18,7 @@ import plumbrow.advice.field.Boundary.Point;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
+import plumbrow.advice.field.FieldLand;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.field.Texture;
@@ -32,6 +35,7 @@ import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Work;
 import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.BulletinLook;
 import plumbrow.advice.shelf.Droplets;
 import plumbrow.advice.shelf.LabelBook;
 import plumbrow.advice.shelf.LabelLimit;
@@ -160,7 +164,11 @@ final class RandomTerms {
                                 chance.text())),
                 some(
                         products,
-                        product -> new MixRule(product, chance.text(), chance.of(MixRule.Word.class), chance.text())),
+                        product -> new MixRule(
+                                product,
+                                chance.yes() ? "adjuvant" : "adjuvant; fungicide",
+                                chance.of(MixRule.Word.class),
+                                chance.text())),
                 some(
                         products,
                         product -> new SpecialLabel(
@@ -170,6 +178,7 @@ final class RandomTerms {
                                 chance.maybe(() -> chance.some(3, i -> chance.text())),
                                 chance.maybe(chance::date),
                                 chance.maybe(chance::date),
+                                chance.yes(),
                                 chance.text())),
                 some(
                         products,
@@ -200,7 +209,18 @@ final class RandomTerms {
                                 chance.maybe(() -> chance.of(Crop.class)),
                                 chance.of(LabelLimit.Kind.class),
                                 chance.text(),
-                                chance.text())));
+                                chance.text())),
+                some(
+                        products,
+                        product -> new BulletinLook(
+                                product,
+                                chance.text(),
+                                chance.text(),
+                                YearMonth.from(chance.date()),
+                                chance.date(),
+                                chance.text(),
+                                chance.text())),
+                List.of());
     }
 
     private UseTerms terms(String product) {
@@ -236,6 +256,11 @@ final class RandomTerms {
                 chance.maybe(chance::number),
                 chance.maybe(chance::number),
                 chance.maybe(chance::number),
+                ask(),
+                chance.maybe(chance::number),
+                chance.maybe(chance::number),
+                chance.maybe(chance::text),
+                chance.maybe(chance::text),
                 chance.yes(),
                 chance.maybe(chance::amount),
                 chance.maybe(chance::amount),
@@ -262,7 +287,15 @@ final class RandomTerms {
                                 chance.text(),
                                 chance.maybe(chance::date),
                                 chance.of(NextCrop.Use.class),
-                                chance.maybe(chance::yes))));
+                                chance.maybe(chance::yes))),
+                some(
+                        fields,
+                        field -> new FieldLand(
+                                field,
+                                ask(),
+                                chance.maybe(chance::number),
+                                chance.maybe(chance::number),
+                                chance.text())));
     }
 
     private Feature.Shape shape(Supplier<Boundary> outline) {
@@ -284,7 +317,10 @@ final class RandomTerms {
                         chance.text() + i,
                         chance.maybe(chance::text),
                         chance.maybe(chance::text),
-                        chance.maybe(chance::date)));
+                        chance.maybe(chance::date),
+                        chance.maybe(() -> chance.of(Licence.Kind.class)),
+                        chance.maybe(() -> set(Licence.Cover.class)),
+                        ask()));
         List<SprayPlan> plans = new ArrayList<>();
         for (Program program : programs) {
             program.passes().stream()
@@ -293,7 +329,19 @@ final class RandomTerms {
         }
         return new Work(
                 plans,
-                new Crew(people, chance.maybe(this::texts), ask()),
+                new Crew(
+                        people,
+                        chance.maybe(this::texts),
+                        ask(),
+                        some(
+                                people.stream().map(Person::name).toList(),
+                                person -> new Licence(
+                                        person,
+                                        chance.text(),
+                                        chance.text(),
+                                        chance.maybe(chance::date),
+                                        chance.maybe(() -> chance.of(Licence.Kind.class)),
+                                        chance.maybe(() -> set(Licence.Cover.class))))),
                 products.isEmpty()
                         ? List.of()
                         : some(

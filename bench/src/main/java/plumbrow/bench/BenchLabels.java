@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import plumbrow.advice.crew.Crew;
+import plumbrow.advice.crew.Licence;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Feature;
@@ -69,7 +70,14 @@ final class BenchLabels {
         return new Work(
                 programs.stream().flatMap(BenchLabels::sprays).toList(),
                 new Crew(
-                        List.of(new Person("A. Sprayer", "C-1", "IA", LocalDate.of(2026, 12, 31))),
+                        List.of(new Person(
+                                "A. Sprayer",
+                                "C-1",
+                                "IA",
+                                LocalDate.of(2026, 12, 31),
+                                Licence.Kind.PRIVATE,
+                                Set.of(),
+                                Ask.NO)),
                         Set.of("gloves"),
                         Ask.YES),
                 List.of());

@@ -88,7 +88,7 @@ public record Matter(MatterKind kind, String about, String line, List<Told> told
             }
             case PLAN ->
                 switch (finding.gate()) {
-                    case "bulletin", "wear", "central-display" -> finding.gate();
+                    case "bulletin", "wear", "central-display", "notice" -> finding.gate();
                     case "setback-water", "setback-people", "setback-wildlife", "setback-neighbours" ->
                         "setback|" + told.field() + "|" + last(thing);
                     case "tank-mix", "right-to-save" -> finding.gate() + "|" + finding.clears();

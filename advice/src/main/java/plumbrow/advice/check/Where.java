@@ -16,13 +16,21 @@ public enum Where {
             "Test ",
             "Walk ",
             "Look up the texture",
+            "Look up the depth to ground water",
             "Look up slope",
             "Enter the next crop",
             "Enter the herbicide traits",
             "Enter which of them",
             "Say whether the cover");
     private static final List<String> OF_THE_FARM =
-            List.of("Look what ", "Say whether there is such a place", "Enter the licence");
+            List.of(
+            "Look what ",
+            "Say whether there is such a place",
+            "Enter the licence",
+            "Read it on the licence",
+            "Read the categories on the licence",
+            "Enter on the sheet people",
+            "Ask the state's department");
     private static final List<String> OF_THE_PLAN = List.of(
             "Plan ",
             "Say ",

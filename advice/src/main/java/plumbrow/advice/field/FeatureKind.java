@@ -13,6 +13,9 @@ public enum FeatureKind {
     TILE_INLET("tile inlet"),
     DWELLING("dwelling"),
     SCHOOL("school"),
+    /** The house of whoever owns the farm: his family may stay inside while he sprays, with doors and windows closed. */
+    OWN_HOUSE("own house"),
+    PUBLIC_ROAD("public road"),
     BEE_YARD("bee yard"),
     SENSITIVE_CROP("sensitive crop"),
     ORGANIC_FIELD("organic field"),

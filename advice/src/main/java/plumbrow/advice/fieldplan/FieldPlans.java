@@ -268,6 +268,7 @@ public final class FieldPlans {
                         case GRANULE -> "Put out";
                         case TILLAGE -> "Till";
                         case SCOUTING -> "Scout";
+                        case HAND_WORK -> "Work by hand";
                         case HARVEST -> "Harvest";
                     };
             double acres = field.acres() * pass.sharePct() / 100;

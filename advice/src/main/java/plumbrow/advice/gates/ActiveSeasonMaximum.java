@@ -3,11 +3,13 @@ package plumbrow.advice.gates;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.shelf.ActiveLimit;
+import plumbrow.advice.shelf.ActiveName;
 import plumbrow.science.figure.Numbers;
 
 /**
@@ -52,6 +54,15 @@ final class ActiveSeasonMaximum extends Question {
                 .filter(limit ->
                         limit.crop() == at.field().crop() && limit.ingredient().equals(ingredient))
                 .toList();
+        boolean known = limits.stream().anyMatch(limit -> limit.seasonMaxPounds() != null);
+        Optional<String> none = at.index()
+                .noMaximum(product, at.field().crop(), named -> ActiveName.same(named, ingredient));
+        if (!known && none.isPresent()) {
+            return List.of(clear(
+                            subject(ingredient, product),
+                            "The " + product + " label was read and prints no season maximum of " + ingredient + ".")
+                    .standingIn(none.get()));
+        }
         return limits.isEmpty()
                 ? List.of(unread(ingredient, product, at.field().crop()))
                 : limits.stream()

@@ -14,7 +14,8 @@ import plumbrow.advice.shelf.SpecialLabel;
  * Barred where the label was read and lists other crops only; unknown where no use of the label was read, or the
  * product is not on the shelf or not named. Where the book holds special labels for the use (special local need,
  * emergency), the use stands on them alone: barred in other states and counties and outside their days, unknown where
- * the day is not planned.
+ * the day is not planned. Where one of them stands beside a main label that lists the crop too, the use stands on the main
+ * label.
  *
  * <p>Source: 7 U.S.C. 136j(a)(2)(G), 136(ee); 136v(c) and 136p for special labels. Needs: the label uses and special
  * labels of each product, and the day of a pass that goes by a special label.
@@ -27,10 +28,11 @@ final class CropOnLabel extends Question {
     @Override
     public List<Finding> check(Case at) {
         Stream<Finding> listed = at.byProduct().keySet().stream()
-                .filter(product -> specials(at, product).isEmpty())
+                .filter(product -> specials(at, product).isEmpty() || besideMain(at, product))
                 .map(product -> listed(at, product));
         Stream<Finding> special = at.planned().stream()
-                .filter(application -> !specials(at, application.product()).isEmpty())
+                .filter(application -> !specials(at, application.product()).isEmpty()
+                        && !besideMain(at, application.product()))
                 .flatMap(application -> special(at, application));
         return Stream.of(at.passes().stream().flatMap(pass -> unnamed(at, pass)), listed, special)
                 .flatMap(findings -> findings)
@@ -39,6 +41,11 @@ final class CropOnLabel extends Question {
 
     private static List<SpecialLabel> specials(Case at, String product) {
         return at.index().specialLabels(product, at.field().crop());
+    }
+
+    /** Whether the main label lists the crop too: then a special label only adds to it, and the use stands on the main one. */
+    private static boolean besideMain(Case at, String product) {
+        return specials(at, product).stream().anyMatch(SpecialLabel::beside);
     }
 
     private Finding listed(Case at, String product) {

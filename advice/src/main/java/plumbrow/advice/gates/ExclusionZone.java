@@ -17,14 +17,15 @@ import plumbrow.science.safety.PeopleNearby;
  * <p>Protects people. The zone moves with the sprayer and reaches beyond the fence: 100 ft from the air or with droplets
  * finer than medium, 25 ft with medium or coarser from more than 12 in over the soil, else none: the height of a
  * crop counts, and so do sprinklers and hand-held nozzles. Droplets not planned count as fine, a boom or crop height not
- * planned as high. A zone is a condition of the day everywhere; a house or school noted inside it is one more. Unknown where
- * its distance is not measured.
+ * planned as high. A zone is a condition of the day everywhere; a house, school or public road noted inside it is one more. The
+ * owner and his family may stay in a closed house of their own. Unknown where its distance is not measured.
  *
- * <p>Source: 40 CFR 170.405(a), 170.505(b), 2024 rule (89 FR 80767). Needs: houses and schools with their distance; method,
+ * <p>Source: 40 CFR 170.405(a), 170.505(b), 2024 rule (89 FR 80767); 170.601(a) for the owner's family (value from memory). Needs: houses, schools and roads with their distance; method,
  * droplets, boom and height of the crop.
  */
 final class ExclusionZone extends Question {
-    private static final Set<FeatureKind> PEOPLE = Set.of(FeatureKind.DWELLING, FeatureKind.SCHOOL);
+    private static final Set<FeatureKind> PEOPLE = Set.of(
+            FeatureKind.DWELLING, FeatureKind.SCHOOL, FeatureKind.OWN_HOUSE, FeatureKind.PUBLIC_ROAD);
     private static final double LOW_BOOM_IN = 12;
 
     ExclusionZone() {
@@ -77,6 +78,21 @@ final class ExclusionZone extends Question {
         return boom != null && crop != null && plan.method() != Method.CHEMIGATION && boom + crop <= LOW_BOOM_IN;
     }
 
+    /** What is done along a house or road inside the zone; the owner's own family may stay in a closed house. */
+    private static String duty(FeatureKind kind, String what, int zone) {
+        return switch (kind) {
+            case PUBLIC_ROAD ->
+                "Along " + what + ", stop while anyone walks, rides, drives or stands within " + zone
+                        + " ft, and spray when the wind blows away from it.";
+            case OWN_HOUSE ->
+                "Along " + what + ", the owner's family stays inside with doors and windows closed, or leaves; stop while "
+                        + "anyone else is within " + zone + " ft.";
+            default ->
+                "Along " + what + ", spray only while nobody but trained handlers is within " + zone
+                        + " ft, and stop when someone comes.";
+        };
+    }
+
     private Finding held(Application application, int zone, Lying feature) {
         String what = "the " + feature.kind().word() + " " + feature.name();
         Double distance = feature.nearestFt();
@@ -94,8 +110,7 @@ final class ExclusionZone extends Question {
                 ? conditional(
                         application.subject(),
                         says,
-                        "Along " + what + ", spray only while nobody but trained handlers is within " + zone
-                                + " ft, and stop when someone comes.")
+                        duty(feature.kind(), what, zone))
                 : clear(application.subject(), says);
         return finding.against(distance, zone, "ft");
     }

@@ -45,6 +45,7 @@ public final class Gates {
             new PreHarvestInterval(),
             new Grazing(),
             new ReEntry(),
+            new WorkerNotice(),
             new Surveyed(),
             new ExclusionZone(),
             Setbacks.fromPeople(),

@@ -2,6 +2,7 @@ package plumbrow.advice.gates;
 
 import java.util.List;
 import plumbrow.advice.quantity.Amount;
+import plumbrow.advice.shelf.LabelLimit;
 import plumbrow.advice.shelf.LabelUse;
 
 /**
@@ -23,17 +24,24 @@ final class ProductSeasonMaximum extends Question {
     @Override
     public List<Finding> check(Case at) {
         return at.byProduct().entrySet().stream()
-                .flatMap(entry -> at.use(entry.getKey()).stream().map(use -> judge(use, entry.getValue())))
+                .flatMap(entry -> at.use(entry.getKey()).stream().map(use -> judge(at, use, entry.getValue())))
                 .toList();
     }
 
-    private Finding judge(LabelUse use, List<Application> applications) {
+    private Finding judge(Case at, LabelUse use, List<Application> applications) {
         Amount most = use.seasonMax();
         if (most == null) {
-            return unknown(
-                    use,
-                    "The season maximum on " + use.crop().word() + " has not been read.",
-                    "Look up the most per acre and season for " + use.crop().word() + " on the label.");
+            return at.index()
+                    .noMaximum(use.product(), use.crop(), LabelLimit.SEASON_AMOUNT::equalsIgnoreCase)
+                    .map(source -> clear(
+                                    use.product(),
+                                    "The label was read and prints no most of the product in a season.")
+                            .standingIn(source))
+                    .orElseGet(() -> unknown(
+                            use,
+                            "The season maximum on " + use.crop().word() + " has not been read.",
+                            "Look up the most per acre and season for " + use.crop().word()
+                                    + " on the label; where it prints none, enter that on the sheet label_limits."));
         }
         double known = 0;
         boolean complete = true;

@@ -8,16 +8,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;
 import plumbrow.advice.shelf.Method;
+import plumbrow.advice.shelf.ProductCare;
 import plumbrow.advice.shelf.UseTerms;
 
 /**
- * Whether planned entries keep out of the re-entry interval.
+ * Whether planned entries keep out of the restricted-entry interval.
  *
  * <p>Protects people who scout, till, plant and harvest. Of all that goes on on one day the longest interval counts, and it
  * runs from the end of the application. Plans know days, not hours: an entry on a later day is surely so many whole days
@@ -27,9 +29,10 @@ import plumbrow.advice.shelf.UseTerms;
  *
  * <p>Clear where the least is enough, barred where the most is not, else conditional: go in when the hours are over. An
  * entry on the day itself goes before the spraying or waits. Exactly the interval is enough. A pass that sprays again is
- * the work of a trained handler and no entry, and so is planting with the granules or the furrow spray of that day. Unknown where an interval or a day is missing. The log counts.
+ * the work of a trained handler and no entry, and so is planting with the granules or the furrow spray of that day, and
+ * tillage that works in what the labels ask to be worked in, in their time: who drives wears a handler's gear. Unknown where an interval or a day is missing. The log counts.
  *
- * <p>Source: the labels; 40 CFR 170.309, 156.208(c), the longest of a mix. Needs: the re-entry interval of each product and
+ * <p>Source: the labels; 40 CFR 170.309, 156.208(c), the longest of a mix. Needs: the restricted-entry interval of each product and
  * the days of passes.
  */
 final class ReEntry extends Question {
@@ -108,14 +111,50 @@ final class ReEntry extends Question {
         Stream<Finding> next = dated.isEmpty()
                 ? Stream.of(clear(subject, "No entry is planned after it; the interval is " + hours + " h."))
                 : Stream.concat(sameDay.stream(), firstAfter)
-                        .map(entry -> held(subject, hours, day, entry, Objects.requireNonNull(entry.date())));
+                        .map(entry -> works(at, applications, day, entry)
+                                ? handler(at, subject, applications, entry)
+                                : held(subject, hours, day, entry, Objects.requireNonNull(entry.date())));
         return Stream.concat(undated, next).map(finding -> finding.standingIn(source));
+    }
+
+    /** Whether a pass works in, in the time the labels give, what goes on that day. */
+    private static boolean works(Case at, List<Application> applications, LocalDate day, Pass entry) {
+        LocalDate entered = entry.date();
+        return entry.kind() == PassKind.TILLAGE
+                && entered != null
+                && WorkedIn.within(at, applications)
+                        .filter(hours -> WorkedIn.may(day, entered, hours))
+                        .isPresent();
+    }
+
+    /** Who works it in is a handler, and wears what the labels ask of one. */
+    private Finding handler(Case at, String subject, List<Application> applications, Pass entry) {
+        List<Optional<Set<String>>> worn = applications.stream()
+                .map(one -> at.care(one.product()).map(ProductCare::wear))
+                .toList();
+        String says = "The " + words(entry) + " on " + entry.date()
+                + " works it in before the restricted-entry interval is over: whoever drives is a handler.";
+        return worn.stream().anyMatch(Optional::isEmpty)
+                ? unknown(
+                        subject,
+                        says + " What handlers must wear has not been read.",
+                        "Look up personal protective equipment (PPE) for handlers on the label.")
+                : conditional(
+                        subject,
+                        says,
+                        "Whoever works it in has been trained as a handler and wears "
+                                + wear(worn.stream().flatMap(Optional::stream).toList()) + ".");
+    }
+
+    private static String wear(List<Set<String>> worn) {
+        List<String> all = worn.stream().flatMap(Set::stream).distinct().sorted().toList();
+        return all.isEmpty() ? "what the label lists, which is nothing" : String.join(", ", all);
     }
 
     private static List<Pass> entries(Case at) {
         return at.passes().stream()
                 .filter(pass -> switch (pass.kind()) {
-                    case SCOUTING, TILLAGE, HARVEST -> true;
+                    case SCOUTING, HAND_WORK, TILLAGE, HARVEST -> true;
                     case SEED -> at.planned().stream().noneMatch(one -> pass.equals(one.pass()));
                     case SPRAY, GRANULE -> false;
                 })

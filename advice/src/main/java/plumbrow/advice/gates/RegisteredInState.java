@@ -12,7 +12,8 @@ import plumbrow.science.reference.County;
  * Whether each product is registered in every state the field lies in.
  *
  * <p>Protects the law: a product registered with the federal agency may be used only where the state has registered it
- * too. A special label for the crop in a state is the registration there; its days are judged with the crop. Unknown
+ * too. A special label on which alone the use stands is the registration in its state; its days are judged with the
+ * crop. One beside the main label registers nothing. Unknown
  * where nobody has looked.
  *
  * <p>Source: 7 U.S.C. 136v(a) and (c) and the state's own list. Needs: the states of each product.
@@ -59,7 +60,7 @@ final class RegisteredInState extends Question {
     private Finding judge(Case at, Product product, String state) {
         Stream<SpecialLabel> special =
                 at.index().specialLabels(product.name(), at.field().crop()).stream();
-        return special.filter(label -> same(label.state(), state))
+        return special.filter(label -> !label.beside() && same(label.state(), state))
                 .findFirst()
                 .map(label -> clear(product.name(), "A special label covers " + state + ".")
                         .standingIn(label.source()))

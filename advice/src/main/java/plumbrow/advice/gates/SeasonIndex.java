@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import plumbrow.advice.done.DoneWork;
 import plumbrow.advice.field.AlsoIn;
@@ -15,6 +16,7 @@ import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.field.FieldLand;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.land.CountyFit;
@@ -28,6 +30,7 @@ import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.ActiveContent;
 import plumbrow.advice.shelf.ActiveLimit;
+import plumbrow.advice.shelf.BulletinLook;
 import plumbrow.advice.shelf.LabelBook;
 import plumbrow.advice.shelf.LabelLimit;
 import plumbrow.advice.shelf.LabelUse;
@@ -58,6 +61,8 @@ final class SeasonIndex {
     private final Map<String, ProductCare> cares;
     private final Map<Use, List<ToleranceRule>> tolerances;
     private final Map<String, List<LabelLimit>> labelLimits;
+    private final Map<String, List<BulletinLook>> bulletins;
+    private final Map<String, FieldLand> lands;
     private final Map<String, List<CropYear>> history;
     private final Map<String, List<Looked>> looked;
     private final Map<String, List<Feature>> features;
@@ -97,6 +102,8 @@ final class SeasonIndex {
         mixRules = by(labels.mixRules(), MixRule::product);
         tolerances = by(labels.tolerances(), one -> new Use(one.product(), one.crop()));
         labelLimits = by(labels.limits(), LabelLimit::product);
+        bulletins = by(labels.bulletins(), BulletinLook::product);
+        lands = first(season.ground().lands(), FieldLand::field);
         history = by(season.history(), CropYear::field);
         cares = first(labels.cares(), ProductCare::product);
         looked = by(season.ground().looked(), Looked::field);
@@ -153,10 +160,14 @@ final class SeasonIndex {
         return specialLabels.getOrDefault(new Use(product, crop), List.of());
     }
 
-    /** What the label of a product says of its distance from a kind of thing; every row holds, none where it was not read. */
+    /**
+     * What the label of a product says of its distance from a kind of thing; every row holds, none where it was not
+     * read. The owner's house is a dwelling too.
+     */
     List<Setback> setbacks(String product, FeatureKind kind) {
         return setbacks.getOrDefault(product, List.of()).stream()
-                .filter(setback -> setback.kind() == kind)
+                .filter(setback -> setback.kind() == kind
+                        || (kind == FeatureKind.OWN_HOUSE && setback.kind() == FeatureKind.DWELLING))
                 .toList();
     }
 
@@ -170,6 +181,29 @@ final class SeasonIndex {
         return labelLimits.getOrDefault(product, List.of()).stream()
                 .filter(limit -> limit.crop() == null || limit.crop() == crop)
                 .toList();
+    }
+
+    /** The rows of one kind of what else a label says of a product on a crop. */
+    List<LabelLimit> limits(String product, Crop crop, LabelLimit.Kind kind) {
+        return limits(product, crop).stream().filter(row -> row.kind() == kind).toList();
+    }
+
+    /** Where the label of a product says that it prints no maximum of something: its source. */
+    Optional<String> noMaximum(String product, Crop crop, Predicate<String> what) {
+        return limits(product, crop, LabelLimit.Kind.NO_MAXIMUM).stream()
+                .filter(row -> row.names().stream().anyMatch(what))
+                .map(LabelLimit::source)
+                .findFirst();
+    }
+
+    /** What bulletins said of a product. */
+    List<BulletinLook> bulletins(String product) {
+        return bulletins.getOrDefault(product, List.of());
+    }
+
+    /** What is known of a field's land beside its soil. */
+    Optional<FieldLand> land(String field) {
+        return Optional.ofNullable(lands.get(field));
     }
 
     /** What a field carried in earlier years. */

@@ -45,9 +45,11 @@ final class Setbacks extends Question {
         return new Setbacks(
                 "setback-people",
                 Protects.PEOPLE,
-                "Does it keep the label's distance from houses and schools?",
+                "Does it keep the label's distance from houses, schools and roads?",
                 FeatureKind.DWELLING,
-                FeatureKind.SCHOOL);
+                FeatureKind.SCHOOL,
+                FeatureKind.OWN_HOUSE,
+                FeatureKind.PUBLIC_ROAD);
     }
 
     static Setbacks fromWildlife() {

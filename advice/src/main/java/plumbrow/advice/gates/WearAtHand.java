@@ -53,6 +53,11 @@ final class WearAtHand extends CareGate {
         return Stream.of(finding.against(things.size() - missing.size(), things.size(), "things"));
     }
 
+    /** Whether two entries name one piece of equipment. */
+    static boolean same(String one, String other) {
+        return plain(one).equals(plain(other));
+    }
+
     private static String plain(String thing) {
         return thing.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
     }

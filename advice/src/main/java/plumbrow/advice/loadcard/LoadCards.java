@@ -527,15 +527,11 @@ public final class LoadCards {
     private void forbidden(Addition addition) {
         Product product = season.shelf().product(addition.addition()).orElse(null);
         for (MixRule rule : season.shelf().labels().mixRules()) {
-            boolean kind = product != null && product.kind().word().equalsIgnoreCase(rule.partner());
-            if (rule.word() == MixRule.Word.FORBIDDEN
-                    && trip.products().contains(rule.product())
-                    && (kind || rule.partner().equalsIgnoreCase(addition.addition()))) {
-                find(
-                        Weight.BARRED,
-                        "The label of " + rule.product() + " forbids " + rule.partner() + " in the tank, and "
-                                + addition.addition() + " is.",
-                        rule.source());
+            boolean named = rule.partners().stream()
+                    .anyMatch(partner -> partner.equalsIgnoreCase(addition.addition())
+                            || (product != null && product.kind().word().equalsIgnoreCase(partner)));
+            if (trip.products().contains(rule.product())) {
+                forbidden(rule, addition.addition(), named);
             }
         }
     }
@@ -543,16 +539,30 @@ public final class LoadCards {
     /** Whether a label forbids another product in the tank. */
     private void forbiddenPartners(String product) {
         for (MixRule rule : season.shelf().labels().mixRules()) {
-            if (!rule.product().equals(product) || rule.word() != MixRule.Word.FORBIDDEN) {
-                continue;
+            if (rule.product().equals(product)) {
+                trip.products().stream()
+                        .filter(other -> !other.equals(product))
+                        .forEach(other -> forbidden(
+                                rule,
+                                other,
+                                rule.partners().stream().anyMatch(partner -> meant(partner, other))));
             }
-            trip.products().stream()
-                    .filter(other -> !other.equals(product) && meant(rule.partner(), other))
-                    .forEach(other -> find(
-                            Weight.BARRED,
-                            "The label of " + product + " forbids " + rule.partner() + " in the tank, and " + other
-                                    + " is.",
-                            rule.source()));
+        }
+    }
+
+    /** What a rule says of something else in the tank that it names or doesn't. */
+    private void forbidden(MixRule rule, String other, boolean named) {
+        if (rule.word() == MixRule.Word.FORBIDDEN && named) {
+            find(
+                    Weight.BARRED,
+                    "The label of " + rule.product() + " forbids " + rule.partner() + " in the tank, and " + other + " is.",
+                    rule.source());
+        } else if (rule.word() == MixRule.Word.ONLY && !named) {
+            find(
+                    Weight.BARRED,
+                    "The label of " + rule.product() + " allows only " + rule.partner() + " in the tank, and " + other
+                            + " is in it.",
+                    rule.source());
         }
     }
 

@@ -34,12 +34,14 @@ import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.assumptions.AssumptionLine;
+import plumbrow.advice.crew.Licence;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.field.FieldLand;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.means.FarmLimit;
 import plumbrow.advice.means.Machine;
@@ -57,6 +59,7 @@ import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.ActiveContent;
 import plumbrow.advice.shelf.ActiveLimit;
+import plumbrow.advice.shelf.BulletinLook;
 import plumbrow.advice.shelf.Control;
 import plumbrow.advice.shelf.LabelLimit;
 import plumbrow.advice.shelf.LabelUse;
@@ -221,7 +224,7 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
         Table<MixRule> mixRules =
                 new Table<>(all, "mix_rules", from -> from.shelf().labels().mixRules(), one -> "", MixRule::product);
         mixRules.of("product", PRODUCT, MixRule::product)
-                .of("partner", PARTNER, MixRule::partner)
+                .each("partner", PARTNER, MixRule::partners)
                 .free("source");
         Table<SpecialLabel> special = new Table<>(
                 all, "special_labels", from -> from.shelf().labels().specialLabels(), one -> "", SpecialLabel::product);
@@ -239,6 +242,13 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
         Table<LabelLimit> labelLimits = new Table<>(
                 all, "label_limits", from -> from.shelf().labels().limits(), one -> "", LabelLimit::product);
         labelLimits.of("product", PRODUCT, LabelLimit::product).free("value").free("source");
+        Table<BulletinLook> bulletins = new Table<>(
+                all, "bulletins", from -> from.shelf().labels().bulletins(), one -> "", BulletinLook::product);
+        bulletins
+                .of("product", PRODUCT, BulletinLook::product)
+                .of("county", COUNTY, BulletinLook::county, "state", BulletinLook::state)
+                .free("by")
+                .free("says");
     }
 
     private static void ground(List<NameColumn> all) {
@@ -247,6 +257,8 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
         features.of("field", FIELD, Feature::field).free("name").free("source");
         Table<AlsoIn> alsoIn = new Table<>(all, "also_in", from -> from.ground().alsoIn(), AlsoIn::field, one -> "");
         alsoIn.of("field", FIELD, AlsoIn::field).of("county", COUNTY, AlsoIn::county, "state", AlsoIn::state);
+        Table<FieldLand> lands = new Table<>(all, "land", from -> from.ground().lands(), FieldLand::field, one -> "");
+        lands.of("field", FIELD, FieldLand::field).free("source");
         Table<NextCrop> next =
                 new Table<>(all, "next_crops", from -> from.ground().nextCrops(), NextCrop::field, one -> "");
         next.of("field", FIELD, NextCrop::field).of("crop", CROP, NextCrop::crop);
@@ -269,6 +281,9 @@ public record NameColumn(String sheet, String key, Refers refers, String within,
         Table<Person> people =
                 new Table<>(all, "people", from -> from.work().crew().people(), one -> "", one -> "");
         people.of("person", ITSELF, Person::name).free("licence");
+        Table<Licence> licences =
+                new Table<>(all, "licences", from -> from.work().crew().licences(), one -> "", one -> "");
+        licences.of("person", PERSON, Licence::person).free("licence");
         Table<Collection<String>> crew = new Table<>(all, "crew", from -> gear(from), one -> "", one -> "");
         crew.each("gear", GEAR, one -> one);
         Table<Done> log = new Table<>(all, "log", from -> from.work().log(), Done::field, Done::product);

@@ -18,6 +18,7 @@ import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.field.FieldLand;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.means.Means;
 import plumbrow.advice.means.PriceBreak;
@@ -394,7 +395,13 @@ public record NextSeason(
                     looked.add(one);
                 }
             }
-            return new Ground(looked.stream().distinct().toList(), ground.features(), ground.alsoIn(), List.of());
+            // What lies on the ground is this year's.
+            List<FieldLand> lands = ground.lands().stream()
+                    .map(land -> new FieldLand(
+                            land.field(), land.erodible(), null, land.groundWaterFt(), land.source()))
+                    .toList();
+            return new Ground(
+                    looked.stream().distinct().toList(), ground.features(), ground.alsoIn(), List.of(), lands);
         }
 
         private Work work() {

@@ -7,6 +7,8 @@ public enum PassKind {
     GRANULE("granule"),
     TILLAGE("tillage"),
     SCOUTING("scouting"),
+    /** Weeding, rogueing, detasseling, moving pipe: work by hand among the plants. */
+    HAND_WORK("hand labor"),
     HARVEST("harvest");
 
     private final String word;

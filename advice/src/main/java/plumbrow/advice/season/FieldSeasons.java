@@ -12,6 +12,7 @@ import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.field.FieldLand;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.pests.InsectPressure;
@@ -57,6 +58,7 @@ public final class FieldSeasons {
         private final List<Feature> features = new ArrayList<>(2);
         private final List<AlsoIn> alsoIn = new ArrayList<>(1);
         private final List<NextCrop> nextCrops = new ArrayList<>(1);
+        private final List<FieldLand> lands = new ArrayList<>(1);
         private final List<SprayPlan> sprayPlans = new ArrayList<>(4);
         private final List<Done> log = new ArrayList<>(2);
         private final List<StandCount> stands = new ArrayList<>(1);
@@ -86,6 +88,7 @@ public final class FieldSeasons {
         deal(only, ground.features(), Feature::field, of -> of.features);
         deal(only, ground.alsoIn(), AlsoIn::field, of -> of.alsoIn);
         deal(only, ground.nextCrops(), NextCrop::field, of -> of.nextCrops);
+        deal(only, ground.lands(), FieldLand::field, of -> of.lands);
         deal(only, work.sprayPlans(), SprayPlan::field, of -> of.sprayPlans);
         deal(only, work.log(), Done::field, of -> of.log);
         deal(only, work.stands(), StandCount::field, of -> of.stands);
@@ -132,7 +135,7 @@ public final class FieldSeasons {
                                 own.floor)),
                 own.programs,
                 assumptions,
-                new Ground(own.looked, own.features, own.alsoIn, own.nextCrops),
+                new Ground(own.looked, own.features, own.alsoIn, own.nextCrops, own.lands),
                 new Work(own.sprayPlans, work.crew(), own.log, work.means(), own.stands));
     }
 

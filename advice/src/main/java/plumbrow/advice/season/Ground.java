@@ -3,6 +3,7 @@ package plumbrow.advice.season;
 import java.util.List;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Feature;
+import plumbrow.advice.field.FieldLand;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 
@@ -10,8 +11,14 @@ import plumbrow.advice.field.NextCrop;
  * What lies around the fields and comes after them.
  *
  * @param looked what somebody has looked for, and around which field; what nobody looked for is unknown, not absent
+ * @param lands what is known of the land of fields beside its soil
  */
-public record Ground(List<Looked> looked, List<Feature> features, List<AlsoIn> alsoIn, List<NextCrop> nextCrops) {
+public record Ground(
+        List<Looked> looked,
+        List<Feature> features,
+        List<AlsoIn> alsoIn,
+        List<NextCrop> nextCrops,
+        List<FieldLand> lands) {
     /** Nobody has looked. */
     public static final Ground UNKNOWN = new Ground(List.of(), List.of(), List.of(), List.of());
 
@@ -20,16 +27,22 @@ public record Ground(List<Looked> looked, List<Feature> features, List<AlsoIn> a
         features = List.copyOf(features);
         alsoIn = List.copyOf(alsoIn);
         nextCrops = List.copyOf(nextCrops);
+        lands = List.copyOf(lands);
+    }
+
+    /** One of whose land nothing is known beside the soil. */
+    public Ground(List<Looked> looked, List<Feature> features, List<AlsoIn> alsoIn, List<NextCrop> nextCrops) {
+        this(looked, features, alsoIn, nextCrops, List.of());
     }
 
     /** The same with other features. */
     public Ground withFeatures(List<Feature> others) {
-        return new Ground(looked, others, alsoIn, nextCrops);
+        return new Ground(looked, others, alsoIn, nextCrops, lands);
     }
 
     /** The same with other crops to follow. */
     public Ground withNextCrops(List<NextCrop> others) {
-        return new Ground(looked, features, alsoIn, others);
+        return new Ground(looked, features, alsoIn, others, lands);
     }
 
     /** Whether somebody has looked for everything around a field, so that what is not noted is not there. */

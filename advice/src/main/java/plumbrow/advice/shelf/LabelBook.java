@@ -7,6 +7,7 @@ import plumbrow.advice.field.Crop;
 /**
  * What has been read from labels beyond crops, rates and active ingredients. What is not in it is unknown.
  *
+ * @param bulletins what endangered-species bulletins said when they were looked up
  * @param differences what labels and workbook say differently and nobody has settled
  */
 public record LabelBook(
@@ -19,6 +20,7 @@ public record LabelBook(
         List<ProductCare> cares,
         List<ToleranceRule> tolerances,
         List<LabelLimit> limits,
+        List<BulletinLook> bulletins,
         List<LabelDifference> differences) {
     /** Nothing read yet. */
     public static final LabelBook UNREAD = new LabelBook(
@@ -34,6 +36,7 @@ public record LabelBook(
         cares = List.copyOf(cares);
         tolerances = List.copyOf(tolerances);
         limits = List.copyOf(limits);
+        bulletins = List.copyOf(bulletins);
         differences = List.copyOf(differences);
     }
 
@@ -48,7 +51,18 @@ public record LabelBook(
             List<ProductCare> cares,
             List<ToleranceRule> tolerances,
             List<LabelLimit> limits) {
-        this(terms, soilRates, setbacks, plantBacks, mixRules, specialLabels, cares, tolerances, limits, List.of());
+        this(
+                terms,
+                soilRates,
+                setbacks,
+                plantBacks,
+                mixRules,
+                specialLabels,
+                cares,
+                tolerances,
+                limits,
+                List.of(),
+                List.of());
     }
 
     public Optional<UseTerms> terms(String product, Crop crop) {

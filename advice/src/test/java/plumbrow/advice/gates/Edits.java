@@ -4,6 +4,7 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -12,10 +13,12 @@ import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.crew.Licence;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.FeatureKind;
+import plumbrow.advice.field.FieldLand;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.pests.InsectPressure;
 import plumbrow.advice.pests.KnownResistance;
@@ -26,6 +29,7 @@ import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.BulletinLook;
 import plumbrow.advice.shelf.Control;
 import plumbrow.advice.shelf.LabelLimit;
 import plumbrow.advice.shelf.MixRule;
@@ -69,6 +73,9 @@ final class Edits {
         switch (path[0]) {
             case "field" -> scene.field = set(scene.field, path[1], text);
             case "crew" -> scene.crew = set(scene.crew, path[1], text);
+            case "licence" ->
+                scene.crew = LabelEdits.with(
+                        scene.crew, "licences", List.of(set(scene.crew.licences().get(0), path[1], text)));
             case "person" ->
                 scene.crew = LabelEdits.with(
                         scene.crew, "people", List.of(set(scene.crew.people().get(0), path[1], text)));
@@ -124,6 +131,8 @@ final class Edits {
             case "tolerance" -> scene.tolerances;
             case "labellimit" -> scene.labelLimits;
             case "history" -> scene.history;
+            case "bulletin" -> scene.bulletins;
+            case "land" -> scene.lands;
             default -> throw new IllegalArgumentException(part);
         };
     }
@@ -191,6 +200,28 @@ final class Edits {
             case "labellimit" ->
                 scene.labelLimits.add(
                         new LabelLimit("Tackline", Crop.CORN, LabelLimit.Kind.NOT_AFTER, "05-20", "label p. 3"));
+            case "bulletin" ->
+                scene.bulletins.add(new BulletinLook(
+                        "Tackline",
+                        "IA",
+                        "Marrow",
+                        YearMonth.of(2026, 5),
+                        LocalDate.of(2026, 4, 20),
+                        "Pat",
+                        ""));
+            case "land" -> scene.lands.add(new FieldLand("Home", Ask.NO, 40.0, 12.0, "soil map"));
+            case "licence" ->
+                scene.crew = LabelEdits.with(
+                        scene.crew,
+                        "licences",
+                        List.of(new Licence(
+                                "Pat",
+                                "P-200",
+                                "IL",
+                                LocalDate.of(2026, 12, 31),
+                                Licence.Kind.COMMERCIAL,
+                                Set.of(Licence.Cover.FIELD_CROPS))));
+            case "hand" -> scene.pass(PassKind.HAND_WORK, WholeLabel.SPRAYED.plusDays(1), null, null, 100);
             case "history" -> scene.history.add(new CropYear("Home", 2025, "corn", 200.0, List.of("glyphosate")));
             case "treatment" -> {
                 scene.product("Seedcoat", ProductKind.SEED_TREATMENT)
@@ -235,6 +266,8 @@ final class Edits {
             case "field" -> scene.field;
             case "crew" -> scene.crew;
             case "person" -> scene.crew.people().get(0);
+            case "licence" ->
+                scene.crew.licences().isEmpty() ? null : scene.crew.licences().get(0);
             case "refuge" -> scene.refuge;
             case "rule" -> scene.seeds.isEmpty() ? null : scene.seeds.get(0).rule();
             case "tag" -> scene.seeds.isEmpty() ? null : scene.seeds.get(0).tag();
@@ -275,7 +308,9 @@ final class Edits {
             case "LocalDate" -> LocalDate.parse(text);
             case "Amount" -> Objects.requireNonNull(Scene.amount(text));
             case "Distribution" -> new Distribution.Fixed(Double.parseDouble(text));
-            case "String" -> text.equals("''") ? "" : text;
+            // A semicolon parts edits, so that lists within a text are written with " + ".
+            case "YearMonth" -> YearMonth.parse(text);
+            case "String" -> text.equals("''") ? "" : text.replace(" + ", "; ");
             default -> throw new IllegalArgumentException(plain.getName());
         };
     }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import plumbrow.advice.crew.Crew;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.Ask;
@@ -67,6 +68,13 @@ final class LabelEdits {
         each(scene.plans, "bloom", row -> with(row, "bloom", Ask.UNKNOWN), look);
         each(scene.plans, "plan row", row -> null, look);
         forget(scene.features, look, "nearestFt");
+        forget(scene.lands, look, "residuePct", "groundWaterFt");
+        each(scene.lands, "erodible", row -> with(row, "erodible", Ask.UNKNOWN), look);
+        each(scene.lands, "land row", row -> null, look);
+        for (String name : List.of("licence", "state", "validUntil", "kind", "covers")) {
+            person(scene, name, null, look);
+        }
+        person(scene, "forHire", Ask.UNKNOWN, look);
         forget(scene.nextCrops, look, "planted");
         each(scene.nextCrops, "next crop row", row -> null, look);
         for (String name : List.of("requiredPct", "farthestFt", "fewestRows")) {
@@ -139,9 +147,18 @@ final class LabelEdits {
         add(scene.soilRates, row -> with(row, "highRate", new Amount(1, FarmUnit.FL_OZ)), look);
         add(scene.soilRates, row -> with(row, "forbidden", true), look);
         add(scene.mixRules, row -> with(with(row, "partner", "atrazine"), "word", MixRule.Word.FORBIDDEN), look);
+        add(scene.terms, scene.mixRules, row -> new MixRule(row.product(), "atrazine; nothing else", MixRule.Word.FORBIDDEN, "label p. 8"), look);
+        add(scene.terms, scene.mixRules, row -> new MixRule(row.product(), "nobody's partner", MixRule.Word.ONLY, "label p. 8"), look);
+        add(scene.terms, scene.mixRules, row -> new MixRule(row.product(), "nobody's partner; nor this", MixRule.Word.REQUIRED, "label p. 8"), look);
+        add(scene.soilRates, row -> with(with(row, "erodible", Ask.NO), "highRate", new Amount(1, FarmUnit.FL_OZ)), look);
+        add(scene.bulletins, row -> with(row, "says", "not within 100 ft of a stream"), look);
         for (LabelLimit.Kind kind : LabelLimit.Kind.values()) {
+            if (kind.answers()) {
+                continue;
+            }
             String value = switch (kind.form()) {
                 case DAY -> "01-02";
+                case DATE, DATE_OR_NONE -> "2026-01-02";
                 case NUMBER -> "300";
                 case NAMES -> "IL: Elsewhere";
                 case WORDS -> "some words";
@@ -168,6 +185,14 @@ final class LabelEdits {
             look.at(row.toString());
             rows.remove(0);
         }
+    }
+
+    /** The look with one value of the first person changed, and the crew as it was after it. */
+    private static void person(Scene scene, String name, @Nullable Object value, Look look) {
+        Crew before = scene.crew;
+        scene.crew = with(before, "people", List.of(with(before.people().get(0), name, value)));
+        look.at("the person's " + name);
+        scene.crew = before;
     }
 
     private static SeedRights barred(SeedRights rights, String question) {

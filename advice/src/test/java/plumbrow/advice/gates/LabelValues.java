@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.advice.shelf.ActiveContent;
 import plumbrow.advice.shelf.ActiveLimit;
 import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.BulletinLook;
 import plumbrow.advice.shelf.LabelLimit;
 import plumbrow.advice.shelf.LabelUse;
 import plumbrow.advice.shelf.MixRule;
@@ -38,7 +39,8 @@ final class LabelValues {
             Map.entry(MixRule.class, scene -> scene.mixRules),
             Map.entry(SpecialLabel.class, scene -> scene.specialLabels),
             Map.entry(ToleranceRule.class, scene -> scene.tolerances),
-            Map.entry(LabelLimit.class, scene -> scene.labelLimits));
+            Map.entry(LabelLimit.class, scene -> scene.labelLimits),
+            Map.entry(BulletinLook.class, scene -> scene.bulletins));
 
     /** Where a blank says something else than "not read". */
     static final Map<String, String> SAYS_SOMETHING = Map.ofEntries(
@@ -55,7 +57,12 @@ final class LabelValues {
             Map.entry("ToleranceRule.trait", "a label that asks for no tolerance at these stages"),
             Map.entry("ToleranceRule.earliestStage", "from the first stage on"),
             Map.entry("ToleranceRule.latestStage", "up to the last stage"),
-            Map.entry("LabelLimit.crop", "every crop"));
+            Map.entry("LabelLimit.crop", "every crop"),
+            Map.entry("SoilRate.erodible", "a row for any land"),
+            Map.entry("SoilRate.residueLowPct", "a row for any residue"),
+            Map.entry("SoilRate.residueHighPct", "a row for any residue"),
+            Map.entry("SoilRate.earliestStage", "from the first stage on"),
+            Map.entry("SoilRate.latestStage", "up to the last stage"));
 
     /** Rows that nobody can miss by looking at the book: a label that was read whole has no others. */
     static final List<Class<? extends Record>> READ_WHOLE =

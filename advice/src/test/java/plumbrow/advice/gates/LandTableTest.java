@@ -83,7 +83,8 @@ class LandTableTest {
                 "rain-ahead | care.rainAheadHours=48                                        | CONDITIONAL",
                 "rain-ahead | care.rainAheadHours=?                                         | UNKNOWN",
                 "bulletin | -                                                               | CLEAR",
-                "bulletin | care.bulletin=YES                                               | CONDITIONAL",
+                "bulletin | care.bulletin=YES                                               | UNKNOWN",
+                "bulletin | care.bulletin=YES; +bulletin                                    | CLEAR",
                 "bulletin | care.bulletin=UNKNOWN                                           | UNKNOWN",
                 "bulletin | -care                                                           | SILENT",
             })
@@ -99,7 +100,7 @@ class LandTableTest {
                 "setback-water | feature.nearestFt=26 | Leave the outer 40 ft of the field on that side unsprayed.",
                 "setback-water | feature.nearestFt=0  | Leave all within 66 ft of it unsprayed.",
                 "setback-water | feature.nearestFt=26; setback.downwindOnly=true | Leave the outer 40 ft of the field on that side unsprayed, or spray when the wind blows away from it.",
-                "bulletin | care.bulletin=YES; also.county=Sorrel | Look up the bulletin for Marrow County, IA and Sorrel County, IA and the month of use, and keep to it; it is unknown until then.",
+                "bulletin | care.bulletin=YES; bulletin.says=not after sunset | Keep to the bulletin for Marrow County, IA in 2026-05: not after sunset.",
             })
     void conditionIsExact(String gate, String edits, String clears) {
         assertThat(Decides.line(gate, edits, "CONDITIONAL").get(0).clears()).isEqualTo(clears);

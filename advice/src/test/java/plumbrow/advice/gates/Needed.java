@@ -33,7 +33,9 @@ final class Needed {
             "tag",
             "tolerance",
             "labellimit",
-            "history");
+            "history",
+            "licence",
+            "land");
 
     private Needed() {}
 

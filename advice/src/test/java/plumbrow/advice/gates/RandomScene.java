@@ -1,6 +1,7 @@
 package plumbrow.advice.gates;
 
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
@@ -11,6 +12,7 @@ import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
+import plumbrow.advice.field.FieldLand;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.field.Texture;
 import plumbrow.advice.program.Done;
@@ -21,6 +23,7 @@ import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.ActiveLimit.Basis;
 import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.BulletinLook;
 import plumbrow.advice.shelf.Droplets;
 import plumbrow.advice.shelf.Method;
 import plumbrow.advice.shelf.MixRule;
@@ -45,7 +48,9 @@ final class RandomScene {
             FeatureKind.WELL,
             FeatureKind.DWELLING,
             FeatureKind.BEE_YARD,
-            FeatureKind.ORGANIC_FIELD);
+            FeatureKind.ORGANIC_FIELD,
+            FeatureKind.OWN_HOUSE,
+            FeatureKind.PUBLIC_ROAD);
 
     private final Random random;
     private final Scene scene = new Scene();
@@ -142,6 +147,18 @@ final class RandomScene {
                 maybe(any(List.of(0, 48))),
                 maybe(any(List.of(Set.of("gloves"), Set.of("gloves", "apron")))),
                 "label p. 2"));
+        for (int month = 4; month <= 10; month++) {
+            if (!rare()) {
+                scene.bulletins.add(new BulletinLook(
+                        product,
+                        "IA",
+                        "Marrow",
+                        YearMonth.of(2026, month),
+                        LocalDate.of(2026, month, 1).minusDays(20),
+                        "Pat",
+                        rare() ? "not after sunset" : ""));
+            }
+        }
         for (FeatureKind kind : AROUND) {
             scene.setbacks.add(new Setback(product, kind, maybe(any(List.of(0.0, 66.0))), rare(), "label p. 4"));
         }
@@ -191,6 +208,10 @@ final class RandomScene {
                 scene.features.add(
                         new Feature("Home", kind, kind.word(), null, maybe(20.0 * random.nextInt(8)), "map"));
             }
+        }
+        if (!rare()) {
+            scene.lands.add(new FieldLand(
+                    "Home", rare() ? Ask.UNKNOWN : any(List.of(Ask.YES, Ask.NO)), maybe(35.0), maybe(12.0), "map"));
         }
         scene.nextCrops.add(new NextCrop(
                 "Home",

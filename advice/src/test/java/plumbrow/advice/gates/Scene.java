@@ -7,12 +7,14 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.crew.Crew;
+import plumbrow.advice.crew.Licence;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.CropYear;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.field.FieldLand;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.field.Texture;
@@ -34,6 +36,7 @@ import plumbrow.advice.season.Work;
 import plumbrow.advice.shelf.ActiveContent;
 import plumbrow.advice.shelf.ActiveLimit;
 import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.BulletinLook;
 import plumbrow.advice.shelf.Control;
 import plumbrow.advice.shelf.LabelBook;
 import plumbrow.advice.shelf.LabelDifference;
@@ -80,6 +83,8 @@ final class Scene {
     final List<SpecialLabel> specialLabels = new ArrayList<>();
     final List<ToleranceRule> tolerances = new ArrayList<>();
     final List<LabelLimit> labelLimits = new ArrayList<>();
+    final List<BulletinLook> bulletins = new ArrayList<>();
+    final List<FieldLand> lands = new ArrayList<>();
     final List<CropYear> history = new ArrayList<>();
     final List<SprayPlan> plans = new ArrayList<>();
     final List<Feature> features = new ArrayList<>();
@@ -92,7 +97,14 @@ final class Scene {
     Field field =
             new Field("Home", "Farm", 160, null, "IA", "Marrow", Crop.CORN, Texture.SILTY_CLAY_LOAM, 3.5, 6.5, 1.0);
     Crew crew = new Crew(
-            List.of(new Person("Pat", "C-100", "IA", LocalDate.of(2026, 12, 31))),
+            List.of(new Person(
+                    "Pat",
+                    "C-100",
+                    "IA",
+                    LocalDate.of(2026, 12, 31),
+                    Licence.Kind.PRIVATE,
+                    Set.of(),
+                    Ask.NO)),
             Set.of("gloves", "goggles"),
             Ask.YES);
     final List<Looked> looked = new ArrayList<>(List.of(new Looked("Home", null)));
@@ -116,6 +128,7 @@ final class Scene {
                         cares,
                         tolerances,
                         labelLimits,
+                        bulletins,
                         differences));
         return new Season(
                 2026,
@@ -128,7 +141,7 @@ final class Scene {
                 new Pests(insects, List.of(), weeds, resistance),
                 List.of(program()),
                 List.of(),
-                new Ground(looked, features, alsoIn, nextCrops),
+                new Ground(looked, features, alsoIn, nextCrops, lands),
                 new Work(plans, crew, log));
     }
 

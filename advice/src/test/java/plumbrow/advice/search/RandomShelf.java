@@ -190,7 +190,9 @@ final class RandomShelf {
                 book.specialLabels(),
                 book.cares(),
                 book.tolerances(),
-                book.limits());
+                book.limits(),
+                book.bulletins(),
+                book.differences());
         List<SprayPlan> plans = season.work().sprayPlans().stream()
                 .map(plan -> plan.pass() == 2 ? plan.overWeeds(0.0) : plan.overWeeds(2.0 + random.nextInt(4)))
                 .toList();
@@ -254,7 +256,9 @@ final class RandomShelf {
                 book.specialLabels(),
                 book.cares(),
                 book.tolerances(),
-                book.limits());
+                book.limits(),
+                book.bulletins(),
+                book.differences());
         return new Season(
                 season.year(),
                 season.asOf(),

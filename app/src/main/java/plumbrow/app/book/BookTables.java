@@ -11,6 +11,7 @@ import plumbrow.documents.workbook.sheet.ActiveSheet;
 import plumbrow.documents.workbook.sheet.AdditionSheet;
 import plumbrow.documents.workbook.sheet.AlsoInSheet;
 import plumbrow.documents.workbook.sheet.AssumptionSheet;
+import plumbrow.documents.workbook.sheet.BulletinSheet;
 import plumbrow.documents.workbook.sheet.CareSheet;
 import plumbrow.documents.workbook.sheet.ClimateSheet;
 import plumbrow.documents.workbook.sheet.ControlSheet;
@@ -25,6 +26,8 @@ import plumbrow.documents.workbook.sheet.HourLimitSheet;
 import plumbrow.documents.workbook.sheet.InsectSheet;
 import plumbrow.documents.workbook.sheet.LabelLimitSheet;
 import plumbrow.documents.workbook.sheet.LabelUseSheet;
+import plumbrow.documents.workbook.sheet.LandSheet;
+import plumbrow.documents.workbook.sheet.LicenceSheet;
 import plumbrow.documents.workbook.sheet.LikeWeedSheet;
 import plumbrow.documents.workbook.sheet.MachineSheet;
 import plumbrow.documents.workbook.sheet.MixRuleSheet;
@@ -143,6 +146,7 @@ final class BookTables {
                     .make(),
             of("tolerance", ToleranceSheet.SHEET).make(),
             of("label_limit", LabelLimitSheet.SHEET).make(),
+            of("bulletin", BulletinSheet.SHEET).as("by", "looked_up_by").make(),
             of("looked_for", SurroundingsSheet.SHEET)
                     .only(line -> line.looked() != null, "name", "shape", "nearest_ft", "source")
                     .in("kind", new Slot.One<>("kind", What.LOOKED_FOR))
@@ -153,11 +157,13 @@ final class BookTables {
                     .in("shape", Slot.Points.place("shape", Outlines.table("feature_point", "feature", Type.INTEGER)))
                     .make(),
             of("also_in", AlsoInSheet.SHEET).make(),
+            of("field_land", LandSheet.SHEET).make(),
             of("next_crop", NextCropSheet.SHEET).as("use", "planted_as").make(),
             of("known_resistance", ResistanceSheet.SHEET)
                     .as("group", "action_group")
                     .make(),
             of("person", PeopleSheet.SHEET).as("person", "name").make(),
+            of("licence", LicenceSheet.SHEET).make(),
             of("crew", CrewSheet.SHEET)
                     .listed("gear", "gear_read", 1, "crew_gear", "crew", Type.INTEGER, "gear")
                     .make(),

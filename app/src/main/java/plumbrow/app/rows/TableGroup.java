@@ -11,7 +11,7 @@ import plumbrow.documents.workbook.sheet.Sheets;
 /** The tables of a season by where a person looks for them. What each holds is said once, by its sheet. */
 public enum TableGroup {
     GROWERS("Growers and farms", "farms", "season"),
-    FIELDS("Fields", "fields", "history", "surroundings", "also_in", "next_crops", "crop_days", "stand_counts"),
+    FIELDS("Fields", "fields", "history", "surroundings", "also_in", "land", "next_crops", "crop_days", "stand_counts"),
     PESTS("Pests and scouting", "insects", "weeds", "trait_doubts", "resistance", "like_weeds"),
     SHELF("Shelf", "shelf", "actives", "control", "ratings", "active_limits"),
     SEEDS("Seeds and traits", "seeds", "traits"),
@@ -26,6 +26,7 @@ public enum TableGroup {
             "plant_backs",
             "mix_rules",
             "special_labels",
+            "bulletins",
             "mixing",
             "additions",
             "hour_limits",
@@ -33,6 +34,7 @@ public enum TableGroup {
     MEANS(
             "Machines, people, supplies, limits",
             "people",
+            "licences",
             "crew",
             "machines",
             "sprayers",

@@ -124,6 +124,8 @@ class PartnersTest {
                         labels.specialLabels(),
                         labels.cares(),
                         labels.tolerances(),
-                        limits)));
+                        limits,
+                        labels.bulletins(),
+                        labels.differences())));
     }
 }

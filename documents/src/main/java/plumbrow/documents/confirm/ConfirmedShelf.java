@@ -57,6 +57,7 @@ final class ConfirmedShelf {
                         over.rows(ShelfTable.CARE, labels.cares()),
                         labels.tolerances(),
                         labels.limits(),
+                        labels.bulletins(),
                         labels.differences()));
     }
 

@@ -104,6 +104,7 @@ final class Differences {
                         labels.cares(),
                         labels.tolerances(),
                         labels.limits(),
+                        labels.bulletins(),
                         differences));
     }
 }

@@ -116,6 +116,11 @@ public record RowName(ShelfTable table, Map<String, String> key, int nth) {
                 case "per" -> words.add("in one " + text);
                 case "organicMatterLowPct" -> words.add("organic matter from " + text + " %");
                 case "organicMatterHighPct" -> words.add("organic matter below " + text + " %");
+                case "erodible" -> words.add(text.equals("yes") ? "highly erodible land" : "other than highly erodible land");
+                case "residueLowPct" -> words.add("residue from " + text + " %");
+                case "residueHighPct" -> words.add("residue below " + text + " %");
+                case "earliestStage" -> words.add("from stage " + text);
+                case "latestStage" -> words.add("up to stage " + text);
                 case "phLow", "forPhFrom" -> words.add("pH from " + text);
                 case "phHigh", "forPhBelow" -> words.add("pH below " + text);
                 default -> words.add(text);

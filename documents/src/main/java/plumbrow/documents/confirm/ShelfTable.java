@@ -21,7 +21,8 @@ public enum ShelfTable {
             "soil_rates",
             "Rates by soil",
             SoilRate.class,
-            "crop textures organicMatterLowPct organicMatterHighPct phLow phHigh forbidden"),
+            "crop textures organicMatterLowPct organicMatterHighPct phLow phHigh erodible residueLowPct residueHighPct "
+                    + "earliestStage latestStage forbidden"),
     ACTIVES("actives", "Active ingredient in the product", ActiveContent.class, "ingredient per"),
     LIMITS("active_limits", "Most active ingredient in a season", ActiveLimit.class, "crop ingredient basis"),
     SETBACKS("setbacks", "Distances", Setback.class, "kind downwindOnly"),

@@ -33,6 +33,9 @@ class FaultyTermsTest {
             "label_limits",
             "surroundings",
             "also_in",
+            "land",
+            "bulletins",
+            "licences",
             "next_crops",
             "resistance",
             "sprays",
@@ -91,7 +94,7 @@ class FaultyTermsTest {
             organic_matter_below_pct, which is 2
             soil_rates | 3 | rate_unit | oz/ac | a liquid volume, since Ridge 12 is priced per gal
             setbacks | 2 | distance_ft | -1 | a number from 0 to 100000
-            setbacks | 2 | kind | river | one of: stream, ditch, pond, well, sinkhole, tile inlet, dwelling, school, \
+            setbacks | 2 | kind | river | one of: stream, ditch, pond, well, sinkhole, tile inlet, dwelling, school, own house, public road, \
             bee yard, sensitive crop, organic field, protected habitat
             plant_backs | 3 | ph_from | 8 | less than ph_below, which is 7.5
             plant_backs | 4 | next_crop | alfalffa | a crop; did you mean alfalfa?
@@ -170,6 +173,7 @@ class FaultyTermsTest {
     @Test
     void aPersonNobodyEntered() throws IOException {
         Files.delete(folder.resolve("people.csv"));
+        Files.delete(folder.resolve("licences.csv"));
         assertThat(sentences())
                 .containsExactly(
                         "sprays.csv, row 2, column applicator: found \"S. Lind\", expected a person of the sheet "

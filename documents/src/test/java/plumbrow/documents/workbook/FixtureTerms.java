@@ -1,17 +1,20 @@
 package plumbrow.documents.workbook;
 
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.crew.Crew;
+import plumbrow.advice.crew.Licence;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Boundary.Point;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
+import plumbrow.advice.field.FieldLand;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
 import plumbrow.advice.field.Texture;
@@ -31,6 +34,7 @@ import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Work;
 import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.BulletinLook;
 import plumbrow.advice.shelf.Droplets;
 import plumbrow.advice.shelf.LabelBook;
 import plumbrow.advice.shelf.LabelLimit;
@@ -68,7 +72,22 @@ final class FixtureTerms {
                 specialLabels(),
                 cares(),
                 tolerances(),
-                limits());
+                limits(),
+                bulletins(),
+                List.of());
+    }
+
+    private static List<BulletinLook> bulletins() {
+        return List.of(
+                new BulletinLook("Ridge 12", "IA", "Adams", YearMonth.of(2026, 5), day(4, 20), "S. Lind", ""),
+                new BulletinLook(
+                        "Ridge 12",
+                        "IL",
+                        "Pike",
+                        YearMonth.of(2026, 6),
+                        day(5, 2),
+                        "K. Ng",
+                        "not within 100 ft of a stream"));
     }
 
     private static List<ToleranceRule> tolerances() {
@@ -81,7 +100,15 @@ final class FixtureTerms {
         return List.of(
                 new LabelLimit("Ridge 12", Crop.CORN, LabelLimit.Kind.NOT_AFTER, "06-12", "label p. 3"),
                 new LabelLimit(
-                        "Ridge 12", null, LabelLimit.Kind.DUTY, "keep a record of every application", "label p. 3"));
+                        "Ridge 12", null, LabelLimit.Kind.DUTY, "keep a record of every application", "label p. 3"),
+                new LabelLimit("Ridge 12", null, LabelLimit.Kind.CANCELLED, "2026-12-31", "order of 2025"),
+                new LabelLimit("Ridge 12", null, LabelLimit.Kind.AIR_GAL_AC, "5", "label p. 3"),
+                new LabelLimit(
+                        "Clear Row",
+                        Crop.CORN,
+                        LabelLimit.Kind.NO_MAXIMUM,
+                        "applications; season amount",
+                        "label p. 3"));
     }
 
     private static List<UseTerms> terms() {
@@ -179,6 +206,23 @@ final class FixtureTerms {
                         false,
                         null,
                         new Amount(8, FarmUnit.OZ),
+                        LABEL),
+                new SoilRate(
+                        "Clear Row",
+                        Crop.CORN,
+                        Set.of(),
+                        null,
+                        null,
+                        null,
+                        null,
+                        Ask.YES,
+                        30.0,
+                        60.5,
+                        "VE",
+                        "V8",
+                        false,
+                        null,
+                        new Amount(6, FarmUnit.OZ),
                         LABEL));
     }
 
@@ -199,12 +243,13 @@ final class FixtureTerms {
     private static List<MixRule> mixRules() {
         return List.of(
                 new MixRule("Ridge 12", "terbufos", MixRule.Word.FORBIDDEN, LABEL),
-                new MixRule("Clear Row", "adjuvant", MixRule.Word.REQUIRED, LABEL));
+                new MixRule("Clear Row", "adjuvant", MixRule.Word.REQUIRED, LABEL),
+                new MixRule("Clear Row", "adjuvant; Ridge 12", MixRule.Word.ONLY, LABEL));
     }
 
     private static List<SpecialLabel> specialLabels() {
         return List.of(
-                new SpecialLabel("Ridge 12", Crop.WHEAT, "IA", null, day(4, 15), day(8, 31), "24(c) label"),
+                new SpecialLabel("Ridge 12", Crop.WHEAT, "IA", null, day(4, 15), day(8, 31), true, "24(c) label"),
                 new SpecialLabel(
                         "Clear Row",
                         Crop.CORN,
@@ -282,7 +327,10 @@ final class FixtureTerms {
                 List.of(
                         new NextCrop("East 80", "alfalfa", LocalDate.of(2027, 4, 20), NextCrop.Use.NEXT, true),
                         new NextCrop("East 80", "cereal rye", day(9, 25), NextCrop.Use.COVER, false),
-                        new NextCrop("5-4", "sorghum", null, NextCrop.Use.ESCAPE, null)));
+                        new NextCrop("5-4", "sorghum", null, NextCrop.Use.ESCAPE, null)),
+                List.of(
+                        new FieldLand("East 80", Ask.YES, 35.5, 6.0, "soil map"),
+                        new FieldLand("River", Ask.UNKNOWN, null, null, "not looked up")));
     }
 
     static Work work() {
@@ -335,10 +383,26 @@ final class FixtureTerms {
                                         null)),
                         new Crew(
                                 List.of(
-                                        new Person("S. Lind", "C-0000", "IA", LocalDate.of(2028, 12, 31)),
-                                        new Person("K. Ng", null, null, null)),
+                                        new Person(
+                                                "S. Lind",
+                                                "C-0000",
+                                                "IA",
+                                                LocalDate.of(2028, 12, 31),
+                                                Licence.Kind.COMMERCIAL,
+                                                EnumSet.of(Licence.Cover.FIELD_CROPS, Licence.Cover.AERIAL),
+                                                Ask.YES),
+                                        new Person("K. Ng", null, null, null, null, null, Ask.UNKNOWN)),
                                 Set.of("goggles", "gloves, 14 mil nitrile"),
-                                Ask.YES),
+                                Ask.YES,
+                                List.of(
+                                        new Licence(
+                                                "S. Lind",
+                                                "C-0001",
+                                                "MN",
+                                                null,
+                                                Licence.Kind.PRIVATE,
+                                                Set.of()),
+                                        new Licence("S. Lind", "C-0002", "IL", LocalDate.of(2027, 1, 1), null, null))),
                         List.of(
                                 new Done(
                                         "East 80",

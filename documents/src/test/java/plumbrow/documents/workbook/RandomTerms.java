@@ -1,6 +1,7 @@
 package plumbrow.documents.workbook;
 
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -16,6 +17,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.crew.Crew;
+import plumbrow.advice.crew.Licence;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Boundary;
@@ -24,6 +26,7 @@ import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Feature;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
+import plumbrow.advice.field.FieldLand;
 import plumbrow.advice.field.GrowthStage;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
@@ -38,6 +41,7 @@ import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.season.Ground;
 import plumbrow.advice.season.Work;
 import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.BulletinLook;
 import plumbrow.advice.shelf.Droplets;
 import plumbrow.advice.shelf.LabelBook;
 import plumbrow.advice.shelf.LabelLimit;
@@ -85,7 +89,7 @@ final class RandomTerms {
                         3,
                         i -> new MixRule(
                                 PRODUCTS.get(i),
-                                pick("active 0", "adjuvant", "fungicide"),
+                                pick("active 0", "adjuvant", "fungicide", "adjuvant; active 0"),
                                 pick(MixRule.Word.values()),
                                 text())),
                 make(
@@ -98,6 +102,7 @@ final class RandomTerms {
                                 maybe(() -> AS_OF.plusDays(random.nextInt(90))),
                                 maybe(() ->
                                         flip() ? SpecialLabel.NO_LAST_DAY : AS_OF.plusDays(90 + random.nextInt(90))),
+                                flip(),
                                 text())),
                 make(
                         3,
@@ -128,7 +133,18 @@ final class RandomTerms {
                                 maybe(() -> Crop.CORN),
                                 pick(LabelLimit.Kind.NOT_AFTER, LabelLimit.Kind.NOT_BEFORE),
                                 pick("06-12", "07-30"),
-                                text())));
+                                text())),
+                make(
+                        3,
+                        i -> new BulletinLook(
+                                PRODUCTS.get(i),
+                                pick("IA", "MN"),
+                                "Polk",
+                                YearMonth.of(2026, 6 + random.nextInt(6)),
+                                AS_OF.plusDays(random.nextInt(60)),
+                                text(),
+                                pick("", text()))),
+                List.of());
     }
 
     private <T> List<T> forEachUse(BiFunction<String, Crop, T> one) {
@@ -180,6 +196,11 @@ final class RandomTerms {
                 maybe(() -> 3 + part()),
                 maybe(() -> 6 * share()),
                 maybe(() -> 6 + part()),
+                ask(),
+                maybe(() -> 30 * share()),
+                maybe(() -> 30 + part()),
+                maybe(() -> "VE"),
+                maybe(() -> "V8"),
                 forbidden,
                 low,
                 forbidden ? null : new Amount(1 + part(), low == null ? FarmUnit.PT : low.unit()),
@@ -220,6 +241,11 @@ final class RandomTerms {
                 land.stream()
                         .flatMap(field -> Stream.of(NextCrop.Use.COVER, NextCrop.Use.NEXT)
                                 .map(use -> nextCrop(field.name(), use)))
+                        .toList(),
+                land.stream()
+                        .filter(field -> flip())
+                        .map(field -> new FieldLand(
+                                field.name(), ask(), maybe(() -> 100 * share()), maybe(this::feet), text()))
                         .toList());
     }
 
@@ -263,7 +289,10 @@ final class RandomTerms {
                         "person " + i,
                         maybe(this::text),
                         maybe(() -> pick("IA", "MN")),
-                        maybe(() -> AS_OF.plusDays(random.nextInt(900)))));
+                        maybe(() -> AS_OF.plusDays(random.nextInt(900))),
+                        maybe(() -> pick(Licence.Kind.values())),
+                        maybe(() -> some(Licence.Cover.class, false)),
+                        ask()));
         List<SprayPlan> plans = programs.stream()
                 .flatMap(program -> program.passes().stream()
                         .filter(pass -> pass.product() != null && flip())
@@ -271,7 +300,20 @@ final class RandomTerms {
                 .toList();
         return new Work(
                         plans,
-                        new Crew(people, maybe(this::gear), ask()),
+                        new Crew(
+                                people,
+                                maybe(this::gear),
+                                ask(),
+                                people.stream()
+                                        .filter(person -> flip())
+                                        .map(person -> new Licence(
+                                                person.name(),
+                                                text(),
+                                                pick("IA", "MN"),
+                                                maybe(() -> AS_OF.plusDays(random.nextInt(900))),
+                                                maybe(() -> pick(Licence.Kind.values())),
+                                                maybe(() -> some(Licence.Cover.class, false))))
+                                        .toList()),
                         make(
                                 land.size(),
                                 i -> new Done(

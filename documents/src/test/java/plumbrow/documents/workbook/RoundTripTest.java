@@ -99,7 +99,7 @@ class RoundTripTest {
         through(Fixture.season(), folder.resolve("season"));
         assertThat(names(folder)).containsExactlyInAnyOrder("season", "season.xlsx");
         assertThat(names(folder.resolve("season")))
-                .hasSize(55)
+                .hasSize(58)
                 .contains("boundaries.geojson", "features.geojson")
                 .allMatch(name -> name.endsWith(".csv") || name.endsWith(".geojson"));
     }

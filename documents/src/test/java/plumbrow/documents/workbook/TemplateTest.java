@@ -76,7 +76,7 @@ class TemplateTest {
     void fewWordsComeAsADropDown() throws IOException {
         try (XSSFWorkbook workbook = new XSSFWorkbook(file.toFile().getPath())) {
             assertThat(list(workbook, "passes", 3))
-                    .containsExactly("seed", "spray", "granule", "tillage", "scouting", "harvest");
+                    .containsExactly("seed", "spray", "granule", "tillage", "scouting", "hand labor", "harvest");
             assertThat(list(workbook, "programs", 2)).containsExactly("yes", "no");
             assertThat(list(workbook, "fields", 6)).containsExactly("corn", "soybean", "wheat");
             assertThat(list(workbook, "label_uses", 4)).contains("fl oz/ac", "L/ha");

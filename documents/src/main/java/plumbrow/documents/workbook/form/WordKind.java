@@ -33,7 +33,7 @@ public record WordKind<T>(List<T> values, Function<T, String> word, Storage<T> s
     @Override
     public String words() {
         List<String> choices = choices();
-        return choices.size() > 25
+        return choices.size() > 31
                 ? "one of the " + choices.size() + " words of the list, such as " + choices.get(0)
                 : choices.size() == 1 ? choices.get(0) : "one of: " + String.join(", ", choices);
     }

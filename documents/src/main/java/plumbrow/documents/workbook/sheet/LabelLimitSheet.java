@@ -21,8 +21,9 @@ public final class LabelLimitSheet {
     static final Column<String> VALUE = Column.of(
                     "value",
                     TextKind.PROSE,
-                    "a day of the year as 06-12, a number of days or feet, names parted by semicolons (counties as IA: "
-                            + "Adams), or the label's own words, as the kind has it",
+                    "as the kind has it: a day of the year as 06-12, a date as 2026-12-31, a number (days, hours, feet, gal/ac), "
+                            + "names parted by semicolons (counties as IA: Adams; what no maximum is printed of as "
+                            + "applications; season amount; an ingredient), or the label's own words",
                     "06-12")
             .need();
     static final Column<String> SOURCE = Words.source();
@@ -30,7 +31,9 @@ public final class LabelLimitSheet {
     public static final Sheet<LabelLimit> SHEET = Sheet.<LabelLimit>named(
                     "label_limits",
                     "What else a label asks: days of the year, days after planting, counties, pests, nozzles, depth to "
-                            + "ground water, hours of day, inversions, chemigation, any other duty. Every row holds.",
+                            + "ground water, carrier from the air, working in, early entry, notices, hours of day, inversions, "
+                            + "chemigation, any other duty; and what it does not limit, until when stocks of a cancelled "
+                            + "product or a supplemental label may be used. Every row holds.",
                     season -> season.shelf().labels().limits())
             .optional()
             .column(PRODUCT, LabelLimit::product)
@@ -53,6 +56,10 @@ public final class LabelLimitSheet {
         }
         boolean fits = switch (kind.form()) {
             case DAY -> LabelLimit.dayOfYear(value).isPresent();
+            case DATE -> LabelLimit.date(value).isPresent();
+            case DATE_OR_NONE ->
+                value.strip().equalsIgnoreCase(LabelLimit.NONE)
+                        || LabelLimit.date(value).isPresent();
             case NUMBER -> LabelLimit.number(value).isPresent();
             case NAMES -> Arrays.stream(value.split(";", -1)).noneMatch(String::isBlank);
             case WORDS -> true;

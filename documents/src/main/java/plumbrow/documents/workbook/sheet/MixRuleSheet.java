@@ -1,7 +1,9 @@
 package plumbrow.documents.workbook.sheet;
 
+import java.util.List;
 import plumbrow.advice.shelf.MixRule;
 import plumbrow.documents.workbook.form.Column;
+import plumbrow.documents.workbook.form.ListKind;
 import plumbrow.documents.workbook.form.Objections;
 import plumbrow.documents.workbook.form.Row;
 import plumbrow.documents.workbook.form.Sheet;
@@ -11,17 +13,17 @@ import plumbrow.documents.workbook.form.WordKind;
 /** What labels say of others in the same tank. */
 public final class MixRuleSheet {
     static final Column<String> PRODUCT = Words.product("the product whose label says so");
-    public static final Column<String> PARTNER = Column.of(
+    public static final Column<List<String>> PARTNER = Column.of(
                     "partner",
-                    TextKind.NAME,
+                    new ListKind<>(TextKind.NAME, "names parted by semicolons, such as adjuvant"),
                     "the other in the tank: a product of the shelf, an active ingredient, or a kind of product such as "
-                            + "adjuvant",
+                            + "adjuvant; several parted by semicolons, of which one must be in where they are required",
                     "adjuvant")
             .need();
     static final Column<MixRule.Word> WORD = Column.of(
                     "word",
                     WordKind.of(MixRule.Word.class, MixRule.Word::word),
-                    "whether the label forbids it or asks for it",
+                    "whether the label forbids it, asks for it, or allows only it and nothing else",
                     "required")
             .need();
     static final Column<String> SOURCE = Words.source();
@@ -32,18 +34,22 @@ public final class MixRuleSheet {
                     season -> season.shelf().labels().mixRules())
             .optional()
             .column(PRODUCT, MixRule::product)
-            .column(PARTNER, MixRule::partner)
+            .column(PARTNER, MixRule::partners)
             .column(WORD, MixRule::word)
             .column(SOURCE, MixRule::source)
             .once(PRODUCT, PARTNER)
             .check(MixRuleSheet::checkPartner)
-            .build(row -> new MixRule(row.get(PRODUCT), row.get(PARTNER), row.get(WORD), row.get(SOURCE)));
+            .build(row -> new MixRule(row.get(PRODUCT), String.join("; ", row.get(PARTNER)), row.get(WORD), row.get(SOURCE)));
 
     private MixRuleSheet() {}
 
     private static void checkPartner(Row row, Objections objections) {
         String product = row.find(PRODUCT);
-        if (product != null && product.equals(row.find(PARTNER))) {
+        List<String> partners = row.find(PARTNER);
+        if (partners != null && partners.isEmpty()) {
+            objections.at(row, PARTNER, "at least one name; of a label that allows nothing in the tank, name what it forbids");
+        }
+        if (product != null && partners != null && partners.contains(product)) {
             objections.at(row, PARTNER, "another product than the one whose label says so");
         }
     }

@@ -54,12 +54,15 @@ public final class Sheets {
             CareSheet.SHEET,
             ToleranceSheet.SHEET,
             LabelLimitSheet.SHEET,
+            BulletinSheet.SHEET,
             SurroundingsSheet.SHEET,
             AlsoInSheet.SHEET,
+            LandSheet.SHEET,
             NextCropSheet.SHEET,
             ResistanceSheet.SHEET,
             SpraySheet.SHEET,
             PeopleSheet.SHEET,
+            LicenceSheet.SHEET,
             CrewSheet.SHEET,
             LogSheet.SHEET,
             StandCountSheet.SHEET,
@@ -142,7 +145,9 @@ public final class Sheets {
                 tables.values(SpecialLabelSheet.SHEET),
                 tables.values(CareSheet.SHEET),
                 tables.values(ToleranceSheet.SHEET),
-                tables.values(LabelLimitSheet.SHEET));
+                tables.values(LabelLimitSheet.SHEET),
+                tables.values(BulletinSheet.SHEET),
+                List.of());
     }
 
     private static Ground ground(SheetValues tables) {
@@ -151,15 +156,16 @@ public final class Sheets {
                 SurroundingsSheet.looked(lines),
                 SurroundingsSheet.features(lines),
                 tables.values(AlsoInSheet.SHEET),
-                tables.values(NextCropSheet.SHEET));
+                tables.values(NextCropSheet.SHEET),
+                tables.values(LandSheet.SHEET));
     }
 
     private static Work work(SheetValues tables) {
         List<Person> people = tables.values(PeopleSheet.SHEET);
         Crew crew = tables.values(CrewSheet.SHEET).stream()
                 .findFirst()
-                .map(line -> new Crew(people, line.gear(), line.display()))
-                .orElse(new Crew(people, null, Ask.UNKNOWN));
+                .map(line -> new Crew(people, line.gear(), line.display(), tables.values(LicenceSheet.SHEET)))
+                .orElse(new Crew(people, null, Ask.UNKNOWN, tables.values(LicenceSheet.SHEET)));
         return new Work(
                 tables.values(SpraySheet.SHEET),
                 crew,

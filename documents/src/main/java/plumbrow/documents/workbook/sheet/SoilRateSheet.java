@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Texture;
+import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.ListKind;
@@ -14,6 +15,7 @@ import plumbrow.documents.workbook.form.RateUnit;
 import plumbrow.documents.workbook.form.RateUnitKind;
 import plumbrow.documents.workbook.form.Row;
 import plumbrow.documents.workbook.form.Sheet;
+import plumbrow.documents.workbook.form.StageKind;
 import plumbrow.documents.workbook.form.WordKind;
 
 /** Rates that a label sets by soil. */
@@ -42,6 +44,29 @@ public final class SoilRateSheet {
     static final Column<Double> PH_BELOW = Column.of(
                     "ph_below", NumberKind.between(0, 14), "below this soil pH, itself not included", "7.5")
             .blankMeans("no upper end");
+    static final Column<Ask> ERODIBLE = Column.of(
+                    "erodible",
+                    Words.ASK,
+                    "yes where the row is for highly erodible land only, no where for other land only",
+                    "yes")
+            .otherwise(Ask.UNKNOWN);
+    static final Column<Double> RESIDUE_FROM = Column.of(
+                    "residue_from_pct",
+                    Words.PERCENT,
+                    "from this share of the ground under crop residue at planting on, itself included",
+                    "30")
+            .in("%")
+            .blankMeans("no lower end");
+    static final Column<Double> RESIDUE_BELOW = Column.of(
+                    "residue_below_pct", Words.PERCENT, "below this share, itself not included", "30")
+            .in("%")
+            .blankMeans("no upper end");
+    static final Column<String> EARLIEST = Column.of(
+                    "earliest_stage", new StageKind(false), "from this growth stage of the crop on", "VE")
+            .blankMeans("any");
+    static final Column<String> LATEST = Column.of(
+                    "latest_stage", new StageKind(false), "up to this growth stage of the crop", "PRE")
+            .blankMeans("any");
     static final Column<Boolean> FORBIDDEN = Column.of(
                     "forbidden", WordKind.yesNo(), "whether the label forbids the use on such soil", "no")
             .otherwise(false);
@@ -59,8 +84,8 @@ public final class SoilRateSheet {
 
     public static final Sheet<SoilRate> SHEET = Sheet.<SoilRate>named(
                     "soil_rates",
-                    "Rates that a label sets by soil: one row for a kind of soil. Where a use has such rows, one of them "
-                            + "must fit the field.",
+                    "Rates that a label sets by soil, by land or by stage: one row for each. Where a use has such rows, one "
+                            + "of them must fit the field.",
                     season -> season.shelf().labels().soilRates())
             .optional()
             .column(PRODUCT, SoilRate::product)
@@ -70,15 +95,33 @@ public final class SoilRateSheet {
             .column(ORGANIC_BELOW, SoilRate::organicMatterHighPct)
             .column(PH_FROM, SoilRate::phLow)
             .column(PH_BELOW, SoilRate::phHigh)
+            .column(ERODIBLE, SoilRate::erodible)
+            .column(RESIDUE_FROM, SoilRate::residueLowPct)
+            .column(RESIDUE_BELOW, SoilRate::residueHighPct)
+            .column(EARLIEST, SoilRate::earliestStage)
+            .column(LATEST, SoilRate::latestStage)
             .column(FORBIDDEN, SoilRate::forbidden)
             .rates(RATES, SoilRate::lowRate, SoilRate::highRate)
             .column(SOURCE, SoilRate::source)
-            .once(PRODUCT, CROP, TEXTURES, ORGANIC_FROM, ORGANIC_BELOW, PH_FROM, PH_BELOW)
+            .once(
+                    PRODUCT,
+                    CROP,
+                    TEXTURES,
+                    ORGANIC_FROM,
+                    ORGANIC_BELOW,
+                    PH_FROM,
+                    PH_BELOW,
+                    ERODIBLE,
+                    RESIDUE_FROM,
+                    RESIDUE_BELOW,
+                    EARLIEST,
+                    LATEST)
             .check(SoilRateSheet::checkTextures)
             .check(SoilRateSheet::checkForbidden)
             .check(RATES)
             .check(Words.below(ORGANIC_FROM, ORGANIC_BELOW))
             .check(Words.below(PH_FROM, PH_BELOW))
+            .check(Words.below(RESIDUE_FROM, RESIDUE_BELOW))
             .build(row -> new SoilRate(
                     row.get(PRODUCT),
                     row.get(CROP),
@@ -87,6 +130,11 @@ public final class SoilRateSheet {
                     row.find(ORGANIC_BELOW),
                     row.find(PH_FROM),
                     row.find(PH_BELOW),
+                    row.get(ERODIBLE),
+                    row.find(RESIDUE_FROM),
+                    row.find(RESIDUE_BELOW),
+                    row.find(EARLIEST),
+                    row.find(LATEST),
                     row.get(FORBIDDEN),
                     RATES.low(row),
                     RATES.high(row),

@@ -14,6 +14,7 @@ import plumbrow.documents.workbook.form.ListKind;
 import plumbrow.documents.workbook.form.Misread;
 import plumbrow.documents.workbook.form.Sheet;
 import plumbrow.documents.workbook.form.Storage;
+import plumbrow.documents.workbook.form.WordKind;
 
 /** Labels for one state beside the main one. */
 public final class SpecialLabelSheet {
@@ -32,6 +33,12 @@ public final class SpecialLabelSheet {
                     "last day it may be used; none where the label prints none",
                     "2026-08-31")
             .blankMeans("unknown");
+    static final Column<Boolean> BESIDE = Column.of(
+                    "beside_main",
+                    WordKind.yesNo(),
+                    "whether the main label lists the crop too, so that the use stands on it elsewhere and on other days",
+                    "no")
+            .otherwise(false);
     static final Column<String> SOURCE = Words.source();
 
     public static final Sheet<SpecialLabel> SHEET = Sheet.<SpecialLabel>named(
@@ -46,6 +53,7 @@ public final class SpecialLabelSheet {
             .column(COUNTIES, label -> new Counties(label.counties()))
             .column(FROM, SpecialLabel::from)
             .column(UNTIL, SpecialLabel::until)
+            .column(BESIDE, SpecialLabel::beside)
             .column(SOURCE, SpecialLabel::source)
             .once(PRODUCT, CROP, STATE, FROM)
             .check(Words.ordered(FROM, UNTIL, "no later than"))
@@ -56,6 +64,7 @@ public final class SpecialLabelSheet {
                     row.get(COUNTIES).named(),
                     row.find(FROM),
                     row.find(UNTIL),
+                    row.get(BESIDE),
                     row.get(SOURCE)));
 
     private SpecialLabelSheet() {}

@@ -1,0 +1,62 @@
+package plumbrow.advice.crew;
+
+import java.time.LocalDate;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A licence to apply pesticides, as one state gave it.
+ *
+ * @param person whose it is, by the name in the crew
+ * @param number its number; null for none on file
+ * @param state the state that gave it, two-letter code
+ * @param validUntil last day it is valid
+ * @param kind for whom it lets apply; null where that is not on file
+ * @param covers what its categories cover; null where that is not on file
+ */
+public record Licence(
+        String person,
+        @Nullable String number,
+        @Nullable String state,
+        @Nullable LocalDate validUntil,
+        @Nullable Kind kind,
+        @Nullable Set<Cover> covers) {
+    public Licence {
+        covers = covers == null ? null : Set.copyOf(covers);
+    }
+
+    /** For whom a licence lets apply (7 U.S.C. 136(e)); states that part work for hire from the rest have all three. */
+    public enum Kind {
+        PRIVATE("private"),
+        COMMERCIAL("commercial"),
+        FOR_HIRE("for hire");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        public String word() {
+            return word;
+        }
+    }
+
+    /** What categories cover, as far as fields ask for it (40 CFR 171.101, 171.105; value from memory). */
+    public enum Cover {
+        FIELD_CROPS("field crops"),
+        AERIAL("aerial"),
+        SEED_TREATMENT("seed treatment"),
+        SOIL_FUMIGATION("soil fumigation");
+
+        private final String word;
+
+        Cover(String word) {
+            this.word = word;
+        }
+
+        public String word() {
+            return word;
+        }
+    }
+}
