@@ -37,4 +37,12 @@ public record KeptRecord(
     public boolean counts() {
         return correctedBy == null && voided == null;
     }
+
+    /** The records among them that count. */
+    public static List<ApplicationRecord> counting(List<KeptRecord> all) {
+        return all.stream()
+                .filter(KeptRecord::counts)
+                .map(KeptRecord::record)
+                .toList();
+    }
 }

@@ -1,17 +1,22 @@
 package plumbrow.advice.today;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.calendar.LawfulWindows;
 import plumbrow.advice.calendar.Window;
@@ -29,6 +34,9 @@ import plumbrow.advice.program.Done;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;
 import plumbrow.advice.program.Program;
+import plumbrow.advice.records.ApplicationRecord;
+import plumbrow.advice.records.RecordedProduct;
+import plumbrow.advice.records.Reentry;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.UseTerms;
 import plumbrow.advice.trip.AtLatest;
@@ -39,7 +47,7 @@ import plumbrow.science.figure.Numbers;
  * Puts a day together: of each field's program what is planned near it and not in the log, with its hours and the days the gates
  * leave; and of the log what must still be waited for.
  *
- * The log knows days, not hours: an interval runs from the end of the day at the latest.
+ * A record knows when an application ended; the log knows days, and an interval runs from the end of the day at the latest.
  */
 public final class Days {
     private static final int LOOK_BACK_DAYS = 21;
@@ -53,16 +61,19 @@ public final class Days {
     private final LocalDate day;
     private final Function<Field, @Nullable String> chosen;
     private final Function<Field, Optional<HourlyWeather>> weather;
+    private final List<ApplicationRecord> records;
 
     private Days(
             Season season,
             LocalDate day,
             Function<Field, @Nullable String> chosen,
-            Function<Field, Optional<HourlyWeather>> weather) {
+            Function<Field, Optional<HourlyWeather>> weather,
+            List<ApplicationRecord> records) {
         this.season = season;
         this.day = day;
         this.chosen = chosen;
         this.weather = weather;
+        this.records = records;
     }
 
     /**
@@ -70,13 +81,15 @@ public final class Days {
      *
      * @param chosen name of the program that was chosen for a field; null where none was, then the baseline counts
      * @param weather hourly weather of a field
+     * @param records application records that count; what they say of the end of an application goes before the log, which knows days
      */
     public static Today of(
             Season season,
             LocalDate day,
             Function<Field, @Nullable String> chosen,
-            Function<Field, Optional<HourlyWeather>> weather) {
-        return new Days(season, day, chosen, weather).today();
+            Function<Field, Optional<HourlyWeather>> weather,
+            List<ApplicationRecord> records) {
+        return new Days(season, day, chosen, weather, records).today();
     }
 
     private Today today() {
@@ -264,40 +277,97 @@ public final class Days {
         return "fit " + clock + (job.fit() > run.hours() ? ", " + job.fit() + " h in all" : "");
     }
 
-    /** What the log leaves to be waited for on the day: restricted entry and rain-free hours, at the latest. */
+    /** What records and log leave to be waited for on the day: restricted entry and rain-free hours; of the log at the latest. */
     private void waits(Field field, List<Today.Wait> waits) {
+        Set<String> recorded = new HashSet<>();
+        for (ApplicationRecord record : records) {
+            if (record.field().equals(field.name())) {
+                record.lines().forEach(line -> recorded.add(line.date() + "|" + line.product()));
+                if (recent(record.date())) {
+                    waits(field, record, waits);
+                }
+            }
+        }
         for (Done done : season.work().log(field.name())) {
+            if (!recent(done.date()) || recorded.contains(done.date() + "|" + done.product())) {
+                continue;
+            }
             UseTerms terms =
                     season.shelf().labels().terms(done.product(), field.crop()).orElse(null);
             Integer reentry = terms == null ? null : terms.reentryHours();
-            if (done.date().isAfter(day) || done.date().isBefore(day.minusDays(7))) {
-                continue;
-            }
-            if (terms == null || reentry == null) {
+            String went = done.product() + " went on " + done.date();
+            if (reentry == null) {
                 waits.add(new Today.Wait(
                         field.name(),
                         "nobody goes in",
                         "unknown",
-                        done.product() + " went on " + done.date()
-                                + ", and its restricted-entry interval has not been read"));
-            } else if (AtLatest.over(done.date(), reentry).isAfter(day.atStartOfDay())) {
+                        went + ", and its restricted-entry interval has not been read"));
+            } else if (lasts(AtLatest.over(done.date(), reentry))) {
                 waits.add(new Today.Wait(
                         field.name(),
                         "nobody goes in",
                         MOMENT.format(AtLatest.over(done.date(), reentry)) + " at the latest",
-                        done.product() + " went on " + done.date() + "; the restricted-entry interval is " + reentry
-                                + " h from the end of it"));
+                        went + "; the restricted-entry interval is " + reentry + " h from the end of it"));
             }
-            Double rain = terms == null ? null : terms.rainFreeHours();
-            if (rain != null
-                    && rain > 0
-                    && AtLatest.over(done.date(), (int) Math.ceil(rain)).isAfter(day.atStartOfDay())) {
-                waits.add(new Today.Wait(
-                        field.name(),
-                        "no rain wanted",
-                        MOMENT.format(AtLatest.over(done.date(), (int) Math.ceil(rain))) + " at the latest",
-                        done.product() + " needs " + Numbers.plain(rain) + " h without rain after it"));
-            }
+            rain(field, done.product(), terms, hours -> AtLatest.over(done.date(), hours), true, waits);
+        }
+    }
+
+    private boolean recent(LocalDate date) {
+        return !date.isAfter(day) && !date.isBefore(day.minusDays(7));
+    }
+
+    private boolean lasts(LocalDateTime over) {
+        return over.isAfter(day.atStartOfDay());
+    }
+
+    /** What a record leaves, from the end that it says. */
+    private void waits(Field field, ApplicationRecord record, List<Today.Wait> waits) {
+        Reentry reentry = Reentry.of(record);
+        LocalDateTime allowed = reentry.allowedFrom();
+        if (allowed == null) {
+            waits.add(new Today.Wait(
+                    field.name(), "nobody goes in", "unknown", withoutStop(reentry.sentence())));
+        } else if (lasts(allowed) && !Integer.valueOf(0).equals(reentry.hours())) {
+            waits.add(new Today.Wait(
+                    field.name(),
+                    "nobody goes in",
+                    MOMENT.format(allowed) + (reentry.atLatest() ? " at the latest" : ""),
+                    record.words() + "; " + reentry.hours() + " h from the "
+                            + (reentry.atLatest() ? "end of the day" : "end of it")));
+        }
+        ZonedDateTime end = record.end();
+        for (RecordedProduct one : record.products()) {
+            rain(
+                    field,
+                    one.product(),
+                    season.shelf().labels().terms(one.product(), field.crop()).orElse(null),
+                    hours -> end == null
+                            ? AtLatest.over(record.date(), hours)
+                            : end.plusHours(hours).toLocalDateTime(),
+                    end == null,
+                    waits);
+        }
+    }
+
+    private static String withoutStop(String sentence) {
+        return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
+    }
+
+    private void rain(
+            Field field,
+            String product,
+            @Nullable UseTerms terms,
+            IntFunction<LocalDateTime> over,
+            boolean atLatest,
+            List<Today.Wait> waits) {
+        Double rain = terms == null ? null : terms.rainFreeHours();
+        if (rain != null && rain > 0 && lasts(over.apply((int) Math.ceil(rain)))) {
+            waits.add(new Today.Wait(
+                    field.name(),
+                    "no rain wanted",
+                    MOMENT.format(over.apply((int) Math.ceil(rain))) + (atLatest ? " at the latest" : ""),
+                    product + " needs " + Numbers.plain(rain) + " h without rain after it"));
         }
     }
 
@@ -311,6 +381,7 @@ public final class Days {
                 .map(all -> new Today.OfMachine(
                         all.get(0).farm(),
                         Objects.requireNonNull(all.get(0).machine()),
+                        all.stream().map(Today.Due::field).distinct().toList(),
                         all.size(),
                         all.stream()
                                 .map(Today.Due::neededHours)

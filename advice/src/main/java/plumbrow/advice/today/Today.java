@@ -86,11 +86,20 @@ public record Today(
      */
     public record Wait(String field, String what, String until, String why) {}
 
-    /** What a sprayer has before it: hours of what is due, and its fit hours that day; null where not known. */
+    /**
+     * What a sprayer has before it: hours of what is due, and its fit hours that day; null where not known.
+     *
+     * @param fields where, what presses most first
+     */
     public record OfMachine(
             String farm,
             String machine,
+            List<String> fields,
             int trips,
             double neededHours,
-            @Nullable Integer fitHours) {}
+            @Nullable Integer fitHours) {
+        public OfMachine {
+            fields = List.copyOf(fields);
+        }
+    }
 }

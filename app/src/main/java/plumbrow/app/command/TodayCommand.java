@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import plumbrow.advice.records.KeptRecord;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.today.Days;
 import plumbrow.advice.today.Today;
@@ -45,7 +46,7 @@ final class TodayCommand implements Callable<Integer> {
         Season season = from.season();
         try (Book book = Book.open(from.file())) {
             List<Choice> choices = book.choices(season.year());
-            Today today = Days.of(season, on, field -> Decided.chosen(season, field, choices), book::weather);
+            Today today = Days.of(season, on, field -> Decided.chosen(season, field, choices), book::weather, KeptRecord.counting(book.records()));
             screen.say(json ? Json.of(today) : TodayWords.of(today));
         }
         return Exit.GOOD;

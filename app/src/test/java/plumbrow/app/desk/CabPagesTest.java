@@ -76,7 +76,9 @@ class CabPagesTest {
     void each_stands_in_its_window_and_is_in_reach_of_everybody(int width) {
         String field = "/fields/" + Shown.part("Vine Bottom");
         List<String> pages = List.of(
+                "/",
                 "/today?day=2026-06-01",
+                "/binder",
                 field + "/hours?pass=4&from=2026-06-01",
                 field + "/mix?pass=4",
                 "/records",

@@ -9,7 +9,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -19,6 +24,11 @@ import org.springframework.mock.web.MockMultipartFile;
 import plumbrow.advice.program.Done;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
+import plumbrow.advice.records.ApplicationRecord;
+import plumbrow.advice.records.RecordedProduct;
+import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.today.Days;
+import plumbrow.advice.today.Today;
 import plumbrow.app.book.Choice;
 import plumbrow.app.demo.DemoBook;
 import plumbrow.app.demo.DemoWeather;
@@ -95,9 +105,44 @@ class TodayTest {
                 .contains("Vine Bottom has the hours, fit 10:00 to 18:00")
                 .contains("Window closes in 4 days", "past years")
                 .contains("South Slough: nobody goes in until Tue, Jun 2, 00:00 at the latest")
-                .contains("60-ft sprayer (Oakridge)");
+                .contains("60-ft sprayer (Oakridge): ", "Vine Bottom", "poison control, 1-800-222-1222");
         assertThat(visitor.get("/today?day=soon").status()).isEqualTo(422);
         assertThat(visitor.get("/api/today?day=2026-06-01").body()).contains("\"days_left\" : 4");
+    }
+
+    /** Twinfold asks for 24 h (demo, sheet terms): from half past ten, not from the end of the day as a line of the log. */
+    @Test
+    void aRecordThatSaysWhenItEndedGoesBeforeItsLineOfTheLog() {
+        ZonedDateTime end = ZonedDateTime.of(2026, 5, 31, 10, 30, 0, 0, ZoneId.of("America/Chicago"));
+        ApplicationRecord record = new ApplicationRecord(
+                "South Slough",
+                LocalDate.of(2026, 5, 31),
+                end.minusHours(3),
+                end,
+                120,
+                100,
+                List.of(new RecordedProduct(
+                        "Twinfold",
+                        null,
+                        new Amount(2, FarmUnit.QT),
+                        new Amount(60, FarmUnit.GAL),
+                        Ask.NO,
+                        24,
+                        60,
+                        null,
+                        null)),
+                Map.of());
+        var season = desk.book().season().orElseThrow();
+        var today = Days.of(
+                season, LocalDate.of(2026, 6, 1), field -> null, field -> Optional.empty(), List.of(record));
+        assertThat(today.waits())
+                .filteredOn(wait -> wait.field().equals("South Slough")
+                        && wait.what().startsWith("nobody"))
+                .extracting(Today.Wait::until)
+                .containsExactly("Mon, Jun 1, 10:30");
+        assertThat(Days.of(season, LocalDate.of(2026, 6, 2), field -> null, field -> Optional.empty(), List.of(record))
+                        .waits())
+                .noneMatch(wait -> wait.field().equals("South Slough"));
     }
 
     @Test

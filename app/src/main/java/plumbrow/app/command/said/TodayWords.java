@@ -2,6 +2,7 @@ package plumbrow.app.command.said;
 
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.today.Today;
+import plumbrow.documents.binder.StandingCautions;
 import plumbrow.science.figure.Numbers;
 
 /** A day in words. */
@@ -29,6 +30,9 @@ public final class TodayWords {
             paper.heading("By sprayer");
             today.machines().forEach(machine -> paper.prose("  ", machine(machine)));
         }
+        paper.heading("Call");
+        StandingCautions.WHO_TO_CALL.subList(0, 3).forEach(line -> paper.prose("  ", line));
+        paper.gap().prose("The current label is the law. Read it on the container before anything is mixed or put on.");
         return paper.text();
     }
 
@@ -70,8 +74,8 @@ public final class TodayWords {
 
     public static String machine(Today.OfMachine machine) {
         return machine.machine() + " (" + machine.farm() + "): " + machine.trips()
-                + (machine.trips() == 1 ? " trip" : " trips")
-                + (machine.neededHours() == 0 ? "" : ", " + Numbers.fixed(machine.neededHours(), 1) + " h of work")
+                + (machine.trips() == 1 ? " trip" : " trips") + ", " + String.join(", ", machine.fields())
+                + (machine.neededHours() == 0 ? "" : "; " + Numbers.fixed(machine.neededHours(), 1) + " h of work")
                 + (machine.fitHours() == null
                         ? "; fit hours unknown"
                         : "; " + machine.fitHours() + (machine.fitHours() == 1 ? " fit hour" : " fit hours")

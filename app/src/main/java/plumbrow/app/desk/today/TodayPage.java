@@ -16,6 +16,8 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import plumbrow.advice.records.ApplicationRecord;
+import plumbrow.advice.records.KeptRecord;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.today.Days;
 import plumbrow.advice.today.Today;
@@ -70,20 +72,23 @@ public class TodayPage {
     private Today today(Season season, LocalDate day) {
         List<Choice> choices = book.choices(season.year());
         String weather = book.weatherVersion();
+        List<ApplicationRecord> records = KeptRecord.counting(book.records());
         Known last = known.get();
         if (last != null
                 && last.season() == season
                 && last.choices().equals(choices)
                 && last.weather().equals(weather)
+                && last.records().equals(records)
                 && last.today().day().equals(day)) {
             return last.today();
         }
-        Today today = Days.of(season, day, field -> Decided.chosen(season, field, choices), book::weather);
-        known.set(new Known(season, choices, weather, today));
+        Today today = Days.of(season, day, field -> Decided.chosen(season, field, choices), book::weather, records);
+        known.set(new Known(season, choices, weather, records, today));
         return today;
     }
 
-    private record Known(Season season, List<Choice> choices, String weather, Today today) {}
+    private record Known(
+            Season season, List<Choice> choices, String weather, List<ApplicationRecord> records, Today today) {}
 
     private final AtomicReference<@Nullable Known> known = new AtomicReference<>();
 
