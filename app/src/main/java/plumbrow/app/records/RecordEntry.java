@@ -254,8 +254,9 @@ public record RecordEntry(
                 if (!known && !typed.getOrDefault(key, "").isBlank()) {
                     faults.putIfAbsent(
                             key,
-                            "A record has nothing called “" + short40(key) + "”"
-                                    + Near.suggested(key, keys()) + ".");
+                            sentence("Found “" + short40(typed.getOrDefault(key, "").strip())
+                                    + "” here, and a record has nothing called “" + short40(key) + "”"
+                                    + Near.suggested(key, keys())));
                 }
             }
         }
@@ -570,7 +571,11 @@ public record RecordEntry(
                     key,
                     found(key).map(text -> "Found “" + short40(text) + "”; expected ")
                                     .orElse("Nothing there; expected ")
-                            + expected + ".");
+                            + sentence(expected));
+        }
+
+        private static String sentence(String words) {
+            return words.endsWith("?") ? words : words + ".";
         }
 
         private static String short40(String text) {

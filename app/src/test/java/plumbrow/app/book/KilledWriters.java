@@ -16,7 +16,12 @@ import plumbrow.advice.program.Program;
 import plumbrow.advice.program.RefugePlan;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
+import plumbrow.advice.records.ApplicationRecord;
+import plumbrow.advice.records.KeptRecord;
+import plumbrow.advice.records.RecordItem;
+import plumbrow.advice.records.RecordedProduct;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.Ask;
 import plumbrow.documents.workbook.edit.EditFaults;
 import plumbrow.documents.workbook.edit.RowChange;
 import plumbrow.documents.workbook.edit.SeasonTables;
@@ -137,7 +142,7 @@ final class KilledWriters {
 
     /**
      * One writer: goes on until it is killed. It changes the season whole (keep, drop) and row by row (edit, mark), takes its own
-     * changes of rows back and forth (undo, redo), and logs; the first brings seasons in too, as a workbook that was written out does.
+     * changes of rows back and forth (undo, redo), logs, and keeps and corrects application records; the first brings seasons in too, as a workbook that was written out does.
      */
     public static void main(String[] arguments) {
         String life = arguments[1] + "-" + arguments[2] + "-";
@@ -163,7 +168,7 @@ final class KilledWriters {
         private void goOn(String life) {
             for (int number = 0; ; number++) {
                 String name = life + number;
-                int deed = random.nextInt(16);
+                int deed = random.nextInt(20);
                 if (deed < 2 && !kept.isEmpty()) {
                     String gone = kept.remove(random.nextInt(kept.size()));
                     told("drop", gone, () -> book.change(season -> without(season, gone)));
@@ -182,10 +187,20 @@ final class KilledWriters {
                     if (told("edit", name, () -> added(name))) {
                         rows.add(name);
                     }
+                } else if (deed > 17) {
+                    told("record", name, () -> book.record(record(name), by("record", name), Instant.EPOCH));
+                } else if (deed > 15) {
+                    told("correct", name, () -> corrected(life.substring(0, life.indexOf('-') + 1), name));
                 } else if (told("keep", name, () -> book.change(season -> with(season, name)))) {
                     kept.add(name);
                 }
             }
+        }
+
+        /** Another record in the place of the last of one's own that counts, if there is one. */
+        private void corrected(String own, String name) {
+            int wrong = latest(book, own);
+            book.correct(wrong, record(name), by("correct", name), Instant.EPOCH);
         }
 
         private void added(String name) {
@@ -241,6 +256,40 @@ final class KilledWriters {
                         .filter(program -> !program.name().equals(name))
                         .toList(),
                 season.work());
+    }
+
+    /** The last record of a writer that counts. */
+    private static int latest(Book book, String own) {
+        return book.records().stream()
+                .filter(KeptRecord::counts)
+                .filter(record -> record.record()
+                        .item(RecordItem.NOTE)
+                        .filter(note -> note.startsWith(own))
+                        .isPresent())
+                .reduce((first, later) -> later)
+                .map(KeptRecord::number)
+                .orElseThrow(() -> new BookException("no record of this writer yet"));
+    }
+
+    private static ApplicationRecord record(String name) {
+        return new ApplicationRecord(
+                FIELD,
+                LocalDate.of(YEAR, 5, 1),
+                null,
+                null,
+                80,
+                100,
+                List.of(new RecordedProduct(
+                        "Stonefly 3G",
+                        "00000-1",
+                        new Amount(3, FarmUnit.LB),
+                        new Amount(240, FarmUnit.LB),
+                        Ask.NO,
+                        12,
+                        null,
+                        null,
+                        null)),
+                Map.of(RecordItem.NOTE, name));
     }
 
     private static Done done(String name) {

@@ -8,11 +8,17 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plumbrow.advice.program.Program;
+import plumbrow.advice.quantity.Amount;
+import plumbrow.advice.records.KeptRecord;
+import plumbrow.advice.records.RecordItem;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.Product;
+import plumbrow.app.RecordsOfTest;
 import plumbrow.app.SmallSeason;
 import plumbrow.documents.workbook.edit.RowChange;
 import plumbrow.documents.workbook.edit.SeasonEdit;
@@ -23,7 +29,11 @@ import plumbrow.documents.workbook.edit.SeasonEdit;
  */
 class KilledWritersTest {
     private static final int WRITERS = 3;
-    private static final Season FIRST = SmallSeason.of(KilledWriters.YEAR);
+
+    /** More than all records together take [lb]. */
+    private static final double STOCK = 1e7;
+
+    private static final Season FIRST = RecordsOfTest.stocked(SmallSeason.of(KilledWriters.YEAR), STOCK);
 
     @TempDir
     Path folder;
@@ -38,12 +48,14 @@ class KilledWritersTest {
         List<KilledWriters.Said> said = new KilledWriters(file, WRITERS, 7).run((operations + WRITERS - 1) / WRITERS);
         Map<String, String> state = new HashMap<>();
         Map<String, String> logged = new HashMap<>();
+        Map<String, String> recorded = new HashMap<>();
         Map<String, String> written = new HashMap<>();
         for (String line : said.stream().flatMap(one -> one.lines().stream()).toList()) {
             String[] words = line.split(" ", 3);
             assertThat(words[0]).as(line).isIn("try", "done", "refused", "failed");
             switch (words[1]) {
                 case "log" -> logged.put(words[2], words[0]);
+                case "record", "correct" -> recorded.put(words[2], words[0]);
                 case "edit", "mark", "back" -> written.put(words[1] + " " + words[2], words[0]);
                 default -> state.put(words[2], words[0] + " " + words[1]);
             }
@@ -80,6 +92,7 @@ class KilledWritersTest {
                     default -> assertThat(inHistory).as(last).doesNotContainKey(why);
                 }
             });
+            records(book, recorded);
             leadsThereAndBack(book, changes);
             long done = said.stream().mapToLong(KilledWriters.Said::done).sum();
             int kills = said.stream().mapToInt(KilledWriters.Said::kills).sum();
@@ -89,6 +102,8 @@ class KilledWritersTest {
                     + state.values().stream().collect(Collectors.groupingBy(last -> last, Collectors.counting()))
                     + " and log "
                     + logged.values().stream().collect(Collectors.groupingBy(last -> last, Collectors.counting()))
+                    + " and records "
+                    + recorded.values().stream().collect(Collectors.groupingBy(last -> last, Collectors.counting()))
                     + " and rows " + counted(written));
         }
     }
@@ -132,5 +147,40 @@ class KilledWritersTest {
     /** What the writers change of a season; its log is merged in from elsewhere. */
     private static List<Program> programs(Season season) {
         return season.programs();
+    }
+
+    /** Each record that was answered with done is there once, whole, with its line of the log; and the stock is what they leave. */
+    private static void records(Book book, Map<String, String> recorded) {
+        List<KeptRecord> records = book.records();
+        Map<String, Long> kept = records.stream()
+                .collect(Collectors.groupingBy(
+                        record -> record.record().items().getOrDefault(RecordItem.NOTE, ""), Collectors.counting()));
+        recorded.forEach((name, last) -> {
+            switch (last) {
+                case "done" -> assertThat(kept).containsEntry(name, 1L);
+                case "try" -> assertThat(kept.getOrDefault(name, 0L)).isBetween(0L, 1L);
+                default -> assertThat(kept).doesNotContainKey(name);
+            }
+        });
+        Set<Integer> lines = book.log().stream()
+                .filter(line -> line.counts() && line.record() != null)
+                .map(LogLine::number)
+                .collect(Collectors.toSet());
+        Set<Integer> counting = records.stream()
+                .filter(KeptRecord::counts)
+                .flatMap(record -> record.lines().stream())
+                .collect(Collectors.toSet());
+        assertThat(lines).isEqualTo(counting);
+        double used = records.stream()
+                .filter(KeptRecord::counts)
+                .mapToDouble(record -> record.record().products().get(0).total().value())
+                .sum();
+        assertThat(book.season(KilledWriters.YEAR)
+                        .orElseThrow()
+                        .shelf()
+                        .product(RecordsOfTest.PRODUCT)
+                        .map(Product::onHand)
+                        .map(Amount::value))
+                .contains(STOCK - used);
     }
 }
