@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -38,9 +39,11 @@ public final class DoneWork {
     private final List<Program> programs;
     private final List<Done> lines;
     private final Map<Program, Fulfilled> fulfilled = new HashMap<>();
+    private final Field field;
 
-    private DoneWork(Season season, List<Program> programs, List<Done> lines) {
+    private DoneWork(Season season, Field field, List<Program> programs, List<Done> lines) {
         this.season = season;
+        this.field = field;
         this.programs = programs;
         this.lines = lines;
         programs.forEach(program -> fulfilled.put(program, fulfilled(season, program, lines)));
@@ -54,7 +57,7 @@ public final class DoneWork {
                 : season.programs(field.name()).stream()
                         .sorted(Comparator.comparing((Program program) -> !program.baseline()))
                         .toList();
-        return new DoneWork(season, programs, lines);
+        return new DoneWork(season, field, programs, lines);
     }
 
     /** Lines of the log that count for this season's crop, by day. */
@@ -128,9 +131,14 @@ public final class DoneWork {
                         .findFirst();
     }
 
-    /** Whether a pass of a program is done. */
+    /** Whether a pass of a program is behind us: done, or not to be done since scouting found too few. */
     public boolean isDone(Program program, Pass pass) {
-        return of(program).done().containsKey(pass.number());
+        return of(program).done().containsKey(pass.number()) || tooFew(program).containsKey(pass.number());
+    }
+
+    /** The passes of a program that scouting found too few for, each with its line of the log. */
+    public Map<Integer, Done> tooFew(Program program) {
+        return TooFew.of(season, field, program);
     }
 
     /** The passes of {@link #made} that are done: planned and done, or done besides the plan. What they cost is spent. */
@@ -212,6 +220,10 @@ public final class DoneWork {
                             pass -> said.add(done(line, pass)),
                             () -> said.add("Done and counted once in every program: " + what(line) + "."));
         }
+        season.work().tooFew(field.name()).stream()
+                .filter(line -> !line.date().isBefore(seasonStart(season.year(), field.crop())))
+                .map(this::tooFew)
+                .forEach(said::add);
         for (Done line : lines) {
             unclear(line).ifPresent(said::add);
         }
@@ -219,6 +231,20 @@ public final class DoneWork {
             without(line).ifPresent(said::add);
         }
         return List.copyOf(said);
+    }
+
+    private String tooFew(Done line) {
+        Optional<Pass> answered = season.programs(field.name()).stream()
+                .flatMap(program -> program.passes().stream()
+                        .filter(pass -> line.equals(tooFew(program).get(pass.number()))))
+                .findFirst();
+        return answered.map(pass -> "Scouted on " + line.date() + ": fewer than "
+                        + Objects.requireNonNull(pass.trigger()).limit() + ", so " + line.product()
+                        + " is not put on. What scouting cost is spent, whatever is done, and stands in no program; the rest of the season is weighed on the simulated"
+                        + " seasons in which so few are counted.")
+                .orElse("The log says of " + line.date() + " that " + line.product() + " was not made since scouting found too"
+                        + " few, but no pass of " + field.name() + " that puts it on waits for a count near that day: the line"
+                        + " COUNTS AS NOTHING. Say which pass it was, or strike it.");
     }
 
     private static String what(Done line) {

@@ -21,6 +21,7 @@ import plumbrow.advice.check.Matter;
 import plumbrow.advice.check.MatterKind;
 import plumbrow.advice.check.ProgramCheck;
 import plumbrow.advice.done.DoneWork;
+import plumbrow.advice.done.TooFew;
 import plumbrow.advice.field.Farm;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Finding;
@@ -245,8 +246,12 @@ public final class FieldPlans {
             SprayTrip.of(season, field, program).forEach(trip -> trip.passes()
                     .forEach(pass -> trips.put(pass.number(), trip)));
             List<FieldPlan.Step> steps = new ArrayList<>();
+            Set<Integer> tooFew = TooFew.of(season, field, program).keySet();
             for (Pass pass : program.passes()) {
                 SprayTrip trip = trips.get(pass.number());
+                if (tooFew.contains(pass.number()) && (trip == null || trip.passes().size() == 1)) {
+                    continue;
+                }
                 if (trip == null) {
                     steps.add(single(program, pass, done.get(pass.number())));
                 } else if (trip.number() == pass.number()) {

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import plumbrow.advice.done.DoneWork;
 import plumbrow.advice.done.Fulfilled;
+import plumbrow.advice.done.TooFew;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.field.Looked;
@@ -41,7 +42,9 @@ public final class Case {
         this.index = index;
         this.field = field;
         this.program = program;
+        Set<Integer> tooFew = TooFew.of(index.season(), field, program).keySet();
         this.passes = program.passes().stream()
+                .filter(pass -> !tooFew.contains(pass.number()))
                 .sorted(Comparator.comparingInt(Pass::number))
                 .toList();
         Fulfilled fulfilled = DoneWork.fulfilled(index.season(), program, index.thisSeason(field));

@@ -111,7 +111,7 @@ final class SeasonIndex {
         alsoIn = by(season.ground().alsoIn(), AlsoIn::field);
         nextCrops = by(season.ground().nextCrops(), NextCrop::field);
         sprayPlans = first(season.work().sprayPlans(), one -> new PassOf(one.field(), one.program(), one.pass()));
-        log = by(season.work().log(), Done::field);
+        log = by(season.work().log().stream().filter(Done::made).toList(), Done::field);
         weeds = by(season.pests().weeds(), WeedPressure::field);
         resistance = by(season.pests().resistance(), KnownResistance::field);
     }

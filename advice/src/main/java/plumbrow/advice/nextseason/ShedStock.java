@@ -25,7 +25,8 @@ record ShedStock(List<Product> products, List<Stock> changed, List<String> cauti
         for (Product product : season.shelf().products()) {
             Amount before = product.onHand();
             List<Done> lines = season.work().log().stream()
-                    .filter(line -> line.product().equals(product.name())
+                    .filter(line -> line.made()
+                            && line.product().equals(product.name())
                             && !line.date().isBefore(season.asOf())
                             && !line.date().isAfter(until))
                     .toList();

@@ -27,8 +27,13 @@ public record ScoutingTrigger(
         this(insect, threshold, null, 1, 1, scoutingUsdPerAcre);
     }
 
+    /** "250 aphids/plant", "4 of true armyworm". */
+    public String limit() {
+        return Numbers.plain(threshold) + (unit == null ? " of " + insect : " " + unit);
+    }
+
     /** "only from 250 aphids/plant on", "only from 4 of true armyworm on". */
     public String words() {
-        return "only from " + Numbers.plain(threshold) + (unit == null ? " of " + insect : " " + unit) + " on";
+        return "only from " + limit() + " on";
     }
 }

@@ -62,6 +62,15 @@ public record Work(List<SprayPlan> sprayPlans, Crew crew, List<Done> log, Means 
 
     /** What was put on a field, in the order of the log. */
     public List<Done> log(String field) {
-        return log.stream().filter(line -> line.field().equals(field)).toList();
+        return log.stream()
+                .filter(line -> line.field().equals(field) && line.made())
+                .toList();
+    }
+
+    /** Lines of a field that say of a pass that scouting found too few for it, in the order of the log. */
+    public List<Done> tooFew(String field) {
+        return log.stream()
+                .filter(line -> line.field().equals(field) && !line.made())
+                .toList();
     }
 }

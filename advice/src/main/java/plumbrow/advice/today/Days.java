@@ -22,6 +22,7 @@ import plumbrow.advice.calendar.LawfulWindows;
 import plumbrow.advice.calendar.Window;
 import plumbrow.advice.done.DoneWork;
 import plumbrow.advice.done.Fulfilled;
+import plumbrow.advice.done.TooFew;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.hours.HourlyWeather;
@@ -143,11 +144,13 @@ public final class Days {
     }
 
     private void due(Field field, Program program, boolean decided, List<Today.Due> due) {
-        Fulfilled fulfilled = Fulfilled.of(program, DoneWork.thisSeason(season, field));
+        Set<Integer> behind = new HashSet<>(
+                Fulfilled.of(program, DoneWork.thisSeason(season, field)).done().keySet());
+        behind.addAll(TooFew.of(season, field, program).keySet());
         for (SprayTrip trip : SprayTrip.of(season, field, program)) {
             LocalDate planned = trip.date();
             boolean done =
-                    trip.passes().stream().allMatch(pass -> fulfilled.done().containsKey(pass.number()));
+                    trip.passes().stream().allMatch(pass -> behind.contains(pass.number()));
             if (planned != null && !done && near(planned, LOOK_BACK_DAYS)) {
                 due.add(trip(trip, planned, decided));
             }
@@ -158,7 +161,7 @@ public final class Days {
             if (!goesOut
                     && planned != null
                     && near(planned, OTHER_BACK_DAYS)
-                    && !fulfilled.done().containsKey(pass.number())) {
+                    && !behind.contains(pass.number())) {
                 due.add(other(field, program, decided, pass, planned));
             }
         }

@@ -1,5 +1,6 @@
 package plumbrow.advice.weighing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -28,6 +29,18 @@ record FieldModel(
         @Nullable WeatherTie weather,
         List<ProgramModel> programs,
         List<String> cautions) {
+
+    /** Passes that were scouted for and for which too few were found, once for each count: it is the same in all programs. */
+    List<ProgramModel.Trigger> tooFew() {
+        List<ProgramModel.Trigger> settled = new ArrayList<>();
+        for (ProgramModel program : programs) {
+            program.triggers().stream()
+                    .filter(trigger -> trigger.settled()
+                            && settled.stream().noneMatch(one -> one.scouting().equals(trigger.scouting())))
+                    .forEach(settled::add);
+        }
+        return settled;
+    }
 
     /** The same field with what each of its programs costs in later years. */
     FieldModel withLater(LaterCost later, double[][] usdPerAcre) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import plumbrow.advice.assumptions.Chances;
 import plumbrow.advice.assumptions.Column;
 import plumbrow.advice.assumptions.DrawSource;
@@ -21,6 +22,9 @@ import plumbrow.science.chance.SortedDraws;
 /** The weighing of one field: draws, margins, odds, and what would change the answer. */
 final class FieldWeighing {
     private static final int STRIP_STEPS = 50;
+
+    /** Share of draws that must agree with a count for the others to be left out. */
+    private static final double FEWEST_AGREEING = 0.02;
 
     private final Season season;
     private final FieldModel model;
@@ -88,7 +92,35 @@ final class FieldWeighing {
             columns[place] = place == model.yield() ? price : column(variable, source);
         }
         columns[model.yield()] = yieldColumn(model, columns, source, new double[0], 0);
-        return columns;
+        return counted(model, columns);
+    }
+
+    /**
+     * The draws that agree with what was counted: where scouting found too few, those in which fewer are counted, each as often as
+     * the others. Where hardly any agrees, all of them stand, and {@link #contradicts} says so.
+     */
+    private static Column[] counted(FieldModel model, Column[] columns) {
+        int[] agree = agreeing(model, columns);
+        if (agree.length == 0 || agree.length == columns[0].values().length) {
+            return columns;
+        }
+        return Arrays.stream(columns).map(column -> column.of(agree)).toArray(Column[]::new);
+    }
+
+    /** Draws that agree with every count; none where they are too few to go on from. */
+    private static int[] agreeing(FieldModel model, Column[] columns) {
+        double[][] values = Arrays.stream(columns).map(Column::values).toArray(double[][]::new);
+        int draws = columns[0].values().length;
+        int[] agree = IntStream.range(0, draws)
+                .filter(i -> model.tooFew().stream().allMatch(trigger -> trigger.tooFew(values, i)))
+                .toArray();
+        return agree.length < FEWEST_AGREEING * draws ? new int[0] : agree;
+    }
+
+    /** Whether what was counted hardly ever comes of the pressures that were entered. */
+    private boolean contradicts() {
+        return model.tooFew().stream().anyMatch(trigger -> IntStream.range(0, source.draws())
+                .anyMatch(i -> !trigger.tooFew(columns, i)));
     }
 
     /**
@@ -153,7 +185,14 @@ final class FieldWeighing {
                 samples,
                 inputs(),
                 everything,
-                telling.cautions());
+                contradicts() ? withContradiction(telling.cautions()) : telling.cautions());
+    }
+
+    private static List<String> withContradiction(List<String> cautions) {
+        List<String> all = new ArrayList<>(cautions);
+        all.add(0, "So few as scouting found are counted in fewer than 2 of 100 simulated seasons of the pressure that was"
+                + " entered, so the count is left out of the weighing. Put the pressure on the insects sheet right.");
+        return all;
     }
 
     private Choice choice(List<Standing> as) {
@@ -247,6 +286,9 @@ final class FieldWeighing {
         List<ScoutedPass> scouted = new ArrayList<>();
         for (int t = 0; t < program.triggers().size(); t++) {
             ProgramModel.Trigger trigger = program.triggers().get(t);
+            if (trigger.settled()) {
+                continue;
+            }
             scouted.add(ScoutedPass.of(
                     trigger.scouting(),
                     trigger.pass(),

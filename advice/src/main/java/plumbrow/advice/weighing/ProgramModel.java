@@ -122,7 +122,7 @@ record ProgramModel(
     /** Its cost lines, those of passes that wait for scouting by the share of draws in which they are made. */
     List<CostLine> costLines(double[][] columns) {
         List<CostLine> lines = new ArrayList<>(costs);
-        for (Trigger trigger : triggers) {
+        for (Trigger trigger : triggers.stream().filter(one -> !one.settled()).toList()) {
             double chance = trigger.chance(columns);
             trigger.costs()
                     .forEach(line -> lines.add(new CostLine(
@@ -137,7 +137,10 @@ record ProgramModel(
     /** What it costs where every pass that waits for scouting is made [$/ac]. */
     double mostCostUsdPerAcre() {
         return costUsdPerAcre
-                + triggers.stream().mapToDouble(Trigger::costUsdPerAcre).sum();
+                + triggers.stream()
+                        .filter(trigger -> !trigger.settled())
+                        .mapToDouble(Trigger::costUsdPerAcre)
+                        .sum();
     }
 
     /** Places of the inputs that stand in its own terms, some of them more than once. */
@@ -275,6 +278,21 @@ record ProgramModel(
             double costUsdPerAcre,
             double delayDays) {
         private static final double RAREST = 1e-12;
+
+        /** Whether it was scouted already and too few were found: it is made in no draw. */
+        boolean settled() {
+            return Double.isInfinite(from);
+        }
+
+        /** The same pass, which is made in no draw any more. */
+        Trigger answeredTooFew() {
+            return from(Double.POSITIVE_INFINITY);
+        }
+
+        /** Whether fewer are counted in a draw than the pass was planned to wait for. */
+        boolean tooFew(double[][] columns, int draw) {
+            return count(columns, draw) < scouting.threshold();
+        }
 
         Trigger from(double threshold) {
             return new Trigger(

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.assumptions.Distribution;
@@ -32,6 +33,7 @@ import plumbrow.advice.weedseason.WeedSeasons;
 import plumbrow.advice.weighing.ProgramModel.Cut;
 import plumbrow.advice.weighing.ProgramModel.Injury;
 import plumbrow.advice.weighing.ProgramModel.Insect;
+import plumbrow.advice.weighing.ProgramModel.Trigger;
 import plumbrow.advice.weighing.ProgramModel.Lot;
 import plumbrow.advice.weighing.ProgramModel.Mode;
 import plumbrow.advice.weighing.ProgramModel.Weed;
@@ -77,13 +79,16 @@ final class ProgramModels {
         List<Pass> passes = program.passes().stream()
                 .sorted(Comparator.comparingInt(Pass::number))
                 .toList();
+        Set<Integer> tooFew = done.tooFew(planned).keySet();
         List<Pass> waiting =
                 passes.stream().filter(pass -> pass.trigger() != null).toList();
         List<CostLine> costs = ProgramCosts.of(
                 season,
                 program,
                 passes.stream().filter(pass -> pass.trigger() == null).toList());
-        costs.addAll(triggers.scouting(waiting));
+        costs.addAll(triggers.scouting(waiting.stream()
+                .filter(pass -> !tooFew.contains(pass.number()))
+                .toList()));
         return new ProgramModel(
                 planned,
                 costs.stream()
@@ -101,7 +106,10 @@ final class ProgramModels {
                         .mapToDouble(pass -> pass.delayDays() * pass.sharePct() / 100)
                         .sum(),
                 waiting.stream()
-                        .map(pass -> triggers.of(program, pass, insect -> before(insect, pass, passes)))
+                        .map(pass -> {
+                            Trigger trigger = triggers.of(program, pass, insect -> before(insect, pass, passes));
+                            return tooFew.contains(pass.number()) ? trigger.answeredTooFew() : trigger;
+                        })
                         .toList(),
                 follow(program));
     }

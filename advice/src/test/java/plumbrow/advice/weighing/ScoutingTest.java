@@ -23,6 +23,7 @@ import plumbrow.advice.assumptions.Chances;
 import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.calendar.PassChange;
 import plumbrow.advice.calendar.ProgramChanges;
+import plumbrow.advice.done.DoneWork;
 import plumbrow.advice.gates.Standing;
 import plumbrow.advice.names.UnknownNames;
 import plumbrow.advice.pests.ScoutingSample;
@@ -305,6 +306,74 @@ class ScoutingTest {
         assertThat(advice.program("scout").orElseThrow().scouted()).isEmpty();
         assertThat(gain(advice, "scout")).isCloseTo(0, within(1e-9));
         assertThat(advice.program("never").orElseThrow().costUsdPerAcre()).isCloseTo(100 + COST + 0.7, within(1e-9));
+    }
+
+    private static FieldAdvice tooFew(Season season, String product, LocalDate day) {
+        Done line = new Done(OneField.FIELD, day, product, new Amount(0, FarmUnit.FL_OZ), 100, null, "field notes");
+        Season after = season.withPrograms(season.programs(), season.work().withLog(List.of(line)));
+        return Adviser.adviseField(
+                after,
+                after.fields().get(0),
+                WeighingOptions.DEFAULT
+                        .withDraws(DRAWS)
+                        .withChanged(Map.of("stand sharpness", new Distribution.Fixed(1))));
+    }
+
+    @Test
+    @DisplayName("scouted, too few: the pass is not made, and the rest is decided on the seasons in which so few are counted")
+    void tooFew() {
+        Season season = field(MEAN, null, scouted(MEAN, 1.5)).season();
+        FieldAdvice before = Adviser.adviseField(
+                season, season.fields().get(0), WeighingOptions.DEFAULT.withDraws(DRAWS));
+        FieldAdvice advice = tooFew(season, "Guard", LocalDate.of(2026, 5, 3));
+        // Of a normal below its mean the mean is φ(0)/Φ(0) = 0.798 spreads lower.
+        double few = MEAN - SD * 2 * StandardNormal.density(0);
+        double perInsect = PRICE * YIELD * LOSS_PCT / 100 * CONTROL;
+        assertThat(gain(before, "always")).isCloseTo(perInsect * MEAN - COST, within(0.05));
+        assertThat(gain(advice, "always")).isCloseTo(perInsect * few - COST, within(0.05));
+        WeighedProgram scout = advice.program("scout").orElseThrow();
+        assertThat(scout.meanGainUsdPerAcre()).as("what scouting cost is sunk").isCloseTo(0, within(1e-9));
+        assertThat(scout.costUsdPerAcre()).isCloseTo(100, within(1e-9));
+        assertThat(scout.scouted()).isEmpty();
+        assertThat(advice.sentence()).doesNotContain("scout for");
+        assertThat(advice.cautions())
+                .anyMatch(caution -> caution.startsWith("Scouted on 2026-05-03: fewer than 3 of soybean aphid, so Guard is"
+                        + " not put on."));
+        assertThat(advice.inputs())
+                .filteredOn(input -> input.id().startsWith("pressure"))
+                .allSatisfy(input -> assertThat(input.mean()).isCloseTo(few, within(0.005)));
+    }
+
+    @Test
+    @DisplayName("a count that no draw agrees with, and one that no pass waits for, change nothing and are said")
+    void tooFewOfNothing() {
+        Season season = field(MEAN, null, scouted(0.05, 1.5)).season();
+        FieldAdvice never = tooFew(season, "Guard", LocalDate.of(2026, 5, 3));
+        assertThat(never.cautions()).anyMatch(caution -> caution.contains("in fewer than 2 of 100 simulated seasons"));
+        assertThat(gain(never, "always")).isCloseTo(9 * MEAN - COST, within(0.05));
+        FieldAdvice far = tooFew(
+                field(MEAN, null, scouted(MEAN, 1.5)).season(), "Guard", LocalDate.of(2026, 9, 3));
+        assertThat(far.cautions()).anyMatch(caution -> caution.contains("COUNTS AS NOTHING"));
+        assertThat(far.program("scout").orElseThrow().scouted()).hasSize(1);
+        assertThat(gain(far, "always")).isCloseTo(9 * MEAN - COST, within(0.05));
+    }
+
+    @Test
+    @DisplayName("nothing was put on: no gate and no shed counts the line, and the pass is planned no more")
+    void tooFewIsNoApplication() {
+        Season season = field(MEAN, null, scouted(MEAN, 1.5)).season();
+        Done line = new Done(
+                OneField.FIELD, LocalDate.of(2026, 5, 3), "Guard", new Amount(0, FarmUnit.FL_OZ), 100, null, "notes");
+        Season after = season.withPrograms(season.programs(), season.work().withLog(List.of(line)));
+        assertThat(after.work().log(OneField.FIELD)).isEmpty();
+        Program scout = after.programs(OneField.FIELD).get(2);
+        DoneWork done = DoneWork.of(after, after.fields().get(0));
+        assertThat(scout.passes())
+                .filteredOn(pass -> done.isDone(scout, pass))
+                .extracting(Pass::product)
+                .containsExactly("Guard");
+        assertThat(done.donePasses(scout)).isEmpty();
+        assertThat(line.words()).isEqualTo("Guard not made: scouting found too few");
     }
 
     @Test

@@ -23,9 +23,12 @@ import java.util.stream.Stream;
 import org.springframework.jdbc.core.JdbcOperations;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.datasource.JdbcTransactionObjectSupport;
 import org.springframework.jdbc.support.JdbcTransactionManager;
+import org.springframework.transaction.support.DefaultTransactionStatus;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteConnection;
 import org.sqlite.SQLiteConfig.JournalMode;
 import org.sqlite.SQLiteConfig.SynchronousMode;
 import org.sqlite.SQLiteConfig.TransactionMode;
@@ -241,8 +244,40 @@ final class SqliteFile implements Database {
     public void close() {}
 
     private <T> T transaction(SQLiteDataSource source, Function<JdbcOperations, T> work) {
-        return told(() -> new TransactionTemplate(new JdbcTransactionManager(source))
+        return told(() -> new TransactionTemplate(new OneTransaction(source))
                 .execute(status -> work.apply(new JdbcTemplate(source))));
+    }
+
+    /**
+     * A transaction and nothing after it. The driver follows each commit by the beginning of another transaction, for a writer one that
+     * waits for the lock: where somebody else has it by then for long, that beginning fails, and with it a commit that is done. So the
+     * next one is begun without a lock; it ends with the connection.
+     */
+    private static final class OneTransaction extends JdbcTransactionManager {
+        private static final long serialVersionUID = 1L;
+
+        OneTransaction(SQLiteDataSource source) {
+            super(source);
+        }
+
+        @Override
+        protected void doCommit(DefaultTransactionStatus status) {
+            nextWithoutLock(status);
+            super.doCommit(status);
+        }
+
+        @Override
+        protected void doRollback(DefaultTransactionStatus status) {
+            nextWithoutLock(status);
+            super.doRollback(status);
+        }
+
+        private static void nextWithoutLock(DefaultTransactionStatus status) {
+            JdbcTransactionObjectSupport transaction = (JdbcTransactionObjectSupport) status.getTransaction();
+            if (transaction.getConnectionHolder().getConnection() instanceof SQLiteConnection connection) {
+                connection.getConnectionConfig().setTransactionMode(TransactionMode.DEFERRED);
+            }
+        }
     }
 
     private interface Work<T> {

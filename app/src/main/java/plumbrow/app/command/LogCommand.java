@@ -63,7 +63,7 @@ final class LogCommand implements Runnable {
                     String date,
             @Option(names = "--product", paramLabel = "NAME", description = "A product of the shelf.") @Nullable
                     String product,
-            @Option(names = "--rate", paramLabel = "NUMBER", description = "How much on each acre treated.") @Nullable
+            @Option(names = "--rate", paramLabel = "NUMBER", description = "How much on each acre treated; 0 where scouting found too few.") @Nullable
                     String rate,
             @Option(names = "--unit", paramLabel = "UNIT", description = "Its unit, as fl oz/ac.") @Nullable
                     String unit,

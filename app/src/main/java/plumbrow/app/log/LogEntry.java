@@ -45,7 +45,7 @@ public record LogEntry(
     public static final String APPLICATOR = "applicator";
     public static final String SOURCE = "source";
 
-    private static final NumberKind AMOUNT = NumberKind.above(0).upTo(1_000_000);
+    private static final NumberKind AMOUNT = NumberKind.atLeast(0).upTo(1_000_000);
     private static final NumberKind PERCENT = NumberKind.above(0).upTo(100);
 
     /** Nothing typed yet, and nothing to complain of. */
@@ -70,6 +70,10 @@ public record LogEntry(
             reader.fault(DATE, "a day that is past: the log holds what was done");
         }
         Double rate = reader.read(RATE, AMOUNT);
+        if (rate != null && rate == 0 && field != null && product != null && !waits(season, field, product)) {
+            reader.fault(RATE, "more than 0: no pass of " + field + " that puts out " + product
+                    + " waits for scouting. 0 says that too few were counted for it");
+        }
         RateUnit unit = reader.read(UNIT, new RateUnitKind());
         season.shelf().products().stream()
                 .filter(one -> one.name().equals(product))
@@ -135,6 +139,13 @@ public record LogEntry(
                 .sorted(Map.Entry.comparingByKey())
                 .map(one -> one.getKey() + ": " + one.getValue())
                 .collect(Collectors.joining(" "));
+    }
+
+    /** Whether a pass of a field that puts out a product is made only where scouting counts enough. */
+    private static boolean waits(Season season, String field, String product) {
+        return season.programs(field).stream()
+                .flatMap(program -> program.passes().stream())
+                .anyMatch(pass -> pass.trigger() != null && product.equals(pass.product()));
     }
 
     /** Seed may be counted or weighed; anything else goes in the kind of unit it is priced in. */

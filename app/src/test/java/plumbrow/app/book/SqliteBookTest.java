@@ -12,11 +12,14 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.transaction.TransactionSystemException;
+import org.springframework.transaction.support.TransactionSynchronization;
+import org.springframework.transaction.support.TransactionSynchronizationManager;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 import plumbrow.app.RandomSeason;
@@ -45,6 +48,51 @@ class SqliteBookTest extends BookContract {
             assertThat(names()).containsExactly("farm é.book");
             Path copy = Files.copy(file(), folder.resolve("copy.book"));
             assertThat(Book.open(copy).season(2027)).contains(SmallSeason.of(2027));
+        }
+    }
+
+    /**
+     * The driver begins another transaction after each commit: had that the lock of a writer, a commit that is done would be
+     * answered with "in use" where somebody else has the lock by then. Found by writers that were killed, 2,000 answers long.
+     */
+    @Test
+    void aChangeThatIsWrittenHoldsNoLockAndIsNotAnsweredWithInUse() {
+        try (Book book = again()) {
+            book.put(SmallSeason.of(2027));
+        }
+        List<String> others = new ArrayList<>();
+        SqliteFile file = SqliteFile.open(file(), Duration.ofMillis(50));
+        for (boolean fails : List.of(false, true)) {
+            try {
+                file.write(sql -> {
+                    TransactionSynchronizationManager.registerSynchronization(new TransactionSynchronization() {
+                        @Override
+                        public void afterCompletion(int status) {
+                            others.add(writtenByAnother());
+                        }
+                    });
+                    sql.execute("PRAGMA user_version = " + (700 + others.size()));
+                    if (fails) {
+                        throw new BookException("thought better of it");
+                    }
+                    return sql;
+                });
+            } catch (BookException better) {
+                assertThat(fails).isTrue();
+            }
+        }
+        assertThat(others).containsExactly("written", "written");
+    }
+
+    private String writtenByAnother() {
+        try (Connection other = DriverManager.getConnection("jdbc:sqlite:" + file());
+                Statement statement = other.createStatement()) {
+            statement.execute("PRAGMA busy_timeout = 0");
+            statement.execute("BEGIN IMMEDIATE");
+            statement.execute("ROLLBACK");
+            return "written";
+        } catch (SQLException inUse) {
+            return String.valueOf(inUse.getMessage());
         }
     }
 

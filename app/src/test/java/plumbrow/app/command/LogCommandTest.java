@@ -72,6 +72,13 @@ class LogCommandTest {
         assertThat(lines.get(1).get("strike").isNull()).isTrue();
     }
 
+    @Test
+    void nothingIsPutOnOnlyWhereAPassWaitsForScouting() {
+        add("0").refused("rate: Found “0”; expected more than 0: no pass of North 80 that puts out Stonefly 3G waits for scouting");
+        add("-1").refused("expected a number from 0");
+        assertThat(plumbrow("log", "list", "--book", book).out()).contains("The log has no line yet.");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"=1+1", "+1", "-x", "@SUM(A1)", "a\u001B[2Jb", "a\u009Bb"})
     void whatTheWorkbookRefusesIsRefusedHereToo(String words) {
@@ -176,7 +183,7 @@ class LogCommandTest {
     void whatIsWrongIsSaidAndNothingIsWritten() {
         add("much")
                 .refused(
-                        "The line was not written down. rate: Found “much”; expected a number above 0 and up to 1000000.");
+                        "The line was not written down. rate: Found “much”; expected a number from 0 to 1000000.");
         plumbrow("log", "add", "--book", book, "--field", "South")
                 .refused("field: Found “South”; expected a field of the season.");
         plumbrow(

@@ -24,8 +24,7 @@ public final class LogWords {
         String share = done.sharePct() == 100 ? "" : " on " + Numbers.read(done.sharePct()) + " % of the field";
         String by = done.applicator() == null ? "" : ", by " + done.applicator();
         LogLine.Strike strike = line.strike();
-        return done.date() + ", " + done.field() + ": " + done.product() + ", "
-                + done.rate().text() + "/ac" + share + by
+        return done.date() + ", " + done.field() + ": " + done.words() + share + by
                 + " (" + done.source() + ")"
                 + (done.meant() == null ? "" : ", said to be " + done.meant().words())
                 + (strike == null ? "." : ". STRUCK by " + strike.who() + ": " + strike.why());

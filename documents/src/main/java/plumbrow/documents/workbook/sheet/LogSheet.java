@@ -27,7 +27,11 @@ public final class LogSheet {
                     "the product; one of the sheet shelf, unless it was put on before the season",
                     "Ridge 12")
             .need();
-    static final Column<Double> RATE = Column.of("rate", Words.RATE, "how much of it on each acre treated", "6")
+    static final Column<Double> RATE = Column.of(
+                    "rate",
+                    NumberKind.atLeast(0).upTo(1_000_000),
+                    "how much of it on each acre treated; 0 where scouting found too few and the pass was not made",
+                    "6")
             .in("rate_unit")
             .need();
     public static final Column<RateUnit> RATE_UNIT = Column.of(
