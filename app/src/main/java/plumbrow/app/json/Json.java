@@ -43,6 +43,11 @@ public final class Json {
         return write(values);
     }
 
+    /** Plain maps, lists, words and numbers as they are, keys as they are spelled. */
+    public static String plain(Map<String, ?> values) {
+        return write(values);
+    }
+
     /** {@code {"figure": id, "outputs": {…}, "working": ["step", …], "source": "…", "cautions": […]}}. */
     public static String of(Answer answer) {
         Map<String, Object> json = new LinkedHashMap<>();

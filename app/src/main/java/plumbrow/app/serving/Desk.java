@@ -32,6 +32,7 @@ import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.Weigher;
 import plumbrow.app.desk.Weighings;
 import plumbrow.app.desk.api.ApiPages;
+import plumbrow.app.desk.api.OpenApiPage;
 import plumbrow.app.desk.ask.AskApi;
 import plumbrow.app.desk.ask.AskPage;
 import plumbrow.app.desk.ask.DemoDesk;
@@ -142,6 +143,7 @@ import plumbrow.app.desk.years.YearsPage;
     MapApi.class,
     MapPage.class,
     MixPage.class,
+    OpenApiPage.class,
     NextSeasonPage.class,
     OldPricesPage.class,
     MachinePage.class,
