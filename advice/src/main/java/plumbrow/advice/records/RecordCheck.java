@@ -3,7 +3,7 @@ package plumbrow.advice.records;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -50,6 +50,11 @@ public record RecordCheck(
         String sentence) {
     private static final String SUPERVISED = "supervised";
     private static final String FEDERAL = "US";
+
+    /** Hours by which clocks of the United States are behind universal time: the least, in summer in the east, and the most. */
+    private static final int EASTERNMOST_H = 4;
+
+    private static final int WESTERNMOST_H = 10;
 
     public RecordCheck {
         duties = List.copyOf(duties);
@@ -212,10 +217,6 @@ public record RecordCheck(
             KeptRecord kept, RecordDuty duty, Applies applies, String why, List<String> missing) {
         ApplicationRecord record = kept.record();
         LocalDateTime due = applies == Applies.NONE_FOUND ? null : due(record, duty);
-        ZonedDateTime clock = record.end() == null ? record.start() : record.end();
-        LocalDateTime written = kept.writtenAt()
-                .atZone(clock == null ? ZoneId.systemDefault() : clock.getZone())
-                .toLocalDateTime();
         return new DutyAnswer(
                 duty.state(),
                 (duty.role().equals("any") ? "all applicators" : duty.role() + " applicators") + ", "
@@ -228,9 +229,25 @@ public record RecordCheck(
                 duty.wholeList(),
                 duty.writeBy().words(),
                 due,
-                due == null ? null : !written.isAfter(due),
+                due == null ? null : written(kept, due),
                 keepUntil(record, duty),
                 duty.conditions());
+    }
+
+    /**
+     * Whether a record was written by a moment of the field's clock. Where the record names no clock it is said only where it is so by
+     * every clock of the United States.
+     */
+    private static @Nullable Boolean written(KeptRecord kept, LocalDateTime due) {
+        ZonedDateTime end = kept.record().end();
+        ZonedDateTime clock = end == null ? kept.record().start() : end;
+        if (clock != null) {
+            return !kept.writtenAt().atZone(clock.getZone()).toLocalDateTime().isAfter(due);
+        }
+        LocalDateTime universal = kept.writtenAt().atOffset(ZoneOffset.UTC).toLocalDateTime();
+        boolean surely = !universal.minusHours(EASTERNMOST_H).isAfter(due);
+        boolean perhaps = !universal.minusHours(WESTERNMOST_H).isAfter(due);
+        return surely == perhaps ? Boolean.valueOf(surely) : null;
     }
 
     /**

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -75,7 +76,7 @@ final class RecordCommand implements Runnable {
         @Option(names = "--to", paramLabel = "DAY", description = "Up to this day.")
         private @Nullable String to;
 
-        RecordFilter filter(List<KeptRecord> records) {
+        RecordFilter filter(List<KeptRecord> records, Optional<Season> season) {
             Map<String, String> asked = new LinkedHashMap<>();
             put(asked, "field", field);
             put(asked, "applicator", applicator);
@@ -83,7 +84,7 @@ final class RecordCommand implements Runnable {
             put(asked, "from", from);
             put(asked, "to", to);
             try {
-                return RecordFilter.of(asked, records);
+                return RecordFilter.of(asked, records, season);
             } catch (IllegalArgumentException wrong) {
                 throw new BadInputException(String.valueOf(wrong.getMessage()));
             }
@@ -110,7 +111,7 @@ final class RecordCommand implements Runnable {
             @Option(names = "--json", description = JSON) boolean json) {
         try (Book book = Book.open(file)) {
             List<KeptRecord> records = book.records();
-            List<KeptRecord> asked = which.filter(records).in(records);
+            List<KeptRecord> asked = which.filter(records, book.latestSeason()).in(records);
             Season season = season(book, file);
             screen.say(
                     json
@@ -144,7 +145,7 @@ final class RecordCommand implements Runnable {
         try (Book book = Book.open(file)) {
             List<KeptRecord> records = book.records();
             Season season = season(book, file);
-            List<KeptRecord> asked = which.filter(records).in(records).stream()
+            List<KeptRecord> asked = which.filter(records, book.latestSeason()).in(records).stream()
                     .filter(KeptRecord::counts)
                     .toList();
             List<RecordCheck> checks =
@@ -250,7 +251,7 @@ final class RecordCommand implements Runnable {
         }
         try (Book book = Book.open(file)) {
             List<KeptRecord> records = book.records();
-            RecordFilter filter = which.filter(records);
+            RecordFilter filter = which.filter(records, book.latestSeason());
             RecordExport export = new RecordExport(
                     season(book, file),
                     filter.in(records),

@@ -5,14 +5,19 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import plumbrow.advice.crew.Person;
+import plumbrow.advice.field.Field;
 import plumbrow.advice.names.Near;
 import plumbrow.advice.records.KeptRecord;
 import plumbrow.advice.records.RecordItem;
 import plumbrow.advice.records.RecordedProduct;
+import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.Product;
 
 /**
  * Which records are asked for. Blank is any.
@@ -31,18 +36,27 @@ public record RecordFilter(
     /**
      * Reads what was asked for under field, applicator, product, from and to.
      *
-     * @throws IllegalArgumentException with a sentence, where a day is none or no record has such a name
+     * @param season whose names may be asked for although no record has them
+     * @throws IllegalArgumentException with a sentence, where a day is none or nobody knows a name
      */
-    public static RecordFilter of(Map<String, String> asked, List<KeptRecord> records) {
+    public static RecordFilter of(Map<String, String> asked, List<KeptRecord> records, Optional<Season> season) {
         RecordFilter filter = new RecordFilter(
                 asked.getOrDefault("field", "").strip(),
                 asked.getOrDefault("applicator", "").strip(),
                 asked.getOrDefault("product", "").strip(),
                 day(asked, "from"),
                 day(asked, "to"));
-        known("field", filter.field(), fields(records));
-        known("applicator", filter.applicator(), applicators(records));
-        known("product", filter.product(), products(records));
+        Set<String> fields = fields(records);
+        Set<String> applicators = applicators(records);
+        Set<String> products = products(records);
+        season.ifPresent(one -> {
+            one.fields().stream().map(Field::name).forEach(fields::add);
+            one.work().crew().people().stream().map(Person::name).forEach(applicators::add);
+            one.shelf().products().stream().map(Product::name).forEach(products::add);
+        });
+        known("field", filter.field(), fields);
+        known("applicator", filter.applicator(), applicators);
+        known("product", filter.product(), products);
         if (filter.from() != null && filter.to() != null && filter.to().isBefore(filter.from())) {
             throw new IllegalArgumentException("The last day, " + filter.to() + ", lies before the first, " + filter.from()
                     + ".");
@@ -70,7 +84,7 @@ public record RecordFilter(
     private static void known(String what, String name, Set<String> names) {
         if (!name.isEmpty() && names.stream().noneMatch(name::equalsIgnoreCase)) {
             throw new IllegalArgumentException(
-                    "No record has the " + what + " '" + name + "'" + Near.suggested(name, names) + ".");
+                    "Neither a record nor the season has the " + what + " '" + name + "'" + Near.suggested(name, names) + ".");
         }
     }
 

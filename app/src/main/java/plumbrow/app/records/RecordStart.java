@@ -9,9 +9,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import plumbrow.advice.crew.Licence;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Boundary.Point;
@@ -25,10 +27,12 @@ import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.records.ApplicationRecord;
+import plumbrow.advice.records.ApplicatorRole;
 import plumbrow.advice.records.KeptRecord;
 import plumbrow.advice.records.RecordItem;
 import plumbrow.advice.records.RecordedProduct;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.Droplets;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.trip.SprayTrip;
@@ -137,7 +141,7 @@ public final class RecordStart {
         String applicator = card.applicator();
         if (applicator != null) {
             put(boxes, RecordItem.APPLICATOR, applicator);
-            season.work().crew().person(applicator).ifPresent(person -> licence(boxes, person));
+            season.work().crew().person(applicator).ifPresent(person -> licence(boxes, season, trip.field(), person));
         }
         put(boxes, RecordItem.EQUIPMENT, card.machine());
         Double carrier = card.carrierGpa();
@@ -173,9 +177,27 @@ public final class RecordStart {
         boxes.put(RecordEntry.TOTAL_UNIT + number, total.unit().symbol());
     }
 
-    private static void licence(Map<String, String> boxes, Person person) {
-        put(boxes, RecordItem.LICENCE, person.licence());
-        put(boxes, RecordItem.LICENCE_STATE, person.state());
+    /** The licence that the field's state gave, else the first; and as what the person applies, where that is on file. */
+    private static void licence(Map<String, String> boxes, Season season, Field field, Person person) {
+        Licence licence = season.work().crew().licences(person).stream()
+                .filter(one -> field.state().equals(one.state()))
+                .findFirst()
+                .orElse(person.first());
+        put(boxes, RecordItem.LICENCE, licence.number());
+        put(boxes, RecordItem.LICENCE_STATE, licence.state());
+        Set<Licence.Cover> covers = licence.covers();
+        if (covers != null) {
+            put(
+                    boxes,
+                    RecordItem.LICENCE_CATEGORY,
+                    covers.stream().sorted().map(Licence.Cover::word).collect(Collectors.joining(", ")));
+        }
+        put(
+                boxes,
+                RecordItem.ROLE,
+                person.forHire() == Ask.YES
+                        ? ApplicatorRole.COMMERCIAL.word()
+                        : licence.kind() == Licence.Kind.PRIVATE ? ApplicatorRole.PRIVATE.word() : null);
     }
 
     /** Weeds and insects of the field that a product of the trip has a control of on file. */

@@ -106,7 +106,7 @@ class RecordPagesTest {
             assertThat(visitor.get("/records." + kind).status()).as(kind).isEqualTo(200);
         }
         json("/api/records", typed(Map.of("date", "2026-04-09", "sure", "all")), 201);
-        assertThat(visitor.get("/records?field=North%208").body()).contains("No record has the field");
+        assertThat(visitor.get("/records?field=North%208").body()).contains("Neither a record nor the season has the field");
         assertThat(visitor.get("/records/0").status()).isEqualTo(404);
     }
 

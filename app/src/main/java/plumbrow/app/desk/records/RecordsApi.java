@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -60,7 +61,7 @@ public class RecordsApi {
         List<KeptRecord> all = book.records();
         return json(
                 HttpStatus.OK,
-                Json.of(RecordFilter.of(asked, all).in(all).stream()
+                Json.of(RecordFilter.of(asked, all, Optional.of(season)).in(all).stream()
                         .map(kept -> RecordAnswer.of(season, kept))
                         .toList()));
     }
@@ -71,7 +72,7 @@ public class RecordsApi {
         List<KeptRecord> all = book.records();
         return json(
                 HttpStatus.OK,
-                Json.of(RecordFilter.of(asked, all).in(all).stream()
+                Json.of(RecordFilter.of(asked, all, Optional.of(season)).in(all).stream()
                         .filter(KeptRecord::counts)
                         .map(kept -> RecordCheck.of(season, kept))
                         .toList()));

@@ -72,7 +72,7 @@ public class RecordsPage {
         RecordFilter filter = RecordFilter.ANY;
         String fault = "";
         try {
-            filter = RecordFilter.of(asked, all);
+            filter = RecordFilter.of(asked, all, book.season());
         } catch (IllegalArgumentException wrong) {
             fault = String.valueOf(wrong.getMessage());
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
@@ -98,7 +98,7 @@ public class RecordsPage {
     ResponseEntity<byte[]> file(@PathVariable String kind, @RequestParam Map<String, String> asked) {
         List<KeptRecord> all = book.records();
         try {
-            RecordFilter filter = RecordFilter.of(asked, all);
+            RecordFilter filter = RecordFilter.of(asked, all, book.season());
             RecordExport export = new RecordExport(
                     Asked.season(book), filter.in(all), filter.words(), book.head().text(), today());
             return switch (kind) {
