@@ -1,0 +1,62 @@
+package plumbrow.app.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static plumbrow.app.command.Typed.plumbrow;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import plumbrow.app.Readable;
+import plumbrow.app.demo.DemoBook;
+
+/** What the terminal and the papers of the demo say, as a person reads it. */
+@SuppressWarnings("NullAway.Init")
+class ReadableWordsTest {
+    /** Money to the cent in a column of dollars: every digit of it is meant. */
+    private static final String CENTS = "(?m)(?<=\\s)\\d{1,3}\\.\\d\\d(?=\\s|$)";
+
+    @TempDir
+    Path folder;
+
+    @Test
+    @DisplayName(
+            "No command and no paper of the demo has an exponent, more than four digits outside a working, a plural of one,"
+                    + " a code name or a source that is not written out")
+    void wordsReadAsAPersonWrites() throws IOException {
+        Path book = SmallBook.of(folder.resolve("demo.book"), DemoBook.season());
+        Set<String> wrong = new TreeSet<>();
+        look(wrong, "check", plumbrow("check", "--book", book).out());
+        look(wrong, "weigh", plumbrow("weigh", "--book", book, "--field", "Airport").good().out());
+        look(wrong, "next", plumbrow("next", "--book", book, "--field", "Airport").good().out());
+        look(wrong, "today", plumbrow("today", "--book", book).good().out());
+        look(wrong, "log list", plumbrow("log", "list", "--book", book).good().out());
+        look(wrong, "figure", answer("handler-equipment", "skin=II", "inhalation=III", "eye=II"));
+        look(wrong, "figure", answer("leaching-score", "half_life_d=60", "koc_ml_g=100"));
+        Path pdf = folder.resolve("check.pdf");
+        plumbrow("check", "--book", book, "--pdf", pdf);
+        try (PDDocument paper = Loader.loadPDF(pdf.toFile())) {
+            look(wrong, "check.pdf", new PDFTextStripper().getText(paper));
+        }
+        assertThat(wrong).isEmpty();
+    }
+
+    /** The answer of a figure without its working, which shows all its digits. */
+    private static String answer(String... figure) {
+        Object[] typed = new Object[figure.length + 1];
+        typed[0] = "figure";
+        System.arraycopy(figure, 0, typed, 1, figure.length);
+        return plumbrow(typed).good().out().replaceAll("(?s)Working.*?(?=\\n\\n|Formula)", "");
+    }
+
+    private static void look(Set<String> wrong, String where, String text) {
+        assertThat(text).as(where).isNotBlank();
+        Readable.faults(text.replaceAll(CENTS, "")).forEach(fault -> wrong.add(where + ": " + fault));
+    }
+}
