@@ -37,7 +37,7 @@ class TaskLogTest {
         return works.get(0);
     }
 
-    /** The record of application-and-weather.md 9.4, computed there. */
+    /** A record of ISO 11783-10, computed apart from this code. */
     @Test
     void aRecordByteByByte() {
         Element header = Element.read("TLG00001.XML", WorkedField.utf8(
