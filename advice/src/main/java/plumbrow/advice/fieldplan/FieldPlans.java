@@ -486,9 +486,11 @@ public final class FieldPlans {
                     .filter(zone -> zone.feet() > 0 && (zone.acres() == null || zone.acres() > 0));
         }
 
+        /** Whether something is put out of doors and not all is known of what it must keep from. */
         private boolean unseen(List<Zones> zones) {
-            return !season.ground().lookedForAll(field.name())
-                    || zones.stream().anyMatch(one -> !one.notRead().isEmpty());
+            return !zones.isEmpty()
+                    && (!season.ground().lookedForAll(field.name())
+                            || zones.stream().anyMatch(one -> !one.notRead().isEmpty()));
         }
 
         private List<FieldPlan.Keep> keeps(List<Zones> zones) {

@@ -251,6 +251,11 @@ class PagesTest {
         assertThat(visitor.get("/api/fields/Nowhere/advice").status()).isEqualTo(404);
         assertThat(visitor.get("/api/fields/Nowhere/advice").body())
                 .contains("\"error\" : \"There is no field called “Nowhere”");
+        assertThat(visitor.get("/fields/Nowhere/plan").status()).isEqualTo(404);
+        assertThat(visitor.get("/api/fields/Nowhere/plan").status()).isEqualTo(404);
+        assertThat(visitor.get("/api/fields/Nowhere/plan").body())
+                .contains("\"error\" : \"There is no field called “Nowhere”");
+        assertThat(visitor.get("/api" + HOME + "/plan").body()).contains("\"money_says\"");
         var wrong = visitor.get("/api/figures/partial-budget?added_return=lots");
         assertThat(wrong.status()).isEqualTo(400);
         assertThat(wrong.body()).contains("\"error\" : \"added_return is 'lots'; expected");

@@ -3,6 +3,7 @@ package plumbrow.app.desk.fieldplan;
 import java.nio.charset.StandardCharsets;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -13,6 +14,7 @@ import plumbrow.advice.fieldplan.FieldPlan;
 import plumbrow.advice.season.Season;
 import plumbrow.app.desk.Asked;
 import plumbrow.app.desk.DeskBook;
+import plumbrow.app.desk.door.NotHereException;
 import plumbrow.app.json.Json;
 import plumbrow.documents.binder.FieldPlanPaper;
 
@@ -48,9 +50,19 @@ public class FieldPlanPage {
 
     @GetMapping("/api/fields/{name}/plan")
     ResponseEntity<byte[]> json(@PathVariable String name) {
-        return ResponseEntity.ok()
+        try {
+            return answer(HttpStatus.OK, Json.of(plan(name)));
+        } catch (NotHereException none) {
+            return answer(HttpStatus.NOT_FOUND, Json.of(new Fault(String.valueOf(none.getMessage()))));
+        }
+    }
+
+    private record Fault(String error) {}
+
+    private static ResponseEntity<byte[]> answer(HttpStatus status, String text) {
+        return ResponseEntity.status(status)
                 .contentType(MediaType.APPLICATION_JSON)
-                .body(Json.of(plan(name)).getBytes(StandardCharsets.UTF_8));
+                .body(text.getBytes(StandardCharsets.UTF_8));
     }
 
     private FieldPlan plan(String name) {
