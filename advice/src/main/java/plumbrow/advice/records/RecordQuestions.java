@@ -69,12 +69,14 @@ public final class RecordQuestions {
     private final Field field;
     private final ApplicationRecord record;
     private final List<Done> before;
+    private final List<Done> wrong;
     private final List<RecordQuestion> questions = new ArrayList<>();
 
     private RecordQuestions(Season season, Field field, ApplicationRecord record, List<Done> wrong) {
         this.season = season;
         this.field = field;
         this.record = record;
+        this.wrong = wrong;
         List<Done> lines = new ArrayList<>(season.work().log(field.name()));
         wrong.forEach(line -> lines.stream()
                 .filter(one -> one.meaning(null).equals(line.meaning(null)))
@@ -116,7 +118,11 @@ public final class RecordQuestions {
                                 + one.rate().text() + "/ac on " + acres(record.acres()) + " ac are "
                                 + Numbers.read(reckoned.value(), reckoned.unit().symbol()) + ".");
             }
-            Amount there = season.shelf().product(one.product()).map(Product::onHand).orElse(null);
+            Amount there = season.shelf()
+                    .product(one.product())
+                    .map(Product::onHand)
+                    .map(left -> withBack(left, one.product()))
+                    .orElse(null);
             if (there != null
                     && there.comparableWith(one.total())
                     && one.total().inBase() > there.inBase() * (1 + 1e-9)) {
@@ -150,6 +156,15 @@ public final class RecordQuestions {
                         "outline",
                         "The corners written down hold " + acres(drawn) + " ac; " + acres(record.acres())
                                 + " ac were treated."));
+    }
+
+    /** What is on hand with what the record that is put right took. */
+    private Amount withBack(Amount left, String product) {
+        double back = wrong.stream()
+                .filter(line -> line.product().equals(product) && line.rate().comparableWith(left))
+                .mapToDouble(line -> line.rate().in(left.unit()).value() * field.acres() * line.sharePct() / 100)
+                .sum();
+        return new Amount(left.value() + back, left.unit());
     }
 
     private void times() {

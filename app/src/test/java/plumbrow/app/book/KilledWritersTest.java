@@ -62,6 +62,7 @@ class KilledWritersTest {
         }
         try (Book book = Book.open(file)) {
             assertThat(book.check()).isEmpty();
+            records(book, recorded);
             Map<String, Long> programs = book.season(KilledWriters.YEAR).orElseThrow().programs().stream()
                     .collect(Collectors.groupingBy(Program::name, Collectors.counting()));
             state.forEach((name, last) -> {
@@ -92,7 +93,6 @@ class KilledWritersTest {
                     default -> assertThat(inHistory).as(last).doesNotContainKey(why);
                 }
             });
-            records(book, recorded);
             leadsThereAndBack(book, changes);
             long done = said.stream().mapToLong(KilledWriters.Said::done).sum();
             int kills = said.stream().mapToInt(KilledWriters.Said::kills).sum();

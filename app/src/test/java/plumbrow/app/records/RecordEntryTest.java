@@ -161,6 +161,17 @@ class RecordEntryTest {
         assertThat(twice.questions().stream().map(RecordQuestion::key)).contains("twice");
     }
 
+    @Test
+    void correctionMayUseWhatTheWrongRecordTook() {
+        Season empty = RecordsOfTest.stocked(SmallSeason.of(2027), 0);
+        List<Done> wrong = Objects.requireNonNull(read(Map.of()).record()).lines();
+        RecordEntry same = RecordEntry.read(empty, RecordsOfTest.typed(Map.of()), wrong, RecordsOfTest.NOW);
+        assertThat(same.questions()).isEmpty();
+        RecordEntry more =
+                RecordEntry.read(empty, RecordsOfTest.typed(Map.of("acres", "41")), wrong, RecordsOfTest.NOW);
+        assertThat(more.questions().stream().map(RecordQuestion::key)).containsExactly("stock");
+    }
+
     /** What is written out of a record is read in again as the same record, whatever it says: 200 records drawn by chance. */
     @Test
     void recordComesBackFromItsOwnBoxes() {
