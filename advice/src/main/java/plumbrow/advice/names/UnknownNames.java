@@ -311,7 +311,9 @@ public final class UnknownNames {
                 : Optional.of("a county of " + state + " as the census spells it"
                         + Near.to(county, Vocabulary.countyNames(state))
                                 .map(near -> "; did you mean " + near + "?")
-                                .orElse(""));
+                                .orElseGet(() -> Vocabulary.statesWith(county)
+                                        .map(states -> "; " + county + " is a county of " + states)
+                                        .orElse("")));
     }
 
     private Optional<String> place(String name) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
@@ -57,6 +58,17 @@ final class Vocabulary {
     /** Whether the census knows a county of that name in a state. */
     static boolean county(String state, String name) {
         return counties(state).stream().anyMatch(county -> county.called(name));
+    }
+
+    /** The states that have a county of that name, where they are few. */
+    static Optional<String> statesWith(String name) {
+        List<String> states = Counties.all().stream()
+                .filter(county -> county.called(name))
+                .map(County::state)
+                .distinct()
+                .sorted()
+                .toList();
+        return states.isEmpty() || states.size() > 3 ? Optional.empty() : Optional.of(String.join(" and ", states));
     }
 
     static List<String> countyNames(String state) {

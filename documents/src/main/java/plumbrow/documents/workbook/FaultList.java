@@ -50,7 +50,7 @@ final class FaultList implements Objections {
             if (more > 0) {
                 all.add(new Fault(file, 0, "", more + " more faults", "these " + MOST + " to be put right first"));
             }
-            throw new WorkbookFaults(all);
+            throw new WorkbookFaults(all, more);
         }
     }
 }

@@ -35,16 +35,18 @@ public final class WorkbookReader {
     }
 
     /**
-     * The same, and says of each sheet read by a former name how it is called now.
+     * The same, and says of each sheet read by a former name how it is called now, and asks of values that are hardly true.
      *
-     * @param told takes a sentence for each such sheet
+     * @param told takes a sentence for each
      */
     public static Season read(Path fileOrFolder, Consumer<String> told) {
         FaultList faults = new FaultList(String.valueOf(fileOrFolder.getFileName()));
         Tables tables = tables(grids(fileOrFolder, faults), faults, told);
         Rules.check(tables, faults);
         faults.throwIfAny();
-        return Sheets.season(tables);
+        Season season = Sheets.season(tables);
+        Plausible.questions(season).forEach(told);
+        return season;
     }
 
     private static List<Grid> grids(Path path, FaultList faults) {

@@ -26,7 +26,6 @@ import plumbrow.app.desk.Asked;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.rows.IncomingWorkbooks;
 import plumbrow.app.desk.shown.Shown;
-import plumbrow.documents.workbook.Fault;
 import plumbrow.documents.workbook.WorkbookFaults;
 import plumbrow.documents.workbook.WorkbookReader;
 
@@ -107,9 +106,8 @@ public class DoorsPage {
     private static final int MOST_FAULTS = 40;
 
     private static String said(WorkbookFaults faults) {
-        List<String> first =
-                faults.faults().stream().limit(MOST_FAULTS).map(Fault::sentence).toList();
-        int more = faults.faults().size() - first.size();
+        List<String> first = faults.lines().stream().limit(MOST_FAULTS).toList();
+        int more = faults.lines().size() - first.size();
         return String.join("\n", first) + (more > 0 ? "\nand " + more + " more." : "");
     }
 

@@ -21,6 +21,7 @@ public final class Rules {
             new SeedsComplete(),
             new FurtherCounties(),
             new CountiesFit(),
+            new LabelLimitCounties(),
             new SpraysFit(),
             new OneTank(),
             new TillageFits());

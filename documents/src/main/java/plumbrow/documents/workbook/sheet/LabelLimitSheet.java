@@ -16,9 +16,9 @@ public final class LabelLimitSheet {
     static final Column<String> PRODUCT = Words.product("the product");
     static final Column<Crop> CROP =
             Column.of("crop", Words.CROP, "the crop it is for", "corn").blankMeans("every crop");
-    static final Column<Kind> KIND = Column.of("kind", WordKind.of(Kind.class, Kind::word), "what it asks", "not after")
+    public static final Column<Kind> KIND = Column.of("kind", WordKind.of(Kind.class, Kind::word), "what it asks", "not after")
             .need();
-    static final Column<String> VALUE = Column.of(
+    public static final Column<String> VALUE = Column.of(
                     "value",
                     TextKind.PROSE,
                     "as the kind has it: a day of the year as 06-12, a date as 2026-12-31, a number (days, hours, feet, gal/ac), "
