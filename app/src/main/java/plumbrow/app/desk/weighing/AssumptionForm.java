@@ -8,6 +8,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.assumptions.Chances;
 import plumbrow.advice.assumptions.Distribution;
+import plumbrow.advice.weighing.KeptAssumptions;
 import plumbrow.advice.weighing.UncertainInput;
 import plumbrow.app.desk.shown.Shown;
 
@@ -90,6 +91,28 @@ public record AssumptionForm(List<Line> lines) {
         return !changes().isEmpty();
     }
 
+    /** What is changed and can be kept for this field, in words. */
+    public List<String> keepable() {
+        return labels(true);
+    }
+
+    /** What is changed and can't. */
+    public List<String> left() {
+        return labels(false);
+    }
+
+    private List<String> labels(boolean keepable) {
+        Map<String, Distribution> changes = changes();
+        return lines.stream()
+                .map(Line::input)
+                .filter(input -> {
+                    Distribution to = changes.get(input.id());
+                    return to != null && KeptAssumptions.keepable(input.id(), to) == keepable;
+                })
+                .map(UncertainInput::label)
+                .toList();
+    }
+
     /** The boxes that can't be read. */
     public List<Box> faults() {
         return lines.stream()
@@ -111,7 +134,7 @@ public record AssumptionForm(List<Line> lines) {
 
     /** What the page must renew of this form when the answer changes: marks and faults, by id. */
     public String renewed() {
-        StringBuilder ids = new StringBuilder("#brief,#carried");
+        StringBuilder ids = new StringBuilder("#brief,#carried,#keeping");
         for (Line line : lines) {
             ids.append(",#m").append(line.number()).append(",#e").append(line.number());
         }

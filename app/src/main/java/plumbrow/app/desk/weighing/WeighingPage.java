@@ -2,6 +2,8 @@ package plumbrow.app.desk.weighing;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.Map;
 import org.springframework.http.HttpStatus;
@@ -15,15 +17,21 @@ import org.springframework.web.bind.annotation.RequestParam;
 import plumbrow.advice.field.Field;
 import plumbrow.advice.lookback.Expectation;
 import plumbrow.advice.season.Season;
+import plumbrow.advice.text.TextRule;
 import plumbrow.advice.weighing.FieldAdvice;
+import plumbrow.advice.weighing.KeptAssumptions;
 import plumbrow.advice.weighing.NextInput;
 import plumbrow.advice.weighing.NextInputs;
 import plumbrow.advice.weighing.WeighingOptions;
+import plumbrow.app.book.By;
 import plumbrow.app.book.MeanwhileException;
 import plumbrow.app.desk.Asked;
 import plumbrow.app.desk.DeskBook;
 import plumbrow.app.desk.Weighings;
 import plumbrow.app.desk.shown.Shown;
+import plumbrow.documents.workbook.edit.EditFaults;
+import plumbrow.documents.workbook.edit.SeasonDiff;
+import plumbrow.documents.workbook.edit.SeasonEdit;
 
 /** The weighing of one field: the answer, what it rests on, what would change it, and the decision. */
 @Controller
@@ -97,6 +105,36 @@ public class WeighingPage {
         }
         boolean rough = typed.containsKey("rough") && form.changed();
         return page(model, season, said, form, ChoiceForm.blank(said, season.adviser()), rough);
+    }
+
+    /** Keeps changed assumptions of the field in the book, with who says so and why. */
+    @PostMapping("/fields/{name}/assumptions/keep")
+    String keep(
+            @PathVariable String name,
+            @RequestParam Map<String, String> typed,
+            Model model,
+            HttpServletResponse response) {
+        Season season = Asked.season(book);
+        FieldAdvice said = asTheSeasonSays(season, name);
+        AssumptionForm form = AssumptionForm.read(said.inputs(), typed);
+        String who = typed.getOrDefault("who", "").strip();
+        if (!form.faults().isEmpty() || form.keepable().isEmpty() || TextRule.NAME.objection(who).isPresent()) {
+            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+            return page(model, season, said, form, ChoiceForm.blank(said, season.adviser()), false);
+        }
+        LocalDate day = LocalDate.now(clock.withZone(ZoneId.systemDefault()));
+        String source = (who.isEmpty() ? season.adviser() : who) + ", " + day + ", beside the answer";
+        By by = new By(who, typed.getOrDefault("why", ""), By.Way.DESK, clock.instant());
+        try {
+            book.changeHeld(by, held -> {
+                Season kept = KeptAssumptions.into(held.written(), said.field(), form.changes(), source).season();
+                return SeasonEdit.of(held.written(), SeasonDiff.between(held.written(), kept));
+            });
+        } catch (EditFaults faults) {
+            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+            return page(model, season, said, form, ChoiceForm.blank(said, season.adviser()), false);
+        }
+        return "redirect:/fields/" + Shown.part(name) + "/weighing#answer";
     }
 
     /** Records a decision, or says why it can't be. */
