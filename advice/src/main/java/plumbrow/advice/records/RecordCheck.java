@@ -14,11 +14,13 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.records.DutyAnswer.Applies;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.LabelLimit;
 import plumbrow.science.reference.RecordDuties;
 import plumbrow.science.reference.RecordDuty;
 
@@ -51,6 +53,10 @@ public record RecordCheck(
     private static final String SUPERVISED = "supervised";
     private static final String FEDERAL = "US";
 
+    /** Words by which a label asks for a record (records-and-duties.md 1.5). */
+    private static final Pattern KEEP =
+            Pattern.compile("\\b(records?|recorded|recordkeeping|log|document|retain)\\b", Pattern.CASE_INSENSITIVE);
+
     /** Hours by which clocks of the United States are behind universal time: the least, in summer in the east, and the most. */
     private static final int EASTERNMOST_H = 4;
 
@@ -72,6 +78,7 @@ public record RecordCheck(
         for (RecordDuty duty : RecordDuties.inForce(state, record.date())) {
             answer(season, kept, duty).ifPresent(duties::add);
         }
+        record.products().forEach(one -> ofLabel(season, record, one.product(), duties));
         if (state.isEmpty() || !RecordDuties.looked(state)) {
             duties.add(new DutyAnswer(
                     state.isEmpty() ? "?" : state,
@@ -151,6 +158,34 @@ public record RecordCheck(
     /** "2026-05-15 18:40". */
     static String moment(LocalDateTime when) {
         return when.toLocalDate() + " " + when.toLocalTime().withSecond(0).withNano(0);
+    }
+
+    /**
+     * A label's own duty to keep a record, as far as it was read: it binds whatever role or state (7 USC 136j(a)(2)(G)), and its list is in
+     * its words, so that no record is told to be complete by it.
+     */
+    private static void ofLabel(Season season, ApplicationRecord record, String product, List<DutyAnswer> duties) {
+        season.shelf().labels().limits().stream()
+                .filter(limit -> limit.product().equals(product) && limit.kind() == LabelLimit.Kind.DUTY)
+                .filter(limit -> limit.crop() == null
+                        || season.field(record.field())
+                                .filter(field -> field.crop() == limit.crop())
+                                .isPresent())
+                .filter(limit -> KEEP.matcher(limit.value()).find())
+                .forEach(limit -> duties.add(new DutyAnswer(
+                        "label",
+                        "whoever uses " + product,
+                        limit.source(),
+                        "as read on the label",
+                        Applies.YES,
+                        "",
+                        List.of(),
+                        false,
+                        "as the label says",
+                        null,
+                        null,
+                        null,
+                        limit.value())));
     }
 
     private static Optional<DutyAnswer> answer(Season season, KeptRecord kept, RecordDuty duty) {

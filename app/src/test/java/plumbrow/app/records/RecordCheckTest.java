@@ -23,7 +23,11 @@ import plumbrow.advice.records.RecordCheck;
 import plumbrow.advice.records.RecordItem;
 import plumbrow.advice.records.RecordedProduct;
 import plumbrow.advice.records.Reentry;
+import plumbrow.advice.season.Season;
 import plumbrow.advice.shelf.Ask;
+import plumbrow.advice.shelf.LabelBook;
+import plumbrow.advice.shelf.LabelLimit;
+import plumbrow.advice.shelf.Shelf;
 import plumbrow.app.SmallSeason;
 
 /** Records held to checks worked apart from this code: D1 to D14 of duties, R1 to R3 of re-entry, K3, K4 of the record. */
@@ -182,6 +186,31 @@ class RecordCheckTest {
         RecordCheck late = RecordCheck.of(SmallSeason.of(2026), kept(record, "2026-07-09T05:01:00Z"));
         assertThat(late.late()).isTrue();
         assertThat(late.sentence()).contains("too late");
+    }
+
+    /** 7 USC 136j(a)(2)(G): what the label asks to be kept binds whatever role or state, and is never told to be complete. */
+    @Test
+    void labelThatAsksForARecordBinds() {
+        Season season = SmallSeason.of(2026);
+        Shelf shelf = season.shelf();
+        LabelLimit duty = new LabelLimit(
+                "Stonefly 3G", null, LabelLimit.Kind.DUTY, "Keep a record of wind and nozzle for 2 years", "p. 3");
+        LabelBook read = new LabelBook(
+                List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(duty));
+        Season labelled = season.withShelf(new Shelf(
+                shelf.products(),
+                shelf.seeds(),
+                shelf.traits(),
+                shelf.actives(),
+                shelf.labelUses(),
+                shelf.activeLimits(),
+                shelf.controls(),
+                read));
+        ApplicationRecord record = record("IA", "private", Ask.NO, 12, null, null);
+        DutyAnswer label = of(RecordCheck.of(labelled, kept(record, "2026-05-09T12:00:00Z")), "label");
+        assertThat(label.applies()).isEqualTo(DutyAnswer.Applies.YES);
+        assertThat(label.words()).startsWith("list not fully known");
+        assertThat(label.note()).contains("wind and nozzle");
     }
 
     private static DutyAnswer of(RecordCheck check, String state) {
