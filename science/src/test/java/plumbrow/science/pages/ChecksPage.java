@@ -8,7 +8,6 @@ import static plumbrow.science.pages.Markdown.words;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import plumbrow.science.checks.Check;
@@ -18,20 +17,12 @@ import plumbrow.science.figure.Status;
 import plumbrow.science.figure.Subject;
 import plumbrow.science.reference.Sources;
 
-/** The manual's page of every value from outside that the science is held against. */
+/** The manual's pages of every value from outside that the science is held against: one in front, one a subject. */
 final class ChecksPage {
     /** Longer calls, such as a whole trial, are shortened in the middle; the figure's page and the tests have them whole. */
     private static final int LONGEST_CALL = 220;
 
     private ChecksPage() {}
-
-    /** Where the subject begins on this page. */
-    static String anchor(Subject subject) {
-        return subject.title()
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^a-z ]", "")
-                .replace(' ', '-');
-    }
 
     static String markdown() {
         List<Check> all = Checks.all();
@@ -59,12 +50,18 @@ final class ChecksPage {
                 Without `-Dplumbrow.docs=write` the same test fails where a page is stale.
 
                 """);
-        page.append(counts(all));
-        for (Subject subject : Subject.values()) {
-            page.append("\n## ").append(subject.title()).append("\n\n");
-            page.append(head("check", "source", "status", "expected", "got", "agrees"));
-            all.stream().filter(check -> check.subject() == subject).forEach(check -> page.append(line(check)));
-        }
+        return page.append(counts(all)).toString();
+    }
+
+    /** The checks of one subject. */
+    static String markdown(Subject subject) {
+        StringBuilder page = new StringBuilder("# Checks: " + subject.title() + "\n\n")
+                .append("What the columns mean stands in [checks](../checks.md), each source in full in the [list of sources]")
+                .append("(../sources.md).\n\n")
+                .append(head("check", "source", "status", "expected", "got", "agrees"));
+        Checks.all().stream()
+                .filter(check -> check.subject() == subject)
+                .forEach(check -> page.append(line(check)));
         return page.toString();
     }
 
@@ -75,7 +72,7 @@ final class ChecksPage {
         StringBuilder table = new StringBuilder(head(names.toArray(String[]::new)));
         for (Subject subject : Subject.values()) {
             table.append(countRow(
-                    subject.title(),
+                    "[" + subject.title() + "](checks/" + SubjectPage.file(subject) + ".md)",
                     all.stream().filter(check -> check.subject() == subject).toList()));
         }
         return table.append(countRow("together", all)).toString();

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -28,11 +29,14 @@ class PagesTest {
     @Test
     @DisplayName("No page is left of a subject that is gone")
     void noPageTooMany() throws IOException {
-        if (isWriting()) {
-            Files.createDirectories(DOCS.resolve("figures"));
-        }
-        try (Stream<Path> files = Files.list(DOCS.resolve("figures"))) {
-            assertThat(files.map(file -> "figures/" + file.getFileName())).isSubsetOf(pages().keySet());
+        for (String folder : List.of("figures", "checks")) {
+            if (isWriting()) {
+                Files.createDirectories(DOCS.resolve(folder));
+            }
+            try (Stream<Path> files = Files.list(DOCS.resolve(folder))) {
+                assertThat(files.map(file -> folder + "/" + file.getFileName()))
+                        .isSubsetOf(pages().keySet());
+            }
         }
     }
 
@@ -61,6 +65,7 @@ class PagesTest {
         pages.put("figures/README.md", SubjectPage.index());
         for (Subject subject : Subject.values()) {
             pages.put("figures/" + SubjectPage.file(subject) + ".md", SubjectPage.markdown(subject));
+            pages.put("checks/" + SubjectPage.file(subject) + ".md", ChecksPage.markdown(subject));
         }
         return pages;
     }

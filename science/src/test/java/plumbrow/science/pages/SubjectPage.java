@@ -59,7 +59,8 @@ final class SubjectPage {
     static String markdown(Subject subject) {
         String figures = of(subject).stream().map(SubjectPage::figure).collect(Collectors.joining("\n"));
         return "# " + subject.title() + "\n\n"
-                + "Written from the declarations in `science`. [All figures](README.md), [checks](../checks.md).\n\n"
+                + "Written from the declarations in `science`. [All figures](README.md), [checks](../checks/" + file(subject)
+                + ".md).\n\n"
                 + figures;
     }
 
@@ -119,8 +120,8 @@ final class SubjectPage {
                 .forEach(output -> page.append(item(result(output, answer.outputs()))));
         int more = figure.examples().size() - 1;
         if (more > 0) {
-            page.append("\n%d more worked example%s in [checks](../checks.md#%s).%n"
-                    .formatted(more, more == 1 ? "" : "s", ChecksPage.anchor(figure.subject()))
+            page.append("\n%d more worked example%s in [checks](../checks/%s.md).%n"
+                    .formatted(more, more == 1 ? "" : "s", file(figure.subject()))
                     .replace("\r", ""));
         }
         return page.toString();
