@@ -26,10 +26,10 @@ public final class LogOfField {
                 : Optional.empty();
     }
 
-    /** "No field 'South Slouhg': nearest is South Slough." */
+    /** "Neither the season nor the log has a field 'South Slouhg'; did you mean South Slough?" */
     public static String unknown(List<LogLine> log, Optional<Season> season, String field) {
-        return "Neither the season nor the log has a field '" + field + "'" + Near.suggested(field, known(log, season))
-                + ".";
+        String near = Near.suggested(field, known(log, season));
+        return "Neither the season nor the log has a field '" + field + "'" + (near.isEmpty() ? "." : near);
     }
 
     private static Set<String> known(List<LogLine> log, Optional<Season> season) {

@@ -51,7 +51,11 @@ public record PassEntry(
                 meant.isPresent()
                         ? ""
                         : (planned.isEmpty() ? "Nothing there" : "Found “" + planned + "”") + "; expected "
-                                + expected(season, done.field(), done.product(), planned) + ".");
+                                + ended(expected(season, done.field(), done.product(), planned)));
+    }
+
+    private static String ended(String words) {
+        return words.endsWith("?") ? words : words + ".";
     }
 
     /** What a text says; empty where it is no pass of the field that puts out the product. */

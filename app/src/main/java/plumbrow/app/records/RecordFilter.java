@@ -83,8 +83,9 @@ public record RecordFilter(
 
     private static void known(String what, String name, Set<String> names) {
         if (!name.isEmpty() && names.stream().noneMatch(name::equalsIgnoreCase)) {
-            throw new IllegalArgumentException(
-                    "Neither a record nor the season has the " + what + " '" + name + "'" + Near.suggested(name, names) + ".");
+            String near = Near.suggested(name, names);
+            throw new IllegalArgumentException("Neither a record nor the season has the " + what + " '" + name + "'"
+                    + (near.isEmpty() ? "." : near));
         }
     }
 
