@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,15 +28,18 @@ import plumbrow.app.book.By;
 import plumbrow.app.command.said.RecordWords;
 import plumbrow.app.json.Json;
 import plumbrow.app.log.StrikeEntry;
+import plumbrow.app.machine.MachineRecord;
 import plumbrow.app.records.RecordAnswer;
 import plumbrow.app.records.RecordEntry;
 import plumbrow.app.records.RecordFilter;
 import plumbrow.app.records.RecordStart;
 import plumbrow.app.weather.Decided;
 import plumbrow.documents.WholeFile;
+import plumbrow.documents.apart.ApartReader;
 import plumbrow.documents.binder.RecordExport;
 import plumbrow.documents.binder.RecordPaper;
 import plumbrow.documents.binder.RecordSheets;
+import plumbrow.documents.machine.log.MachineWork;
 
 /** Application records: written down, corrected, voided, held to the record duties, and given out. */
 @Command(
@@ -166,6 +170,23 @@ final class RecordCommand implements Runnable {
                             names = "--card",
                             description = "Begin with what the load card of that field, program and pass says.")
                     boolean card,
+            @Option(
+                            names = "--machine",
+                            paramLabel = "FILE",
+                            description =
+                                    "Then what a machine wrote down: task data in a .zip or folder, or a .csv of points.")
+                    @Nullable
+                    Path machine,
+            @Option(
+                            names = "--columns",
+                            paramLabel = "KEY=HEADING",
+                            split = ",",
+                            description = "Headings of that table that are of another name, such as width_ft=SWATH.")
+                    @Nullable
+                    Map<String, String> columns,
+            @Option(names = "--task", paramLabel = "NAME", description = "Which task, where the file holds several.")
+                    @Nullable
+                    String task,
             @Option(names = "--sure", paramLabel = "KEYS", description = "What was asked back and is so; all for all.")
                     @Nullable
                     String sure,
@@ -179,6 +200,11 @@ final class RecordCommand implements Runnable {
             Map<String, String> boxes = new LinkedHashMap<>();
             if (card) {
                 boxes.putAll(card(book, season, typed));
+            }
+            if (machine != null) {
+                MachineRecord found = machine(book, season, typed, machine, columns == null ? Map.of() : columns, task);
+                found.notes().forEach(note -> screen.complain("Mind: " + note));
+                boxes = found.over(boxes);
             }
             boxes.putAll(typed);
             RecordEntry entry = ready(RecordEntry.read(season, boxes, List.of(), Instant.now()), "written down");
@@ -298,6 +324,45 @@ final class RecordCommand implements Runnable {
                     + ".");
         }
         return entry;
+    }
+
+    private static MachineRecord machine(
+            Book book,
+            Season season,
+            Map<String, String> typed,
+            Path file,
+            Map<String, String> columns,
+            @Nullable String task) {
+        Field field = FromBook.fields(season, List.of(typed.getOrDefault(RecordEntry.FIELD, "")))
+                .get(0);
+        SprayTrip trip = null;
+        if (typed.containsKey(RecordEntry.PASS)) {
+            try {
+                trip = Decided.trip(
+                        season,
+                        field,
+                        book.choices(season.year()),
+                        typed.get(RecordEntry.PROGRAM),
+                        Decided.passNumber(typed.get(RecordEntry.PASS)),
+                        false);
+            } catch (IllegalArgumentException fault) {
+                throw new BadInputException(String.valueOf(fault.getMessage()));
+            }
+        }
+        List<MachineWork> works;
+        try (ApartReader reader = new ApartReader()) {
+            works = reader.machineWork(file, columns).works();
+        }
+        List<MachineWork> meant = works.stream()
+                .filter(one -> task == null || one.task().equals(task))
+                .toList();
+        if (meant.size() != 1) {
+            throw new BadInputException(file.getFileName() + " holds "
+                    + (meant.isEmpty() ? "no task of that name" : meant.size() + " tasks") + "; expected one of "
+                    + works.stream().map(MachineWork::task).distinct().collect(Collectors.joining(", "))
+                    + ", named with --task.");
+        }
+        return MachineRecord.of(season, field, trip, meant.get(0));
     }
 
     private static Map<String, String> card(Book book, Season season, Map<String, String> typed) {

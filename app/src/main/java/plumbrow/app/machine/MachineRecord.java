@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Boundary.Point;
@@ -18,6 +19,7 @@ import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.Dimension;
 import plumbrow.advice.ratemap.Metering;
 import plumbrow.advice.ratemap.RateMap;
+import plumbrow.advice.records.RecordItem;
 import plumbrow.advice.season.Season;
 import plumbrow.advice.trip.SprayTrip;
 import plumbrow.app.records.RecordEntry;
@@ -32,7 +34,10 @@ import plumbrow.science.figure.Numbers;
  * @param notes what must be minded before it is kept
  */
 public record MachineRecord(Map<String, String> boxes, @Nullable Double insidePct, List<String> notes) {
-    private static final int DIGITS = 6;
+    private static final List<String> OF_PRODUCT = List.of(
+            RecordEntry.RATE_UNIT, RecordEntry.TOTAL_UNIT, RecordEntry.PRODUCT, RecordEntry.RATE, RecordEntry.TOTAL);
+
+    private static final int DIGITS = 5;
     /** Less of the ground inside the field than this is hardly work on it [%]. */
     private static final double MOSTLY = 90;
 
@@ -59,7 +64,7 @@ public record MachineRecord(Map<String, String> boxes, @Nullable Double insidePc
             boxes.put(RecordEntry.PROGRAM, trip.program().name());
             boxes.put(RecordEntry.PASS, String.valueOf(trip.number()));
         }
-        List<RateMap.Share> products = products(season, trip, work, notes);
+        List<RateMap.Share> products = products(season, trip, work, boxes, notes);
         int number = 1;
         for (RateMap.Share product : products) {
             if (product.perAcre().value() <= 0 || number > RecordEntry.MOST_PRODUCTS) {
@@ -76,6 +81,37 @@ public record MachineRecord(Map<String, String> boxes, @Nullable Double insidePc
             number++;
         }
         return new MachineRecord(boxes, inside(field, work, notes), notes);
+    }
+
+    /**
+     * What stands in boxes already, such as what the load card says, with what the machine wrote down in its place: it is what was done.
+     */
+    public Map<String, String> over(Map<String, String> begun) {
+        Map<String, String> both = new LinkedHashMap<>(begun);
+        boxes.forEach((key, value) -> {
+            if (ofProduct(key).isEmpty()) {
+                both.put(key, value);
+            }
+        });
+        for (int number = 1; boxes.containsKey(RecordEntry.PRODUCT + number); number++) {
+            int place = 1;
+            String name = boxes.get(RecordEntry.PRODUCT + number);
+            while (both.containsKey(RecordEntry.PRODUCT + place)
+                    && !name.equals(both.get(RecordEntry.PRODUCT + place))) {
+                place++;
+            }
+            for (String key : OF_PRODUCT) {
+                String value = boxes.get(key + number);
+                if (value != null) {
+                    both.put(key + place, value);
+                }
+            }
+        }
+        return both;
+    }
+
+    private static Optional<String> ofProduct(String key) {
+        return OF_PRODUCT.stream().filter(key::startsWith).findFirst();
     }
 
     private static void times(MachineWork work, Map<String, String> boxes) {
@@ -100,13 +136,22 @@ public record MachineRecord(Map<String, String> boxes, @Nullable Double insidePc
 
     /** Products with what was put on of each in all. */
     private static List<RateMap.Share> products(
-            Season season, @Nullable SprayTrip trip, MachineWork work, List<String> notes) {
+            Season season,
+            @Nullable SprayTrip trip,
+            MachineWork work,
+            Map<String, String> boxes,
+            List<String> notes) {
         List<RateMap.Share> shares = new ArrayList<>();
         SprayPlan plan = trip == null ? null : trip.plan();
         Double carrier = plan == null ? null : plan.carrierGalPerAcre();
         for (MachineWork.Total total : work.totals()) {
             Amount amount = new Amount(total.amount(), total.metering().farmUnit());
             if (trip != null && carrier != null && total.metering() == Metering.VOLUME) {
+                boxes.put(RecordItem.SPRAY_GAL.key(), digits(total.amount(), 4));
+                Double acres = work.acres();
+                if (acres != null && acres > 0) {
+                    boxes.put(RecordItem.CARRIER_GPA.key(), digits(total.amount() / acres, 4));
+                }
                 // What is mixed is mixed: so many times the planned spray is so many times each product.
                 double times = total.amount() / carrier;
                 trip.passes().forEach(pass -> {
