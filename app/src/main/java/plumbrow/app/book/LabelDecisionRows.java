@@ -58,7 +58,7 @@ final class LabelDecisionRows {
                             ShelfTable.of(cells.getString(2)).orElseThrow(IllegalArgumentException::new),
                             cells.getString(3),
                             cells.getInt(4)),
-                    cells.getString(5),
+                    ShelfTable.keyOf(cells.getString(5)),
                     Verdict.of(cells.getString(6)).orElseThrow(IllegalArgumentException::new),
                     text(cells.getString(7)),
                     text(cells.getString(8)),

@@ -53,7 +53,7 @@ final class LabelReadingRows {
                             ShelfTable.of(cells.getString(2)).orElseThrow(IllegalArgumentException::new),
                             cells.getString(3),
                             cells.getInt(4)),
-                    cells.getString(5),
+                    ShelfTable.keyOf(cells.getString(5)),
                     cells.getString(6),
                     cells.getInt(7));
         } catch (IllegalArgumentException damaged) {

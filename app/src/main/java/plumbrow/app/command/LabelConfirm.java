@@ -31,7 +31,7 @@ import plumbrow.documents.mend.MendedLabel;
             "",
             "  plumbrow papers confirm 2",
             "  plumbrow papers confirm 2 --at label-uses.corn --do row --by \"R. Voss\"",
-            "  plumbrow papers confirm 2 --at terms.corn.reentry-hours --do correct --value 24 --by \"R. Voss\"",
+            "  plumbrow papers confirm 2 --at terms.corn.rei-hours --do correct --value 24 --by \"R. Voss\"",
             "",
             "Look at the page before you confirm: the desk shows it beside each value. Exit: 0 good, 2 bad input."
         })

@@ -58,7 +58,7 @@ class ChainTest {
             byte[] label = "the very label".getBytes(StandardCharsets.UTF_8);
             book.keep(new FiledPaper(0, FiledPaper.Kind.LABEL, "l.txt", "", "", null, 1, false), label, AT);
             book.type(List.of(new TypedValue(1, 1, "Product name", "Stonefly 3G", "R. Alder", AT)));
-            RowName row = RowName.of(ShelfTable.PLANT_BACKS, "nextCrop=alfalfa", 1);
+            RowName row = RowName.of(ShelfTable.PLANT_BACKS, "next_crop=alfalfa", 1);
             book.decide(List.of(new LabelDecision(
                     PaperRows.sha256(label),
                     row,

@@ -116,7 +116,7 @@ class PapersInBookTest {
     void decisionsAboutLabelsStay() throws SQLException {
         Path file = folder.resolve("d.book");
         String sha256 = PaperRows.sha256(bytes("one"));
-        RowName row = RowName.of(ShelfTable.PLANT_BACKS, "nextCrop=alfalfa\ncondition=a = b", 2);
+        RowName row = RowName.of(ShelfTable.PLANT_BACKS, "next_crop=alfalfa\ncondition=a = b", 2);
         LabelDecision decision =
                 new LabelDecision(sha256, row, "days", Verdict.CORRECTED, "310", "", 3, "10 months", "M. Hale", AT);
         try (Book book = Book.create(file)) {
@@ -134,6 +134,28 @@ class PapersInBookTest {
                     .hasMessageContaining("stays as it was");
             assertThatThrownBy(() -> statement.execute("DELETE FROM label_decision"))
                     .hasMessageContaining("stays as it was");
+        }
+    }
+
+    /** What an older book wrote down under the names of the program's records is read under the keys of today, and stays as it stands. */
+    @Test
+    void decisionsOfAnOlderBookAreRead() throws SQLException {
+        Path file = folder.resolve("older.book");
+        String sha256 = PaperRows.sha256(bytes("one"));
+        try (Book book = Book.create(file)) {
+            book.keep(SHEET, bytes("one"), AT);
+        }
+        try (Connection sql = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Statement statement = sql.createStatement()) {
+            statement.execute("INSERT INTO label_decision (sha256, shelf, row_key, nth, property, verdict, value, page, who, decided_at)"
+                    + " VALUES ('" + sha256 + "', 'setbacks', 'kind=stream\ndownwindOnly=no', 1, 'feet', 'confirmed', '66', 3, 'M. Hale', '"
+                    + AT + "'), ('" + sha256 + "', 'label_uses', 'crop=corn', 1, 'preHarvestDays', 'corrected', '30', 2, 'M. Hale', '"
+                    + AT + "')");
+        }
+        try (Book book = Book.open(file)) {
+            assertThat(book.decisions())
+                    .extracting(LabelDecision::id)
+                    .containsExactly("setbacks.stream.distance-ft", "label-uses.corn.phi-days");
         }
     }
 

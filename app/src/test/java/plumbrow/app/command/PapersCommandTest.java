@@ -145,9 +145,9 @@ class PapersCommandTest {
                 .contains(
                         "Ironweir 4L:",
                         "values wait for a look",
-                        "terms.corn.carrier-low-gal-per-acre",
+                        "terms.corn.carrier-low-gal-ac",
                         "differs from");
-        plumbrow("papers", "confirm", "2", "--at", "terms.corn.reentry-hours", "--book", book)
+        plumbrow("papers", "confirm", "2", "--at", "terms.corn.rei-hours", "--book", book)
                 .refused("say both --at");
         plumbrow("papers", "confirm", "2", "--at", "x", "--do", "bless", "--by", "V", "--book", book)
                 .refused("expected one of confirm, correct");
@@ -155,7 +155,7 @@ class PapersCommandTest {
                 .refused("has no value 'x'");
         plumbrow("papers", "confirm", "1", "--book", book).refused("is not a label");
         plumbrow("papers", "confirm", "7", "--book", book).refused("has no paper 7");
-        String carrier = "terms.corn.carrier-low-gal-per-acre";
+        String carrier = "terms.corn.carrier-low-gal-ac";
         plumbrow("papers", "confirm", "2", "--at", carrier, "--do", "confirm", "--by", "R. Voss", "--book", book)
                 .good();
         try (Book opened = Book.open(book)) {

@@ -199,17 +199,17 @@ class ShelfTest {
     /** The label's values wait; what is confirmed is on the shelf of the season at once, with its source. */
     @Test
     void labelValuesAreDecidedBesideTheirPage() {
-        Visitor.Page page = visitor.get("/shelf/papers/2/confirm?at=terms.corn.reentry-hours");
+        Visitor.Page page = visitor.get("/shelf/papers/2/confirm?at=terms.corn.rei-hours");
         assertThat(page.text())
                 .contains("values wait for a look at their page", "Restricted-entry interval", "The checks see", "unknown");
         assertThat(page.body()).contains("<rect x=", "/shelf/papers/2/pages/1.png", "The page says so");
-        Map<String, String> yes = Map.of("at", "terms.corn.reentry-hours", "does", "confirm", "who", "R. Voss");
-        assertThat(visitor.post("/shelf/papers/2/confirm", Map.of("at", "terms.corn.reentry-hours", "does", "confirm"))
+        Map<String, String> yes = Map.of("at", "terms.corn.rei-hours", "does", "confirm", "who", "R. Voss");
+        assertThat(visitor.post("/shelf/papers/2/confirm", Map.of("at", "terms.corn.rei-hours", "does", "confirm"))
                         .text())
                 .contains("Nothing was written down.", "Who says so?");
         Visitor.Page wrong = visitor.post(
                 "/shelf/papers/2/confirm",
-                Map.of("at", "terms.corn.reentry-hours", "does", "correct", "value", "a day", "who", "R. Voss"));
+                Map.of("at", "terms.corn.rei-hours", "does", "correct", "value", "a day", "who", "R. Voss"));
         assertThat(wrong.status()).isEqualTo(422);
         assertThat(wrong.text()).contains("'a day' is not a whole number");
         assertThat(wrong.body()).contains("value=\"a day\"", "value=\"R. Voss\"");
@@ -217,7 +217,7 @@ class ShelfTest {
                                 "/shelf/papers/2/confirm",
                                 Map.of(
                                         "at",
-                                        "terms.corn.reentry-hours",
+                                        "terms.corn.rei-hours",
                                         "does",
                                         "confirm",
                                         "who",

@@ -81,21 +81,22 @@ final class ConfirmedShelf {
      * is the only one is the same row though its condition is worded otherwise.
      */
     static int place(List<? extends Record> rows, RowName name, String product) {
-        int exactly = place(rows, product, row -> name.sameAs(RowName.of(name.table(), row, 1)), name.nth());
+        int exactly = place(name.table(), rows, product, row -> name.sameAs(RowName.of(name.table(), row, 1)), name.nth());
         if (exactly >= 0 || name.table() != ShelfTable.PLANT_BACKS || name.nth() > 1) {
             return exactly;
         }
         RowName anyhow = name.without(CONDITION);
         Predicate<Record> alike =
                 row -> anyhow.sameAs(RowName.of(name.table(), row, 1).without(CONDITION));
-        return place(rows, product, alike, 2) >= 0 ? -1 : place(rows, product, alike, 1);
+        return place(name.table(), rows, product, alike, 2) >= 0 ? -1 : place(name.table(), rows, product, alike, 1);
     }
 
-    private static int place(List<? extends Record> rows, String product, Predicate<Record> which, int nth) {
+    private static int place(
+            ShelfTable table, List<? extends Record> rows, String product, Predicate<Record> which, int nth) {
         int before = 0;
         for (int i = 0; i < rows.size(); i++) {
             Record row = rows.get(i);
-            if (Rows.product(row).equals(product) && which.test(row) && ++before == nth) {
+            if (table.product(row).equals(product) && which.test(row) && ++before == nth) {
                 return i;
             }
         }
@@ -106,7 +107,7 @@ final class ConfirmedShelf {
     static String written(Shelf shelf, String product, RowName row, String property) {
         List<? extends Record> rows = rows(shelf, row.table());
         int at = place(rows, row, product);
-        return at < 0 ? "" : Rows.text(rows.get(at), property);
+        return at < 0 ? "" : row.table().text(rows.get(at), property);
     }
 
     /**
@@ -120,7 +121,7 @@ final class ConfirmedShelf {
         List<PlantBack> ofProduct = shelf.labels().plantBacks().stream()
                 .filter(one -> one.product().equals(product))
                 .toList();
-        PlantBack asked = (PlantBack) Rows.blank(row, product);
+        PlantBack asked = (PlantBack) row.table().row(row, product, Map.of(), "").orElseThrow();
         List<PlantBack> speaking = PlantBack.speakingFor(asked.nextCrop(), ofProduct).stream()
                 .filter(one -> meet(one, asked))
                 .toList();
@@ -128,7 +129,7 @@ final class ConfirmedShelf {
                 .flatMapToInt(one -> Stream.ofNullable(one.days()).mapToInt(Integer::intValue))
                 .max();
         boolean unread = speaking.stream().anyMatch(one -> one.days() == null);
-        return unread || longest.isEmpty() ? "" : CellText.show(longest.getAsInt());
+        return unread || longest.isEmpty() ? "" : String.valueOf(longest.getAsInt());
     }
 
     private static int waits(PlantBack row) {
@@ -155,7 +156,7 @@ final class ConfirmedShelf {
     static boolean enters(LabelDecision decision, String shelfHas) {
         return decision.verdict().enters()
                 && (shelfHas.isEmpty()
-                        || shelfHas.equals(decision.instead())
+                        || TwoWords.same(decision.row().table(), decision.property(), shelfHas, decision.instead())
                         || TwoWords.same(decision.row().table(), decision.property(), shelfHas, decision.value()));
     }
 
@@ -176,35 +177,38 @@ final class ConfirmedShelf {
             List<R> rows = new ArrayList<>(had);
             byRow.forEach((name, about) -> {
                 int at = place(had, name, product);
-                Record base = at < 0 ? Rows.blank(name, product) : had.get(at);
                 Map<String, Object> entering = new LinkedHashMap<>();
                 List<LabelDecision> entered = new ArrayList<>();
                 for (LabelDecision decision : about) {
-                    String has = at < 0 ? "" : Rows.text(base, decision.property());
+                    String has = at < 0 ? "" : table.text(had.get(at), decision.property());
                     Optional<String> value =
                             enters(decision, has) ? Optional.of(decision.value()) : unsettled(decision, has);
                     if (value.isPresent()) {
                         entering.put(
                                 decision.property(),
-                                Rows.kind(table, decision.property()).read(value.get()));
+                                ValueText.kept(table.attribute(decision.property()), value.get()));
                         entered.add(decision);
                     }
                 }
-                if (entered.isEmpty() || (at < 0 && lacking(table, base, entering))) {
+                if (entered.isEmpty()) {
                     return;
                 }
                 if (at >= 0 && name.key().containsKey(CONDITION) && table == ShelfTable.PLANT_BACKS) {
                     entering.put(CONDITION, name.key().get(CONDITION));
                 }
-                @SuppressWarnings("unchecked") // a row of the same table
-                R row = (R) Rows.with(base, entering, source(at < 0 ? "" : Rows.source(base), entered));
                 if (at < 0) {
-                    rows.add(row);
+                    table.row(name, product, entering, source("", entered)).ifPresent(row -> rows.add(row(row)));
                 } else {
-                    rows.set(at, row);
+                    Record base = had.get(at);
+                    rows.set(at, row(table.with(base, entering, source(table.source(base), entered))));
                 }
             });
             return rows;
+        }
+
+        @SuppressWarnings("unchecked") // a row of the same table
+        private static <R extends Record> R row(Record made) {
+            return (R) made;
         }
 
         /**
@@ -246,18 +250,13 @@ final class ConfirmedShelf {
                 if (decision.row().table() == ShelfTable.PLANT_BACKS
                         && decision.property().equals("days")
                         && decision.verdict().enters()) {
-                    Object days = Rows.kind(ShelfTable.PLANT_BACKS, "days").read(decision.value());
-                    rows.add((PlantBack) Rows.with(Rows.blank(decision.row(), product), Map.of("days", days), label));
+                    ShelfTable table = ShelfTable.PLANT_BACKS;
+                    Object days = ValueText.kept(table.attribute("days"), decision.value());
+                    table.row(decision.row(), product, Map.of("days", days), label)
+                            .ifPresent(row -> rows.add((PlantBack) row));
                 }
             }
             return rows;
-        }
-
-        /** A new row without what it can't be without is none. */
-        private static boolean lacking(ShelfTable table, Record base, Map<String, Object> entering) {
-            return java.util.Arrays.stream(base.getClass().getRecordComponents())
-                    .map(java.lang.reflect.RecordComponent::getName)
-                    .anyMatch(property -> Rows.needed(table, property) && !entering.containsKey(property));
         }
 
         private String source(String had, List<LabelDecision> entered) {

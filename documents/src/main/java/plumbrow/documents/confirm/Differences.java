@@ -59,7 +59,7 @@ final class Differences {
 
     private static LabelDifference difference(
             Shelf counting, String product, LabelFile label, Said one, String workbook) {
-        PropertyWords words = PropertyWords.of(one.property);
+        ShelfTable table = one.row.table();
         String counts = ConfirmedShelf.found(counting, product, one.row, one.property);
         boolean held = !counts.isEmpty()
                 && TwoWords.stricter(one.row, one.property, counts, one.value)
@@ -69,18 +69,18 @@ final class Differences {
         return new LabelDifference(
                 product,
                 crop(one.row),
-                one.row.key().getOrDefault("nextCrop", ""),
-                words.title().toLowerCase(Locale.ROOT) + (row.isEmpty() ? "" : ", " + row),
-                words.with(one.value),
-                words.with(workbook),
-                words.with(counts),
+                one.row.key().getOrDefault("next_crop", ""),
+                table.title(one.property).toLowerCase(Locale.ROOT) + (row.isEmpty() ? "" : ", " + row),
+                table.shown(one.property, one.value),
+                table.shown(one.property, workbook),
+                table.shown(one.property, counts),
                 !held,
                 label.words() + (one.page > 0 ? ", page " + one.page : ""));
     }
 
     private static @Nullable Crop crop(RowName row) {
         String crop = row.key().get("crop");
-        return crop == null ? null : (Crop) CellText.CROP.read(crop);
+        return crop == null ? null : (Crop) ValueText.kept(row.table().attribute("crop"), crop);
     }
 
     /** The shelf with them. */

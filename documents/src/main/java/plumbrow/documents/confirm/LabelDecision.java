@@ -9,7 +9,7 @@ import java.time.ZoneOffset;
  * counts.
  *
  * @param sha256 checksum of the label's file: another revision is another label
- * @param property of the row, such as "highRate"
+ * @param property of the row, such as "high_rate"
  * @param value what enters the shelf, as text; empty where nothing does
  * @param instead what the workbook had and the person saw when he chose; empty where it had nothing
  * @param page of the label, from 1; 0 where the value stands nowhere

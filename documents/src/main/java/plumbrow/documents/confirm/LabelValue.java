@@ -56,7 +56,8 @@ public record LabelValue(
     static boolean settled(LabelDecision last, String workbook) {
         return last.verdict().enters()
                 ? ConfirmedShelf.enters(last, workbook)
-                : last.verdict() != Verdict.WORKBOOK || workbook.equals(last.instead());
+                : last.verdict() != Verdict.WORKBOOK
+                        || TwoWords.same(last.row().table(), last.property(), workbook, last.instead());
     }
 
     /** Whether somebody has to look at the page. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.shelf.Shelf;
 import plumbrow.advice.text.TextRule;
 import plumbrow.documents.label.LabelPaper;
@@ -87,12 +88,14 @@ public record LabelValues(
         return written == null
                 ? ""
                 : product.flatMap(written.labels()::care)
-                        .map(care -> CellText.show(care.confirmed()))
+                        .map(care -> ShelfTable.CARE.text(care, READ_ON))
                         .orElse("");
     }
 
     public Optional<LabelValue> value(String id) {
-        return values.stream().filter(each -> each.value().id().equals(id)).findFirst();
+        return values.stream()
+                .filter(each -> each.value().id().equals(id) || each.value().formerId().equals(id))
+                .findFirst();
     }
 
     /** The values of one row. */
@@ -137,7 +140,7 @@ public record LabelValues(
             throw new NotSoException("Nothing was decided about " + proposed.title() + " that could be taken back.");
         }
         if (!enters.isEmpty()) {
-            Rows.kind(proposed.row().table(), proposed.property()).read(enters);
+            ValueText.kept(proposed.row().table().attribute(proposed.property()), enters);
         }
         rates(value, enters);
         return withDay(List.of(decision(value, verdict, enters, name, when)), name, when);
@@ -214,18 +217,18 @@ public record LabelValues(
 
     /** A lowest rate above the highest would be a slip of the pen. */
     private void rates(LabelValue value, String enters) {
-        boolean low = value.value().property().equals("lowRate");
-        if (enters.isEmpty() || !(low || value.value().property().equals("highRate"))) {
+        boolean low = value.value().property().equals("low_rate");
+        if (enters.isEmpty() || !(low || value.value().property().equals("high_rate"))) {
             return;
         }
         String other = row(value.value().row()).stream()
-                .filter(each -> each.value().property().equals(low ? "highRate" : "lowRate"))
+                .filter(each -> each.value().property().equals(low ? "high_rate" : "low_rate"))
                 .map(LabelValue::inForce)
                 .findFirst()
                 .orElse("");
         if (!other.isEmpty()) {
-            var one = (plumbrow.advice.quantity.Amount) CellText.RATE.read(enters);
-            var two = (plumbrow.advice.quantity.Amount) CellText.RATE.read(other);
+            var one = rate(value, enters);
+            var two = rate(value, other);
             boolean turned =
                     one.comparableWith(two) && (low ? one.inBase() > two.inBase() : one.inBase() < two.inBase());
             if (turned || !one.comparableWith(two)) {
@@ -234,6 +237,10 @@ public record LabelValues(
                         + (low ? "above" : "below") + " it, in a unit of the same kind.");
             }
         }
+    }
+
+    private static Amount rate(LabelValue value, String text) {
+        return (Amount) ValueText.kept(value.value().row().table().attribute(value.value().property()), text);
     }
 
     /**

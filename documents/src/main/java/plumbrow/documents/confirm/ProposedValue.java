@@ -16,7 +16,13 @@ public record ProposedValue(RowName row, String property, String proposed, Label
     private static final int LONGEST = 400;
 
     static String id(RowName row, String property) {
-        return row.id() + "." + property.replaceAll("(\\p{Lu})", "-$1").toLowerCase(java.util.Locale.ROOT);
+        return row.id() + "." + property.replace('_', '-');
+    }
+
+    /** What older links call it. */
+    String formerId() {
+        String former = ShelfTable.formerly(property, row.table());
+        return id(row, former.replaceAll("(\\p{Lu})", "-$1").toLowerCase(java.util.Locale.ROOT));
     }
 
     /** A name for links and commands: "label-uses.corn.high-rate". */
@@ -26,23 +32,23 @@ public record ProposedValue(RowName row, String property, String proposed, Label
 
     /** What it is called. */
     public String title() {
-        return PropertyWords.of(property).title();
+        return row.table().title(property);
     }
 
     /** A value of this property with its unit. */
     public String shown(String value) {
-        return PropertyWords.of(property).with(value);
+        return row.table().shown(property, value);
     }
 
     /** Its unit where the box for typing needs one beside it; empty where the value carries its own. */
     public String unit() {
-        String unit = PropertyWords.of(property).unit();
+        String unit = row.table().unit(property);
         return unit.equals("/ac") ? "" : unit;
     }
 
     /** What may be typed. */
     public String expected() {
-        return Rows.kind(row.table(), property).expected();
+        return ValueText.expected(row.table().attribute(property));
     }
 
     /** Whether the label states it in one way. */
@@ -83,7 +89,7 @@ public record ProposedValue(RowName row, String property, String proposed, Label
                 && text.toLowerCase(java.util.Locale.ROOT).endsWith(unit.toLowerCase(java.util.Locale.ROOT))) {
             text = text.substring(0, text.length() - unit.length()).strip();
         }
-        return StageCheck.checked(
-                this, CellText.show(Rows.kind(row.table(), property).read(text)));
+        var value = row.table().attribute(property);
+        return StageCheck.checked(this, ValueText.show(value, ValueText.read(value, text)));
     }
 }

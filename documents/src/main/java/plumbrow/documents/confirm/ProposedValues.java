@@ -15,16 +15,16 @@ import plumbrow.documents.label.proposal.Proposal;
 public final class ProposedValues {
     /** Properties that share a statement with another, which may speak of that one alone. */
     private static final Set<String> ONE_OF_TWO = Set.of(
-            "lowRate",
-            "grazingDays",
-            "feedingForbidden",
+            "low_rate",
+            "grazing_days",
+            "feeding_forbidden",
             "finest",
             "coarsest",
-            "windLowestMph",
-            "windHighestMph",
-            "earliestStage",
-            "latestStage",
-            "acidEquivalentRatio");
+            "wind_lowest_mph",
+            "wind_highest_mph",
+            "earliest_stage",
+            "latest_stage",
+            "ae_ratio");
 
     private ProposedValues() {}
 
@@ -49,14 +49,14 @@ public final class ProposedValues {
         Set<Record> rows = new HashSet<>();
         for (Proposal<?> proposal : proposals) {
             Record row = proposal.row();
-            if (!rows.add(Rows.with(row, Map.of(), ""))) {
+            if (!rows.add(table.with(row, Map.of(), ""))) {
                 continue; // said twice in the same sense, as 66 ft from streams and 66 ft from rivers
             }
             int nth = seen.merge(RowName.of(table, row, 1).keyText(), 1, Integer::sum);
             RowName name = RowName.of(table, row, nth);
             proposal.grounds().forEach((property, ground) -> {
                 if (!table.key().contains(property)) {
-                    String proposed = clear(row, property, ground);
+                    String proposed = clear(table, row, property, ground);
                     values.add(new ProposedValue(name, property, proposed, about(property, proposed, ground)));
                 }
             });
@@ -77,7 +77,7 @@ public final class ProposedValues {
     }
 
     /** A value that the label contradicts or leaves unclear is none. */
-    private static String clear(Record row, String property, LabelReading ground) {
-        return ground instanceof LabelReading.Stated ? Rows.text(row, property) : "";
+    private static String clear(ShelfTable table, Record row, String property, LabelReading ground) {
+        return ground instanceof LabelReading.Stated ? table.text(row, property) : "";
     }
 }

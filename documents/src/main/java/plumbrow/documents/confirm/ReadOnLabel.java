@@ -9,7 +9,7 @@ import plumbrow.documents.paper.Quote;
  * proposes. It enters nothing: what was confirmed does.
  *
  * @param sha256 checksum of the label's file
- * @param property of the row, such as "highRate"
+ * @param property of the row, such as "high_rate"
  * @param value as text
  * @param page of the label, from 1; 0 where it stands nowhere
  */

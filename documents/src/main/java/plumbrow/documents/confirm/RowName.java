@@ -15,7 +15,7 @@ import plumbrow.documents.label.grammar.CropList;
  * @param nth 1, or which one of several rows with the same key, in the order of the label
  */
 public record RowName(ShelfTable table, Map<String, String> key, int nth) {
-    private static final String NEXT_CROP = "nextCrop";
+    private static final String NEXT_CROP = "next_crop";
 
     public RowName {
         key = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(key));
@@ -37,10 +37,11 @@ public record RowName(ShelfTable table, Map<String, String> key, int nth) {
         Map<String, String> key = new LinkedHashMap<>();
         for (String line : keyText.lines().toList()) {
             int sign = line.indexOf('=');
-            if (sign < 1 || !table.key().contains(line.substring(0, sign))) {
+            String part = ShelfTable.keyOf(line.substring(0, Math.max(sign, 0)));
+            if (!table.key().contains(part)) {
                 throw new IllegalArgumentException("'" + line + "' is no part of a row of " + table.word());
             }
-            key.put(line.substring(0, sign), line.substring(sign + 1));
+            key.put(part, line.substring(sign + 1));
         }
         return new RowName(table, key, nth);
     }
@@ -48,7 +49,7 @@ public record RowName(ShelfTable table, Map<String, String> key, int nth) {
     static RowName of(ShelfTable table, Record row, int nth) {
         Map<String, String> key = new LinkedHashMap<>();
         for (String property : table.key()) {
-            String text = Rows.text(row, property);
+            String text = table.text(row, property);
             if (!text.isEmpty()) {
                 key.put(property, text.replaceAll("\\s+", " "));
             }
@@ -110,19 +111,19 @@ public record RowName(ShelfTable table, Map<String, String> key, int nth) {
         for (Map.Entry<String, String> part : key.entrySet()) {
             String text = part.getValue();
             switch (part.getKey()) {
-                case "downwindOnly" -> words.add(text.equals("yes") ? "downwind only" : "");
+                case "downwind_only" -> words.add(text.equals("yes") ? "downwind only" : "");
                 case "forbidden" -> words.add(text.equals("yes") ? "forbidden" : "");
                 case "condition" -> words.add(text.equals("none") ? "" : text);
                 case "per" -> words.add("in one " + text);
-                case "organicMatterLowPct" -> words.add("organic matter from " + text + " %");
-                case "organicMatterHighPct" -> words.add("organic matter below " + text + " %");
+                case "organic_matter_from_pct" -> words.add("organic matter from " + text + " %");
+                case "organic_matter_below_pct" -> words.add("organic matter below " + text + " %");
                 case "erodible" -> words.add(text.equals("yes") ? "highly erodible land" : "other than highly erodible land");
-                case "residueLowPct" -> words.add("residue from " + text + " %");
-                case "residueHighPct" -> words.add("residue below " + text + " %");
-                case "earliestStage" -> words.add("from stage " + text);
-                case "latestStage" -> words.add("up to stage " + text);
-                case "phLow", "forPhFrom" -> words.add("pH from " + text);
-                case "phHigh", "forPhBelow" -> words.add("pH below " + text);
+                case "residue_from_pct" -> words.add("residue from " + text + " %");
+                case "residue_below_pct" -> words.add("residue below " + text + " %");
+                case "earliest_stage" -> words.add("from stage " + text);
+                case "latest_stage" -> words.add("up to stage " + text);
+                case "ph_from" -> words.add("pH from " + text);
+                case "ph_below" -> words.add("pH below " + text);
                 default -> words.add(text);
             }
         }

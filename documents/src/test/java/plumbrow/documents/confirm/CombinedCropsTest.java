@@ -129,7 +129,7 @@ class CombinedCropsTest {
     @Test
     void aWordAboutTheWholeLineCountsForEachCropAndTheStricterHolds() {
         RowName line = new RowName(
-                ShelfTable.PLANT_BACKS, Map.of("nextCrop", "soybeans, dry beans, alfalfa", "condition", "none"), 1);
+                ShelfTable.PLANT_BACKS, Map.of("next_crop", "soybeans, dry beans, alfalfa", "condition", "none"), 1);
         made.add(new LabelDecision(
                 FILE.sha256(), line, "days", Verdict.CONFIRMED, "155", "", 1, "words", "R. Voss", NOON));
         assertThat(asked(counting(season()), "alfalfa")).isEqualTo(155);
@@ -188,14 +188,14 @@ class CombinedCropsTest {
     /** The workbook names a crop that the label keeps off by its row for any other, and longer: the longer wait counts. */
     @Test
     void ofTheWorkbooksCropAndTheLabelsAnyOtherTheLongerCounts() {
-        RowName other = new RowName(ShelfTable.PLANT_BACKS, Map.of("nextCrop", "any other", "condition", "none"), 1);
+        RowName other = new RowName(ShelfTable.PLANT_BACKS, Map.of("next_crop", "any other", "condition", "none"), 1);
         made.add(new LabelDecision(
                 FILE.sha256(), other, "days", Verdict.CONFIRMED, "540", "", 1, "words", "R. Voss", NOON));
         assertThat(asked(counting(season(row("sunflower", 120))), "sunflower")).isEqualTo(540);
         assertThat(asked(counting(season(row("sunflower", 700))), "sunflower")).isEqualTo(700);
         made.add(new LabelDecision(
                 FILE.sha256(),
-                new RowName(ShelfTable.PLANT_BACKS, Map.of("nextCrop", "sunflower", "condition", "none"), 1),
+                new RowName(ShelfTable.PLANT_BACKS, Map.of("next_crop", "sunflower", "condition", "none"), 1),
                 "days",
                 Verdict.CONFIRMED,
                 "120",

@@ -36,7 +36,7 @@ final class ActiveRows {
             Map<String, LabelReading> grounds = new LinkedHashMap<>();
             grounds.put("ingredient", stated);
             pounds.ifPresent(one -> grounds.put("pounds", one));
-            acid.ifPresent(one -> grounds.put("acidEquivalentRatio", one));
+            acid.ifPresent(one -> grounds.put("ae_ratio", one));
             pounds.flatMap(ActiveRows::amount)
                     .ifPresent(lb -> rows.add(new Proposal<>(
                             new ActiveContent(
@@ -104,7 +104,7 @@ final class ActiveRows {
                                             ? ActiveLimit.Basis.ACID_EQUIVALENT
                                             : ActiveLimit.Basis.ACTIVE_INGREDIENT,
                                     Values.source(product, stated)),
-                            Map.of("seasonMaxPounds", label.sameMatter(stated))));
+                            Map.of("season_max_lb_ac", label.sameMatter(stated))));
                 }
             }
         }

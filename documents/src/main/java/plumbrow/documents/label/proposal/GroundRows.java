@@ -43,7 +43,7 @@ final class GroundRows {
                                 feet(one.distance()),
                                 one.downwind(),
                                 Values.source(product, stated)),
-                        Map.of("feet", stated)));
+                        Map.of("distance_ft", stated)));
             }
         }
         return rows;
@@ -103,23 +103,23 @@ final class GroundRows {
                 wear.add(gear.item());
             }
         }
-        grounds.put("restrictedUse", label.of(LabelKind.RESTRICTED_USE));
+        grounds.put("restricted_use", label.of(LabelKind.RESTRICTED_USE));
         grounds.put("bulletin", label.of(LabelKind.BULLETIN));
         grounds.put("groundwater", label.of(LabelKind.GROUND_WATER));
         grounds.put("bees", label.of(LabelKind.BEES));
-        grounds.put("saturatedSoil", label.of(LabelKind.SATURATED_SOIL));
-        grounds.put("rainAheadHours", ahead);
+        grounds.put("saturated_soil", label.of(LabelKind.SATURATED_SOIL));
+        grounds.put("rain_ahead_hours", ahead);
         grounds.put("wear", label.of(LabelKind.GEAR));
         Amount hours = Values.measured(ahead);
         return new Proposal<>(
                 new ProductCare(
                         product,
                         null,
-                        ask(grounds, "restrictedUse"),
+                        ask(grounds, "restricted_use"),
                         ask(grounds, "bulletin"),
                         ask(grounds, "groundwater"),
                         ask(grounds, "bees"),
-                        ask(grounds, "saturatedSoil"),
+                        ask(grounds, "saturated_soil"),
                         hours == null ? null : Integer.valueOf((int) Math.ceil(hours.high())),
                         wear.isEmpty() ? null : wear,
                         Values.source(product, grounds.values().toArray(LabelReading[]::new))),

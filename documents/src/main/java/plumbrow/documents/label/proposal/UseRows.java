@@ -34,11 +34,11 @@ final class UseRows {
         LabelReading applications = label.of(LabelKind.APPLICATIONS);
         LabelReading harvest = label.of(LabelKind.PRE_HARVEST);
         Map<String, LabelReading> grounds = new LinkedHashMap<>();
-        grounds.put("lowRate", rate);
-        grounds.put("highRate", rate);
-        grounds.put("seasonMax", season);
-        grounds.put("mostApplications", applications);
-        grounds.put("preHarvestDays", harvest);
+        grounds.put("low_rate", rate);
+        grounds.put("high_rate", rate);
+        grounds.put("season_max", season);
+        grounds.put("most_applications", applications);
+        grounds.put("phi_days", harvest);
         Amount rates = rate instanceof LabelReading.Stated stated && stated.content() instanceof LabelContent.Use one
                 ? one.rate()
                 : null;
@@ -105,23 +105,23 @@ final class UseRows {
         LabelReading weeds = label.of(LabelKind.WEED_HEIGHT);
         LabelReading warm = label.of(LabelKind.AIR_TEMPERATURE);
         Map<String, LabelReading> grounds = new LinkedHashMap<>();
-        grounds.put("reentryHours", entry);
-        grounds.put("daysBetween", apart);
-        grounds.put("grazingDays", grazing);
-        grounds.put("feedingForbidden", grazing);
-        grounds.put("earliestStage", first);
-        grounds.put("latestStage", last);
-        grounds.put("highestCropIn", tall);
-        grounds.put("highestWeedIn", weeds);
+        grounds.put("rei_hours", entry);
+        grounds.put("days_between", apart);
+        grounds.put("grazing_days", grazing);
+        grounds.put("feeding_forbidden", grazing);
+        grounds.put("earliest_stage", first);
+        grounds.put("latest_stage", last);
+        grounds.put("highest_crop_in", tall);
+        grounds.put("highest_weed_in", weeds);
         grounds.put("methods", label.of(LabelKind.METHOD));
-        grounds.put("carrierLowGalPerAcre", carrier);
+        grounds.put("carrier_low_gal_ac", carrier);
         grounds.put("finest", drops);
         grounds.put("coarsest", drops);
-        grounds.put("boomHighestIn", boom);
-        grounds.put("windLowestMph", low);
-        grounds.put("windHighestMph", high);
-        grounds.put("warmestF", warm);
-        grounds.put("rainFreeHours", rain);
+        grounds.put("boom_highest_in", boom);
+        grounds.put("wind_lowest_mph", low);
+        grounds.put("wind_highest_mph", high);
+        grounds.put("warmest_f", warm);
+        grounds.put("rain_free_hours", rain);
         LabelContent.Drops classes =
                 drops instanceof LabelReading.Stated stated && stated.content() instanceof LabelContent.Drops one
                         ? one
@@ -188,8 +188,8 @@ final class UseRows {
                         Values.perAcre(use.rate().high(), use.rate().unit()),
                         Values.source(product, stated));
                 Map<String, LabelReading> grounds = new LinkedHashMap<>();
-                grounds.put("lowRate", stated);
-                grounds.put("highRate", stated);
+                grounds.put("low_rate", stated);
+                grounds.put("high_rate", stated);
                 rows.add(new Proposal<>(row, grounds));
             }
         }

@@ -3,6 +3,7 @@ package plumbrow.documents.workbook.form;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
@@ -49,6 +50,30 @@ public record Sheet<R>(
         return name.equals(tidy) || (!former.isEmpty() && former.equals(tidy));
     }
 
+    /** The value of a row under a key. */
+    public Attribute<R, ?> attribute(String key) {
+        return attributes.stream()
+                .filter(attribute -> attribute.key().equals(key))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("the table " + name + " has no " + key));
+    }
+
+    /**
+     * The row of values under the keys of its attributes.
+     *
+     * @throws java.util.NoSuchElementException where a value that every row has is missing
+     */
+    public R made(Row.Values values) {
+        return build.apply(Row.kept(name, 0, values));
+    }
+
+    /** The row with other values under some keys; the others stay. */
+    public R with(R value, Map<String, Object> others) {
+        return made(key -> others.containsKey(key)
+                ? others.get(key)
+                : attribute(key).getter().of(value));
+    }
+
     /** The rows of this sheet for a season. */
     public List<List<Cell>> cells(Season season) {
         return list.apply(season).stream().map(this::cells).toList();
@@ -87,7 +112,7 @@ public record Sheet<R>(
 
         /** A value that stands in one cell. */
         public <T> Maker<R> column(Column<T> column, Getter<R, T> getter) {
-            attributes.add(new Attribute<>(column.key(), column.kind().storage(), getter));
+            attributes.add(new Attribute<>(column.key(), column.kind().storage(), column, getter));
             return shown(column, getter);
         }
 
@@ -116,15 +141,15 @@ public record Sheet<R>(
         }
 
         public Maker<R> rates(RateRange rates, Getter<R, Amount> low, Getter<R, Amount> high) {
-            attributes.add(new Attribute<>(rates.low().key(), new Storage.AmountAndUnit(), low));
-            attributes.add(new Attribute<>(rates.high().key(), new Storage.AmountAndUnit(), high));
+            attributes.add(new Attribute<>(rates.low().key(), new Storage.AmountAndUnit(), rates.low(), low));
+            attributes.add(new Attribute<>(rates.high().key(), new Storage.AmountAndUnit(), rates.high(), high));
             return cells(rates.columns(), (value, entry) -> rates.show(low.of(value), high.of(value), entry));
         }
 
         /** A value that stands in several cells. */
         public <T> Maker<R> whole(
                 String key, Storage<T> storage, Getter<R, T> getter, List<Column<?>> shown, BiConsumer<R, Entry> fill) {
-            attributes.add(new Attribute<>(key, storage, getter));
+            attributes.add(new Attribute<>(key, storage, shown.get(0), getter));
             return cells(shown, fill);
         }
 

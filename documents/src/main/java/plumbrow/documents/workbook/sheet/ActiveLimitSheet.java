@@ -4,6 +4,7 @@ import plumbrow.advice.field.Crop;
 import plumbrow.advice.shelf.ActiveLimit;
 import plumbrow.advice.shelf.ActiveLimit.Basis;
 import plumbrow.documents.workbook.form.Column;
+import plumbrow.documents.workbook.form.Column.Stricter;
 import plumbrow.documents.workbook.form.NumberKind;
 import plumbrow.documents.workbook.form.Sheet;
 import plumbrow.documents.workbook.form.TextKind;
@@ -23,7 +24,9 @@ public final class ActiveLimitSheet {
     static final Column<Double> MOST = Column.of(
                     "season_max_lb_ac", NumberKind.above(0).upTo(100), "most in one season from all products", "0.3")
             .in("lb/ac")
-            .blankMeans("unknown: the label was not read for it");
+            .blankMeans("unknown: the label was not read for it")
+            .called("Most in a season")
+            .stricter(Stricter.LESS);
     static final Column<Basis> BASIS = Column.of(
                     "basis",
                     WordKind.of(Basis.class, Basis::word),

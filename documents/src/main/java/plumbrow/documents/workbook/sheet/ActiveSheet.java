@@ -3,6 +3,7 @@ package plumbrow.documents.workbook.sheet;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.shelf.ActiveContent;
 import plumbrow.documents.workbook.form.Column;
+import plumbrow.documents.workbook.form.Column.Stricter;
 import plumbrow.documents.workbook.form.NumberKind;
 import plumbrow.documents.workbook.form.Sheet;
 import plumbrow.documents.workbook.form.TextKind;
@@ -19,14 +20,18 @@ public final class ActiveSheet {
     static final Column<Double> POUNDS = Column.of(
                     "pounds", NumberKind.above(0).upTo(20), "active ingredient in one of per", "2")
             .in("lb")
-            .need();
+            .need()
+            .called("Active ingredient")
+            .stricter(Stricter.MORE);
     public static final Column<FarmUnit> PER = Column.of(
                     "per", UnitKind.of(FarmUnit.GAL, FarmUnit.LB), "gal of a liquid, lb of a dry product", "gal")
             .need();
     static final Column<Double> ACID = Column.of(
                     "ae_ratio", NumberKind.above(0).upTo(1), "pounds of acid in a pound of active ingredient", "0.74")
             .in("lb ae/lb ai")
-            .blankMeans("not stated");
+            .blankMeans("not stated")
+            .called("Acid in a pound of active")
+            .stricter(Stricter.MORE);
 
     public static final Sheet<ActiveContent> SHEET = Sheet.<ActiveContent>named(
                     "actives",

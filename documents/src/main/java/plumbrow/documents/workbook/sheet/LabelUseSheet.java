@@ -5,6 +5,7 @@ import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.LabelUse;
 import plumbrow.documents.workbook.form.AmountColumns;
 import plumbrow.documents.workbook.form.Column;
+import plumbrow.documents.workbook.form.Column.Stricter;
 import plumbrow.documents.workbook.form.RateRange;
 import plumbrow.documents.workbook.form.RateUnit;
 import plumbrow.documents.workbook.form.RateUnitKind;
@@ -23,11 +24,15 @@ public final class LabelUseSheet {
             Column.of("crop", Words.CROP, "a crop the label lists", "corn").need();
     public static final Column<Double> LOW = Column.of("low_rate", Words.RATE, "lowest labelled rate", "3")
             .in("rate_unit")
-            .blankMeans("unknown");
+            .blankMeans("unknown")
+            .called("Lowest rate")
+            .stricter(Stricter.MORE);
     public static final Column<Double> HIGH = Column.of(
                     "high_rate", Words.RATE, "highest labelled rate for one application", "6")
             .in("rate_unit")
-            .blankMeans("unknown");
+            .blankMeans("unknown")
+            .called("Highest rate")
+            .stricter(Stricter.LESS);
     public static final Column<RateUnit> RATE_UNIT =
             Column.of("rate_unit", new RateUnitKind(), "unit of the low and the high rate", "fl oz/ac");
     static final Column<Ask> LESS_FORBIDDEN =
@@ -35,16 +40,22 @@ public final class LabelUseSheet {
     static final Column<Double> SEASON_MAX = Column.of(
                     "season_max", Words.RATE, "most of the product in one season", "12")
             .in("season_max_unit")
-            .blankMeans("unknown");
+            .blankMeans("unknown")
+            .called("Most in a season")
+            .stricter(Stricter.LESS);
     public static final Column<RateUnit> SEASON_MAX_UNIT =
             Column.of("season_max_unit", new RateUnitKind(), "unit of season_max", "fl oz/ac");
     static final Column<Integer> APPLICATIONS = Column.of(
                     "most_applications", new WholeKind(1, 100), "most applications in one season", "2")
-            .blankMeans("unknown");
+            .blankMeans("unknown")
+            .called("Most applications in a season")
+            .stricter(Stricter.LESS);
     static final Column<Integer> PRE_HARVEST = Column.of(
                     "phi_days", new WholeKind(0, 400), "pre-harvest interval (PHI)", "30")
             .in("days")
-            .blankMeans("unknown");
+            .blankMeans("unknown")
+            .called("Days before harvest")
+            .stricter(Stricter.MORE);
     static final Column<String> SOURCE = Words.source();
 
     private static final RateRange RATES = new RateRange(LOW, HIGH, RATE_UNIT);

@@ -25,7 +25,8 @@ public final class MixRuleSheet {
                     WordKind.of(MixRule.Word.class, MixRule.Word::word),
                     "whether the label forbids it, asks for it, or allows only it and nothing else",
                     "required")
-            .need();
+            .need()
+            .called("In the same tank");
     static final Column<String> SOURCE = Words.source();
 
     public static final Sheet<MixRule> SHEET = Sheet.<MixRule>named(

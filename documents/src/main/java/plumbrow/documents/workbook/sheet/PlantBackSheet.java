@@ -2,6 +2,7 @@ package plumbrow.documents.workbook.sheet;
 
 import plumbrow.advice.shelf.PlantBack;
 import plumbrow.documents.workbook.form.Column;
+import plumbrow.documents.workbook.form.Column.Stricter;
 import plumbrow.documents.workbook.form.NumberKind;
 import plumbrow.documents.workbook.form.Sheet;
 import plumbrow.documents.workbook.form.TextKind;
@@ -16,7 +17,9 @@ public final class PlantBackSheet {
                     "soybean")
             .need();
     static final Column<Integer> DAYS = Words.whole(
-            "days", 3_000, "days", "plant-back interval from the application; 0 where the label asks for none", "300");
+            "days", 3_000, "days", "plant-back interval from the application; 0 where the label asks for none", "300")
+            .called("Plant-back interval")
+            .stricter(Stricter.MORE);
     static final Column<Double> PH_FROM = Column.of(
                     "ph_from", NumberKind.between(0, 14), "the row holds from this soil pH on, itself included", "7.5")
             .blankMeans("any");

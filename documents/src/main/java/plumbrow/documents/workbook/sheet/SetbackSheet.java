@@ -3,6 +3,7 @@ package plumbrow.documents.workbook.sheet;
 import plumbrow.advice.field.FeatureKind;
 import plumbrow.advice.shelf.Setback;
 import plumbrow.documents.workbook.form.Column;
+import plumbrow.documents.workbook.form.Column.Stricter;
 import plumbrow.documents.workbook.form.NumberKind;
 import plumbrow.documents.workbook.form.Sheet;
 import plumbrow.documents.workbook.form.WordKind;
@@ -21,7 +22,9 @@ public final class SetbackSheet {
             NumberKind.between(0, 100_000),
             "ft",
             "distance kept; 0 where the label was read and asks for none",
-            "66");
+            "66")
+            .called("Distance")
+            .stricter(Stricter.MORE);
     static final Column<Boolean> DOWNWIND = Column.of(
                     "downwind_only", WordKind.yesNo(), "whether it holds only where the wind blows towards it", "no")
             .otherwise(false);

@@ -7,6 +7,7 @@ import plumbrow.advice.field.Texture;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.documents.workbook.form.Column;
+import plumbrow.documents.workbook.form.Column.Stricter;
 import plumbrow.documents.workbook.form.ListKind;
 import plumbrow.documents.workbook.form.NumberKind;
 import plumbrow.documents.workbook.form.Objections;
@@ -72,10 +73,14 @@ public final class SoilRateSheet {
             .otherwise(false);
     static final Column<Double> LOW = Column.of("low_rate", Words.RATE, "lowest rate on such soil", "1.5")
             .in("rate_unit")
-            .blankMeans("not stated");
+            .blankMeans("not stated")
+            .called("Lowest rate")
+            .stricter(Stricter.MORE);
     static final Column<Double> HIGH = Column.of(
                     "high_rate", Words.RATE, "highest rate on such soil; needed unless it is forbidden there", "2")
-            .in("rate_unit");
+            .in("rate_unit")
+            .called("Highest rate")
+            .stricter(Stricter.LESS);
     public static final Column<RateUnit> RATE_UNIT =
             Column.of("rate_unit", new RateUnitKind(), "unit of the low and the high rate", "qt/ac");
     static final Column<String> SOURCE = Words.source();

@@ -12,6 +12,7 @@ import plumbrow.advice.shelf.Method;
 import plumbrow.advice.shelf.UseTerms;
 import plumbrow.documents.workbook.form.CeilingKind;
 import plumbrow.documents.workbook.form.Column;
+import plumbrow.documents.workbook.form.Column.Stricter;
 import plumbrow.documents.workbook.form.ListKind;
 import plumbrow.documents.workbook.form.NumberKind;
 import plumbrow.documents.workbook.form.Objections;
@@ -28,27 +29,42 @@ public final class TermsSheet {
 
     static final Column<String> PRODUCT = Words.product("the product");
     public static final Column<Crop> CROP = Words.crop("the crop it is used on");
-    static final Column<Integer> REENTRY = Words.whole("rei_hours", 2_000, "h", "restricted-entry interval (REI)", "12");
+    static final Column<Integer> REENTRY = Words.whole("rei_hours", 2_000, "h", "restricted-entry interval (REI)", "12")
+            .called("Restricted-entry interval (REI)")
+            .stricter(Stricter.MORE);
     static final Column<Integer> BETWEEN = Words.whole(
-            "days_between", 400, "days", "least days between two applications; 0 where the label asks for none", "7");
+            "days_between", 400, "days", "least days between two applications; 0 where the label asks for none", "7")
+            .called("Days between applications")
+            .stricter(Stricter.MORE);
     static final Column<Integer> GRAZING = Words.whole(
             "grazing_days",
             400,
             "days",
             "days before the crop is grazed or fed; 0 where the label asks for none",
-            "30");
+            "30")
+            .called("Days before grazing")
+            .stricter(Stricter.MORE);
     static final Column<Ask> FEEDING =
-            Words.ask("feeding_forbidden", "whether the treated crop must not be grazed or fed at all");
+            Words.ask("feeding_forbidden", "whether the treated crop must not be grazed or fed at all")
+            .called("Must not be grazed or fed");
     public static final Column<String> EARLIEST = Column.of(
                     "earliest_stage", STAGE, "earliest growth stage of the crop", "V2")
-            .blankMeans("unknown");
+            .blankMeans("unknown")
+            .called("Earliest growth stage")
+            .stricter(Stricter.MORE);
     public static final Column<String> LATEST = Column.of(
                     "latest_stage", STAGE, "latest growth stage of the crop", "V8")
-            .blankMeans("unknown");
+            .blankMeans("unknown")
+            .called("Latest growth stage")
+            .stricter(Stricter.LESS);
     static final Column<Double> HIGHEST_CROP =
-            Words.number("highest_crop_in", CEILING, "in", "tallest crop it may go over", "30");
+            Words.number("highest_crop_in", CEILING, "in", "tallest crop it may go over", "30")
+            .called("Tallest crop")
+            .stricter(Stricter.LESS);
     static final Column<Double> HIGHEST_WEED =
-            Words.number("highest_weed_in", CEILING, "in", "tallest weed it is labelled for", "4");
+            Words.number("highest_weed_in", CEILING, "in", "tallest weed it is labelled for", "4")
+            .called("Tallest weed")
+            .stricter(Stricter.LESS);
     static final Column<List<Method>> METHODS = Column.of(
                     "methods",
                     new ListKind<>(
@@ -57,37 +73,55 @@ public final class TermsSheet {
                     "ways of application that the label allows: ground broadcast, band, in furrow, directed, spot, "
                             + "aerial, chemigation, on seed",
                     "ground broadcast; band")
-            .blankMeans("unknown");
+            .blankMeans("unknown")
+            .called("Ways of application")
+            .stricter(Stricter.LESS);
     static final Column<Double> CARRIER = Words.number(
             "carrier_low_gal_ac",
             NumberKind.between(0, 1_000),
             "gal/ac",
             "least carrier volume from the ground; 0 where the label asks for none",
-            "15");
+            "15")
+            .called("Least carrier volume")
+            .stricter(Stricter.MORE);
     static final Column<Droplets> FINEST = Column.of(
                     "finest", DROPLETS, "finest droplet class allowed; XF where the label sets none", "C")
-            .blankMeans("unknown");
+            .blankMeans("unknown")
+            .called("Finest droplets")
+            .stricter(Stricter.MORE);
     static final Column<Droplets> COARSEST = Column.of(
                     "coarsest", DROPLETS, "coarsest droplet class allowed; UC where the label sets none", "UC")
-            .blankMeans("unknown");
+            .blankMeans("unknown")
+            .called("Coarsest droplets")
+            .stricter(Stricter.LESS);
     static final Column<Double> BOOM =
-            Words.number("boom_highest_in", CEILING, "in", "highest boom over the target", "24");
+            Words.number("boom_highest_in", CEILING, "in", "highest boom over the target", "24")
+            .called("Highest boom")
+            .stricter(Stricter.LESS);
     static final Column<Double> WIND_LOW = Words.number(
             "wind_lowest_mph",
             NumberKind.between(0, 100),
             "mph",
             "wind below which it must not be sprayed; 0 where the label sets none",
-            "3");
+            "3")
+            .called("Least wind")
+            .stricter(Stricter.MORE);
     static final Column<Double> WIND_HIGH =
-            Words.number("wind_highest_mph", CEILING, "mph", "wind above which it must not be sprayed", "10");
+            Words.number("wind_highest_mph", CEILING, "mph", "wind above which it must not be sprayed", "10")
+            .called("Most wind")
+            .stricter(Stricter.LESS);
     static final Column<Double> WARMEST =
-            Words.number("warmest_f", CEILING, "°F", "air temperature above which it must not be sprayed", "85");
+            Words.number("warmest_f", CEILING, "°F", "air temperature above which it must not be sprayed", "85")
+            .called("Warmest air")
+            .stricter(Stricter.LESS);
     static final Column<Double> RAIN_FREE = Words.number(
             "rain_free_hours",
             NumberKind.between(0, 1_000),
             "h",
             "hours without rain that it needs after spraying; 0 where the label asks for none",
-            "4");
+            "4")
+            .called("Hours without rain after")
+            .stricter(Stricter.MORE);
     static final Column<String> SOURCE = Words.source();
 
     public static final Sheet<UseTerms> SHEET = Sheet.<UseTerms>named(

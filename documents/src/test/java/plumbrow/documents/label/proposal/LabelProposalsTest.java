@@ -89,7 +89,7 @@ class LabelProposalsTest {
     @Test
     void twoRatesLeaveTheRowWithoutOneAndSayWhy() {
         assertThat(use(Crop.SOYBEAN).highRate()).isNull();
-        LabelReading why = proposals.uses().get(1).grounds().get("highRate");
+        LabelReading why = proposals.uses().get(1).grounds().get("high_rate");
         assertThat(why).isInstanceOf(LabelReading.Differing.class);
     }
 
