@@ -17,7 +17,6 @@ import plumbrow.documents.workbook.form.Cell;
 import plumbrow.documents.workbook.form.Kind;
 import plumbrow.documents.workbook.form.Misread;
 import plumbrow.documents.workbook.form.Storage;
-import plumbrow.documents.workbook.form.StageKind;
 
 /**
  * A value of a row as one text, in which the record keeps what a person decided, and back. It reads and writes as the value's own
@@ -26,8 +25,10 @@ import plumbrow.documents.workbook.form.StageKind;
 final class ValueText {
     private static final String NONE = "none";
     private static final String BETWEEN = "; ";
-    private static final Pattern AMOUNT =
-            Pattern.compile("(?<value>\\d[\\d,]*\\.?\\d*|\\.\\d+)\\s*(?<unit>[A-Za-z][A-Za-z. ]*)");
+    /** A comma parts thousands; where it stands for a point it is no number, or 1,5 would be fifteen. */
+    private static final String NUMBER = "(?:(?:\\d{1,3}(?:,\\d{3})+|\\d+)(?:\\.\\d*)?|\\.\\d+)";
+
+    private static final Pattern AMOUNT = Pattern.compile("(?<value>" + NUMBER + ")\\s*(?<unit>[A-Za-z][A-Za-z. ]*)");
     private static final double LARGEST = 1e9;
 
     private ValueText() {}
@@ -35,7 +36,7 @@ final class ValueText {
     /** What may be typed, as the end of a sentence. */
     static String expected(Attribute<?, ?> value) {
         if (value.storage() instanceof Storage.AmountAndUnit) {
-            return "an amount for an acre with its unit, such as 1.5 qt or 12 fl oz";
+            return "an amount for an acre with its unit, such as 1.5 qt or 12 fl oz, with a point and not a comma";
         }
         return ask(value) ? "yes or no" : value.column().kind().words();
     }
@@ -119,7 +120,7 @@ final class ValueText {
                     .distinct()
                     .toList());
         }
-        String plain = value.column().kind() instanceof StageKind ? text : text.replaceAll("(?<=\\d),(?=\\d{3})", "");
+        String plain = text.matches(NUMBER) ? text.replace(",", "") : text;
         try {
             return Optional.of(value.column().kind().read(new Cell.Written(plain)));
         } catch (Misread misread) {

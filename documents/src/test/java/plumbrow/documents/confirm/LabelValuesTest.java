@@ -241,6 +241,7 @@ class LabelValuesTest {
             delimiter = '|',
             value = {
                 "label-uses.corn.high-rate | two quarts | is not an amount for an acre",
+                "label-uses.corn.high-rate | 1,5 qt | with a point and not a comma",
                 "label-uses.corn.high-rate | 2 bu | is not an amount for an acre",
                 "label-uses.corn.high-rate | 1 qt | does not go with the lowest rate 1.5 qt/ac",
                 "label-uses.corn.low-rate | 1 lb | in a unit of the same kind",
