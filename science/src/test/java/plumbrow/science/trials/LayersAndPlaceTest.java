@@ -86,7 +86,7 @@ class LayersAndPlaceTest {
     void wheatIndependent() {
         Wheat wheat = Wheat.read();
         MixedModel fit =
-                MixedModel.fit(wheat.yields(), wheat.design(), List.of()).orElseThrow();
+                MixedModel.fit(wheat.yields, wheat.design, List.of()).orElseThrow();
 
         assertThat(fit.logRestrictedLikelihood()).isCloseTo(-620.3709, within(1e-4));
         assertThat(fit.akaike()).isCloseTo(1354.742, within(1e-3));
@@ -188,7 +188,20 @@ class LayersAndPlaceTest {
         return java.util.stream.IntStream.range(0, plots).map(of).toArray();
     }
 
-    private record Wheat(double[] yields, double[][] design, double[] east, double[] north) {
+    /** The wheat trial: 56 varieties in 224 plots. */
+    private static final class Wheat {
+        private final double[] yields;
+        private final double[][] design;
+        private final double[] east;
+        private final double[] north;
+
+        private Wheat(double[] yields, double[][] design, double[] east, double[] north) {
+            this.yields = yields;
+            this.design = design;
+            this.east = east;
+            this.north = north;
+        }
+
         static Wheat read() {
             List<String[]> rows = new ArrayList<>();
             try (BufferedReader in = new BufferedReader(new InputStreamReader(
