@@ -48,6 +48,7 @@ public final class DemoBook {
             "surroundings.csv",
             "features.geojson",
             "also_in.csv",
+            "land.csv",
             "bulletins.csv",
             "next_crops.csv",
             "resistance.csv",
