@@ -53,7 +53,7 @@ public record RecordCheck(
     private static final String SUPERVISED = "supervised";
     private static final String FEDERAL = "US";
 
-    /** Words by which a label asks for a record (records-and-duties.md 1.5). */
+    /** Words by which a label asks for a record: common practice, no source. */
     private static final Pattern KEEP =
             Pattern.compile("\\b(records?|recorded|recordkeeping|log|document|retain)\\b", Pattern.CASE_INSENSITIVE);
 
