@@ -93,6 +93,19 @@ public final class Book implements AutoCloseable {
         return database.read(sql -> new SeasonRows(sql).version());
     }
 
+    /**
+     * The latest season at one moment.
+     *
+     * @param written as it was put in
+     * @param season the same with what was confirmed on labels
+     */
+    public record Latest(Season written, Season season) {}
+
+    /** The latest season both ways, read once. */
+    public Optional<Latest> latest() {
+        return database.read(sql -> latest(sql).map(written -> new Latest(written, confirmed(sql, written))));
+    }
+
     /** The latest season as it was put in, without what was confirmed on labels. */
     public Optional<Season> latestWritten() {
         return database.read(Book::latest);

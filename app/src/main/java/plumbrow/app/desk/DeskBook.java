@@ -80,9 +80,10 @@ public final class DeskBook implements AutoCloseable {
                 return known;
             }
             // What is read may be newer than the version, never older: then it is read once more.
-            Season season = shared(known.season(), book.latestSeason().orElse(null));
+            Optional<Book.Latest> latest = book.latest();
+            Season season = shared(known.season(), latest.map(Book.Latest::season).orElse(null));
             Seen read = new Seen(
-                    version, season, shared(season, book.latestWritten().orElse(null)));
+                    version, season, shared(season, latest.map(Book.Latest::written).orElse(null)));
             seen = read;
             return read;
         }
