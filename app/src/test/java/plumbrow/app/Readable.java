@@ -31,9 +31,9 @@ public final class Readable {
             Matcher found = pattern.matcher(text);
             while (found.find()) {
                 if (pattern != DECIMALS || digits(found.group()) > 4) {
-                    faults.add(text.substring(
-                                    Math.max(0, found.start() - 30), Math.min(text.length(), found.end() + 20))
-                            .strip());
+                    faults.add(
+                            text.substring(Math.max(0, found.start() - 30), Math.min(text.length(), found.end() + 20))
+                                    .strip());
                 }
             }
         }

@@ -45,8 +45,7 @@ public final class BinderRun {
                 .limit(FIELDS)
                 .toList();
         long start = System.nanoTime();
-        Advice advice = Adviser.advise(
-                season.withFields(fields), WeighingOptions.DEFAULT, (done, all) -> {});
+        Advice advice = Adviser.advise(season.withFields(fields), WeighingOptions.DEFAULT, (done, all) -> {});
         double weighed = seconds(start);
         double busy = processor();
         start = System.nanoTime();
@@ -101,12 +100,8 @@ public final class BinderRun {
         WeighingOptions few = WeighingOptions.DEFAULT.withDraws(NEXT_DRAWS);
         DrawSource drawn = new DrawSource(few.draws(), few.seed());
         return advice.fields().parallelStream()
-                .map(of -> plans.of(
-                        of.field(),
-                        null,
-                        of,
-                        "",
-                        Optional.of(Adviser.next(own.of(of.field()), few, drawn))))
+                .map(of ->
+                        plans.of(of.field(), null, of, "", Optional.of(Adviser.next(own.of(of.field()), few, drawn))))
                 .toList();
     }
 
@@ -132,7 +127,9 @@ public final class BinderRun {
                     lines.add(line);
                     for (int copy = 2; copy <= copies && found.find(0); copy++) {
                         String other = found.replaceFirst(Matcher.quoteReplacement(found.group() + " " + copy));
-                        lines.add(map ? lines.size() - 1 : lines.size(), map && !other.endsWith(",") ? other + "," : other);
+                        lines.add(
+                                map ? lines.size() - 1 : lines.size(),
+                                map && !other.endsWith(",") ? other + "," : other);
                     }
                 }
                 Files.write(file, lines);

@@ -14,17 +14,17 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plumbrow.documents.label.LabelPaper;
-import plumbrow.documents.reading.LabelReader;
 import plumbrow.documents.label.LabelReading;
-import plumbrow.documents.reading.PaperSort;
 import plumbrow.documents.ocr.OcrDoubts;
 import plumbrow.documents.ocr.Tesseract;
 import plumbrow.documents.paper.Paper;
 import plumbrow.documents.paper.PaperLimits;
 import plumbrow.documents.paper.PaperTrouble;
+import plumbrow.documents.reading.LabelReader;
+import plumbrow.documents.reading.PaperSort;
+import plumbrow.documents.reading.SheetReader;
 import plumbrow.documents.sheet.Reading;
 import plumbrow.documents.sheet.SafetySheet;
-import plumbrow.documents.reading.SheetReader;
 
 /**
  * Reads papers from outside and compares with what a person wrote down of them. The truth of x.pdf is x.tsv in the folder of

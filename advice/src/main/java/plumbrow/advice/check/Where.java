@@ -22,8 +22,7 @@ public enum Where {
             "Enter the herbicide traits",
             "Enter which of them",
             "Say whether the cover");
-    private static final List<String> OF_THE_FARM =
-            List.of(
+    private static final List<String> OF_THE_FARM = List.of(
             "Look what ",
             "Say whether there is such a place",
             "Enter the licence",

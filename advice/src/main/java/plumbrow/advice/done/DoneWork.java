@@ -242,8 +242,10 @@ public final class DoneWork {
                         + Objects.requireNonNull(pass.trigger()).limit() + ", so " + line.product()
                         + " is not put on. What scouting cost is spent, whatever is done, and stands in no program; the rest of the season is weighed on the simulated"
                         + " seasons in which so few are counted.")
-                .orElse("The log says of " + line.date() + " that " + line.product() + " was not made since scouting found too"
-                        + " few, but no pass of " + field.name() + " that puts it on waits for a count near that day: the line"
+                .orElse("The log says of " + line.date() + " that " + line.product()
+                        + " was not made since scouting found too"
+                        + " few, but no pass of " + field.name()
+                        + " that puts it on waits for a count near that day: the line"
                         + " COUNTS AS NOTHING. Say which pass it was, or strike it.");
     }
 

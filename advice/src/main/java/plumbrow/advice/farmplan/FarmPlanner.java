@@ -78,16 +78,15 @@ public final class FarmPlanner {
         boolean stock = season.shelf().products().stream().anyMatch(product -> product.onHand() != null);
         Map<String, Double> taken = new TreeMap<>();
         List<FarmPlan> plans = new ArrayList<>();
-        Map<String, List<Field>> fields =
-                season.fields().stream().collect(Collectors.groupingBy(Field::farm));
+        Map<String, List<Field>> fields = season.fields().stream().collect(Collectors.groupingBy(Field::farm));
         known.keySet().retainAll(fields.keySet());
         for (Farm farm : season.farms()) {
             List<Field> ofFarm = fields.get(farm.name());
             boolean asked = farms.isEmpty() || farms.contains(farm.name());
             if (ofFarm != null && (asked || stock)) {
                 PlanOptions how = asked ? options : new PlanOptions(options.scenarios(), options.seed(), false);
-                KnownPlan.From from = new KnownPlan.From(
-                        farm, ofFarm.stream().map(own::of).toList(), how, Map.copyOf(taken));
+                KnownPlan.From from =
+                        new KnownPlan.From(farm, ofFarm.stream().map(own::of).toList(), how, Map.copyOf(taken));
                 KnownPlan plan = known.get(farm.name());
                 if (plan == null || !plan.from().equals(from)) {
                     FarmPlan made = new FarmPlanner(season, own, farm, how, gates, source, taken).plan();

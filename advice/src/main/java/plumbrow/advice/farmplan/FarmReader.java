@@ -88,8 +88,7 @@ final class FarmReader {
         List<Field> ofFarm = season.fields().stream()
                 .filter(field -> field.farm().equals(farm.name()))
                 .toList();
-        List<List<Option>> weighed =
-                ofFarm.parallelStream().map(this::options).toList();
+        List<List<Option>> weighed = ofFarm.parallelStream().map(this::options).toList();
         for (int f = 0; f < ofFarm.size(); f++) {
             Field field = ofFarm.get(f);
             fields.add(field);
@@ -309,7 +308,12 @@ final class FarmReader {
             double cost = still(weighed, field);
             double spent = weighed.spentUsdPerAcre() * field.acres();
             Option option = new Option(
-                    program.name(), cost, spent, new double[source.draws()], uses(field, program), taken(field, program));
+                    program.name(),
+                    cost,
+                    spent,
+                    new double[source.draws()],
+                    uses(field, program),
+                    taken(field, program));
             aside.add(new SetAside(
                     field.name(),
                     field.acres(),

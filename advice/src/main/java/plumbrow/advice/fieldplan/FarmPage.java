@@ -93,8 +93,7 @@ public record FarmPage(
      * @param acres of all of them
      * @param machine empty where none is known
      */
-    public record Job(
-            @Nullable LocalDate day, String what, List<String> fields, double acres, String machine) {
+    public record Job(@Nullable LocalDate day, String what, List<String> fields, double acres, String machine) {
         public Job {
             fields = List.copyOf(fields);
         }

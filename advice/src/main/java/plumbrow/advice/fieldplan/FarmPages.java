@@ -33,7 +33,8 @@ public final class FarmPages {
      */
     public static List<FarmPage> of(Season season, List<FieldPlan> plans) {
         return season.farms().stream()
-                .filter(farm -> plans.stream().anyMatch(plan -> plan.field().farm().equals(farm.name())))
+                .filter(farm ->
+                        plans.stream().anyMatch(plan -> plan.field().farm().equals(farm.name())))
                 .map(farm -> page(
                         season,
                         farm,
@@ -105,8 +106,7 @@ public final class FarmPages {
     }
 
     private static List<String> totals(Farm farm, List<FieldPlan> plans) {
-        double acres =
-                plans.stream().mapToDouble(plan -> plan.field().acres()).sum();
+        double acres = plans.stream().mapToDouble(plan -> plan.field().acres()).sum();
         List<FieldPlan> weighed =
                 plans.stream().filter(plan -> plan.money() != null).toList();
         double cost = weighed.stream()
@@ -165,7 +165,8 @@ public final class FarmPages {
         }
         List<FarmPage.Week> weeks = new ArrayList<>();
         dated.forEach((monday, work) -> {
-            work.sort(Comparator.comparing((Work one) -> Objects.requireNonNull(one.step().date())));
+            work.sort(Comparator.comparing(
+                    (Work one) -> Objects.requireNonNull(one.step().date())));
             weeks.add(new FarmPage.Week(monday, jobs(work), machines(work)));
         });
         if (!undated.isEmpty()) {

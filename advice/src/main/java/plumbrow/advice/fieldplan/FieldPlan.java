@@ -62,10 +62,7 @@ public record FieldPlan(
 
     /** What comes first of one kind. */
     public List<String> first(MatterKind kind) {
-        return first.stream()
-                .filter(one -> one.kind() == kind)
-                .map(First::says)
-                .toList();
+        return first.stream().filter(one -> one.kind() == kind).map(First::says).toList();
     }
 
     /** Why this program. */
@@ -145,8 +142,7 @@ public record FieldPlan(
      * @param ends what ends it; empty where nothing was found that does
      * @param other what must be looked up before it is made on another day than the planned one; empty for nothing
      */
-    public record Window(
-            @Nullable LocalDate from, @Nullable LocalDate to, String ends, String other) {
+    public record Window(@Nullable LocalDate from, @Nullable LocalDate to, String ends, String other) {
         /** "May 1 to May 23, then barred: …"; "before it goes on another day: …". */
         public String words() {
             return PlanWords.window(this);

@@ -218,7 +218,8 @@ public final class FieldPlans {
             Decision chosen = decision;
             if (chosen == null) {
                 FieldAdvice known = Objects.requireNonNull(advice);
-                String first = known.aboutEqual() == null ? "" : "This is the first of those about equal, " + name + ". ";
+                String first =
+                        known.aboutEqual() == null ? "" : "This is the first of those about equal, " + name + ". ";
                 return "Not decided yet. " + first + known.sentence() + stands;
             }
             String by = name + ", chosen" + (chosen.who().isBlank() ? "" : " by " + chosen.who()) + " on "
@@ -243,13 +244,14 @@ public final class FieldPlans {
             Map<Integer, Done> done = DoneWork.fulfilled(season, program, DoneWork.thisSeason(season, field))
                     .done();
             Map<Integer, SprayTrip> trips = new LinkedHashMap<>();
-            SprayTrip.of(season, field, program).forEach(trip -> trip.passes()
-                    .forEach(pass -> trips.put(pass.number(), trip)));
+            SprayTrip.of(season, field, program)
+                    .forEach(trip -> trip.passes().forEach(pass -> trips.put(pass.number(), trip)));
             List<FieldPlan.Step> steps = new ArrayList<>();
             Set<Integer> tooFew = TooFew.of(season, field, program).keySet();
             for (Pass pass : program.passes()) {
                 SprayTrip trip = trips.get(pass.number());
-                if (tooFew.contains(pass.number()) && (trip == null || trip.passes().size() == 1)) {
+                if (tooFew.contains(pass.number())
+                        && (trip == null || trip.passes().size() == 1)) {
                     continue;
                 }
                 if (trip == null) {
@@ -266,16 +268,15 @@ public final class FieldPlans {
 
         private FieldPlan.Step single(Program program, Pass pass, @Nullable Done done) {
             String product = pass.product();
-            String verb =
-                    switch (pass.kind()) {
-                        case SEED -> "Plant";
-                        case SPRAY -> "Spray";
-                        case GRANULE -> "Put out";
-                        case TILLAGE -> "Till";
-                        case SCOUTING -> "Scout";
-                        case HAND_WORK -> "Work by hand";
-                        case HARVEST -> "Harvest";
-                    };
+            String verb = switch (pass.kind()) {
+                case SEED -> "Plant";
+                case SPRAY -> "Spray";
+                case GRANULE -> "Put out";
+                case TILLAGE -> "Till";
+                case SCOUTING -> "Scout";
+                case HAND_WORK -> "Work by hand";
+                case HARVEST -> "Harvest";
+            };
             double acres = field.acres() * pass.sharePct() / 100;
             Machine planter = pass.kind() == PassKind.SEED ? planter() : null;
             return new FieldPlan.Step(
@@ -455,7 +456,9 @@ public final class FieldPlans {
             }
             LocalDate from = low == 0 ? null : windows.get(low).from();
             LocalDate to = high == windows.size() - 1 ? null : windows.get(high).to();
-            String ends = to == null ? "" : "then barred: " + clause(windows.get(high + 1).reason());
+            String ends = to == null
+                    ? ""
+                    : "then barred: " + clause(windows.get(high + 1).reason());
             if (work != null) {
                 boolean later = from == null || from.isBefore(work.from());
                 boolean earlier = to == null || to.isAfter(work.until());
@@ -497,8 +500,8 @@ public final class FieldPlans {
             Map<String, FieldPlan.Keep> keeps = new LinkedHashMap<>();
             for (Zones of : zones) {
                 taking(List.of(of)).forEach(zone -> {
-                    String from = zone.feature().kind().word() + " "
-                            + zone.feature().name();
+                    String from =
+                            zone.feature().kind().word() + " " + zone.feature().name();
                     keeps.merge(
                             from + "|" + zone.feet() + "|" + zone.downwindOnly(),
                             new FieldPlan.Keep(
@@ -606,8 +609,8 @@ public final class FieldPlans {
             }
             steps.stream()
                     .filter(step -> step.done() == null && step.date() == null)
-                    .forEach(step ->
-                            first.add(new FieldPlan.First(MatterKind.PLAN, "Plan a day for this: " + step.what() + ".")));
+                    .forEach(step -> first.add(
+                            new FieldPlan.First(MatterKind.PLAN, "Plan a day for this: " + step.what() + ".")));
             first.sort(Comparator.comparing(FieldPlan.First::kind));
             return first;
         }

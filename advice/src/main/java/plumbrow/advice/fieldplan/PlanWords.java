@@ -99,7 +99,9 @@ final class PlanWords {
                         : "leave all that lies nearer";
         return Numbers.read(keep.feet()) + " ft from " + keep.from()
                 + (keep.downwindOnly() ? " while the wind blows towards it" : "") + ": " + strip
-                + (acres == null ? "" : ", " + Numbers.fixed(Math.max(0.1, Math.ceil(acres * 10 - 1e-9) / 10), 1) + " ac")
+                + (acres == null
+                        ? ""
+                        : ", " + Numbers.fixed(Math.max(0.1, Math.ceil(acres * 10 - 1e-9) / 10), 1) + " ac")
                 + " (" + String.join(", ", keep.products()) + ")";
     }
 }

@@ -218,14 +218,17 @@ record Purchases(List<FarmPage.Purchase> lines, List<String> says) {
             double least = Math.max(0, of.all - shed);
             Double size = packageSize(product);
             List<PriceBreak> breaks = season.work().means().breaks().stream()
-                    .filter(one -> one.farm().equals(farm.name()) && one.product().equals(product.name()))
+                    .filter(one ->
+                            one.farm().equals(farm.name()) && one.product().equals(product.name()))
                     .toList();
-            Order order = least <= DUST ? new Order(0, product.priceUsd()) : order(least, size, product.priceUsd(), breaks);
+            Order order =
+                    least <= DUST ? new Order(0, product.priceUsd()) : order(least, size, product.priceUsd(), breaks);
             if (order.priceUsd() < product.priceUsd()) {
                 says.add("price of a larger quantity; list " + Numbers.dollars(product.priceUsd(), 2));
             }
             season.work().means().supplies().stream()
-                    .filter(one -> one.farm().equals(farm.name()) && one.product().equals(product.name()))
+                    .filter(one ->
+                            one.farm().equals(farm.name()) && one.product().equals(product.name()))
                     .map(Supply::mostQuantity)
                     .filter(most -> most < least - DUST)
                     .findFirst()
@@ -258,7 +261,10 @@ record Purchases(List<FarmPage.Purchase> lines, List<String> says) {
             return size == 1 && product.pricedPer().dimension() == Dimension.UNITS
                     ? Numbers.fixed(quantity, 0) + (quantity == 1 ? " unit" : " units")
                     : Numbers.fixed(packages(quantity, size), 0) + " × "
-                            + season.work().means().tank().mixing(product.name())
+                            + season.work()
+                                    .means()
+                                    .tank()
+                                    .mixing(product.name())
                                     .map(MixCare::container)
                                     .map(Amount::text)
                                     .orElse(written(size, unit));
@@ -270,12 +276,16 @@ record Purchases(List<FarmPage.Purchase> lines, List<String> says) {
                     && product.pricedPer().dimension() == Dimension.UNITS) {
                 return 1.0;
             }
-            Amount container = season.work().means().tank().mixing(product.name())
+            Amount container = season.work()
+                    .means()
+                    .tank()
+                    .mixing(product.name())
                     .map(MixCare::container)
                     .orElse(null);
             return container == null
                             || container.value() <= 0
-                            || container.unit().dimension() != product.pricedPer().dimension()
+                            || container.unit().dimension()
+                                    != product.pricedPer().dimension()
                     ? null
                     : Double.valueOf(container.in(product.pricedPer()).value());
         }

@@ -55,8 +55,8 @@ final class ActiveSeasonMaximum extends Question {
                         limit.crop() == at.field().crop() && limit.ingredient().equals(ingredient))
                 .toList();
         boolean known = limits.stream().anyMatch(limit -> limit.seasonMaxPounds() != null);
-        Optional<String> none = at.index()
-                .noMaximum(product, at.field().crop(), named -> ActiveName.same(named, ingredient));
+        Optional<String> none =
+                at.index().noMaximum(product, at.field().crop(), named -> ActiveName.same(named, ingredient));
         if (!known && none.isPresent()) {
             return List.of(clear(
                             subject(ingredient, product),

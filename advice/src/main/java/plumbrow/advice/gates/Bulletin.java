@@ -65,8 +65,7 @@ final class Bulletin extends Question {
                         && look.month().equals(YearMonth.from(day)))
                 .toList();
         List<BulletinLook> inTime = looks.stream()
-                .filter(look -> !look.looked().isAfter(day)
-                        && !look.looked().isBefore(day.minusMonths(MONTHS_AHEAD)))
+                .filter(look -> !look.looked().isAfter(day) && !look.looked().isBefore(day.minusMonths(MONTHS_AHEAD)))
                 .toList();
         if (inTime.isEmpty()) {
             Optional<BulletinLook> last = looks.stream().max(Comparator.comparing(BulletinLook::looked));
@@ -74,7 +73,8 @@ final class Bulletin extends Question {
                     product + ", " + place.words() + " " + YearMonth.from(day),
                     "The label makes an endangered-species bulletin part of itself; "
                             + last.map(look -> "for " + place.words() + " it was looked up on " + look.looked()
-                                            + ", which is not within the " + MONTHS_AHEAD + " months before " + day + ".")
+                                            + ", which is not within the " + MONTHS_AHEAD + " months before " + day
+                                            + ".")
                                     .orElseGet(() -> "nobody has looked it up for " + place.words() + " and "
                                             + YearMonth.from(day) + "."),
                     "Look up the bulletin for " + place.words() + " and " + YearMonth.from(day)
@@ -85,8 +85,8 @@ final class Bulletin extends Question {
     }
 
     private Finding said(String product, Place place, BulletinLook look) {
-        String who = "The bulletin for " + place.words() + " and " + look.month() + ", looked up by " + look.by() + " on "
-                + look.looked() + ", ";
+        String who = "The bulletin for " + place.words() + " and " + look.month() + ", looked up by " + look.by()
+                + " on " + look.looked() + ", ";
         Finding finding = look.says().isEmpty()
                 ? clear(product, who + "sets no limits.")
                 : conditional(

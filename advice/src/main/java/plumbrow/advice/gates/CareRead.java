@@ -11,8 +11,9 @@ import java.util.List;
  * <p>Source: the label. Needs: a row of care for each product.
  */
 final class CareRead extends Question {
-    private static final String LIST = "restricted use, protective equipment, endangered-species bulletin, ground water, bees, "
-            + "saturated ground, rain ahead, and on which day a person held the values against the label";
+    private static final String LIST =
+            "restricted use, protective equipment, endangered-species bulletin, ground water, bees, "
+                    + "saturated ground, rain ahead, and on which day a person held the values against the label";
 
     CareRead() {
         super("care-read", Protects.PEOPLE, "Has been read what the label asks of whoever handles it?");

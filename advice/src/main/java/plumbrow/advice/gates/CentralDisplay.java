@@ -12,9 +12,10 @@ import java.util.List;
  * <p>Source: 40 CFR 170.309(h), 170.311(b) (value from memory). Needs: whether information is shown.
  */
 final class CentralDisplay extends Question {
-    private static final String DUTY = "Show product, registration number, ingredients, field, start, end and restricted-entry "
-            + "interval with the safety sheet, within 24 h and before workers go in, until 30 days after the interval; keep "
-            + "it 2 years.";
+    private static final String DUTY =
+            "Show product, registration number, ingredients, field, start, end and restricted-entry "
+                    + "interval with the safety sheet, within 24 h and before workers go in, until 30 days after the interval; keep "
+                    + "it 2 years.";
 
     CentralDisplay() {
         super("central-display", Protects.PEOPLE, "Can workers see what was applied where?");

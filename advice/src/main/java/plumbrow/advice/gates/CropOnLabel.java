@@ -31,8 +31,8 @@ final class CropOnLabel extends Question {
                 .filter(product -> specials(at, product).isEmpty() || besideMain(at, product))
                 .map(product -> listed(at, product));
         Stream<Finding> special = at.planned().stream()
-                .filter(application -> !specials(at, application.product()).isEmpty()
-                        && !besideMain(at, application.product()))
+                .filter(application ->
+                        !specials(at, application.product()).isEmpty() && !besideMain(at, application.product()))
                 .flatMap(application -> special(at, application));
         return Stream.of(at.passes().stream().flatMap(pass -> unnamed(at, pass)), listed, special)
                 .flatMap(findings -> findings)

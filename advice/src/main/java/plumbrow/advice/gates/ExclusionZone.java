@@ -24,8 +24,8 @@ import plumbrow.science.safety.PeopleNearby;
  * droplets, boom and height of the crop.
  */
 final class ExclusionZone extends Question {
-    private static final Set<FeatureKind> PEOPLE = Set.of(
-            FeatureKind.DWELLING, FeatureKind.SCHOOL, FeatureKind.OWN_HOUSE, FeatureKind.PUBLIC_ROAD);
+    private static final Set<FeatureKind> PEOPLE =
+            Set.of(FeatureKind.DWELLING, FeatureKind.SCHOOL, FeatureKind.OWN_HOUSE, FeatureKind.PUBLIC_ROAD);
     private static final double LOW_BOOM_IN = 12;
 
     ExclusionZone() {
@@ -85,7 +85,8 @@ final class ExclusionZone extends Question {
                 "Along " + what + ", stop while anyone walks, rides, drives or stands within " + zone
                         + " ft, and spray when the wind blows away from it.";
             case OWN_HOUSE ->
-                "Along " + what + ", the owner's family stays inside with doors and windows closed, or leaves; stop while "
+                "Along " + what
+                        + ", the owner's family stays inside with doors and windows closed, or leaves; stop while "
                         + "anyone else is within " + zone + " ft.";
             default ->
                 "Along " + what + ", spray only while nobody but trained handlers is within " + zone
@@ -107,10 +108,7 @@ final class ExclusionZone extends Question {
                 + Numbers.read(distance) + " ft from the field; people must stay " + zone + " ft from the sprayer."
                 + feature.whence();
         Finding finding = Rounding.below(distance, zone)
-                ? conditional(
-                        application.subject(),
-                        says,
-                        duty(feature.kind(), what, zone))
+                ? conditional(application.subject(), says, duty(feature.kind(), what, zone))
                 : clear(application.subject(), says);
         return finding.against(distance, zone, "ft");
     }

@@ -114,10 +114,8 @@ final class LabelLimits extends Question {
 
     private Finding groundWater(Case at, Application application, LabelLimit row) {
         double least = LabelLimit.number(row.value()).orElse(Double.NaN);
-        Double depth = at.index()
-                .land(at.field().name())
-                .map(FieldLand::groundWaterFt)
-                .orElse(null);
+        Double depth =
+                at.index().land(at.field().name()).map(FieldLand::groundWaterFt).orElse(null);
         String asked = "the label asks for " + row.value() + " ft or more down to it.";
         if (depth == null || Double.isNaN(least)) {
             return unknown(
@@ -204,13 +202,15 @@ final class LabelLimits extends Question {
         if (next.isEmpty() || WorkedIn.least(days) >= hours) {
             return Stream.of(barred(
                     application.subject(),
-                    (next.isEmpty() ? "No tillage follows it" : "The next tillage comes on " + next.get().date()) + "; "
-                            + asked + ".",
+                    (next.isEmpty()
+                                    ? "No tillage follows it"
+                                    : "The next tillage comes on " + next.get().date()) + "; " + asked + ".",
                     "Plan a tillage pass on the same day, or take a product that need not be worked in."));
         }
         return Stream.of(conditional(
                 application.subject(),
-                "The tillage of pass " + next.get().number() + " on " + next.get().date() + " works it in; " + asked + ".",
+                "The tillage of pass " + next.get().number() + " on "
+                        + next.get().date() + " works it in; " + asked + ".",
                 "Work it in within " + row.value() + " h of the application."));
     }
 
@@ -224,7 +224,9 @@ final class LabelLimits extends Question {
                 application,
                 "Whoever goes in before the restricted-entry interval is over wears " + wear + ".",
                 "Keep everybody out until the interval is over; for a short task that the rule allows, have " + wear
-                        + (missing.isEmpty() ? " on." : " on, of which is not at hand: " + String.join(", ", missing) + "."));
+                        + (missing.isEmpty()
+                                ? " on."
+                                : " on, of which is not at hand: " + String.join(", ", missing) + "."));
     }
 
     private Finding day(Application application, LabelLimit row) {

@@ -45,10 +45,11 @@ final class MostApplications extends Question {
 
     private Finding unread(LabelUse use, String times) {
         return unknown(
-                            use.product(),
-                            "The program has " + times + "; how many the label allows has not been read.",
-                            "Look up the most applications per season for " + use.crop().word()
+                        use.product(),
+                        "The program has " + times + "; how many the label allows has not been read.",
+                        "Look up the most applications per season for "
+                                + use.crop().word()
                                 + " on the label; where it prints none, enter that on the sheet label_limits.")
-                    .standingIn(use.source());
+                .standingIn(use.source());
     }
 }

@@ -34,13 +34,13 @@ final class ProductSeasonMaximum extends Question {
             return at.index()
                     .noMaximum(use.product(), use.crop(), LabelLimit.SEASON_AMOUNT::equalsIgnoreCase)
                     .map(source -> clear(
-                                    use.product(),
-                                    "The label was read and prints no most of the product in a season.")
+                                    use.product(), "The label was read and prints no most of the product in a season.")
                             .standingIn(source))
                     .orElseGet(() -> unknown(
                             use,
                             "The season maximum on " + use.crop().word() + " has not been read.",
-                            "Look up the most per acre and season for " + use.crop().word()
+                            "Look up the most per acre and season for "
+                                    + use.crop().word()
                                     + " on the label; where it prints none, enter that on the sheet label_limits."));
         }
         double known = 0;

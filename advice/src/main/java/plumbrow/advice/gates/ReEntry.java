@@ -95,7 +95,8 @@ final class ReEntry extends Question {
                 .filter(entry -> entry.date() == null)
                 .map(entry -> unknown(
                         subject,
-                        "The restricted-entry interval is " + hours + " h, and the " + words(entry) + " has no planned day.",
+                        "The restricted-entry interval is " + hours + " h, and the " + words(entry)
+                                + " has no planned day.",
                         "Plan a day for the " + words(entry) + "."));
         List<Pass> dated = entries.stream()
                 .filter(entry -> entry.date() != null && !entry.date().isBefore(day))
@@ -147,7 +148,8 @@ final class ReEntry extends Question {
     }
 
     private static String wear(List<Set<String>> worn) {
-        List<String> all = worn.stream().flatMap(Set::stream).distinct().sorted().toList();
+        List<String> all =
+                worn.stream().flatMap(Set::stream).distinct().sorted().toList();
         return all.isEmpty() ? "what the label lists, which is nothing" : String.join(", ", all);
     }
 

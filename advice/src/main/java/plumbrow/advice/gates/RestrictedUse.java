@@ -100,7 +100,8 @@ final class RestrictedUse extends Question {
     private Finding forPay(Application application, Person person) {
         return unknown(
                 application.subject(),
-                person.name() + " sprays for pay, and no commercial licence of his is on file. Most states ask for one even "
+                person.name()
+                        + " sprays for pay, and no commercial licence of his is on file. Most states ask for one even "
                         + "where the product is not restricted.",
                 "Ask the state's department of agriculture, and enter the licence of " + person.name() + ".");
     }
@@ -126,7 +127,8 @@ final class RestrictedUse extends Question {
                                         .distinct()
                                         .toList())
                         + "; the field lies in " + state + ".",
-                "Name someone licensed in " + state + ", or enter his licence of " + state + " on the sheet licences."));
+                "Name someone licensed in " + state + ", or enter his licence of " + state
+                        + " on the sheet licences."));
     }
 
     private Finding incomplete(Application application, Person person, String has) {
@@ -167,8 +169,8 @@ final class RestrictedUse extends Question {
         if (kind == null) {
             return Optional.of(unknown(
                     application.subject(),
-                    "Whether the " + state + " licence of " + person.name() + " is private, commercial or for hire is not on "
-                            + "file.",
+                    "Whether the " + state + " licence of " + person.name()
+                            + " is private, commercial or for hire is not on " + "file.",
                     "Read it on the licence, and enter its kind."));
         }
         if (kind == Licence.Kind.FOR_HIRE || person.forHire() == Ask.NO) {
@@ -177,20 +179,24 @@ final class RestrictedUse extends Question {
         if (person.forHire() == Ask.UNKNOWN) {
             return Optional.of(unknown(
                     application.subject(),
-                    whose + " is " + kind.word() + ", and whether he sprays for pay on other people's ground is not on file.",
+                    whose + " is " + kind.word()
+                            + ", and whether he sprays for pay on other people's ground is not on file.",
                     "Enter on the sheet people whether " + person.name() + " works for hire."));
         }
         return Optional.of(
                 kind == Licence.Kind.PRIVATE
                         ? barred(
                                 application.subject(),
-                                whose + " is private: he may not put on a restricted product for pay on ground that is neither "
+                                whose
+                                        + " is private: he may not put on a restricted product for pay on ground that is neither "
                                         + "his own nor his employer's.",
                                 "Name someone with a commercial licence of " + state + ".")
                         : conditional(
                                 application.subject(),
-                                whose + " is commercial, and he sprays for pay. Many states license work for hire apart.",
-                                "Ask the " + state + " department of agriculture whether his licence covers work for hire."));
+                                whose
+                                        + " is commercial, and he sprays for pay. Many states license work for hire apart.",
+                                "Ask the " + state
+                                        + " department of agriculture whether his licence covers work for hire."));
     }
 
     /** What the categories cover; empty where that is what the pass asks for. */
@@ -205,16 +211,16 @@ final class RestrictedUse extends Question {
         if (covers == null) {
             return Optional.of(unknown(
                     application.subject(),
-                    "What the categories of the " + state + " licence of " + person.name() + " cover is not on file; this asks "
-                            + "for " + asked.word() + ".",
+                    "What the categories of the " + state + " licence of " + person.name()
+                            + " cover is not on file; this asks " + "for " + asked.word() + ".",
                     "Read the categories on the licence, and enter what they cover."));
         }
         return covers.contains(asked)
                 ? Optional.empty()
                 : Optional.of(barred(
                         application.subject(),
-                        "The categories of the " + state + " licence of " + person.name() + " don't cover " + asked.word()
-                                + ".",
+                        "The categories of the " + state + " licence of " + person.name() + " don't cover "
+                                + asked.word() + ".",
                         "Name someone whose licence covers " + asked.word() + "."));
     }
 

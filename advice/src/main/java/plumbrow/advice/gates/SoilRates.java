@@ -49,10 +49,12 @@ final class SoilRates extends Question {
     private Stream<Finding> judge(Case at, Application application) {
         List<SoilRate> rows =
                 at.index().soilRates(application.product(), at.field().crop());
-        List<SoilRate> fitting =
-                rows.stream().filter(row -> fits(at, application, row) == Fits.YES).toList();
-        List<SoilRate> perhaps =
-                rows.stream().filter(row -> fits(at, application, row) == Fits.MAYBE).toList();
+        List<SoilRate> fitting = rows.stream()
+                .filter(row -> fits(at, application, row) == Fits.YES)
+                .toList();
+        List<SoilRate> perhaps = rows.stream()
+                .filter(row -> fits(at, application, row) == Fits.MAYBE)
+                .toList();
         Stream<Finding> found = fitting.stream().map(row -> held(at, application, row));
         if (!perhaps.isEmpty()) {
             return Stream.concat(Stream.of(soilUnknown(at, application, perhaps)), found);
@@ -79,7 +81,8 @@ final class SoilRates extends Question {
         boolean soilOnly = missing.stream().noneMatch(one -> one.equals("growth stage on the day"));
         return unknown(
                         application.subject(),
-                        "The label's rate goes by soil, land or stage, and the " + what + " of this field is not known.",
+                        "The label's rate goes by soil, land or stage, and the " + what
+                                + " of this field is not known.",
                         soilOnly
                                 ? "Test the soil, or look it up on the soil map: " + what + "."
                                 : "Plan or look up: " + what + ".")
@@ -98,8 +101,7 @@ final class SoilRates extends Question {
         Field field = at.field();
         FieldLand land = at.index().land(field.name()).orElse(null);
         boolean byErodible = rows.stream().anyMatch(row -> row.erodible() != Ask.UNKNOWN);
-        boolean byResidue =
-                rows.stream().anyMatch(row -> row.residueLowPct() != null || row.residueHighPct() != null);
+        boolean byResidue = rows.stream().anyMatch(row -> row.residueLowPct() != null || row.residueHighPct() != null);
         boolean byStage = rows.stream().anyMatch(row -> row.earliestStage() != null || row.latestStage() != null);
         return Stream.of(
                         field.texture() == null ? "texture" : "",

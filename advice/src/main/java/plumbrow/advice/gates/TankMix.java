@@ -38,8 +38,8 @@ final class TankMix extends Question {
         List<String> partners = partners(at, application);
         List<MixRule> rules = at.index().mixRules(application.product());
         Stream<Finding> ruled = rules.stream()
-                .flatMap(rule -> held(at, application, rule, partners)
-                        .map(finding -> finding.standingIn(rule.source())));
+                .flatMap(rule ->
+                        held(at, application, rule, partners).map(finding -> finding.standingIn(rule.source())));
         return Stream.concat(ruled, silent(at, application, rules, partners).stream());
     }
 
@@ -68,8 +68,7 @@ final class TankMix extends Question {
         return switch (rule.word()) {
             case REQUIRED -> Stream.of(asked(at, application, rule, partners));
             case FORBIDDEN ->
-                rule.partners().stream()
-                        .flatMap(named -> forbidden(at, application, named, partners).stream());
+                rule.partners().stream().flatMap(named -> forbidden(at, application, named, partners).stream());
             case ONLY -> partners.stream().map(partner -> only(at, application, rule, partner));
         };
     }
@@ -108,7 +107,8 @@ final class TankMix extends Question {
                 .findFirst()
                 .map(partner -> unknown(
                         application.subject(),
-                        "The label forbids " + named + " in the tank, and what is in " + partner + " is not in the book.",
+                        "The label forbids " + named + " in the tank, and what is in " + partner
+                                + " is not in the book.",
                         "Copy the ingredient statement of " + partner + "."));
     }
 

@@ -30,7 +30,8 @@ final class WorkerNotice extends UseGate {
             return Stream.of();
         }
         if (hours == 0) {
-            return Stream.of(clear(application.product(), "It has no restricted-entry interval, so nobody need be told."));
+            return Stream.of(
+                    clear(application.product(), "It has no restricted-entry interval, so nobody need be told."));
         }
         List<LabelLimit> both =
                 at.index().limits(application.product(), at.field().crop(), LabelLimit.Kind.SIGNS_AND_WORD);
@@ -41,13 +42,17 @@ final class WorkerNotice extends UseGate {
         Finding finding = conditional(
                 application.product(),
                 !both.isEmpty()
-                        ? "The label asks that workers be told both ways; the restricted-entry interval is " + hours + " h."
+                        ? "The label asks that workers be told both ways; the restricted-entry interval is " + hours
+                                + " h."
                         : "The restricted-entry interval is " + hours + " h: signs must stand where it is more than "
                                 + SIGNS_OVER_HOURS + " h.",
-                duty + ", before it goes on and until the interval is over, where anyone may come within a quarter mile of the "
+                duty
+                        + ", before it goes on and until the interval is over, where anyone may come within a quarter mile of the "
                         + "field.");
         return Stream.of(finding.against(hours, SIGNS_OVER_HOURS, "h")
                 .standingIn(
-                        both.isEmpty() ? terms.source() + "; 40 CFR 170.409" : both.get(0).source()));
+                        both.isEmpty()
+                                ? terms.source() + "; 40 CFR 170.409"
+                                : both.get(0).source()));
     }
 }

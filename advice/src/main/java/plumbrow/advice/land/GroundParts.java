@@ -32,7 +32,8 @@ public record GroundParts(double acres, Part clear, List<Part> zones, Part rest)
     public static GroundParts of(Boundary field, List<Boundary> clear, List<Boundary> zones) {
         Plane plane = Plane.under(field);
         Geometry ground = plane.field(field);
-        Geometry kept = Plane.both(ground, Plane.union(clear.stream().map(plane::field).toList()));
+        Geometry kept =
+                Plane.both(ground, Plane.union(clear.stream().map(plane::field).toList()));
         Geometry left = Plane.without(ground, kept);
         List<Part> parts = new ArrayList<>();
         for (Boundary zone : zones) {

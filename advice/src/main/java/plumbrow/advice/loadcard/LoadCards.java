@@ -543,9 +543,7 @@ public final class LoadCards {
                 trip.products().stream()
                         .filter(other -> !other.equals(product))
                         .forEach(other -> forbidden(
-                                rule,
-                                other,
-                                rule.partners().stream().anyMatch(partner -> meant(partner, other))));
+                                rule, other, rule.partners().stream().anyMatch(partner -> meant(partner, other))));
             }
         }
     }
@@ -555,7 +553,8 @@ public final class LoadCards {
         if (rule.word() == MixRule.Word.FORBIDDEN && named) {
             find(
                     Weight.BARRED,
-                    "The label of " + rule.product() + " forbids " + rule.partner() + " in the tank, and " + other + " is.",
+                    "The label of " + rule.product() + " forbids " + rule.partner() + " in the tank, and " + other
+                            + " is.",
                     rule.source());
         } else if (rule.word() == MixRule.Word.ONLY && !named) {
             find(

@@ -90,7 +90,8 @@ public record AssumptionBias(
         double ofSeasons = between / (seasons - 1);
         double ofFields = n > seasons ? within / (n - seasons) : 0;
         // Where seasons differ no more than fields do, both tell of the same spread and are pooled.
-        boolean bySeasons = ofFields == 0 || FisherF.above(ofSeasons / ofFields, seasons - 1, n - seasons) < POOLED_ABOVE;
+        boolean bySeasons =
+                ofFields == 0 || FisherF.above(ofSeasons / ofFields, seasons - 1, n - seasons) < POOLED_ABOVE;
         double square = bySeasons ? ofSeasons : (between + within) / (n - 1);
         int degrees = bySeasons ? seasons - 1 : n - 1;
         double error = Math.sqrt(square / n);
@@ -106,9 +107,8 @@ public record AssumptionBias(
     /** By what to multiply the assumption as next year's start: drawn towards 1 by how little is known. */
     public double offered() {
         Double error = standardError;
-        double shrunk = error == null
-                ? 0
-                : mean * USUAL_HABIT * USUAL_HABIT / (USUAL_HABIT * USUAL_HABIT + error * error);
+        double shrunk =
+                error == null ? 0 : mean * USUAL_HABIT * USUAL_HABIT / (USUAL_HABIT * USUAL_HABIT + error * error);
         return Math.max(0.1, 1 + shrunk);
     }
 

@@ -37,7 +37,9 @@ public record Harvest(
     /** The yield at the moisture at which the crop is sold [bu/ac], as the figure strip-yield has it. */
     public double standardYieldBuPerAcre(Crop crop) {
         Double moisture = moisturePct;
-        return moisture == null ? yieldBuPerAcre : yieldBuPerAcre * (100 - moisture) / (100 - standardMoisturePct(crop));
+        return moisture == null
+                ? yieldBuPerAcre
+                : yieldBuPerAcre * (100 - moisture) / (100 - standardMoisturePct(crop));
     }
 
     /** Moisture at which a bushel is sold [%]: common practice. */

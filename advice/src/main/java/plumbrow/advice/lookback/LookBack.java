@@ -38,9 +38,11 @@ public record LookBack(List<FieldLook> fields, Honesty honesty) {
                     .forEach(one -> byField.computeIfAbsent(one.field(), first -> new LinkedHashMap<>())
                             .put(one.program() + (one.strip() ? "\nstrip" : ""), one));
             byField.forEach((name, lines) -> season.field(name).ifPresent(field -> {
-                Optional<Harvest> whole = lines.values().stream().filter(Harvest::whole).reduce((one, later) -> later);
+                Optional<Harvest> whole =
+                        lines.values().stream().filter(Harvest::whole).reduce((one, later) -> later);
                 Decided last = decided.stream()
-                        .filter(one -> one.year() == season.year() && one.field().equals(name))
+                        .filter(one ->
+                                one.year() == season.year() && one.field().equals(name))
                         .reduce((one, later) -> later)
                         .orElse(null);
                 whole.ifPresent(harvest -> looks.add(look(season, field, harvest, last, List.copyOf(lines.values()))));
@@ -54,7 +56,8 @@ public record LookBack(List<FieldLook> fields, Honesty honesty) {
         double yield = harvest.standardYieldBuPerAcre(field.crop());
         Double price = harvest.priceUsdPerBushel();
         boolean chosen = decided != null && decided.program().equals(harvest.program());
-        Expectation expected = decided == null ? null : decided.of(harvest.program()).orElse(null);
+        Expectation expected =
+                decided == null ? null : decided.of(harvest.program()).orElse(null);
         String lacks = lacks(harvest, decided, chosen, expected);
         EarnedMargin earned = null;
         FieldLook.Other other = null;
@@ -105,7 +108,9 @@ public record LookBack(List<FieldLook> fields, Honesty honesty) {
             return decided.program() + " was chosen; " + harvest.program()
                     + " grew. What was expected is not held against it.";
         }
-        return expected == null ? "What was expected of it then was not written down beside its mean and its odds." : "";
+        return expected == null
+                ? "What was expected of it then was not written down beside its mean and its odds."
+                : "";
     }
 
     private static FieldLook.@Nullable Other other(

@@ -41,9 +41,10 @@ public record NextCropRule(Crop crop, String why) {
                 .sorted(Comparator.comparingInt(CropYear::year).reversed())
                 .toList();
         for (CropYear before : past) {
-            Optional<Crop> followed = before.crop().equalsIgnoreCase(field.crop().word())
-                    ? after(season, field, past, before.year() + 1)
-                    : Optional.empty();
+            Optional<Crop> followed =
+                    before.crop().equalsIgnoreCase(field.crop().word())
+                            ? after(season, field, past, before.year() + 1)
+                            : Optional.empty();
             if (followed.isPresent()) {
                 String why = "followed " + field.crop().word() + " in " + (before.year() + 1);
                 return Optional.of(new NextCropRule(followed.get(), why));

@@ -74,7 +74,13 @@ public record NextSeason(
      * @param programsOf harvest year of the season that its programs and pests come from; null where it has none yet
      * @param programs how many
      */
-    public record Turn(String field, CropYear was, Crop crop, String why, @Nullable Integer programsOf, int programs) {}
+    public record Turn(
+            String field,
+            CropYear was,
+            Crop crop,
+            String why,
+            @Nullable Integer programsOf,
+            int programs) {}
 
     /** What lies around and is not the same from year to year. */
     private static final Set<FeatureKind> OF_A_YEAR =
@@ -202,7 +208,8 @@ public record NextSeason(
         /** What a field carried: what was planted last by the log, else what the season says. */
         private CropYear harvested(Field field) {
             Optional<Seed> planted = last.work().log(field.name()).stream()
-                    .filter(line -> line.date().getYear() == last.year() || line.date().isAfter(lastAutumn()))
+                    .filter(line ->
+                            line.date().getYear() == last.year() || line.date().isAfter(lastAutumn()))
                     .sorted(Comparator.comparing(Done::date).reversed())
                     .flatMap(line -> last.shelf().seed(line.product()).stream())
                     .findFirst();
@@ -227,7 +234,9 @@ public record NextSeason(
                 Season source = from.get(turn.field());
                 List<Program> there = source == null
                         ? List.of()
-                        : source.programs(turn.field()).stream().filter(this::known).toList();
+                        : source.programs(turn.field()).stream()
+                                .filter(this::known)
+                                .toList();
                 if (source != null && there.stream().anyMatch(Program::baseline)) {
                     there.forEach(program -> all.add(later(program, yearsOn(source))));
                 }
@@ -251,8 +260,8 @@ public record NextSeason(
                     program.refuge(),
                     program.note(),
                     program.passes().stream()
-                            .map(pass ->
-                                    pass.on(pass.date() == null ? null : pass.date().plusYears(years), pass.rate()))
+                            .map(pass -> pass.on(
+                                    pass.date() == null ? null : pass.date().plusYears(years), pass.rate()))
                             .toList());
         }
 
@@ -377,8 +386,7 @@ public record NextSeason(
             return saved
                     ? product
                     : ShedStock.sourced(
-                            product,
-                            OldPrice.marked(product.source(), last.year(), product.priceUsd(), asked.year()));
+                            product, OldPrice.marked(product.source(), last.year(), product.priceUsd(), asked.year()));
         }
 
         private Ground ground() {
@@ -397,8 +405,8 @@ public record NextSeason(
             }
             // What lies on the ground is this year's.
             List<FieldLand> lands = ground.lands().stream()
-                    .map(land -> new FieldLand(
-                            land.field(), land.erodible(), null, land.groundWaterFt(), land.source()))
+                    .map(land ->
+                            new FieldLand(land.field(), land.erodible(), null, land.groundWaterFt(), land.source()))
                     .toList();
             return new Ground(
                     looked.stream().distinct().toList(), ground.features(), ground.alsoIn(), List.of(), lands);
@@ -479,9 +487,11 @@ public record NextSeason(
                         + " to a crop that the book has never had there: programs, pests and assumptions of its own are to be"
                         + " entered.");
             }
-            cautions.add("What follows in " + (asked.year() + 1) + " is not known yet; plant-back limits of labels ask for it.");
+            cautions.add("What follows in " + (asked.year() + 1)
+                    + " is not known yet; plant-back limits of labels ask for it.");
             if (!last.ground().looked().isEmpty()) {
-                cautions.add("Bee yards, sensitive crops and organic fields around are to be looked for again; those noted stay.");
+                cautions.add(
+                        "Bee yards, sensitive crops and organic fields around are to be looked for again; those noted stay.");
             }
             if (!last.work().means().supplies().isEmpty()) {
                 cautions.add("What can be bought of a product came along as it was; ask the dealer.");

@@ -70,12 +70,18 @@ record ShedStock(List<Product> products, List<Stock> changed, List<String> cauti
         if (rate.comparableWith(shed)) {
             return OptionalDouble.of(rate.inBase() * acres);
         }
-        Double perUnit = season.shelf().seed(line.product()).map(Seed::seedsPerUnit).orElse(null);
-        Double perPound = season.shelf().seed(line.product()).map(Seed::seedsPerPound).orElse(null);
-        if (rate.unit().dimension() == Dimension.SEEDS && shed.unit().dimension() == Dimension.UNITS && perUnit != null) {
+        Double perUnit =
+                season.shelf().seed(line.product()).map(Seed::seedsPerUnit).orElse(null);
+        Double perPound =
+                season.shelf().seed(line.product()).map(Seed::seedsPerPound).orElse(null);
+        if (rate.unit().dimension() == Dimension.SEEDS
+                && shed.unit().dimension() == Dimension.UNITS
+                && perUnit != null) {
             return OptionalDouble.of(rate.inBase() * acres / perUnit);
         }
-        if (rate.unit().dimension() == Dimension.SEEDS && shed.unit().dimension() == Dimension.MASS && perPound != null) {
+        if (rate.unit().dimension() == Dimension.SEEDS
+                && shed.unit().dimension() == Dimension.MASS
+                && perPound != null) {
             return OptionalDouble.of(rate.inBase() * acres / perPound);
         }
         return OptionalDouble.empty();

@@ -108,7 +108,8 @@ final class ComingDays {
                 field.name(),
                 days,
                 0,
-                heat.get().source() + "; " + Sources.full(calendar.get().figure().cited()),
+                heat.get().source() + "; "
+                        + Sources.full(calendar.get().figure().cited()),
                 figure,
                 reserves,
                 null);

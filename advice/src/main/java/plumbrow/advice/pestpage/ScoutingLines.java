@@ -66,7 +66,9 @@ final class ScoutingLines {
         KnownInsect.find(name)
                 .ifPresent(known -> known.figures()
                         .forEach(figure -> lines.add(new Scouting(
-                                figure.question() + " " + figure.validity(), figure.id(), Sources.full(figure.cited())))));
+                                figure.question() + " " + figure.validity(),
+                                figure.id(),
+                                Sources.full(figure.cited())))));
         if (lines.isEmpty()) {
             lines.add(new Scouting(
                     "How to count it and from which count on to treat is not kept here: ask the state’s extension office"

@@ -95,11 +95,15 @@ public record OldPrice(int of, double price, int forYear, String what) {
     }
 
     private static String words(AssumptionLine line) {
-        String of = line.field() == null ? (line.crop() == null ? "" : line.crop().word()) : line.field();
+        String of =
+                line.field() == null ? (line.crop() == null ? "" : line.crop().word()) : line.field();
         return line.quantity().word() + " of " + of;
     }
 
     private static String number(double price) {
-        return new BigDecimal(price).round(new MathContext(7)).stripTrailingZeros().toPlainString();
+        return new BigDecimal(price)
+                .round(new MathContext(7))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

@@ -102,7 +102,11 @@ public final class RateMaps {
      * @param rate per acre, zero or more
      * @param unit null for the unit in which the pass is metered
      */
-    public record DrawnZone(String name, Boundary outline, double rate, @Nullable FarmUnit unit) {
+    public record DrawnZone(
+            String name,
+            Boundary outline,
+            double rate,
+            @Nullable FarmUnit unit) {
         Amount perAcre(Amount planned) {
             return new Amount(rate, unit == null ? planned.unit() : unit);
         }
@@ -153,9 +157,7 @@ public final class RateMaps {
 
     private static boolean puts(Pass pass) {
         return pass.product() != null
-                && (pass.kind() == PassKind.SPRAY
-                        || pass.kind() == PassKind.GRANULE
-                        || pass.kind() == PassKind.SEED);
+                && (pass.kind() == PassKind.SPRAY || pass.kind() == PassKind.GRANULE || pass.kind() == PassKind.SEED);
     }
 
     private RateMap map() {
@@ -191,12 +193,13 @@ public final class RateMaps {
             file += part.cellAcres() * metering.perAcre(part.steps()).value();
         }
         if (job == 0) {
-            throw new NoRateMapException("The rate is zero everywhere on " + field.name()
-                    + ": there is nothing for a machine to put on.");
+            throw new NoRateMapException(
+                    "The rate is zero everywhere on " + field.name() + ": there is nothing for a machine to put on.");
         }
         if (file == 0) {
-            throw new NoRateMapException("With cells of " + plain(asked.cellFt()) + " ft no cell of " + field.name()
-                    + " bears the rate: each has its middle outside or reaches into what is kept clear. Take smaller cells.");
+            throw new NoRateMapException(
+                    "With cells of " + plain(asked.cellFt()) + " ft no cell of " + field.name()
+                            + " bears the rate: each has its middle outside or reaches into what is kept clear. Take smaller cells.");
         }
         notes(clear);
         Farm farm = season.farm(field.farm()).orElse(null);
@@ -239,8 +242,9 @@ public final class RateMaps {
             }
         }
         if (east - west > 180) {
-            throw new NoRateMapException("The outline of " + field.name()
-                    + " reaches across the 180° meridian, where the grid of a machine file can't; part the field there.");
+            throw new NoRateMapException(
+                    "The outline of " + field.name()
+                            + " reaches across the 180° meridian, where the grid of a machine file can't; part the field there.");
         }
         return outline;
     }
@@ -263,8 +267,8 @@ public final class RateMaps {
         String name = String.valueOf(first.product());
         for (Pass pass : passes) {
             if (pass.rate() == null) {
-                throw new NoRateMapException("Pass " + pass.number() + ", " + pass.product()
-                        + ", has no rate: say it on the sheet passes.");
+                throw new NoRateMapException(
+                        "Pass " + pass.number() + ", " + pass.product() + ", has no rate: say it on the sheet passes.");
             }
         }
         Amount rate = java.util.Objects.requireNonNull(first.rate());
@@ -276,8 +280,8 @@ public final class RateMaps {
         Double carrier = plan == null ? null : plan.carrierGalPerAcre();
         if (out.granules() && carrier == null) {
             if (rate.unit().dimension() != Dimension.MASS) {
-                throw new NoRateMapException(name + " is planned in " + rate.unit().symbol()
-                        + "/ac, and granules are metered by weight: plan it in lb/ac.");
+                throw new NoRateMapException(name + " is planned in "
+                        + rate.unit().symbol() + "/ac, and granules are metered by weight: plan it in lb/ac.");
             }
             return rate;
         }
@@ -314,9 +318,8 @@ public final class RateMaps {
                             "seed is not measured in " + rate.unit().symbol());
             };
         } catch (IllegalArgumentException fault) {
-            throw new NoRateMapException(
-                    name + " at " + rate.text() + "/ac can't be turned into what a planter meters: "
-                            + fault.getMessage() + ".");
+            throw new NoRateMapException(name + " at " + rate.text()
+                    + "/ac can't be turned into what a planter meters: " + fault.getMessage() + ".");
         }
     }
 
@@ -334,9 +337,8 @@ public final class RateMaps {
     private List<Boundary> zones(Metering metering, Amount planned) {
         List<DrawnZone> zones = asked.zones();
         if (zones.size() > CellGrid.MOST_ZONES) {
-            throw new NoRateMapException(
-                    zones.size() + " zones are more than a machine file holds; expected at most "
-                            + CellGrid.MOST_ZONES + ".");
+            throw new NoRateMapException(zones.size() + " zones are more than a machine file holds; expected at most "
+                    + CellGrid.MOST_ZONES + ".");
         }
         for (int i = 0; i < zones.size(); i++) {
             DrawnZone zone = zones.get(i);
@@ -385,8 +387,10 @@ public final class RateMaps {
                 .filter(finding -> finding.weight() == LoadCard.Weight.BARRED)
                 .findFirst()
                 .ifPresent(finding -> {
-                    throw new NoRateMapException("Barred" + (factor == 1 ? "" : " at " + metered.text() + "/ac")
-                                    + ", so no machine file is made: " + finding.says(), true);
+                    throw new NoRateMapException(
+                            "Barred" + (factor == 1 ? "" : " at " + metered.text() + "/ac")
+                                    + ", so no machine file is made: " + finding.says(),
+                            true);
                 });
         if (factor != 1) {
             demandWithinLabels(factor, metered);
@@ -504,9 +508,23 @@ public final class RateMaps {
             Metering metering, Amount planned, Amount rest, GroundParts ground, CellCodes cells) {
         List<RateMap.Part> parts = new ArrayList<>();
         if (ground.clear().outline() != null) {
-            parts.add(part(CellGrid.CLEAR, "Kept clear", new Amount(0, rest.unit()), metering, planned, ground.clear(), cells));
+            parts.add(part(
+                    CellGrid.CLEAR,
+                    "Kept clear",
+                    new Amount(0, rest.unit()),
+                    metering,
+                    planned,
+                    ground.clear(),
+                    cells));
         }
-        parts.add(part(CellGrid.REST, rest.value() == 0 ? "Not covered" : "Planned rate", rest, metering, planned, ground.rest(), cells));
+        parts.add(part(
+                CellGrid.REST,
+                rest.value() == 0 ? "Not covered" : "Planned rate",
+                rest,
+                metering,
+                planned,
+                ground.rest(),
+                cells));
         for (int i = 0; i < asked.zones().size(); i++) {
             DrawnZone zone = asked.zones().get(i);
             GroundParts.Part its = ground.zones().get(i);

@@ -11,7 +11,8 @@ import plumbrow.advice.field.Boundary.Point;
 /** The corners of the treated part of a field as they are written down: "41.601, -93.602; 41.603, -93.602; …", latitude first. */
 public final class Corners {
     private static final int LEAST = 3;
-    private static final Pattern CORNER = Pattern.compile("\\s*(-?\\d{1,3}(?:\\.\\d+)?)\\s*,\\s*(-?\\d{1,3}(?:\\.\\d+)?)\\s*");
+    private static final Pattern CORNER =
+            Pattern.compile("\\s*(-?\\d{1,3}(?:\\.\\d+)?)\\s*,\\s*(-?\\d{1,3}(?:\\.\\d+)?)\\s*");
 
     private Corners() {}
 

@@ -40,9 +40,6 @@ public record KeptRecord(
 
     /** The records among them that count. */
     public static List<ApplicationRecord> counting(List<KeptRecord> all) {
-        return all.stream()
-                .filter(KeptRecord::counts)
-                .map(KeptRecord::record)
-                .toList();
+        return all.stream().filter(KeptRecord::counts).map(KeptRecord::record).toList();
     }
 }

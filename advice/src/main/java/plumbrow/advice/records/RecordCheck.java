@@ -117,8 +117,8 @@ public record RecordCheck(
                 .filter(Objects::nonNull)
                 .max(Comparator.naturalOrder())
                 .orElse(null);
-        boolean late = duties.stream()
-                .anyMatch(duty -> duty.applies() == Applies.YES && Boolean.FALSE.equals(duty.written()));
+        boolean late =
+                duties.stream().anyMatch(duty -> duty.applies() == Applies.YES && Boolean.FALSE.equals(duty.written()));
         return new RecordCheck(
                 kept.number(),
                 duties,
@@ -146,9 +146,10 @@ public record RecordCheck(
                         : binds
                                 ? "It has all that the rules ask for that are known to bind it."
                                 : open
-                                ? "Whether a rule binds it can't be told yet."
-                                : "No duty to keep it is known to bind it; keep it all the same.";
-        return first + (late ? " It was written down too late" + (due == null ? "." : ", after " + moment(due) + ".") : "")
+                                        ? "Whether a rule binds it can't be told yet."
+                                        : "No duty to keep it is known to bind it; keep it all the same.";
+        return first
+                + (late ? " It was written down too late" + (due == null ? "." : ", after " + moment(due) + ".") : "")
                 + (perhaps.isEmpty()
                         ? ""
                         : " Rules of which it can't be told whether they bind ask for "
@@ -214,7 +215,8 @@ public record RecordCheck(
                         .noneMatch(one -> season.shelf().actives(one.product()).isEmpty());
                 boolean holds = record.products().stream()
                         .flatMap(one -> season.shelf().actives(one.product()).stream())
-                        .anyMatch(one -> one.ingredient().toLowerCase(Locale.ROOT).contains("atrazine"));
+                        .anyMatch(
+                                one -> one.ingredient().toLowerCase(Locale.ROOT).contains("atrazine"));
                 if (!holds && known) {
                     return Optional.empty();
                 }
@@ -223,8 +225,8 @@ public record RecordCheck(
                 }
             }
             case WPS -> {
-                if (record.products().stream().allMatch(one -> Integer.valueOf(0).equals(one.reentryHours())
-                        && one.registration() == null)) {
+                if (record.products().stream()
+                        .allMatch(one -> Integer.valueOf(0).equals(one.reentryHours()) && one.registration() == null)) {
                     return Optional.empty();
                 }
                 open.add("whether anybody but the owner's close family works there");
@@ -296,8 +298,10 @@ public record RecordCheck(
         return switch (duty.writeBy().kind()) {
             case SAME_DAY -> day.plusDays(1).atStartOfDay();
             case DAYS -> record.date().plusDays(duty.writeBy().number() + 1).atStartOfDay();
-            case BUSINESS_DAYS -> business(record.date(), duty.writeBy().number()).plusDays(1).atStartOfDay();
-            case HOURS -> end == null ? null : end.plusHours(duty.writeBy().number()).toLocalDateTime();
+            case BUSINESS_DAYS ->
+                business(record.date(), duty.writeBy().number()).plusDays(1).atStartOfDay();
+            case HOURS ->
+                end == null ? null : end.plusHours(duty.writeBy().number()).toLocalDateTime();
             case AT_COMPLETION, NONE_STATED, NOT_SEEN, NOT_APPLICABLE -> null;
         };
     }
@@ -344,7 +348,8 @@ public record RecordCheck(
             case "time" -> record.start() != null || record.end() != null;
             case "registration" ->
                 record.products().stream()
-                        .allMatch(one -> one.registration() != null || Integer.valueOf(0).equals(one.reentryHours()));
+                        .allMatch(one ->
+                                one.registration() != null || Integer.valueOf(0).equals(one.reentryHours()));
             case "reentry" -> record.products().stream().allMatch(one -> one.reentryHours() != null);
             case "place" -> some(record, RecordItem.PLACE) || some(record, RecordItem.OUTLINE);
             case "licence" -> some(record, RecordItem.LICENCE);

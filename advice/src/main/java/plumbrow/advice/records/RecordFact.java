@@ -24,8 +24,7 @@ public record RecordFact(String group, String label, String text) {
                 Numbers.fixed(record.acres(), 2) + " ac, " + Numbers.fixed(record.sharePct(), 0) + " % of the field"));
         for (RecordItem item : RecordItem.values()) {
             record.item(item)
-                    .ifPresent(text -> facts.add(new RecordFact(
-                            item.group().title(), label(item), text + unit(item))));
+                    .ifPresent(text -> facts.add(new RecordFact(item.group().title(), label(item), text + unit(item))));
         }
         return List.copyOf(facts);
     }
@@ -47,7 +46,8 @@ public record RecordFact(String group, String label, String text) {
     public static String moment(@Nullable ZonedDateTime moment) {
         return moment == null
                 ? "not written down"
-                : RecordCheck.moment(moment.toLocalDateTime()) + ", " + moment.getZone().getId();
+                : RecordCheck.moment(moment.toLocalDateTime()) + ", "
+                        + moment.getZone().getId();
     }
 
     /** "3 lb/ac; 120 lb in all". */

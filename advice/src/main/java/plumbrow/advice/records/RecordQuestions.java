@@ -111,7 +111,8 @@ public final class RecordQuestions {
             if (Math.abs(off) > RecordedProduct.ROUNDING_PCT) {
                 Amount reckoned = one.rate().comparableWith(one.total())
                         ? RecordedProduct.total(one.rate(), record.acres(), one.total())
-                        : new Amount(one.rate().value() * record.acres(), one.rate().unit());
+                        : new Amount(
+                                one.rate().value() * record.acres(), one.rate().unit());
                 ask(
                         "total",
                         one.product() + ": " + one.total().text() + " in all were written down; "
@@ -140,9 +141,7 @@ public final class RecordQuestions {
         }
         Double volume = number(RecordItem.CARRIER_GPA);
         Double spray = number(RecordItem.SPRAY_GAL);
-        if (volume != null
-                && spray != null
-                && Math.abs(spray / (volume * record.acres()) - 1) * 100 > OFF_PCT) {
+        if (volume != null && spray != null && Math.abs(spray / (volume * record.acres()) - 1) * 100 > OFF_PCT) {
             ask(
                     "spray",
                     Numbers.read(spray) + " gal of spray were written down; " + Numbers.read(volume) + " gal/ac on "
@@ -203,7 +202,8 @@ public final class RecordQuestions {
         for (int number = 1; number <= record.products().size(); number++) {
             plans.add(plan(number));
         }
-        return season.withPrograms(season.programs(), season.work().withSprayPlans(plans).withLog(log));
+        return season.withPrograms(
+                season.programs(), season.work().withSprayPlans(plans).withLog(log));
     }
 
     private Program program() {
@@ -267,7 +267,8 @@ public final class RecordQuestions {
 
     private void weather() {
         for (RecordedProduct one : record.products()) {
-            UseTerms terms = season.shelf().labels().terms(one.product(), field.crop()).orElse(null);
+            UseTerms terms =
+                    season.shelf().labels().terms(one.product(), field.crop()).orElse(null);
             if (terms == null) {
                 continue;
             }

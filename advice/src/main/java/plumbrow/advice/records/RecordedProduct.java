@@ -46,7 +46,9 @@ public record RecordedProduct(
             return Double.POSITIVE_INFINITY;
         }
         double reckoned = rate.inBase() * acres;
-        return reckoned == 0 ? (total.value() == 0 ? 0 : Double.POSITIVE_INFINITY) : 100 * (total.inBase() / reckoned - 1);
+        return reckoned == 0
+                ? (total.value() == 0 ? 0 : Double.POSITIVE_INFINITY)
+                : 100 * (total.inBase() / reckoned - 1);
     }
 
     public RecordedProduct meaning(@Nullable MeantPass pass) {

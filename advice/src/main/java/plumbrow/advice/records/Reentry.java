@@ -56,7 +56,9 @@ public record Reentry(
             return new Reentry(
                     hours,
                     unread,
-                    hours == null ? null : record.date().plusDays(1).atStartOfDay().plusHours(hours),
+                    hours == null
+                            ? null
+                            : record.date().plusDays(1).atStartOfDay().plusHours(hours),
                     true,
                     null,
                     null,
@@ -114,7 +116,8 @@ public record Reentry(
     /** What the central display says, a line each. */
     public List<String> display(ApplicationRecord record) {
         List<String> lines = new ArrayList<>();
-        lines.add(record.field() + record.item(RecordItem.PART).map(part -> ", " + part).orElse("")
+        lines.add(record.field()
+                + record.item(RecordItem.PART).map(part -> ", " + part).orElse("")
                 + record.item(RecordItem.PLACE).map(place -> " (" + place + ")").orElse(""));
         lines.add(record.products().stream()
                 .map(one -> one.product() + ", EPA Reg. No. "

@@ -165,8 +165,9 @@ public final class StripAnalysis {
         List<String> doubts = new ArrayList<>();
         int blocks = trial.blocks().size();
         if (blocks == 1) {
-            doubts.add("All strips are told as one block, so a slope of the ground counts as chance or, if treatments lie"
-                    + " sorted, as treatment.");
+            doubts.add(
+                    "All strips are told as one block, so a slope of the ground counts as chance or, if treatments lie"
+                            + " sorted, as treatment.");
         } else if (blocks < WEAK_BLOCKS) {
             doubts.add("Weak: " + blocks + " blocks. Four to six, drawn by lot side by side, make a trial.");
         }
@@ -183,8 +184,9 @@ public final class StripAnalysis {
             doubts.add("The treatments lie in the same order in every block; where that order was not drawn by lot, a"
                     + " neighbour or a slope can pass for a treatment.");
         }
-        doubts.add("One season of one field. Another field or year differs by more than this error: several sites together"
-                + " say what to expect there.");
+        doubts.add(
+                "One season of one field. Another field or year differs by more than this error: several sites together"
+                        + " say what to expect there.");
         return List.copyOf(doubts);
     }
 
@@ -196,7 +198,8 @@ public final class StripAnalysis {
         return trial.blocks().stream()
                         .map(block -> trial.strips().stream()
                                 .filter(strip -> strip.block().equals(block))
-                                .sorted(Comparator.comparing(Strip::place, Comparator.nullsLast(Comparator.naturalOrder())))
+                                .sorted(Comparator.comparing(
+                                        Strip::place, Comparator.nullsLast(Comparator.naturalOrder())))
                                 .map(Strip::treatment)
                                 .toList())
                         .distinct()

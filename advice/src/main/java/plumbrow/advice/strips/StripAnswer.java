@@ -62,5 +62,7 @@ public record StripAnswer(
      * @param chanceOfPaying as for the one by blocks
      */
     public record ByPlace(
-            double gainBuPerAcre, double standardErrorBuPerAcre, @Nullable Double chanceOfPaying) {}
+            double gainBuPerAcre,
+            double standardErrorBuPerAcre,
+            @Nullable Double chanceOfPaying) {}
 }

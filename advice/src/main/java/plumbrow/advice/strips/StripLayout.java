@@ -18,7 +18,10 @@ import plumbrow.science.trials.ReplicatesNeeded;
  * @param needed blocks for a chance of 80 of 100; null as above
  */
 public record StripLayout(
-        List<List<String>> blocks, long seed, @Nullable Double chance, @Nullable Long needed) {
+        List<List<String>> blocks,
+        long seed,
+        @Nullable Double chance,
+        @Nullable Long needed) {
     private static final double ALPHA = .05;
     private static final double POWER = .8;
     private static final int MOST = 100;
@@ -38,7 +41,9 @@ public record StripLayout(
             long seed,
             @Nullable Double gainBuPerAcre,
             @Nullable Double stripSdBuPerAcre) {
-        if (treatments.size() < 2 || treatments.size() > MOST || new HashSet<>(treatments).size() != treatments.size()) {
+        if (treatments.size() < 2
+                || treatments.size() > MOST
+                || new HashSet<>(treatments).size() != treatments.size()) {
             throw new IllegalArgumentException("The treatments are " + String.join(", ", treatments)
                     + "; expected two to 100 that differ, the check first.");
         }

@@ -28,8 +28,9 @@ public record StripTrial(String check, List<Strip> strips) {
         }
         Map<String, Integer> times = times(strips);
         if (!times.containsKey(check)) {
-            throw new IllegalArgumentException("No strip has the treatment '" + check + "' that the others are held against;"
-                    + " the treatments are " + String.join(", ", times.keySet()) + ".");
+            throw new IllegalArgumentException(
+                    "No strip has the treatment '" + check + "' that the others are held against;"
+                            + " the treatments are " + String.join(", ", times.keySet()) + ".");
         }
         if (times.size() < 2) {
             throw new IllegalArgumentException(
@@ -37,17 +38,20 @@ public record StripTrial(String check, List<Strip> strips) {
         }
         times.forEach((treatment, count) -> {
             if (count < 2) {
-                throw new IllegalArgumentException("'" + treatment
-                        + "' has one strip; expected two or more of each. One strip each way is a demonstration, not a trial.");
+                throw new IllegalArgumentException(
+                        "'" + treatment
+                                + "' has one strip; expected two or more of each. One strip each way is a demonstration, not a trial.");
             }
         });
         if (!tiedTogether(strips)) {
-            throw new IllegalArgumentException("The blocks don't tie the treatments together: some treatments never share a"
-                    + " block, or share none with a treatment that does, so what lies between them may be the ground alone.");
+            throw new IllegalArgumentException(
+                    "The blocks don't tie the treatments together: some treatments never share a"
+                            + " block, or share none with a treatment that does, so what lies between them may be the ground alone.");
         }
         if (strips.size() - times.size() - blocks(strips).size() + 1 < 1) {
-            throw new IllegalArgumentException("Nothing is left to judge the chance by: expected more strips than treatments"
-                    + " and blocks together.");
+            throw new IllegalArgumentException(
+                    "Nothing is left to judge the chance by: expected more strips than treatments"
+                            + " and blocks together.");
         }
         Set<Double> yields = new HashSet<>();
         strips.forEach(strip -> yields.add(strip.yieldBuPerAcre()));

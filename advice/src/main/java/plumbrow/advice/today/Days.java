@@ -149,8 +149,7 @@ public final class Days {
         behind.addAll(TooFew.of(season, field, program).keySet());
         for (SprayTrip trip : SprayTrip.of(season, field, program)) {
             LocalDate planned = trip.date();
-            boolean done =
-                    trip.passes().stream().allMatch(pass -> behind.contains(pass.number()));
+            boolean done = trip.passes().stream().allMatch(pass -> behind.contains(pass.number()));
             if (planned != null && !done && near(planned, LOOK_BACK_DAYS)) {
                 due.add(trip(trip, planned, decided));
             }
@@ -158,10 +157,7 @@ public final class Days {
         for (Pass pass : program.passes()) {
             LocalDate planned = pass.date();
             boolean goesOut = pass.kind() == PassKind.SPRAY || pass.kind() == PassKind.GRANULE;
-            if (!goesOut
-                    && planned != null
-                    && near(planned, OTHER_BACK_DAYS)
-                    && !behind.contains(pass.number())) {
+            if (!goesOut && planned != null && near(planned, OTHER_BACK_DAYS) && !behind.contains(pass.number())) {
                 due.add(other(field, program, decided, pass, planned));
             }
         }
@@ -329,8 +325,7 @@ public final class Days {
         Reentry reentry = Reentry.of(record);
         LocalDateTime allowed = reentry.allowedFrom();
         if (allowed == null) {
-            waits.add(new Today.Wait(
-                    field.name(), "nobody goes in", "unknown", withoutStop(reentry.sentence())));
+            waits.add(new Today.Wait(field.name(), "nobody goes in", "unknown", withoutStop(reentry.sentence())));
         } else if (lasts(allowed) && !Integer.valueOf(0).equals(reentry.hours())) {
             waits.add(new Today.Wait(
                     field.name(),

@@ -16,8 +16,7 @@ import plumbrow.science.figure.Step;
  * @param netUsdPerBushel what one bushel more leaves him [$/bu]
  * @param working line by line, with the program's cost as planned
  */
-public record EarnedMargin(
-        double marginUsdPerAcre, double costUsdPerAcre, double netUsdPerBushel, List<Step> working) {
+public record EarnedMargin(double marginUsdPerAcre, double costUsdPerAcre, double netUsdPerBushel, List<Step> working) {
     public EarnedMargin {
         working = List.copyOf(working);
     }
@@ -49,8 +48,9 @@ public record EarnedMargin(
             ProgramModel of = model.programs().stream()
                     .filter(one -> one.program().name().equals(program))
                     .findFirst()
-                    .orElseThrow(() -> new SeasonGapException("Field '" + model.field().name() + "' of " + season.year()
-                            + " has no program '" + program + "' any more."));
+                    .orElseThrow(() ->
+                            new SeasonGapException("Field '" + model.field().name() + "' of " + season.year()
+                                    + " has no program '" + program + "' any more."));
             double[] at = means.clone();
             at[model.price()] = priceUsdPerBushel;
             List<Step> steps = LikelyWorking.harvested(model, of, at, yieldBuPerAcre);

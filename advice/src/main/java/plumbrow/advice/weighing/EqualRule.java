@@ -55,7 +55,8 @@ public record EqualRule(double leastUsdPerAcre) {
     public String words() {
         return "Two programs are told as about equal unless one leads by " + Numbers.dollars(leastUsdPerAcre, 2)
                 + "/ac on average and in at least 55 of 100 of the simulated seasons that tell them apart, or by "
-                + Numbers.dollars(LARGE * leastUsdPerAcre, 2) + "/ac on average; a season in which they differ by less than "
+                + Numbers.dollars(LARGE * leastUsdPerAcre, 2)
+                + "/ac on average; a season in which they differ by less than "
                 + Numbers.dollars(leastUsdPerAcre, 2)
                 + "/ac is level and does not. None that earns less than the baseline on"
                 + " average is advised.";

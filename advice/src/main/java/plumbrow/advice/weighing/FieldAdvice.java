@@ -96,7 +96,8 @@ public record FieldAdvice(
     /** The chance that a program beats the baseline, told the same way where it is the advised one. */
     public String oddsAgainstBaseline(WeighedProgram program) {
         return comparisons.stream()
-                .filter(pair -> pair.program().equals(program.name()) && pair.other().equals(baseline))
+                .filter(pair ->
+                        pair.program().equals(program.name()) && pair.other().equals(baseline))
                 .findFirst()
                 .map(this::odds)
                 .orElseGet(() -> odds(program.chanceBeatsBaseline()));

@@ -119,8 +119,8 @@ final class FieldWeighing {
 
     /** Whether what was counted hardly ever comes of the pressures that were entered. */
     private boolean contradicts() {
-        return model.tooFew().stream().anyMatch(trigger -> IntStream.range(0, source.draws())
-                .anyMatch(i -> !trigger.tooFew(columns, i)));
+        return model.tooFew().stream()
+                .anyMatch(trigger -> IntStream.range(0, source.draws()).anyMatch(i -> !trigger.tooFew(columns, i)));
     }
 
     /**
@@ -190,8 +190,10 @@ final class FieldWeighing {
 
     private static List<String> withContradiction(List<String> cautions) {
         List<String> all = new ArrayList<>(cautions);
-        all.add(0, "So few as scouting found are counted in fewer than 2 of 100 simulated seasons of the pressure that was"
-                + " entered, so the count is left out of the weighing. Put the pressure on the insects sheet right.");
+        all.add(
+                0,
+                "So few as scouting found are counted in fewer than 2 of 100 simulated seasons of the pressure that was"
+                        + " entered, so the count is left out of the weighing. Put the pressure on the insects sheet right.");
         return all;
     }
 

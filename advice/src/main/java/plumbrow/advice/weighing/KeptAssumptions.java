@@ -33,7 +33,8 @@ public record KeptAssumptions(Season season, List<String> left) {
         return quantity(id).isPresent()
                 ? entered
                 : three
-                        && Stream.of("pressure: ", "loss: ", "density: ", "loss per plant: ").anyMatch(id::startsWith);
+                        && Stream.of("pressure: ", "loss: ", "density: ", "loss per plant: ")
+                                .anyMatch(id::startsWith);
     }
 
     /**
@@ -43,8 +44,7 @@ public record KeptAssumptions(Season season, List<String> left) {
      * @param changes by the id of {@link UncertainInput}
      * @param source who says so and when
      */
-    public static KeptAssumptions into(
-            Season season, Field field, Map<String, Distribution> changes, String source) {
+    public static KeptAssumptions into(Season season, Field field, Map<String, Distribution> changes, String source) {
         List<String> left = new ArrayList<>();
         Season kept = season;
         for (Map.Entry<String, Distribution> change : changes.entrySet()) {
@@ -110,6 +110,8 @@ public record KeptAssumptions(Season season, List<String> left) {
                 .toList();
         boolean insect = id.startsWith("pressure: ") || id.startsWith("loss: ");
         return season.withPests(season.pests()
-                .withPressure(insect ? insects : season.pests().insects(), insect ? season.pests().weeds() : weeds));
+                .withPressure(
+                        insect ? insects : season.pests().insects(),
+                        insect ? season.pests().weeds() : weeds));
     }
 }

@@ -57,6 +57,8 @@ public record Leads(double ahead, double level, double behind) {
     private static String count(double share) {
         return share > 0 && share < 0.005
                 ? "fewer than 1"
-                : share < 1 && share > 0.995 ? "more than 99" : String.format(Locale.ROOT, "%d", Math.round(share * 100));
+                : share < 1 && share > 0.995
+                        ? "more than 99"
+                        : String.format(Locale.ROOT, "%d", Math.round(share * 100));
     }
 }

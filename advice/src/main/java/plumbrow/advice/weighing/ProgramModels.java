@@ -33,9 +33,9 @@ import plumbrow.advice.weedseason.WeedSeasons;
 import plumbrow.advice.weighing.ProgramModel.Cut;
 import plumbrow.advice.weighing.ProgramModel.Injury;
 import plumbrow.advice.weighing.ProgramModel.Insect;
-import plumbrow.advice.weighing.ProgramModel.Trigger;
 import plumbrow.advice.weighing.ProgramModel.Lot;
 import plumbrow.advice.weighing.ProgramModel.Mode;
+import plumbrow.advice.weighing.ProgramModel.Trigger;
 import plumbrow.advice.weighing.ProgramModel.Weed;
 
 /** Boils the programs of one field down for the kernel. */
@@ -86,9 +86,8 @@ final class ProgramModels {
                 season,
                 program,
                 passes.stream().filter(pass -> pass.trigger() == null).toList());
-        costs.addAll(triggers.scouting(waiting.stream()
-                .filter(pass -> !tooFew.contains(pass.number()))
-                .toList()));
+        costs.addAll(triggers.scouting(
+                waiting.stream().filter(pass -> !tooFew.contains(pass.number())).toList()));
         return new ProgramModel(
                 planned,
                 costs.stream()

@@ -148,7 +148,8 @@ final class Telling {
                                 ", " + names.get(0) + " ahead",
                                 equals.get(0),
                                 equals.get(1))
-                        : "") + ".";
+                        : "")
+                + ".";
         return Optional.of(new AboutEqual(
                 names,
                 highest - lowest,

@@ -182,10 +182,20 @@ class FarmPlannerTest {
                 .as("money for one spray is enough once the other is done")
                 .extracting(FarmPlan.Taken::program)
                 .contains("sprayed");
-        assertThat(two().field("Barred", 3).done("Barred", 3).money(100_000).plan().setAside())
+        assertThat(two().field("Barred", 3)
+                        .done("Barred", 3)
+                        .money(100_000)
+                        .plan()
+                        .setAside())
                 .singleElement()
                 .satisfies(aside -> assertThat(aside.costUsd()).isCloseTo(SEED, within(1e-6)));
-        assertThat(limit(two().done("East", 1).onHand(new Amount(150, FarmUnit.QT)).money(100_000).plan(), "money").used())
+        assertThat(limit(
+                                two().done("East", 1)
+                                        .onHand(new Amount(150, FarmUnit.QT))
+                                        .money(100_000)
+                                        .plan(),
+                                "money")
+                        .used())
                 .as("of the shed the other field alone takes")
                 .isCloseTo(2 * SEED + TRIP, within(1e-3));
     }
@@ -196,17 +206,20 @@ class FarmPlannerTest {
         SmallFarm farm = two().onHand(new Amount(150, FarmUnit.QT)).fieldOf(SmallFarm.OTHER, "Far", 1);
         Map<String, KnownPlan> known = new HashMap<>();
         List<FarmPlan> first = farm.plans(known);
-        assertThat(farm.plans(known)).isEqualTo(first).allMatch(plan -> first.stream().anyMatch(one -> one == plan));
+        assertThat(farm.plans(known))
+                .isEqualTo(first)
+                .allMatch(plan -> first.stream().anyMatch(one -> one == plan));
         SmallFarm later = two().onHand(new Amount(150, FarmUnit.QT))
                 .fieldOf(SmallFarm.OTHER, "Far", 1)
                 .fieldOf(SmallFarm.OTHER, "Farther", 1);
         List<FarmPlan> then = later.plans(known);
         assertThat(then.get(0)).isSameAs(first.get(0));
         assertThat(then).isEqualTo(later.plans());
-        SmallFarm sooner = two().field("South", 1)
-                .onHand(new Amount(150, FarmUnit.QT))
-                .fieldOf(SmallFarm.OTHER, "Far", 1);
-        assertThat(sooner.plans(known)).as("the first farm takes more of the shed").isEqualTo(sooner.plans());
+        SmallFarm sooner =
+                two().field("South", 1).onHand(new Amount(150, FarmUnit.QT)).fieldOf(SmallFarm.OTHER, "Far", 1);
+        assertThat(sooner.plans(known))
+                .as("the first farm takes more of the shed")
+                .isEqualTo(sooner.plans());
     }
 
     @Test

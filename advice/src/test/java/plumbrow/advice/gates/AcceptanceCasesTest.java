@@ -20,12 +20,10 @@ class AcceptanceCasesTest {
     @TestFactory
     Stream<DynamicTest> everyCaseIsAnsweredAsExpected() throws IOException {
         return lines().stream()
-                .map(cells -> DynamicTest.dynamicTest(
-                        cells.get(0),
-                        () -> {
-                            assertThat(cells.get(5)).as("now").isEqualTo(cells.get(3));
-                            Decides.line(cells.get(2), cells.get(1).replace("`", ""), cells.get(3));
-                        }));
+                .map(cells -> DynamicTest.dynamicTest(cells.get(0), () -> {
+                    assertThat(cells.get(5)).as("now").isEqualTo(cells.get(3));
+                    Decides.line(cells.get(2), cells.get(1).replace("`", ""), cells.get(3));
+                }));
     }
 
     @Test

@@ -23,8 +23,8 @@ import org.junit.jupiter.api.TestFactory;
  */
 class DecisionTableTest {
     /** Their measured value is that of a substance of the reference data, which no edit brings exactly to the limit. */
-    private static final Set<String> NEVER_EXACTLY_AT =
-            Set.of("leaching", "bees", "birds-and-mammals", "vapour-drift", "drift-to-water", "exclusion-zone", "notice");
+    private static final Set<String> NEVER_EXACTLY_AT = Set.of(
+            "leaching", "bees", "birds-and-mammals", "vapour-drift", "drift-to-water", "exclusion-zone", "notice");
 
     /** What remains is conditional at best: own acres only, what is noted around, what the label asks. */
     private static final Set<String> NEVER_CLEAR = Set.of("right-to-save", "drift-to-neighbours", "chemigation");

@@ -75,7 +75,9 @@ final class Edits {
             case "crew" -> scene.crew = set(scene.crew, path[1], text);
             case "licence" ->
                 scene.crew = LabelEdits.with(
-                        scene.crew, "licences", List.of(set(scene.crew.licences().get(0), path[1], text)));
+                        scene.crew,
+                        "licences",
+                        List.of(set(scene.crew.licences().get(0), path[1], text)));
             case "person" ->
                 scene.crew = LabelEdits.with(
                         scene.crew, "people", List.of(set(scene.crew.people().get(0), path[1], text)));
@@ -202,13 +204,7 @@ final class Edits {
                         new LabelLimit("Tackline", Crop.CORN, LabelLimit.Kind.NOT_AFTER, "05-20", "label p. 3"));
             case "bulletin" ->
                 scene.bulletins.add(new BulletinLook(
-                        "Tackline",
-                        "IA",
-                        "Marrow",
-                        YearMonth.of(2026, 5),
-                        LocalDate.of(2026, 4, 20),
-                        "Pat",
-                        ""));
+                        "Tackline", "IA", "Marrow", YearMonth.of(2026, 5), LocalDate.of(2026, 4, 20), "Pat", ""));
             case "land" -> scene.lands.add(new FieldLand("Home", Ask.NO, 40.0, 12.0, "soil map"));
             case "licence" ->
                 scene.crew = LabelEdits.with(

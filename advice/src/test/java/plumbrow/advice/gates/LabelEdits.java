@@ -147,10 +147,25 @@ final class LabelEdits {
         add(scene.soilRates, row -> with(row, "highRate", new Amount(1, FarmUnit.FL_OZ)), look);
         add(scene.soilRates, row -> with(row, "forbidden", true), look);
         add(scene.mixRules, row -> with(with(row, "partner", "atrazine"), "word", MixRule.Word.FORBIDDEN), look);
-        add(scene.terms, scene.mixRules, row -> new MixRule(row.product(), "atrazine; nothing else", MixRule.Word.FORBIDDEN, "label p. 8"), look);
-        add(scene.terms, scene.mixRules, row -> new MixRule(row.product(), "nobody's partner", MixRule.Word.ONLY, "label p. 8"), look);
-        add(scene.terms, scene.mixRules, row -> new MixRule(row.product(), "nobody's partner; nor this", MixRule.Word.REQUIRED, "label p. 8"), look);
-        add(scene.soilRates, row -> with(with(row, "erodible", Ask.NO), "highRate", new Amount(1, FarmUnit.FL_OZ)), look);
+        add(
+                scene.terms,
+                scene.mixRules,
+                row -> new MixRule(row.product(), "atrazine; nothing else", MixRule.Word.FORBIDDEN, "label p. 8"),
+                look);
+        add(
+                scene.terms,
+                scene.mixRules,
+                row -> new MixRule(row.product(), "nobody's partner", MixRule.Word.ONLY, "label p. 8"),
+                look);
+        add(
+                scene.terms,
+                scene.mixRules,
+                row -> new MixRule(row.product(), "nobody's partner; nor this", MixRule.Word.REQUIRED, "label p. 8"),
+                look);
+        add(
+                scene.soilRates,
+                row -> with(with(row, "erodible", Ask.NO), "highRate", new Amount(1, FarmUnit.FL_OZ)),
+                look);
         add(scene.bulletins, row -> with(row, "says", "not within 100 ft of a stream"), look);
         for (LabelLimit.Kind kind : LabelLimit.Kind.values()) {
             if (kind.answers()) {

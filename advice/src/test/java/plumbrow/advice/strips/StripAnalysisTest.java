@@ -31,18 +31,20 @@ class StripAnalysisTest {
     }
 
     @Test
-    @DisplayName("Barley of Immer and others 1934: gain 15.91333, 6.121954 to 25.704713, p .002413, above 8 with .94544")
+    @DisplayName(
+            "Barley of Immer and others 1934: gain 15.91333, 6.121954 to 25.704713, p .002413, above 8 with .94544")
     void barley() {
         double[] first = {
-            81.0, 105.4, 119.7, 109.7, 98.3, 146.6, 142.0, 150.7, 191.5, 145.7, 82.3, 77.3, 78.4, 131.3, 89.6, 119.8, 121.4,
-            124.0, 140.8, 124.8, 98.9, 89.0, 69.1, 89.3, 104.1, 86.9, 77.1, 78.9, 101.8, 96.0
+            81.0, 105.4, 119.7, 109.7, 98.3, 146.6, 142.0, 150.7, 191.5, 145.7, 82.3, 77.3, 78.4, 131.3, 89.6, 119.8,
+            121.4, 124.0, 140.8, 124.8, 98.9, 89.0, 69.1, 89.3, 104.1, 86.9, 77.1, 78.9, 101.8, 96.0
         };
         double[] second = {
-            80.7, 82.3, 80.4, 87.2, 84.2, 100.4, 115.5, 112.2, 147.7, 108.1, 103.1, 105.1, 116.5, 139.9, 129.6, 98.9, 61.9,
-            96.2, 125.5, 75.7, 66.4, 49.9, 96.7, 61.9, 80.3, 67.7, 66.7, 67.4, 91.8, 94.1
+            80.7, 82.3, 80.4, 87.2, 84.2, 100.4, 115.5, 112.2, 147.7, 108.1, 103.1, 105.1, 116.5, 139.9, 129.6, 98.9,
+            61.9, 96.2, 125.5, 75.7, 66.4, 49.9, 96.7, 61.9, 80.3, 67.7, 66.7, 67.4, 91.8, 94.1
         };
-        Compared gain =
-                StripAnalysis.of(pairs(first, second), stakes(1, 8), .95).compared().get(0);
+        Compared gain = StripAnalysis.of(pairs(first, second), stakes(1, 8), .95)
+                .compared()
+                .get(0);
 
         assertThat(gain.gainBuPerAcre()).isCloseTo(15.91333, within(1e-5));
         assertThat(gain.lowBuPerAcre()).isCloseTo(6.121954, within(1e-5));
@@ -53,7 +55,8 @@ class StripAnalysisTest {
     }
 
     @Test
-    @DisplayName("Rice of Gomez and Gomez 1984: CV 6.7043 %, error of a difference 235.115, no rate shown against 25 kg")
+    @DisplayName(
+            "Rice of Gomez and Gomez 1984: CV 6.7043 %, error of a difference 235.115, no rate shown against 25 kg")
     void rice() {
         double[][] yields = {
             {5113, 5346, 5272, 5164, 4804, 5254},
@@ -106,7 +109,8 @@ class StripAnalysisTest {
     }
 
     @Test
-    @DisplayName("2,000 made trials: 95 % intervals cover 94 to 96, false alarms 5, stated chance of paying as often right")
+    @DisplayName(
+            "2,000 made trials: 95 % intervals cover 94 to 96, false alarms 5, stated chance of paying as often right")
     void holds() {
         Random random = new Random(20_261_130);
         int trials = 2000;
@@ -156,7 +160,8 @@ class StripAnalysisTest {
     }
 
     @Test
-    @DisplayName("By place: a slope of the ground that passes for chance is taken out, and asked only where places are known")
+    @DisplayName(
+            "By place: a slope of the ground that passes for chance is taken out, and asked only where places are known")
     void byPlace() {
         Random random = new Random(7);
         List<Strip> strips = new ArrayList<>();
@@ -187,7 +192,8 @@ class StripAnalysisTest {
     @Test
     @DisplayName("Doubts: few blocks, a strip far off, one order in all blocks")
     void doubts() {
-        assertThat(StripAnalysis.of(pairs(new double[] {5, 7, 6}, new double[] {4, 4, 4.5}), NOTHING_TOLD, .95).doubts())
+        assertThat(StripAnalysis.of(pairs(new double[] {5, 7, 6}, new double[] {4, 4, 4.5}), NOTHING_TOLD, .95)
+                        .doubts())
                 .first()
                 .asString()
                 .startsWith("Weak: 3 blocks");
@@ -197,7 +203,8 @@ class StripAnalysisTest {
             strips.add(new Strip(
                     "B" + i / 2, i % 2 == 0 ? "a" : "b", i == 9 ? 90 : 150 + random.nextGaussian(), (double) i));
         }
-        assertThat(StripAnalysis.of(new StripTrial("a", strips), NOTHING_TOLD, .95).doubts())
+        assertThat(StripAnalysis.of(new StripTrial("a", strips), NOTHING_TOLD, .95)
+                        .doubts())
                 .anyMatch(doubt -> doubt.startsWith("The strip of 'b' in block B4 (90 bu/ac) lies "))
                 .anyMatch(doubt -> doubt.startsWith("The treatments lie in the same order"));
     }
@@ -224,22 +231,26 @@ class StripAnalysisTest {
                                 new Strip("2", "b", 8, null))))
                 .withMessageContaining("don't tie");
         assertThatIllegalArgumentException()
-                .isThrownBy(() ->
-                        StripAnalysis.of(pairs(new double[] {5, 7, 6}, new double[] {4, 4, 4}), new StripAnalysis.Stakes(OptionalDouble.of(4), Map.of("trated", 3.0)), .95))
+                .isThrownBy(() -> StripAnalysis.of(
+                        pairs(new double[] {5, 7, 6}, new double[] {4, 4, 4}),
+                        new StripAnalysis.Stakes(OptionalDouble.of(4), Map.of("trated", 3.0)),
+                        .95))
                 .withMessageContaining("'trated'");
         // differences that agree to the last digit leave no error
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> StripAnalysis.of(
-                        pairs(new double[] {5, 7, 6}, new double[] {4, 6, 5}), NOTHING_TOLD, .95))
+                .isThrownBy(() ->
+                        StripAnalysis.of(pairs(new double[] {5, 7, 6}, new double[] {4, 6, 5}), NOTHING_TOLD, .95))
                 .withMessageContaining("agree to the last digit");
     }
 
     @Test
-    @DisplayName("Layout: each treatment once in each block, the same lot the same order; 6 pairs see 5 bu/ac at 8 in .239")
+    @DisplayName(
+            "Layout: each treatment once in each block, the same lot the same order; 6 pairs see 5 bu/ac at 8 in .239")
     void layout() {
         StripLayout layout = StripLayout.drawn(List.of("none", "half", "full"), 6, 11, 5.0, 8 / Math.sqrt(2));
-        assertThat(layout.blocks()).hasSize(6).allSatisfy(block -> assertThat(block)
-                .containsExactlyInAnyOrder("none", "half", "full"));
+        assertThat(layout.blocks())
+                .hasSize(6)
+                .allSatisfy(block -> assertThat(block).containsExactlyInAnyOrder("none", "half", "full"));
         assertThat(layout).isEqualTo(StripLayout.drawn(List.of("none", "half", "full"), 6, 11, 5.0, 8 / Math.sqrt(2)));
         assertThat(layout.blocks().stream().distinct().count()).isGreaterThan(1);
         assertThat(layout.chance()).isCloseTo(.239, within(5e-4));

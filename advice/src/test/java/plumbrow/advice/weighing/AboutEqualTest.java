@@ -63,7 +63,8 @@ class AboutEqualTest {
     }
 
     @Test
-    @DisplayName("an option that costs a dollar in most seasons and earns much in some leads, and the three counts say so")
+    @DisplayName(
+            "an option that costs a dollar in most seasons and earns much in some leads, and the three counts say so")
     void option() {
         // Scouting for $1; one season in five the insect takes $40/ac, of which the spray saves all but its $10.
         FieldAdvice advice = new OneField()
@@ -84,7 +85,8 @@ class AboutEqualTest {
         assertThat(advice.aboutEqual()).isNull();
         // .2 × (40 − 10) − 1 = 5, ahead by 29 in 20 of 100, level (a dollar behind) in 80.
         assertThat(advice.sentence())
-                .contains("earns $5.00/ac more on average, ahead in 20, level in 80, behind in 0 of 100 simulated seasons");
+                .contains(
+                        "earns $5.00/ac more on average, ahead in 20, level in 80, behind in 0 of 100 simulated seasons");
     }
 
     /** Gain of the dearer seed over the plain one: normal with this mean and spread [$/ac]. */

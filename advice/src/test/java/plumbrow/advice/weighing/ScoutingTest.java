@@ -320,11 +320,12 @@ class ScoutingTest {
     }
 
     @Test
-    @DisplayName("scouted, too few: the pass is not made, and the rest is decided on the seasons in which so few are counted")
+    @DisplayName(
+            "scouted, too few: the pass is not made, and the rest is decided on the seasons in which so few are counted")
     void tooFew() {
         Season season = field(MEAN, null, scouted(MEAN, 1.5)).season();
-        FieldAdvice before = Adviser.adviseField(
-                season, season.fields().get(0), WeighingOptions.DEFAULT.withDraws(DRAWS));
+        FieldAdvice before =
+                Adviser.adviseField(season, season.fields().get(0), WeighingOptions.DEFAULT.withDraws(DRAWS));
         FieldAdvice advice = tooFew(season, "Guard", LocalDate.of(2026, 5, 3));
         // Of a normal below its mean the mean is φ(0)/Φ(0) = 0.798 spreads lower.
         double few = MEAN - SD * 2 * StandardNormal.density(0);
@@ -337,8 +338,8 @@ class ScoutingTest {
         assertThat(scout.scouted()).isEmpty();
         assertThat(advice.sentence()).doesNotContain("scout for");
         assertThat(advice.cautions())
-                .anyMatch(caution -> caution.startsWith("Scouted on 2026-05-03: fewer than 3 of soybean aphid, so Guard is"
-                        + " not put on."));
+                .anyMatch(caution -> caution.startsWith(
+                        "Scouted on 2026-05-03: fewer than 3 of soybean aphid, so Guard is" + " not put on."));
         assertThat(advice.inputs())
                 .filteredOn(input -> input.id().startsWith("pressure"))
                 .allSatisfy(input -> assertThat(input.mean()).isCloseTo(few, within(0.005)));
@@ -351,8 +352,7 @@ class ScoutingTest {
         FieldAdvice never = tooFew(season, "Guard", LocalDate.of(2026, 5, 3));
         assertThat(never.cautions()).anyMatch(caution -> caution.contains("in fewer than 2 of 100 simulated seasons"));
         assertThat(gain(never, "always")).isCloseTo(9 * MEAN - COST, within(0.05));
-        FieldAdvice far = tooFew(
-                field(MEAN, null, scouted(MEAN, 1.5)).season(), "Guard", LocalDate.of(2026, 9, 3));
+        FieldAdvice far = tooFew(field(MEAN, null, scouted(MEAN, 1.5)).season(), "Guard", LocalDate.of(2026, 9, 3));
         assertThat(far.cautions()).anyMatch(caution -> caution.contains("COUNTS AS NOTHING"));
         assertThat(far.program("scout").orElseThrow().scouted()).hasSize(1);
         assertThat(gain(far, "always")).isCloseTo(9 * MEAN - COST, within(0.05));

@@ -47,8 +47,7 @@ class StandTest {
     }
 
     @ParameterizedTest
-    @DisplayName(
-            "without doubt the rate of the highest margin is the closed form's")
+    @DisplayName("without doubt the rate of the highest margin is the closed form's")
     @CsvSource({"3.75, 95, 4.50, 200, 28.94", "4.50, 90, 4.00, 150, 27.71"})
     void bestRate(double usdPerThousand, double germination, double price, double yield, double expected) {
         double best = Double.NaN;

@@ -454,17 +454,16 @@ public final class Book implements AutoCloseable {
         if (change.way() == By.Way.WORKBOOK || first) {
             throw new BookException("Change " + change.number() + " brought the season in; it can't be taken back.");
         }
-        boolean touched = new ChangeRows(sql)
-                        .all(year).stream().anyMatch(later -> later.number() > change.number())
+        boolean touched = new ChangeRows(sql).all(year).stream().anyMatch(later -> later.number() > change.number())
                 || !new ChoiceRows(JdbcClient.create(sql)).all(year).isEmpty()
                 || new HarvestRows(JdbcClient.create(sql)).all().stream().anyMatch(one -> one.year() == year);
         if (touched) {
-            throw new MeanwhileException("Season " + year
-                    + " has been worked in since it was begun; it can't be taken back as a whole. Take its changes back one by one.");
+            throw new MeanwhileException(
+                    "Season " + year
+                            + " has been worked in since it was begun; it can't be taken back as a whole. Take its changes back one by one.");
         }
         rows.remove(year);
-        return new ChangeRows(sql)
-                .add(null, begun, new By(by.who(), by.why(), By.Way.UNDO, by.at()), change.number());
+        return new ChangeRows(sql).add(null, begun, new By(by.who(), by.why(), By.Way.UNDO, by.at()), change.number());
     }
 
     private static Map<String, Double> harvested(JdbcOperations sql, Season season) {
@@ -473,8 +472,8 @@ public final class Book implements AutoCloseable {
                 .all().stream()
                         .filter(one -> one.year() == season.year() && one.whole())
                         .forEach(one -> season.field(one.field())
-                                .ifPresent(field ->
-                                        yields.put(field.name(), one.standardYieldBuPerAcre(field.crop()))));
+                                .ifPresent(
+                                        field -> yields.put(field.name(), one.standardYieldBuPerAcre(field.crop()))));
         return yields;
     }
 
@@ -484,7 +483,8 @@ public final class Book implements AutoCloseable {
             Season season = new SeasonRows(sql)
                     .season(harvest.year())
                     .orElseThrow(() -> new BookException("The book has no season " + harvest.year() + "."));
-            if (season.programs(harvest.field()).stream().noneMatch(one -> one.name().equals(harvest.program()))) {
+            if (season.programs(harvest.field()).stream()
+                    .noneMatch(one -> one.name().equals(harvest.program()))) {
                 throw new BookException("The season " + harvest.year() + " has no program '" + harvest.program()
                         + "' for the field '" + harvest.field() + "'.");
             }
@@ -669,7 +669,12 @@ public final class Book implements AutoCloseable {
     /** Changes what is on hand as part of writing a record; the history of changes says so. */
     private static void stock(JdbcOperations sql, UnaryOperator<Season> change, int record, By by, Instant at) {
         Held held = held(sql);
-        write(sql, held, change.apply(held.written()), new By(by.who(), "application record " + record, by.way(), at), null);
+        write(
+                sql,
+                held,
+                change.apply(held.written()),
+                new By(by.who(), "application record " + record, by.way(), at),
+                null);
     }
 
     /**

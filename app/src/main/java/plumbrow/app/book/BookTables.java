@@ -51,6 +51,7 @@ import plumbrow.documents.workbook.sheet.SprayerSheet;
 import plumbrow.documents.workbook.sheet.StandCountSheet;
 import plumbrow.documents.workbook.sheet.SupplySheet;
 import plumbrow.documents.workbook.sheet.SurroundingsSheet;
+import plumbrow.documents.workbook.sheet.SurroundingsSheet.What;
 import plumbrow.documents.workbook.sheet.TermsSheet;
 import plumbrow.documents.workbook.sheet.TillageSheet;
 import plumbrow.documents.workbook.sheet.ToleranceSheet;
@@ -60,7 +61,6 @@ import plumbrow.documents.workbook.sheet.WaterTestSheet;
 import plumbrow.documents.workbook.sheet.WeatherDaySheet;
 import plumbrow.documents.workbook.sheet.WeedSheet;
 import plumbrow.documents.workbook.sheet.WorkWindowSheet;
-import plumbrow.documents.workbook.sheet.SurroundingsSheet.What;
 
 /**
  * The tables of a season, and under which names the book has them. Columns are called as the keys of their values unless it is said

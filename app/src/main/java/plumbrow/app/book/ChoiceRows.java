@@ -53,10 +53,12 @@ final class ChoiceRows {
         if (expected.isEmpty()) {
             return;
         }
-        int choice = client.sql("SELECT max(number) FROM choice").query(Integer.class).single();
+        int choice = client.sql("SELECT max(number) FROM choice")
+                .query(Integer.class)
+                .single();
         for (Expectation one : expected) {
-            client.sql("INSERT INTO expectation (choice, " + EXPECTED + ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?,"
-                            + " ?, ?, ?)")
+            client.sql("INSERT INTO expectation (choice, " + EXPECTED
+                            + ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?," + " ?, ?, ?)")
                     .params(new Cells("expectation")
                             .whole(choice)
                             .text(one.program())
@@ -107,8 +109,9 @@ final class ChoiceRows {
                                     row.real()));
                 })
                 .list();
-        return client.sql("SELECT number, season, field, course, who, chance_beats_baseline, mean_margin_usd_ac FROM choice"
-                        + " ORDER BY number")
+        return client.sql(
+                        "SELECT number, season, field, course, who, chance_beats_baseline, mean_margin_usd_ac FROM choice"
+                                + " ORDER BY number")
                 .query((cells, nth) -> {
                     Row row = new Row(cells);
                     int number = row.whole();

@@ -75,13 +75,11 @@ final class Distributions {
     static Distributions read(JdbcOperations sql, int season) {
         List<Shape> shapes = new ArrayList<>();
         for (@Nullable Object[] row : TABLE.rows(sql, season)) {
-            shapes.add(new Shape(
-                    String.valueOf(row[0]), (Double) row[1], (Double) row[2], (Double) row[3]));
+            shapes.add(new Shape(String.valueOf(row[0]), (Double) row[1], (Double) row[2], (Double) row[3]));
         }
         List<PastValue> past = new ArrayList<>();
         for (@Nullable Object[] row : PAST.rows(sql, season)) {
-            past.add(new PastValue(
-                    (Integer) Objects.requireNonNull(row[0]), (Double) Objects.requireNonNull(row[1])));
+            past.add(new PastValue((Integer) Objects.requireNonNull(row[0]), (Double) Objects.requireNonNull(row[1])));
         }
         return of(shapes, past);
     }

@@ -16,7 +16,8 @@ enum RecordKind {
     HARVEST("harvest", "harvest", "number", "Harvest %d"),
     MEND("mended value", "paper_mend", "number", "Mended value %d"),
     RECORD("application record", "application_record", "number", "Application record %d"),
-    RECORD_PRODUCT("product of a record", "record_product", "line", "What line %d of the log has of its application record"),
+    RECORD_PRODUCT(
+            "product of a record", "record_product", "line", "What line %d of the log has of its application record"),
     RECORD_VOID("void of a record", "record_void", "record", "The voiding of application record %d");
 
     private final String word;

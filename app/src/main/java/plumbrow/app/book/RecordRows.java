@@ -30,15 +30,19 @@ final class RecordRows {
     private static final String ITEMS =
             Arrays.stream(RecordItem.values()).map(RecordItem::key).collect(Collectors.joining(", "));
 
-    private static final String ALL = "SELECT record.number, corrects, record.why, record.who, written_at, field, date, start_at, "
-            + "end_at, acres, share_pct, "
-            + Arrays.stream(RecordItem.values()).map(item -> "record." + item.key()).collect(Collectors.joining(", "))
-            + ", (SELECT later.number FROM application_record AS later WHERE later.corrects = record.number), "
-            + "record_void.who, record_void.why, voided_at FROM application_record AS record "
-            + "LEFT JOIN record_void ON record_void.record = record.number";
+    private static final String ALL =
+            "SELECT record.number, corrects, record.why, record.who, written_at, field, date, start_at, "
+                    + "end_at, acres, share_pct, "
+                    + Arrays.stream(RecordItem.values())
+                            .map(item -> "record." + item.key())
+                            .collect(Collectors.joining(", "))
+                    + ", (SELECT later.number FROM application_record AS later WHERE later.corrects = record.number), "
+                    + "record_void.who, record_void.why, voided_at FROM application_record AS record "
+                    + "LEFT JOIN record_void ON record_void.record = record.number";
 
-    private static final String PRODUCTS = "SELECT record, line, registration, total, total_unit, restricted, reentry_h, "
-            + "preharvest_d, label_date, taken, taken_unit FROM record_product";
+    private static final String PRODUCTS =
+            "SELECT record, line, registration, total, total_unit, restricted, reentry_h, "
+                    + "preharvest_d, label_date, taken, taken_unit FROM record_product";
 
     private final JdbcClient client;
 
@@ -89,8 +93,8 @@ final class RecordRows {
         if (heads.isEmpty()) {
             return List.of();
         }
-        Map<Integer, List<Product>> products = client.sql(
-                        PRODUCTS + (which.isEmpty() ? "" : " WHERE record = ?") + " ORDER BY record, nth")
+        Map<Integer, List<Product>> products = client
+                .sql(PRODUCTS + (which.isEmpty() ? "" : " WHERE record = ?") + " ORDER BY record, nth")
                 .params(asked)
                 .query((cells, number) -> product(cells))
                 .list()
@@ -168,12 +172,13 @@ final class RecordRows {
         for (RecordItem item : RecordItem.values()) {
             cells.text(record.items().get(item));
         }
-        client.sql("INSERT INTO application_record (corrects, why, who, written_at, field, date, start_at, end_at, acres, "
-                        + "share_pct, " + ITEMS + ") VALUES ("
-                        + Stream.generate(() -> "?")
-                                .limit(10 + RecordItem.values().length)
-                                .collect(Collectors.joining(", "))
-                        + ")")
+        client.sql(
+                        "INSERT INTO application_record (corrects, why, who, written_at, field, date, start_at, end_at, acres, "
+                                + "share_pct, " + ITEMS + ") VALUES ("
+                                + Stream.generate(() -> "?")
+                                        .limit(10 + RecordItem.values().length)
+                                        .collect(Collectors.joining(", "))
+                                + ")")
                 .params(cells.all())
                 .update();
         new ChainRows(client).addLast(RecordKind.RECORD);

@@ -60,14 +60,16 @@ final class SeasonTable<R> {
         });
     }
 
-    @SuppressWarnings("unchecked") // A slot is given for a key whose values it holds; the tests put in and read every table.
+    @SuppressWarnings(
+            "unchecked") // A slot is given for a key whose values it holds; the tests put in and read every table.
     private static <R, T> Placed<R, T> placed(Attribute<R, T> attribute, Maker<R> maker, int at) {
         Slot<?> given = maker.slots.get(attribute.key());
         return new Placed<>(
                 attribute,
                 given != null
                         ? (Slot<T>) given
-                        : (Slot<T>) slot(attribute.storage(), maker.names.getOrDefault(attribute.key(), attribute.key())),
+                        : (Slot<T>)
+                                slot(attribute.storage(), maker.names.getOrDefault(attribute.key(), attribute.key())),
                 at);
     }
 
@@ -152,9 +154,7 @@ final class SeasonTable<R> {
 
     /** Its own table, then those of its lists and outlines. */
     List<StoredTable> tables() {
-        return Stream.concat(
-                        Stream.of(table),
-                        places.stream().flatMap(placed -> placed.slot().tables().stream()))
+        return Stream.concat(Stream.of(table), places.stream().flatMap(placed -> placed.slot().tables().stream()))
                 .toList();
     }
 
@@ -214,8 +214,7 @@ final class SeasonTable<R> {
                                 placed.at(),
                                 own.isEmpty()
                                         ? List.of()
-                                        : entries.get(i)
-                                                .getOrDefault(owner(own.get(0), row, position), List.of()),
+                                        : entries.get(i).getOrDefault(owner(own.get(0), row, position), List.of()),
                                 distributions);
             }
             return sheet.build().apply(Row.kept(table.name(), position, key -> {
@@ -224,7 +223,8 @@ final class SeasonTable<R> {
             }));
         } catch (NoSuchElementException blank) {
             throw new BookException(
-                    "The book is damaged: a value that must stand is blank. The table " + blank.getMessage() + ".", blank);
+                    "The book is damaged: a value that must stand is blank. The table " + blank.getMessage() + ".",
+                    blank);
         } catch (IllegalArgumentException | DateTimeException other) {
             throw new BookException(String.valueOf(other.getMessage()), other);
         }

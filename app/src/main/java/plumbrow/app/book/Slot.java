@@ -130,8 +130,7 @@ interface Slot<T> {
             implements Slot<Distribution> {
         @Override
         public List<StoredTable.Column> columns() {
-            return List.of(
-                    new StoredTable.Column(column, Type.REAL), new StoredTable.Column(spread, Type.INTEGER));
+            return List.of(new StoredTable.Column(column, Type.REAL), new StoredTable.Column(spread, Type.INTEGER));
         }
 
         @Override
@@ -170,8 +169,8 @@ interface Slot<T> {
                     : String.join(
                             BETWEEN,
                             entries.stream()
-                                    .map(entry -> String.valueOf(
-                                            storage.entry().put().apply(entry)))
+                                    .map(entry ->
+                                            String.valueOf(storage.entry().put().apply(entry)))
                                     .toList());
         }
 
@@ -186,8 +185,9 @@ interface Slot<T> {
                                     : text.toString().isEmpty()
                                             ? List.of()
                                             : List.of(text.toString().split(BETWEEN, -1)).stream()
-                                                    .map(each ->
-                                                            storage.entry().take().apply(each))
+                                                    .map(each -> storage.entry()
+                                                            .take()
+                                                            .apply(each))
                                                     .toList());
         }
     }
@@ -198,8 +198,7 @@ interface Slot<T> {
      * @param known the column that says whether there is a list, which may be empty; empty where there always is
      * @param whenThere what it says then, 1 or 0
      */
-    record Listed<T, E>(String known, int whenThere, StoredTable table, Storage.Many<T, E> storage)
-            implements Slot<T> {
+    record Listed<T, E>(String known, int whenThere, StoredTable table, Storage.Many<T, E> storage) implements Slot<T> {
         @Override
         public List<StoredTable.Column> columns() {
             return known.isEmpty() ? List.of() : List.of(new StoredTable.Column(known, Type.INTEGER));
@@ -221,8 +220,8 @@ interface Slot<T> {
         public void entries(@Nullable T value, Object owner, List<@Nullable Object[]> rows) {
             List<E> entries = value == null ? null : storage.entries().apply(value);
             if (entries != null) {
-                entries.forEach(entry ->
-                        rows.add(new @Nullable Object[] {owner, storage.entry().put().apply(entry)}));
+                entries.forEach(entry -> rows.add(
+                        new @Nullable Object[] {owner, storage.entry().put().apply(entry)}));
             }
         }
 
@@ -243,8 +242,7 @@ interface Slot<T> {
      *
      * @param form the column with what they make; empty where they always make an outline
      */
-    record Points<T>(
-            String form, StoredTable table, Function<T, Outlines.Drawn> drawn, Function<Outlines.Drawn, T> of)
+    record Points<T>(String form, StoredTable table, Function<T, Outlines.Drawn> drawn, Function<Outlines.Drawn, T> of)
             implements Slot<T> {
         static Points<Boundary> outline(StoredTable table) {
             return new Points<>("", table, Outlines::drawn, Outlines::boundary);

@@ -28,7 +28,11 @@ final class StockOfRecords {
                 used.product(),
                 there == null || !there.comparableWith(used.total())
                         ? null
-                        : new Amount(Math.min(there.value(), used.total().in(there.unit()).value()), there.unit()));
+                        : new Amount(
+                                Math.min(
+                                        there.value(),
+                                        used.total().in(there.unit()).value()),
+                                there.unit()));
     }
 
     static UnaryOperator<Season> off(List<Taken> taken) {

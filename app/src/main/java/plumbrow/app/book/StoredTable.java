@@ -86,7 +86,6 @@ record StoredTable(String name, List<Column> columns) {
     }
 
     private Stream<String> allNames() {
-        return Stream.concat(
-                Stream.of("season", "position"), columns.stream().map(Column::name));
+        return Stream.concat(Stream.of("season", "position"), columns.stream().map(Column::name));
     }
 }

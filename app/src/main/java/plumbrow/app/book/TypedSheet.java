@@ -17,10 +17,10 @@ import plumbrow.documents.card.Origin;
 import plumbrow.documents.card.RegistrationNumber;
 import plumbrow.documents.mend.TypedText;
 import plumbrow.documents.paper.Quote;
+import plumbrow.documents.reading.SheetReader;
 import plumbrow.documents.sheet.Content;
 import plumbrow.documents.sheet.Reading;
 import plumbrow.documents.sheet.SafetySheet;
-import plumbrow.documents.reading.SheetReader;
 import plumbrow.documents.sheet.ValueKind;
 import plumbrow.documents.shelf.FiledPaper;
 

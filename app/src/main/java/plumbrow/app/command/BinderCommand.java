@@ -64,9 +64,7 @@ final class BinderCommand implements Callable<Integer> {
         Season season = from.season();
         List<Field> fields = fields(season);
         Advice advice = FieldsBar.show(
-                screen,
-                fields.size(),
-                bar -> Adviser.advise(season.withFields(fields), WeighingOptions.DEFAULT, bar));
+                screen, fields.size(), bar -> Adviser.advise(season.withFields(fields), WeighingOptions.DEFAULT, bar));
         List<Path> files = new ArrayList<>();
         Map<String, List<Field>> growers = Binders.byGrower(season, fields);
         try (Binders binders = Binders.open(from.file())) {
@@ -83,7 +81,10 @@ final class BinderCommand implements Callable<Integer> {
         screen.say(
                 json
                         ? Json.of(new Written(
-                                out.toString(), files.stream().map(Path::toString).toList(), season.year(), fields.size()))
+                                out.toString(),
+                                files.stream().map(Path::toString).toList(),
+                                season.year(),
+                                fields.size()))
                         : "The binder for " + season.year() + " is in "
                                 + files.stream().map(Path::toString).collect(Collectors.joining(", ")) + ".");
         return WeighCommand.code(advice);

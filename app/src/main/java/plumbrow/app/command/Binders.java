@@ -68,7 +68,8 @@ final class Binders implements AutoCloseable {
     static Path named(Path out, String grower, List<Path> taken) {
         String name = String.valueOf(out.getFileName());
         int dot = name.lastIndexOf('.');
-        String plain = grower.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\d]+", "-").replaceAll("^-|-$", "");
+        String plain =
+                grower.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\d]+", "-").replaceAll("^-|-$", "");
         String start = name.substring(0, dot) + "-" + (plain.isEmpty() ? "no-grower" : plain);
         Path file = out.resolveSibling(start + name.substring(dot));
         for (int number = 2; taken.contains(file); number++) {

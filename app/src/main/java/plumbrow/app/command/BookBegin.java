@@ -22,7 +22,8 @@ import plumbrow.app.rows.NextSeasonSummary;
 /** Begins the season after the latest one of a book. */
 @Command(
         name = "begin-season",
-        description = "Begins the next season: fields and shelf come along, crops turn, history grows, prices are marked old.",
+        description =
+                "Begins the next season: fields and shelf come along, crops turn, history grows, prices are marked old.",
         footer = {
             "",
             "All of it or nothing. The season before stays as it is, with its log, choices and changes. Taken back with:",
@@ -48,8 +49,9 @@ final class BookBegin implements Callable<Integer> {
     @Option(
             names = "--crop",
             paramLabel = "FIELD=CROP",
-            description = "The crop of a field; else what is planned to follow, what followed before, or soybeans after corn and"
-                    + " wheat and corn after soybeans.")
+            description =
+                    "The crop of a field; else what is planned to follow, what followed before, or soybeans after corn and"
+                            + " wheat and corn after soybeans.")
     private List<String> crops = List.of();
 
     @Option(names = "--dry-run", description = "Only say what would come along; the book stays as it is.")
@@ -82,7 +84,9 @@ final class BookBegin implements Callable<Integer> {
         try (Book book = Book.open(file)) {
             BeginAsked asked = BeginWords.asked(year, asOf, LocalDate.now(), words);
             NextSeasonSummary summary = NextSeasonSummary.of(
-                    dry ? book.next(asked) : book.beginNext(new By(who, why, By.Way.COMMAND, Instant.now()), asked, null),
+                    dry
+                            ? book.next(asked)
+                            : book.beginNext(new By(who, why, By.Way.COMMAND, Instant.now()), asked, null),
                     book.papers(),
                     !dry);
             screen.say(json ? Json.of(summary) : String.join("\n", summary.lines()));

@@ -32,7 +32,8 @@ final class BookCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new BadInputException("Say what to do with the book: new, import, export, begin-season, check or backup.");
+        throw new BadInputException(
+                "Say what to do with the book: new, import, export, begin-season, check or backup.");
     }
 
     @Command(name = "new", description = "Makes an empty book; a file of that name must not exist.")

@@ -26,7 +26,8 @@ import plumbrow.documents.mend.MendedSheet;
 /** Makes the product card of a safety sheet. */
 @Command(
         name = "card",
-        description = "The product card of a safety sheet: protective equipment (PPE), whom to call, how bad a broken jug is.",
+        description =
+                "The product card of a safety sheet: protective equipment (PPE), whom to call, how bad a broken jug is.",
         footer = {
             "",
             "The label is a second paper and gives what the law asks: name it with --label.",

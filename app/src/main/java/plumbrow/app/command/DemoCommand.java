@@ -66,7 +66,8 @@ final class DemoCommand implements Callable<Integer> {
                 screen, season.fields().size(), bar -> Adviser.advise(season, WeighingOptions.DEFAULT, bar));
         List<Path> files = new ArrayList<>();
         try (Binders binders = Binders.open(file)) {
-            for (Map.Entry<String, List<Field>> own : Binders.byGrower(season, season.fields()).entrySet()) {
+            for (Map.Entry<String, List<Field>> own :
+                    Binders.byGrower(season, season.fields()).entrySet()) {
                 Advice of = Binders.of(advice, own.getValue());
                 Path binder = Binders.named(folder.resolve("binder.pdf"), own.getKey(), files);
                 Path sheet = Binders.named(folder.resolve("advice.xlsx"), own.getKey(), files);
@@ -77,8 +78,9 @@ final class DemoCommand implements Callable<Integer> {
         }
         screen.say(json ? Json.of(advice) : AdviceWords.of(advice, Map.of()));
         if (!json) {
-            screen.say("\nThe farms, people and products are invented. In " + folder
-                    + ": workbook (what went in), papers, weather, demo.book, and for each grower a binder (PDF) and the advice as a spreadsheet.");
+            screen.say(
+                    "\nThe farms, people and products are invented. In " + folder
+                            + ": workbook (what went in), papers, weather, demo.book, and for each grower a binder (PDF) and the advice as a spreadsheet.");
         }
         screen.out().flush();
         if (once) {

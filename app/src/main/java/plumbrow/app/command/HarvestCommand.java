@@ -26,7 +26,8 @@ import plumbrow.app.lookback.LookBackWords;
 /** Harvests are written down, and seasons looked back on. */
 @Command(
         name = "harvest",
-        description = "Writes down what was harvested, and looks back: what was earned, how honest odds and assumptions were.")
+        description =
+                "Writes down what was harvested, and looks back: what was earned, how honest odds and assumptions were.")
 final class HarvestCommand implements Runnable {
     private static final String JSON = "Answer as JSON.";
     private static final String BOOK = "The book; else the one that PLUMBROW_BOOK names, else ./plumbrow.book.";
@@ -44,12 +45,14 @@ final class HarvestCommand implements Runnable {
 
     @Command(
             name = "add",
-            description = "Writes a harvest down: field, yield_bu_ac, who, source; program where it is not the one chosen; strip=yes"
-                    + " for a strip of another; moisture_pct, price_usd_bu, cost_usd_ac where known.")
+            description =
+                    "Writes a harvest down: field, yield_bu_ac, who, source; program where it is not the one chosen; strip=yes"
+                            + " for a strip of another; moisture_pct, price_usd_bu, cost_usd_ac where known.")
     int add(
             @Parameters(paramLabel = "CELL", arity = "1..*", description = "As column=text.") List<String> cells,
             @Option(names = "--year", paramLabel = "YEAR", description = "Harvest year; else the latest season.")
-                    @Nullable Integer year,
+                    @Nullable
+                    Integer year,
             @Option(names = "--book", paramLabel = "FILE", defaultValue = FromBook.DEFAULT, description = BOOK)
                     Path file,
             @Option(names = "--json", description = JSON) boolean json) {
@@ -57,7 +60,8 @@ final class HarvestCommand implements Runnable {
         for (String cell : cells) {
             int equals = cell.indexOf('=');
             if (equals <= 0) {
-                throw new BadInputException("Found '" + cell + "', expected a cell as column=text, such as yield_bu_ac=188.");
+                throw new BadInputException(
+                        "Found '" + cell + "', expected a cell as column=text, such as yield_bu_ac=188.");
             }
             typed.put(cell.substring(0, equals), cell.substring(equals + 1));
         }
@@ -77,7 +81,8 @@ final class HarvestCommand implements Runnable {
                     json
                             ? Json.of(harvest)
                             : "Written down for " + harvest.field() + ", " + harvest.year() + ".\n"
-                                    + look.map(one -> String.join("\n", LookBackWords.sentences(one))).orElse(""));
+                                    + look.map(one -> String.join("\n", LookBackWords.sentences(one)))
+                                            .orElse(""));
         }
         return Exit.GOOD;
     }
@@ -105,7 +110,9 @@ final class HarvestCommand implements Runnable {
         return Exit.GOOD;
     }
 
-    @Command(name = "look-back", description = "What was earned, beside what was expected; how honest odds and assumptions were.")
+    @Command(
+            name = "look-back",
+            description = "What was earned, beside what was expected; how honest odds and assumptions were.")
     int lookBack(
             @Option(names = "--book", paramLabel = "FILE", defaultValue = FromBook.DEFAULT, description = BOOK)
                     Path file,
@@ -146,11 +153,13 @@ final class HarvestCommand implements Runnable {
             @Option(names = "--book", paramLabel = "FILE", defaultValue = FromBook.DEFAULT, description = BOOK)
                     Path file,
             @Option(names = "--who", paramLabel = "NAME", description = "Who keeps it; else the season's adviser.")
-                    @Nullable String who,
+                    @Nullable
+                    String who,
             @Option(names = "--why", paramLabel = "TEXT", description = "Why.") @Nullable String why) {
         try (Book book = Book.open(file)) {
             AssumptionBias bias = book.lookBack().honesty().biases().stream()
-                    .filter(one -> one.of().word().equals(quantity) && one.crop().word().equals(crop))
+                    .filter(one -> one.of().word().equals(quantity)
+                            && one.crop().word().equals(crop))
                     .filter(AssumptionBias::keepable)
                     .findFirst()
                     .orElseThrow(() -> new BadInputException("Looking back offers nothing for the " + quantity + " of "

@@ -63,7 +63,11 @@ final class LogCommand implements Runnable {
                     String date,
             @Option(names = "--product", paramLabel = "NAME", description = "A product of the shelf.") @Nullable
                     String product,
-            @Option(names = "--rate", paramLabel = "NUMBER", description = "How much on each acre treated; 0 where scouting found too few.") @Nullable
+            @Option(
+                            names = "--rate",
+                            paramLabel = "NUMBER",
+                            description = "How much on each acre treated; 0 where scouting found too few.")
+                    @Nullable
                     String rate,
             @Option(names = "--unit", paramLabel = "UNIT", description = "Its unit, as fl oz/ac.") @Nullable
                     String unit,
@@ -78,10 +82,7 @@ final class LogCommand implements Runnable {
                                     + " product, day and rate.")
                     @Nullable
                     String planned,
-            @Option(
-                            names = "--source",
-                            paramLabel = "TEXT",
-                            description = "Source: log book, receipt, memory.")
+            @Option(names = "--source", paramLabel = "TEXT", description = "Source: log book, receipt, memory.")
                     @Nullable
                     String source,
             @Option(names = "--json", description = JSON) boolean json) {

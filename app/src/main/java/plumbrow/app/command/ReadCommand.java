@@ -17,8 +17,8 @@ import plumbrow.app.json.LabelRead;
 import plumbrow.app.json.SheetRead;
 import plumbrow.documents.apart.ApartReader;
 import plumbrow.documents.apart.PaperValues;
-import plumbrow.documents.reading.PaperSort;
 import plumbrow.documents.paper.PaperTrouble;
+import plumbrow.documents.reading.PaperSort;
 
 /** Reads safety data sheets and labels and says what stands on them, and where. */
 @Command(

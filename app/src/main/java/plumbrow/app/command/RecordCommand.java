@@ -44,7 +44,8 @@ import plumbrow.documents.machine.log.MachineWork;
 /** Application records: written down, corrected, voided, held to the record duties, and given out. */
 @Command(
         name = "record",
-        description = "Writes down what was really applied, whole; says what the rules of that day ask for and it lacks.",
+        description =
+                "Writes down what was really applied, whole; says what the rules of that day ask for and it lacks.",
         footer = {
             "",
             "  plumbrow record add field=\"South Slough\" date=2026-05-04 start=08:10 end=11:40 acres=60 \\",
@@ -140,7 +141,9 @@ final class RecordCommand implements Runnable {
         return Exit.GOOD;
     }
 
-    @Command(name = "check", description = "What records lack by the rules of their day, and by when they must be written.")
+    @Command(
+            name = "check",
+            description = "What records lack by the rules of their day, and by when they must be written.")
     int check(
             @Option(names = "--book", paramLabel = "FILE", defaultValue = FromBook.DEFAULT, description = BOOK)
                     Path file,
@@ -161,8 +164,7 @@ final class RecordCommand implements Runnable {
 
     @Command(name = "add", description = "Writes a record down, from KEY=VALUE pairs.")
     int add(
-            @Parameters(arity = "0..*", paramLabel = "KEY=VALUE", description = "What the record says.")
-                    @Nullable
+            @Parameters(arity = "0..*", paramLabel = "KEY=VALUE", description = "What the record says.") @Nullable
                     List<String> pairs,
             @Option(names = "--book", paramLabel = "FILE", defaultValue = FromBook.DEFAULT, description = BOOK)
                     Path file,
@@ -273,7 +275,8 @@ final class RecordCommand implements Runnable {
             @Mixin Which which) {
         String name = out.toString().toLowerCase(Locale.ROOT);
         if (!name.endsWith(".csv") && !name.endsWith(".xlsx") && !name.endsWith(".pdf")) {
-            throw new BadInputException("The file's name is '" + out + "'; expected one that ends in .csv, .xlsx or .pdf.");
+            throw new BadInputException(
+                    "The file's name is '" + out + "'; expected one that ends in .csv, .xlsx or .pdf.");
         }
         try (Book book = Book.open(file)) {
             List<KeptRecord> records = book.records();
@@ -288,8 +291,10 @@ final class RecordCommand implements Runnable {
                     ? RecordSheets.csv(export)
                     : name.endsWith(".xlsx") ? RecordSheets.xlsx(export) : RecordPaper.pdf(export);
             WholeFile.write(out, to -> to.write(content));
-            screen.say((export.records().size() == 1 ? "1 record" : export.records().size() + " records") + " written to "
-                    + out + ". Head of the record: " + export.head());
+            screen.say((export.records().size() == 1
+                            ? "1 record"
+                            : export.records().size() + " records") + " written to " + out + ". Head of the record: "
+                    + export.head());
         }
         return Exit.GOOD;
     }

@@ -28,7 +28,8 @@ import plumbrow.documents.strips.StripTrouble;
 /** Strip trials on the farm: drawn beforehand, analysed after harvest. */
 @Command(
         name = "strips",
-        description = "Draws the order of strips for a trial, and says after harvest what it shows and whether it pays.")
+        description =
+                "Draws the order of strips for a trial, and says after harvest what it shows and whether it pays.")
 final class StripsCommand implements Runnable {
     private final Screen screen;
 
@@ -48,7 +49,11 @@ final class StripsCommand implements Runnable {
     int layout(
             @Parameters(arity = "1..*", paramLabel = "TREATMENT", description = "The treatments, the check first.")
                     List<String> treatments,
-            @Option(names = "--blocks", paramLabel = "N", defaultValue = "6", description = "Blocks side by side; else 6.")
+            @Option(
+                            names = "--blocks",
+                            paramLabel = "N",
+                            defaultValue = "6",
+                            description = "Blocks side by side; else 6.")
                     int blocks,
             @Option(
                             names = "--seed",
@@ -56,7 +61,8 @@ final class StripsCommand implements Runnable {
                             defaultValue = "1",
                             description = "The lot: another number draws another order.")
                     long seed,
-            @Option(names = "--gain", paramLabel = "BU", description = "The gain that matters, bu/ac.") @Nullable Double gain,
+            @Option(names = "--gain", paramLabel = "BU", description = "The gain that matters, bu/ac.") @Nullable
+                    Double gain,
             @Option(
                             names = "--spread",
                             paramLabel = "BU",
@@ -87,7 +93,8 @@ final class StripsCommand implements Runnable {
                     String check,
             @Option(names = "--crop", paramLabel = "CROP", required = true, description = "corn, soybean or wheat.")
                     String crop,
-            @Option(names = "--price", paramLabel = "USD", description = "Price of the grain, $/bu.") @Nullable Double price,
+            @Option(names = "--price", paramLabel = "USD", description = "Price of the grain, $/bu.") @Nullable
+                    Double price,
             @Option(
                             names = "--cost",
                             paramLabel = "NAME=USD",

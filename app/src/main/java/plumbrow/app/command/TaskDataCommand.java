@@ -60,7 +60,8 @@ final class TaskDataCommand implements Runnable {
             })
     int write(
             @Mixin FromBook from,
-            @Parameters(paramLabel = "OUT", description = "A .zip or .geojson file, or a folder; not there yet.") Path out,
+            @Parameters(paramLabel = "OUT", description = "A .zip or .geojson file, or a folder; not there yet.")
+                    Path out,
             @Option(names = "--field", paramLabel = "NAME", required = true, description = "The field.") String name,
             @Option(
                             names = "--program",
@@ -80,7 +81,11 @@ final class TaskDataCommand implements Runnable {
                             description = "task-data, shapefile or geojson; else by the name of OUT.")
                     @Nullable
                     String as,
-            @Option(names = "--edition", paramLabel = "3|4", defaultValue = "4", description = "Edition of task data; else 4.")
+            @Option(
+                            names = "--edition",
+                            paramLabel = "3|4",
+                            defaultValue = "4",
+                            description = "Edition of task data; else 4.")
                     String edition,
             @Option(
                             names = "--grid",
@@ -103,7 +108,8 @@ final class TaskDataCommand implements Runnable {
             @Option(
                             names = "--unread",
                             paramLabel = "FT",
-                            description = "Feet to keep from what the label was not read for; else such a pass has no file.")
+                            description =
+                                    "Feet to keep from what the label was not read for; else such a pass has no file.")
                     @Nullable
                     Double unreadFt,
             @Option(names = "--json", description = "Answer as JSON.") boolean json) {

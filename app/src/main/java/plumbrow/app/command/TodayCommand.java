@@ -46,7 +46,12 @@ final class TodayCommand implements Callable<Integer> {
         Season season = from.season();
         try (Book book = Book.open(from.file())) {
             List<Choice> choices = book.choices(season.year());
-            Today today = Days.of(season, on, field -> Decided.chosen(season, field, choices), book::weather, KeptRecord.counting(book.records()));
+            Today today = Days.of(
+                    season,
+                    on,
+                    field -> Decided.chosen(season, field, choices),
+                    book::weather,
+                    KeptRecord.counting(book.records()));
             screen.say(json ? Json.of(today) : TodayWords.of(today));
         }
         return Exit.GOOD;

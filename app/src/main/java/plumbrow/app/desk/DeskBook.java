@@ -81,9 +81,12 @@ public final class DeskBook implements AutoCloseable {
             }
             // What is read may be newer than the version, never older: then it is read once more.
             Optional<Book.Latest> latest = book.latest();
-            Season season = shared(known.season(), latest.map(Book.Latest::season).orElse(null));
+            Season season =
+                    shared(known.season(), latest.map(Book.Latest::season).orElse(null));
             Seen read = new Seen(
-                    version, season, shared(season, latest.map(Book.Latest::written).orElse(null)));
+                    version,
+                    season,
+                    shared(season, latest.map(Book.Latest::written).orElse(null)));
             seen = read;
             return read;
         }

@@ -35,8 +35,8 @@ public record AdviceSummary(int year, LocalDate asOf, String adviser, int draws,
                 advice.draws(),
                 advice.seed(),
                 advice.fields().stream()
-                        .map(field ->
-                                new OfField(field, later.getOrDefault(field.field().name(), "")))
+                        .map(field -> new OfField(
+                                field, later.getOrDefault(field.field().name(), "")))
                         .toList());
     }
 }

@@ -71,8 +71,10 @@ public record LogEntry(
         }
         Double rate = reader.read(RATE, AMOUNT);
         if (rate != null && rate == 0 && field != null && product != null && !waits(season, field, product)) {
-            reader.fault(RATE, "more than 0: no pass of " + field + " that puts out " + product
-                    + " waits for scouting. 0 says that too few were counted for it");
+            reader.fault(
+                    RATE,
+                    "more than 0: no pass of " + field + " that puts out " + product
+                            + " waits for scouting. 0 says that too few were counted for it");
         }
         RateUnit unit = reader.read(UNIT, new RateUnitKind());
         season.shelf().products().stream()

@@ -64,14 +64,16 @@ public record HarvestEntry(
         if (!fields.contains(field)) {
             fault(typed, faults, FIELD, "a field of " + season.year() + Near.suggested(field, fields));
         }
-        boolean strip = List.of("yes", "true", "on").contains(found(typed, STRIP).orElse(""));
+        boolean strip =
+                List.of("yes", "true", "on").contains(found(typed, STRIP).orElse(""));
         String program = fields.contains(field) ? program(season, decided, typed, faults, field, strip) : "";
         Double yield = number(typed, faults, YIELD, BUSHELS, true);
         Double moisture = number(typed, faults, MOISTURE, PERCENT, false);
         Double price = number(typed, faults, PRICE, DOLLARS, false);
         Double cost = number(typed, faults, COST, COSTS, false);
         String who = words(typed, faults, WHO, TextRule.NAME, "who says so");
-        String source = words(typed, faults, SOURCE, TextRule.PROSE, "where this stands: scale tickets, monitor, memory");
+        String source =
+                words(typed, faults, SOURCE, TextRule.PROSE, "where this stands: scale tickets, monitor, memory");
         return new HarvestEntry(
                 Map.copyOf(typed),
                 Map.copyOf(faults),
@@ -118,7 +120,8 @@ public record HarvestEntry(
         faults.putIfAbsent(
                 box,
                 found(typed, box).map(text -> "Found “" + text + "”; expected ").orElse("Nothing there; expected ")
-                        + expected + (expected.endsWith("?") ? "" : "."));
+                        + expected
+                        + (expected.endsWith("?") ? "" : "."));
     }
 
     private static @Nullable Double number(

@@ -22,8 +22,7 @@ public final class LookBackWords {
 
     /** The answer in one sentence. */
     public static String answer(LookBack back) {
-        List<FieldLook> whole =
-                back.fields().stream().filter(FieldLook::whole).toList();
+        List<FieldLook> whole = back.fields().stream().filter(FieldLook::whole).toList();
         if (back.fields().isEmpty()) {
             return "Nothing was harvested yet.";
         }
@@ -58,7 +57,8 @@ public final class LookBackWords {
         }
         if (expected != null) {
             said.add("Expected were " + Quantities.dollarsPerAcre(expected.meanMarginUsdPerAcre())
-                    + ", in 80 of 100 simulated seasons between " + Quantities.drawnDollars(expected.margin().low())
+                    + ", in 80 of 100 simulated seasons between "
+                    + Quantities.drawnDollars(expected.margin().low())
                     + " and " + Quantities.drawnDollars(expected.margin().high()) + "; "
                     + Numbers.fixed(expected.meanYieldBuPerAcre(), 1) + " bu/ac" + " at "
                     + Numbers.dollars(expected.meanPriceUsdPerBushel(), 2) + "/bu."
@@ -78,10 +78,14 @@ public final class LookBackWords {
                     + Numbers.fixed(Math.abs(other.expectedYieldDifference()), 1)
                     + (other.expectedYieldDifference() < 0 ? " bu/ac less." : " bu/ac more."));
         }
-        look.strips().forEach(strip -> said.add("A strip of " + strip.program() + " brought "
-                + Numbers.fixed(strip.yieldBuPerAcre(), 1) + " bu/ac" + " and " + Quantities.dollarsPerAcre(strip.marginUsdPerAcre())
-                + ": " + look.program() + (strip.ahead() ? " was ahead" : " was not ahead")
-                + (strip.statedAhead() == null ? "." : ", stated in " + of100(strip.statedAhead()) + " of 100.")));
+        look.strips()
+                .forEach(strip -> said.add("A strip of " + strip.program() + " brought "
+                        + Numbers.fixed(strip.yieldBuPerAcre(), 1) + " bu/ac" + " and "
+                        + Quantities.dollarsPerAcre(strip.marginUsdPerAcre())
+                        + ": " + look.program() + (strip.ahead() ? " was ahead" : " was not ahead")
+                        + (strip.statedAhead() == null
+                                ? "."
+                                : ", stated in " + of100(strip.statedAhead()) + " of 100.")));
         if (!look.lacks().isEmpty()) {
             said.add(look.lacks());
         }
@@ -105,9 +109,10 @@ public final class LookBackWords {
                     + points(honesty.levels().meanGap()) + " points between stated and come over "
                     + count(honesty.levels().cases() / 3, "field") + ", Brier score " + parts(levels) + ".");
         }
-        honesty.coverage().forEach(one -> said.add("Ranges of 80 of 100 for the " + one.what() + " held " + one.inside()
-                + " of " + one.cases() + " times (" + of100(one.low()) + " to " + of100(one.high())
-                + " of 100 would come, were fields independent; those of one season are not)."));
+        honesty.coverage()
+                .forEach(one -> said.add("Ranges of 80 of 100 for the " + one.what() + " held " + one.inside()
+                        + " of " + one.cases() + " times (" + of100(one.low()) + " to " + of100(one.high())
+                        + " of 100 would come, were fields independent; those of one season are not)."));
         if (honesty.fields() < FEW) {
             said.add("So few fields tell little: honest odds may look like this.");
         }
@@ -126,7 +131,8 @@ public final class LookBackWords {
     public static String bias(AssumptionBias bias) {
         String what = capital(bias.of().word()) + " of " + bias.crop().word();
         String over = "came " + percent(Math.abs(bias.mean())) + (bias.mean() < 0 ? " below" : " above")
-                + " what was expected, over " + count(bias.fields(), "field") + " of " + count(bias.seasons(), "season");
+                + " what was expected, over " + count(bias.fields(), "field") + " of "
+                + count(bias.seasons(), "season");
         Double error = bias.standardError();
         Double low = bias.low();
         Double high = bias.high();

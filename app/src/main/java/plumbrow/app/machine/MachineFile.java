@@ -45,9 +45,8 @@ public enum MachineFile {
             GridType type = Arrays.stream(GridType.values())
                     .filter(one -> String.valueOf(one.number()).equals(grid.strip()))
                     .findFirst()
-                    .orElseThrow(() -> new IllegalArgumentException(
-                            "There is no grid type “" + shown(grid) + "”; expected 1 (a zone in each cell) or 2 (a value in"
-                                    + " each cell)."));
+                    .orElseThrow(() -> new IllegalArgumentException("There is no grid type “" + shown(grid)
+                            + "”; expected 1 (a zone in each cell) or 2 (a value in" + " each cell)."));
             return new Edition(edition, type);
         }
 

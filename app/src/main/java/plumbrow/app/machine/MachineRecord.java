@@ -33,7 +33,8 @@ import plumbrow.science.figure.Numbers;
  * @param insidePct share of the ground worked that lies inside the field's outline [%]; null where either is not known
  * @param notes what must be minded before it is kept
  */
-public record MachineRecord(Map<String, String> boxes, @Nullable Double insidePct, List<String> notes) {
+public record MachineRecord(
+        Map<String, String> boxes, @Nullable Double insidePct, List<String> notes) {
     private static final List<String> OF_PRODUCT = List.of(
             RecordEntry.RATE_UNIT, RecordEntry.TOTAL_UNIT, RecordEntry.PRODUCT, RecordEntry.RATE, RecordEntry.TOTAL);
 
@@ -136,11 +137,7 @@ public record MachineRecord(Map<String, String> boxes, @Nullable Double insidePc
 
     /** Products with what was put on of each in all. */
     private static List<RateMap.Share> products(
-            Season season,
-            @Nullable SprayTrip trip,
-            MachineWork work,
-            Map<String, String> boxes,
-            List<String> notes) {
+            Season season, @Nullable SprayTrip trip, MachineWork work, Map<String, String> boxes, List<String> notes) {
         List<RateMap.Share> shares = new ArrayList<>();
         SprayPlan plan = trip == null ? null : trip.plan();
         Double carrier = plan == null ? null : plan.carrierGalPerAcre();
@@ -161,8 +158,9 @@ public record MachineRecord(Map<String, String> boxes, @Nullable Double insidePc
                         shares.add(new RateMap.Share(product, new Amount(rate.value() * times, rate.unit())));
                     }
                 });
-                notes.add(Numbers.fixed(total.amount(), 1) + " gal of spray are parted into the products as planned, at "
-                        + Numbers.plain(carrier) + " gal/ac: where the mix was another, say what went in.");
+                notes.add(
+                        Numbers.fixed(total.amount(), 1) + " gal of spray are parted into the products as planned, at "
+                                + Numbers.plain(carrier) + " gal/ac: where the mix was another, say what went in.");
             } else if (season.shelf().product(total.product()).isPresent()) {
                 shares.add(new RateMap.Share(total.product(), amount));
             } else if (trip != null
@@ -195,13 +193,16 @@ public record MachineRecord(Map<String, String> boxes, @Nullable Double insidePc
         }
         double pct = 100 * Inside.share(outline, places);
         if (pct < MOSTLY) {
-            notes.add("Only " + Numbers.fixed(pct, 0) + " % of the ground worked lies inside the outline of " + field.name()
-                    + ": is it the right field?");
+            notes.add("Only " + Numbers.fixed(pct, 0) + " % of the ground worked lies inside the outline of "
+                    + field.name() + ": is it the right field?");
         }
         return pct;
     }
 
     private static String digits(double value, int digits) {
-        return new BigDecimal(value).round(new MathContext(digits)).stripTrailingZeros().toPlainString();
+        return new BigDecimal(value)
+                .round(new MathContext(digits))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

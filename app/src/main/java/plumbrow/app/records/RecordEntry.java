@@ -187,8 +187,10 @@ public record RecordEntry(
             times(date, start, end, zone);
             Double acres = read(ACRES, AREA);
             if (acres != null && field != null && acres > field.acres() * FAR_TOO_MANY) {
-                fault(ACRES, "no more than the " + Numbers.read(field.acres()) + " ac of " + field.name()
-                        + "; where that is wrong, change the field first");
+                fault(
+                        ACRES,
+                        "no more than the " + Numbers.read(field.acres()) + " ac of " + field.name()
+                                + "; where that is wrong, change the field first");
             }
             Map<RecordItem, String> items = items();
             List<String> otherwise = otherwise(field, date);
@@ -197,25 +199,21 @@ public record RecordEntry(
                 return new RecordEntry(typed, faults, List.of(), List.of(), null);
             }
             String said = items.getOrDefault(RecordItem.DEVIATIONS, "");
-            List<String> untold = otherwise.stream().filter(one -> !said.contains(one)).toList();
+            List<String> untold =
+                    otherwise.stream().filter(one -> !said.contains(one)).toList();
             if (!untold.isEmpty()) {
                 items.put(RecordItem.DEVIATIONS, shortened((String.join(" ", untold) + " " + said).strip()));
             }
             ApplicationRecord record = new ApplicationRecord(
-                    field.name(),
-                    date,
-                    start,
-                    end,
-                    acres,
-                    Math.min(100, 100 * acres / field.acres()),
-                    products,
-                    items);
-            Set<String> sure = Arrays.stream(typed.getOrDefault(SURE, "").split("[\\s,]+"))
-                    .collect(Collectors.toSet());
+                    field.name(), date, start, end, acres, Math.min(100, 100 * acres / field.acres()), products, items);
+            Set<String> sure =
+                    Arrays.stream(typed.getOrDefault(SURE, "").split("[\\s,]+")).collect(Collectors.toSet());
             List<RecordQuestion> all = new ArrayList<>(RecordQuestions.of(season, field, record, wrong));
             if (!untold.isEmpty() && said.isEmpty()) {
                 all.add(new RecordQuestion(
-                        CARD, "Otherwise than the load card: " + String.join(" ", untold) + " Say why, if there was a reason."));
+                        CARD,
+                        "Otherwise than the load card: " + String.join(" ", untold)
+                                + " Say why, if there was a reason."));
             }
             Map<Boolean, List<RecordQuestion>> asked = all.stream()
                     .collect(Collectors.partitioningBy(one -> sure.contains(ALL) || sure.contains(one.key())));
@@ -230,7 +228,12 @@ public record RecordEntry(
             }
             try {
                 SprayTrip trip = Decided.trip(
-                        season, field, List.of(), program.get(), Decided.passNumber(found(PASS).orElse(null)), false);
+                        season,
+                        field,
+                        List.of(),
+                        program.get(),
+                        Decided.passNumber(found(PASS).orElse(null)),
+                        false);
                 LoadCard card = LoadCards.of(season, trip, null);
                 return RecordStart.otherwise(RecordStart.of(season, trip, card, date), typed);
             } catch (IllegalArgumentException none) {
@@ -254,7 +257,8 @@ public record RecordEntry(
                 if (!known && !typed.getOrDefault(key, "").isBlank()) {
                     faults.putIfAbsent(
                             key,
-                            sentence("Found “" + short40(typed.getOrDefault(key, "").strip())
+                            sentence("Found “"
+                                    + short40(typed.getOrDefault(key, "").strip())
                                     + "” here, and a record has nothing called “" + short40(key) + "”"
                                     + Near.suggested(key, keys())));
                 }
@@ -297,7 +301,9 @@ public record RecordEntry(
                 return null;
             }
             if (zone.isEmpty()) {
-                fault(ZONE, "the clock there, such as America/Chicago or America/New_York, since the state has several");
+                fault(
+                        ZONE,
+                        "the clock there, such as America/Chicago or America/New_York, since the state has several");
                 return null;
             }
             if (day == null) {
@@ -569,7 +575,8 @@ public record RecordEntry(
         private void fault(String key, String expected) {
             faults.putIfAbsent(
                     key,
-                    found(key).map(text -> "Found “" + short40(text) + "”; expected ")
+                    found(key)
+                                    .map(text -> "Found “" + short40(text) + "”; expected ")
                                     .orElse("Nothing there; expected ")
                             + sentence(expected));
         }
@@ -611,8 +618,8 @@ public record RecordEntry(
                 .tank()
                 .mixing(product.name())
                 .map(MixCare::container)
-                .filter(container -> container.unit().dimension()
-                        == product.pricedPer().dimension())
+                .filter(container ->
+                        container.unit().dimension() == product.pricedPer().dimension())
                 .map(Amount::unit)
                 .orElse(product.pricedPer());
     }

@@ -58,8 +58,8 @@ public record RecordFilter(
         known("applicator", filter.applicator(), applicators);
         known("product", filter.product(), products);
         if (filter.from() != null && filter.to() != null && filter.to().isBefore(filter.from())) {
-            throw new IllegalArgumentException("The last day, " + filter.to() + ", lies before the first, " + filter.from()
-                    + ".");
+            throw new IllegalArgumentException(
+                    "The last day, " + filter.to() + ", lies before the first, " + filter.from() + ".");
         }
         return filter;
     }
@@ -108,7 +108,10 @@ public record RecordFilter(
         LocalDate day = kept.record().date();
         return (field.isEmpty() || kept.record().field().equalsIgnoreCase(field))
                 && (applicator.isEmpty()
-                        || kept.record().item(RecordItem.APPLICATOR).filter(applicator::equalsIgnoreCase).isPresent())
+                        || kept.record()
+                                .item(RecordItem.APPLICATOR)
+                                .filter(applicator::equalsIgnoreCase)
+                                .isPresent())
                 && (product.isEmpty()
                         || kept.record().products().stream()
                                 .anyMatch(one -> one.product().equalsIgnoreCase(product)))

@@ -126,17 +126,26 @@ public final class RecordStart {
             }
         }
         SprayPlan plan = trip.plan();
-        put(boxes, RecordItem.VARIETY, trip.program().passes().stream()
-                .filter(pass -> pass.kind() == PassKind.SEED)
-                .flatMap(pass -> Optional.ofNullable(pass.product()).stream())
-                .findFirst()
-                .orElse(null));
+        put(
+                boxes,
+                RecordItem.VARIETY,
+                trip.program().passes().stream()
+                        .filter(pass -> pass.kind() == PassKind.SEED)
+                        .flatMap(pass -> Optional.ofNullable(pass.product()).stream())
+                        .findFirst()
+                        .orElse(null));
         put(boxes, RecordItem.PESTS, pests(season, trip));
         if (plan != null) {
             put(boxes, RecordItem.STAGE, plan.cropStage());
-            put(boxes, RecordItem.METHOD, plan.method() == null ? null : plan.method().word());
+            put(
+                    boxes,
+                    RecordItem.METHOD,
+                    plan.method() == null ? null : plan.method().word());
             put(boxes, RecordItem.BOOM, plan.boomIn() == null ? null : RecordItem.digits(plan.boomIn()));
-            put(boxes, RecordItem.DROPLETS, plan.droplets() == null ? null : plan.droplets().word());
+            put(
+                    boxes,
+                    RecordItem.DROPLETS,
+                    plan.droplets() == null ? null : plan.droplets().word());
         }
         String applicator = card.applicator();
         if (applicator != null) {
@@ -158,10 +167,13 @@ public final class RecordStart {
             Droplets droplets = nozzle.droplets();
             put(boxes, RecordItem.DROPLETS, droplets == null ? null : droplets.word());
         });
-        put(boxes, RecordItem.ADDITIONS, card.lines().stream()
-                .filter(line -> !card.products().contains(line.product()))
-                .map(line -> line.product() + ", " + line.rate())
-                .collect(Collectors.joining("; ")));
+        put(
+                boxes,
+                RecordItem.ADDITIONS,
+                card.lines().stream()
+                        .filter(line -> !card.products().contains(line.product()))
+                        .map(line -> line.product() + ", " + line.rate())
+                        .collect(Collectors.joining("; ")));
         return boxes;
     }
 
@@ -211,7 +223,8 @@ public final class RecordStart {
         return Stream.concat(weeds, insects)
                 .distinct()
                 .filter(pest -> trip.products().stream()
-                        .anyMatch(product -> !season.shelf().controls(product, pest).isEmpty()))
+                        .anyMatch(product ->
+                                !season.shelf().controls(product, pest).isEmpty()))
                 .collect(Collectors.joining(", "));
     }
 
@@ -266,7 +279,8 @@ public final class RecordStart {
             for (int j = 1; j <= RecordEntry.MOST_PRODUCTS; j++) {
                 String rate = rate(typed, j);
                 if (!name.isEmpty()
-                        && name.equals(typed.getOrDefault(RecordEntry.PRODUCT + j, "").strip())
+                        && name.equals(
+                                typed.getOrDefault(RecordEntry.PRODUCT + j, "").strip())
                         && !rate.isEmpty()
                         && !rate.equals(rate(card, i))) {
                     otherwise.add(name + ": " + rate + ", the card says " + rate(card, i) + ".");
@@ -285,7 +299,10 @@ public final class RecordStart {
 
     private static String rate(Map<String, String> boxes, int number) {
         String rate = boxes.getOrDefault(RecordEntry.RATE + number, "").strip();
-        return rate.isEmpty() ? "" : rate + " " + boxes.getOrDefault(RecordEntry.RATE_UNIT + number, "").strip();
+        return rate.isEmpty()
+                ? ""
+                : rate + " "
+                        + boxes.getOrDefault(RecordEntry.RATE_UNIT + number, "").strip();
     }
 
     private static boolean same(String says, String was) {

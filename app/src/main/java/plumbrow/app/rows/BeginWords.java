@@ -26,8 +26,8 @@ public final class BeginWords {
                         field,
                         NextCropRule.called(word)
                                 .findFirst()
-                                .orElseThrow(() -> new IllegalArgumentException(
-                                        "Crop of " + field + ": found “" + word + "”, expected corn, soybean or wheat.")));
+                                .orElseThrow(() -> new IllegalArgumentException("Crop of " + field + ": found “" + word
+                                        + "”, expected corn, soybean or wheat.")));
             }
         });
         return new BeginAsked(year(year), asOf.isBlank() ? today : day(asOf), said, Map.of());
@@ -37,7 +37,8 @@ public final class BeginWords {
         try {
             return Integer.parseInt(text.strip());
         } catch (NumberFormatException noYear) {
-            throw new IllegalArgumentException("Year: found “" + text + "”, expected a harvest year such as 2027.", noYear);
+            throw new IllegalArgumentException(
+                    "Year: found “" + text + "”, expected a harvest year such as 2027.", noYear);
         }
     }
 

@@ -85,7 +85,9 @@ public record ChangeWords(SeasonChange change, String title, List<Line> rows) {
     private static String title(SeasonChange change, List<Line> lines) {
         Integer target = change.takesBack();
         String what = lines.isEmpty()
-                ? (change.began() || change.takesBack() != null ? "Season " + change.season() + " began" : "The season came in")
+                ? (change.began() || change.takesBack() != null
+                        ? "Season " + change.season() + " began"
+                        : "The season came in")
                 : lines.size() == 1
                         ? lines.get(0).text()
                         : lines.size() + " rows: " + lines.get(0).text() + "; …";

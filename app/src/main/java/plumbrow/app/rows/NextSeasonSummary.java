@@ -81,7 +81,9 @@ public record NextSeasonSummary(
                                 season.programs(turn.field()).size()))
                         .toList(),
                 next.stock(),
-                next.old().stream().map(old -> old.what() + " (" + old.of() + ")").toList(),
+                next.old().stream()
+                        .map(old -> old.what() + " (" + old.of() + ")")
+                        .toList(),
                 oldPapers(season, papers),
                 next.cautions());
     }
@@ -114,14 +116,18 @@ public record NextSeasonSummary(
     /** The same in lines of text. */
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
-        lines.add(begun
-                ? "Season " + year + " is begun, as of " + asOf + "."
-                : "Season " + year + " would begin, as of " + asOf + "; nothing was changed.");
+        lines.add(
+                begun
+                        ? "Season " + year + " is begun, as of " + asOf + "."
+                        : "Season " + year + " would begin, as of " + asOf + "; nothing was changed.");
         lines.add("Fields:");
         turns.forEach(turn -> lines.add("  " + turn.field() + ": " + turn.was()
                 + (turn.yieldBuPerAcre() == null ? "" : " (" + shown(turn.yieldBuPerAcre()) + " bu/ac)") + " → "
                 + turn.crop() + " (" + turn.why() + "), " + turn.from()));
-        add(lines, "In the shed, as the log left it:", stock.stream().map(NextSeasonSummary::shed).toList());
+        add(
+                lines,
+                "In the shed, as the log left it:",
+                stock.stream().map(NextSeasonSummary::shed).toList());
         add(lines, "Prices of an earlier season, marked until somebody confirms or changes them:", oldPrices);
         add(lines, "Papers past their age:", oldPapers);
         add(lines, "Look at this:", look);

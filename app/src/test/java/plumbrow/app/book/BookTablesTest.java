@@ -96,8 +96,7 @@ class BookTablesTest {
                 .map(table -> table.sheet().name())
                 .collect(Collectors.toCollection(HashSet::new));
         kept.addAll(List.of(SeasonSheet.SHEET.name(), LogSheet.SHEET.name()));
-        assertThat(kept)
-                .isEqualTo(Sheets.ALL.stream().map(Sheet::name).collect(Collectors.toSet()));
+        assertThat(kept).isEqualTo(Sheets.ALL.stream().map(Sheet::name).collect(Collectors.toSet()));
     }
 
     private static Map<String, String> columns(String table) throws SQLException {

@@ -89,7 +89,8 @@ class KilledWritersTest {
             written.forEach((why, last) -> {
                 switch (last) {
                     case "done" -> assertThat(inHistory).as(last).containsEntry(why, 1L);
-                    case "try" -> assertThat(inHistory.getOrDefault(why, 0L)).as(why).isBetween(0L, 1L);
+                    case "try" ->
+                        assertThat(inHistory.getOrDefault(why, 0L)).as(why).isBetween(0L, 1L);
                     default -> assertThat(inHistory).as(last).doesNotContainKey(why);
                 }
             });

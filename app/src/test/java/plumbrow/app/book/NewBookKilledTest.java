@@ -33,7 +33,8 @@ class NewBookKilledTest {
             List<Path> books = named(own, ".book");
             assertThat(books.size()).as("books that were answered with done").isGreaterThanOrEqualTo(said);
             for (Path file : books) {
-                assertThat(Objects.requireNonNull(file.getFileName()).toString()).doesNotStartWith(".");
+                assertThat(Objects.requireNonNull(file.getFileName()).toString())
+                        .doesNotStartWith(".");
                 try (Book book = Book.open(file)) {
                     assertThat(book.seasons()).isEmpty();
                     assertThat(book.check()).isEmpty();
@@ -46,7 +47,9 @@ class NewBookKilledTest {
                 assertThat(book.check()).isEmpty();
             }
         }
-        assertThat(halfMade).as("at least one kill fell into the making of a book").isPositive();
+        assertThat(halfMade)
+                .as("at least one kill fell into the making of a book")
+                .isPositive();
     }
 
     /** Kills the maker in its third book once that file has so many bytes; how many books it said were done. */
@@ -83,13 +86,18 @@ class NewBookKilledTest {
 
     private static List<Path> making(Path own) throws IOException {
         try (Stream<Path> files = Files.list(own)) {
-            return files.filter(file -> Objects.requireNonNull(file.getFileName()).toString().contains(".making-")).toList();
+            return files.filter(file -> Objects.requireNonNull(file.getFileName())
+                            .toString()
+                            .contains(".making-"))
+                    .toList();
         }
     }
 
     private static List<Path> named(Path own, String ending) throws IOException {
         try (Stream<Path> files = Files.list(own)) {
-            return files.filter(file -> Objects.requireNonNull(file.getFileName()).toString().endsWith(ending))
+            return files.filter(file -> Objects.requireNonNull(file.getFileName())
+                            .toString()
+                            .endsWith(ending))
                     .toList();
         }
     }

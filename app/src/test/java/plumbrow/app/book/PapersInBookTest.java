@@ -147,10 +147,13 @@ class PapersInBookTest {
         }
         try (Connection sql = DriverManager.getConnection("jdbc:sqlite:" + file);
                 Statement statement = sql.createStatement()) {
-            statement.execute("INSERT INTO label_decision (sha256, shelf, row_key, nth, property, verdict, value, page, who, decided_at)"
-                    + " VALUES ('" + sha256 + "', 'setbacks', 'kind=stream\ndownwindOnly=no', 1, 'feet', 'confirmed', '66', 3, 'M. Hale', '"
-                    + AT + "'), ('" + sha256 + "', 'label_uses', 'crop=corn', 1, 'preHarvestDays', 'corrected', '30', 2, 'M. Hale', '"
-                    + AT + "')");
+            statement.execute(
+                    "INSERT INTO label_decision (sha256, shelf, row_key, nth, property, verdict, value, page, who, decided_at)"
+                            + " VALUES ('" + sha256
+                            + "', 'setbacks', 'kind=stream\ndownwindOnly=no', 1, 'feet', 'confirmed', '66', 3, 'M. Hale', '"
+                            + AT + "'), ('" + sha256
+                            + "', 'label_uses', 'crop=corn', 1, 'preHarvestDays', 'corrected', '30', 2, 'M. Hale', '"
+                            + AT + "')");
         }
         try (Book book = Book.open(file)) {
             assertThat(book.decisions())

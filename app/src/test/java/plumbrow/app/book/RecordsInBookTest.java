@@ -170,11 +170,14 @@ class RecordsInBookTest {
         }
         byHand("DROP TRIGGER application_record_is_not_changed");
         byHand("UPDATE application_record SET wind_start_mph = '9' WHERE number = 1");
-        assertThat(check()).anyMatch(fault -> fault.startsWith("Application record 1 was changed: wind start mph was '7'"));
+        assertThat(check())
+                .anyMatch(fault -> fault.startsWith("Application record 1 was changed: wind start mph was '7'"));
         byHand("UPDATE application_record SET wind_start_mph = '7' WHERE number = 1");
         byHand("DROP TRIGGER record_product_is_not_removed");
         byHand("DELETE FROM record_product WHERE line = 2");
-        assertThat(check()).anyMatch(fault -> fault.startsWith("What line 2 of the log has of its application record was removed"));
+        assertThat(check())
+                .anyMatch(
+                        fault -> fault.startsWith("What line 2 of the log has of its application record was removed"));
         cutTail();
         try (Book book = Book.open(file)) {
             assertThat(book.check(List.of(head)))
@@ -211,7 +214,8 @@ class RecordsInBookTest {
     private static ApplicationRecord record(Book book, Map<String, String> otherwise) {
         RecordEntry entry = RecordEntry.read(season(book), RecordsOfTest.typed(otherwise), List.of(), AT);
         assertThat(entry.faults()).isEmpty();
-        assertThat(Objects.requireNonNull(entry.record()).item(RecordItem.APPLICATOR)).contains("S. Lind");
+        assertThat(Objects.requireNonNull(entry.record()).item(RecordItem.APPLICATOR))
+                .contains("S. Lind");
         return Objects.requireNonNull(entry.record());
     }
 

@@ -74,7 +74,8 @@ class LogCommandTest {
 
     @Test
     void nothingIsPutOnOnlyWhereAPassWaitsForScouting() {
-        add("0").refused("rate: Found “0”; expected more than 0: no pass of North 80 that puts out Stonefly 3G waits for scouting");
+        add("0").refused(
+                        "rate: Found “0”; expected more than 0: no pass of North 80 that puts out Stonefly 3G waits for scouting");
         add("-1").refused("expected a number from 0");
         assertThat(plumbrow("log", "list", "--book", book).out()).contains("The log has no line yet.");
     }
@@ -181,9 +182,7 @@ class LogCommandTest {
 
     @Test
     void whatIsWrongIsSaidAndNothingIsWritten() {
-        add("much")
-                .refused(
-                        "The line was not written down. rate: Found “much”; expected a number from 0 to 1000000.");
+        add("much").refused("The line was not written down. rate: Found “much”; expected a number from 0 to 1000000.");
         plumbrow("log", "add", "--book", book, "--field", "South")
                 .refused("field: Found “South”; expected a field of the season.");
         plumbrow(

@@ -142,11 +142,7 @@ class PapersCommandTest {
                 .good();
         plumbrow("papers", "add", sheet, label, "--book", book).good();
         assertThat(plumbrow("papers", "confirm", "2", "--book", book).good().out())
-                .contains(
-                        "Ironweir 4L:",
-                        "values wait for a look",
-                        "terms.corn.carrier-low-gal-ac",
-                        "differs from");
+                .contains("Ironweir 4L:", "values wait for a look", "terms.corn.carrier-low-gal-ac", "differs from");
         plumbrow("papers", "confirm", "2", "--at", "terms.corn.rei-hours", "--book", book)
                 .refused("say both --at");
         plumbrow("papers", "confirm", "2", "--at", "x", "--do", "bless", "--by", "V", "--book", book)

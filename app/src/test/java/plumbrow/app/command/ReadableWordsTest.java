@@ -33,8 +33,14 @@ class ReadableWordsTest {
         Path book = SmallBook.of(folder.resolve("demo.book"), DemoBook.season());
         Set<String> wrong = new TreeSet<>();
         look(wrong, "check", plumbrow("check", "--book", book).out());
-        look(wrong, "weigh", plumbrow("weigh", "--book", book, "--field", "Airport").good().out());
-        look(wrong, "next", plumbrow("next", "--book", book, "--field", "Airport").good().out());
+        look(
+                wrong,
+                "weigh",
+                plumbrow("weigh", "--book", book, "--field", "Airport").good().out());
+        look(
+                wrong,
+                "next",
+                plumbrow("next", "--book", book, "--field", "Airport").good().out());
         look(wrong, "today", plumbrow("today", "--book", book).good().out());
         look(wrong, "log list", plumbrow("log", "list", "--book", book).good().out());
         look(

@@ -29,8 +29,18 @@ class RecordCommandTest {
         Object[] words = new Object[12 + further.length];
         System.arraycopy(
                 new Object[] {
-                    "record", "add", "--book", book, "field=North 80", "date=2026-05-02", "start=08:10", "end=11:40",
-                    "acres=40", "product_1=Stonefly 3G", "rate_1=3", "rate_unit_1=lb/ac"
+                    "record",
+                    "add",
+                    "--book",
+                    book,
+                    "field=North 80",
+                    "date=2026-05-02",
+                    "start=08:10",
+                    "end=11:40",
+                    "acres=40",
+                    "product_1=Stonefly 3G",
+                    "rate_1=3",
+                    "rate_unit_1=lb/ac"
                 },
                 0,
                 words,
@@ -52,13 +62,25 @@ class RecordCommandTest {
         assertThat(plumbrow("record", "list", "--book", book).good().out()).contains("No record.");
         assertThat(add("applicator=S. Lind", "role=commercial").good().out())
                 .contains("Written down. Record 1.", "3 lb/ac; 120 lb in all, by S. Lind", "KEEP OUT");
-        plumbrow("record", "correct", 1, "acres=41", "total_1=", "--book", book, "--who", "S. Lind", "--why", "measured")
+        plumbrow(
+                        "record",
+                        "correct",
+                        1,
+                        "acres=41",
+                        "total_1=",
+                        "--book",
+                        book,
+                        "--who",
+                        "S. Lind",
+                        "--why",
+                        "measured")
                 .good();
         plumbrow("record", "void", 2, "--book", book, "--who", "S. Lind", "--why", "the other field")
                 .good();
         assertThat(plumbrow("record", "list", "--book", book).good().out())
                 .contains("corrected by record 2", "void: the other field (S. Lind)");
-        JsonNode records = plumbrow("record", "list", "--book", book, "--json").good().json();
+        JsonNode records =
+                plumbrow("record", "list", "--book", book, "--json").good().json();
         assertThat(records.size()).isEqualTo(2);
         assertThat(records.get(1).get("corrects").asInt()).isEqualTo(1);
         assertThat(records.get(1).get("counts").asBoolean()).isFalse();
@@ -74,7 +96,8 @@ class RecordCommandTest {
         assertThat(refused(add())).contains("--sure").contains("twice");
         assertThat(refused(plumbrow("record", "show", 7, "--book", book))).contains("There is no record 7.");
         assertThat(refused(plumbrow("record", "add", "--book", book, "acres"))).contains("expected KEY=VALUE");
-        assertThat(refused(plumbrow("record", "add", "--book", book, "acres=1", "acres=2"))).contains("given twice");
+        assertThat(refused(plumbrow("record", "add", "--book", book, "acres=1", "acres=2")))
+                .contains("given twice");
     }
 
     @Test
@@ -88,8 +111,17 @@ class RecordCommandTest {
     @Test
     void cardFillsTheRecordAndFilesAreWritten() throws Exception {
         plumbrow(
-                        "record", "add", "--card", "--book", book, "field=North 80", "program=half rate", "pass=2",
-                        "date=2026-05-03", "start=08:00", "end=09:00")
+                        "record",
+                        "add",
+                        "--card",
+                        "--book",
+                        book,
+                        "field=North 80",
+                        "program=half rate",
+                        "pass=2",
+                        "date=2026-05-03",
+                        "start=08:00",
+                        "end=09:00")
                 .good();
         for (String name : new String[] {"a.csv", "a.xlsx", "a.pdf"}) {
             assertThat(plumbrow("record", "export", folder.resolve(name), "--book", book, "--from", "2026-01-01")
@@ -102,6 +134,7 @@ class RecordCommandTest {
                 .contains(".csv, .xlsx or .pdf");
         assertThat(refused(plumbrow("record", "list", "--book", book, "--field", "North 8")))
                 .contains("has the field 'North 8'");
-        assertThat(refused(plumbrow("record", "list", "--book", book, "--from", "May"))).contains("expected a date");
+        assertThat(refused(plumbrow("record", "list", "--book", book, "--from", "May")))
+                .contains("expected a date");
     }
 }

@@ -49,17 +49,24 @@ class StripsCommandTest {
     @Test
     @DisplayName("Six pairs: +6.5, 2.9 to 10.1, pays above 5.5 with .74716 (computed independently)")
     void sixPairs() throws IOException {
-        String out = analyse(SIX_PAIRS, "--price", "4.00", "--cost", "full=22").good().out();
-        assertThat(out).contains("'full' against 'half': +6.5 bu/ac").contains("+2.9 and +10.1").contains("75 of 100");
+        String out = analyse(SIX_PAIRS, "--price", "4.00", "--cost", "full=22")
+                .good()
+                .out();
+        assertThat(out)
+                .contains("'full' against 'half': +6.5 bu/ac")
+                .contains("+2.9 and +10.1")
+                .contains("75 of 100");
         assertThat(out).contains("One season of one field");
 
-        var json = analyse(SIX_PAIRS, "--price", "4.00", "--cost", "full=22", "--json").json();
+        var json = analyse(SIX_PAIRS, "--price", "4.00", "--cost", "full=22", "--json")
+                .json();
         assertThat(json.at("/compared/0/chance_of_paying").asDouble()).isCloseTo(.74716, within(1e-5));
         assertThat(json.at("/compared/0/p").asDouble()).isCloseTo(.0055424, within(1e-7));
     }
 
     @Test
-    @DisplayName("Weights are turned into yields at standard moisture; other headings are mapped; semicolons part cells")
+    @DisplayName(
+            "Weights are turned into yields at standard moisture; other headings are mapped; semicolons part cells")
     void weights() throws IOException {
         String text = """
                 Rep;What;Pounds;moisture_pct;length_ft;width_ft
@@ -71,7 +78,14 @@ class StripsCommandTest {
                 3;half;4790;18.3;1320;20
                 """;
         var json = analyse(
-                        text, "--column", "block=rep", "--column", "treatment=what", "--column", "weight_lb=POUNDS", "--json")
+                        text,
+                        "--column",
+                        "block=rep",
+                        "--column",
+                        "treatment=what",
+                        "--column",
+                        "weight_lb=POUNDS",
+                        "--json")
                 .json();
         // 4,860 lb at 18.2 % on 1,320 × 20 ft is 138.62 bu/ac
         assertThat(json.at("/compared/0/mean_bu_per_acre").asDouble()).isCloseTo(140.8, within(.5));
@@ -97,8 +111,10 @@ class StripsCommandTest {
         analyse(SIX_PAIRS, "--price", "0", "--cost", "full=3").refused("above 0");
         analyse(SIX_PAIRS, "--confidence", "2").refused("0.5 to 0.999");
         analyse(SIX_PAIRS, "--column", "weight=pounds").refused("There is no 'weight'");
-        plumbrow("strips", "analyse", folder.resolve("none.csv"), "--crop", "corn", "--check", "a").refused("could not be read");
-        plumbrow("strips", "analyse", file(SIX_PAIRS), "--crop", "rye", "--check", "half").refused("'rye'");
+        plumbrow("strips", "analyse", folder.resolve("none.csv"), "--crop", "corn", "--check", "a")
+                .refused("could not be read");
+        plumbrow("strips", "analyse", file(SIX_PAIRS), "--crop", "rye", "--check", "half")
+                .refused("'rye'");
         plumbrow("strips").refused("layout");
     }
 

@@ -72,11 +72,13 @@ class TaskDataCommandTest {
                 {"type":"FeatureCollection","features":[{"type":"Feature","properties":{"name":"knoll","rate":4.8,"unit":"lb/ac"},
                 "geometry":{"type":"Polygon","coordinates":[[[-43.61,42.353],[-43.608,42.353],[-43.608,42.354],
                 [-43.61,42.354],[-43.61,42.353]]]}}]}""");
-        assertThat(write(folder.resolve("a.zip"), "--zones", zones).good().out()).contains("knoll");
+        assertThat(write(folder.resolve("a.zip"), "--zones", zones).good().out())
+                .contains("knoll");
         Path oz = Files.writeString(
                 folder.resolve("oz.geojson"), Files.readString(zones).replace("lb/ac", "fl oz/ac"));
         write(folder.resolve("b.zip"), "--zones", oz).refused("Zone knoll is given in fl oz/ac");
-        Path far = Files.writeString(folder.resolve("far.geojson"), Files.readString(zones).replace("4.8", "480"));
+        Path far = Files.writeString(
+                folder.resolve("far.geojson"), Files.readString(zones).replace("4.8", "480"));
         Typed barred = write(folder.resolve("c.zip"), "--zones", far);
         assertThat(barred.code()).isEqualTo(1);
         assertThat(barred.err()).contains("Barred at 480 lb/ac");
@@ -90,7 +92,8 @@ class TaskDataCommandTest {
         write(folder.resolve("a.txt"), "--as", "geojson").refused("expected one that ends in .geojson");
         write(folder.resolve("a.zip"), "--cell", "0").refused("expected 3 to 5,280 ft");
         write(folder.resolve("no/such/a.zip")).refused("its folder does not exist");
-        write(folder.resolve("a.zip"), "--zones", folder.resolve("none.geojson")).refused("can't be read");
+        write(folder.resolve("a.zip"), "--zones", folder.resolve("none.geojson"))
+                .refused("can't be read");
         plumbrow("task-data", "write", folder.resolve("a.zip"), "--book", book, "--field", "South Slough")
                 .refused("No outline of South Slough is drawn");
         plumbrow("task-data").refused("Say what to do with task data");

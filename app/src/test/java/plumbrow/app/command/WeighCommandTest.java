@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static plumbrow.app.command.Typed.plumbrow;
 
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -152,11 +152,14 @@ class AttackTest {
                 for (int i = 0; i < 40; i++) {
                     Socket socket = socket(port);
                     slow.add(socket);
-                    String length = i % 2 == 0 ? "Content-Length: 1000000\r\n\r\n" : "Transfer-Encoding: chunked\r\n\r\n";
+                    String length =
+                            i % 2 == 0 ? "Content-Length: 1000000\r\n\r\n" : "Transfer-Encoding: chunked\r\n\r\n";
                     socket.getOutputStream()
                             .write(("POST /shelf HTTP/1.1\r\n" + host
                                             + "Content-Type: multipart/form-data; boundary=x\r\n" + length
-                                            + (i % 2 == 0 ? head : Integer.toHexString(head.length()) + "\r\n" + head + "\r\n"))
+                                            + (i % 2 == 0
+                                                    ? head
+                                                    : Integer.toHexString(head.length()) + "\r\n" + head + "\r\n"))
                                     .getBytes(StandardCharsets.US_ASCII));
                 }
                 assertThat(raw(port, "GET /log HTTP/1.1\r\n" + host + "Connection: close\r\n\r\n"))
@@ -167,13 +170,18 @@ class AttackTest {
                     socket.close();
                 }
             }
-            assertThat(answers).hasSize(40).allMatch(answer -> answer.matches("(?s)(HTTP/1.1 (408|503) .*|" + CUT_OFF + ")"));
-            assertThat(answers).filteredOn(answer -> answer.startsWith("HTTP/1.1 408")).isNotEmpty()
+            assertThat(answers)
+                    .hasSize(40)
+                    .allMatch(answer -> answer.matches("(?s)(HTTP/1.1 (408|503) .*|" + CUT_OFF + ")"));
+            assertThat(answers)
+                    .filteredOn(answer -> answer.startsWith("HTTP/1.1 408"))
+                    .isNotEmpty()
                     .allMatch(answer -> answer.contains("did not come within 1 s"));
             String file = head + "%PDF\r\n--x--\r\n";
             assertThat(raw(
                             port,
-                            "POST /shelf HTTP/1.1\r\n" + host + "Connection: close\r\nContent-Type: multipart/form-data; boundary=x\r\n"
+                            "POST /shelf HTTP/1.1\r\n" + host
+                                    + "Connection: close\r\nContent-Type: multipart/form-data; boundary=x\r\n"
                                     + "Content-Length: " + file.length() + "\r\n\r\n" + file))
                     .as("the places are free again: a file is received, and refused for want of a token")
                     .startsWith("HTTP/1.1 403");
@@ -209,7 +217,9 @@ class AttackTest {
                 }
             }
         }
-        return Stream.of(answers).map(answer -> answer == null ? "never" : answer).toList();
+        return Stream.of(answers)
+                .map(answer -> answer == null ? "never" : answer)
+                .toList();
     }
 
     private static @Nullable String sent(Socket socket, String piece) {

@@ -54,8 +54,24 @@ class CabPagesTest {
             RecordEntry entry = RecordEntry.read(
                     season,
                     Map.of(
-                            "field", "Vine Bottom", "date", "2026-06-02", "start", "08:10", "end", "11:40", "acres", "74",
-                            "product_1", "Ironweir 4L", "rate_1", "0.9", "rate_unit_1", "qt/ac", "sure", "all"),
+                            "field",
+                            "Vine Bottom",
+                            "date",
+                            "2026-06-02",
+                            "start",
+                            "08:10",
+                            "end",
+                            "11:40",
+                            "acres",
+                            "74",
+                            "product_1",
+                            "Ironweir 4L",
+                            "rate_1",
+                            "0.9",
+                            "rate_unit_1",
+                            "qt/ac",
+                            "sure",
+                            "all"),
                     List.of(),
                     Instant.parse("2026-06-03T00:00:00Z"));
             book.record(
@@ -87,8 +103,8 @@ class CabPagesTest {
                 "/records/new?field=" + Shown.part("Vine Bottom") + "&program=Before+and+after&pass=4",
                 field + "/plan",
                 "/fields/" + Shown.part("Creek Bottom") + "/plan",
-                "/fields/" + Shown.part("Creek Bottom") + "/machine?program="
-                        + Shown.part("No trait, half rate") + "&pass=2",
+                "/fields/" + Shown.part("Creek Bottom") + "/machine?program=" + Shown.part("No trait, half rate")
+                        + "&pass=2",
                 field + "/machine",
                 "/fields/" + Shown.part("Dry Bench") + "/hours");
         SoftAssertions softly = new SoftAssertions();

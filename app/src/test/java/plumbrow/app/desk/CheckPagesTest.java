@@ -129,13 +129,24 @@ class CheckPagesTest {
         try (OpenDesk own = OpenDesk.over(SEASON)) {
             Visitor there = new Visitor(own);
             Map<String, String> line = Map.of(
-                    "field", "Airport", "date", "2026-08-12", "product", "Sweepline 1", "rate", "0", "rate_unit", "fl oz/ac",
-                    "source", "field notes");
+                    "field",
+                    "Airport",
+                    "date",
+                    "2026-08-12",
+                    "product",
+                    "Sweepline 1",
+                    "rate",
+                    "0",
+                    "rate_unit",
+                    "fl oz/ac",
+                    "source",
+                    "field notes");
             assertThat(there.post("/log", "/log", line).header("Location")).isEqualTo("/log#lines");
             assertThat(there.get("/log").text()).contains("Sweepline 1 not made: scouting found too few on Airport");
             assertThat(there.get("/fields/Airport").text())
                     .contains("Scouted on 2026-08-12: fewer than 250 aphids/plant, so Sweepline 1 is not put on.");
-            assertThat(there.get("/fields/Airport/check?program=Scout%20for%20aphids%20first").text())
+            assertThat(there.get("/fields/Airport/check?program=Scout%20for%20aphids%20first")
+                            .text())
                     .doesNotContain("no bees at work");
             assertThat(there.get("/plan?find=Airport").text()).contains("Airport");
         }

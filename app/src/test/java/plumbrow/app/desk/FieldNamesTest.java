@@ -76,7 +76,8 @@ class FieldNamesTest {
 
     @ParameterizedTest
     @MethodSource("refused")
-    void a_name_that_can_not_be_read_or_reached_is_refused_at_every_door(String name, String expected) throws Exception {
+    void a_name_that_can_not_be_read_or_reached_is_refused_at_every_door(String name, String expected)
+            throws Exception {
         Sheet<?> fields = Sheets.named("fields").orElseThrow();
         Column<?> column = fields.columns().stream()
                 .filter(one -> one.key().equals("field"))
@@ -101,8 +102,20 @@ class FieldNamesTest {
         assertThat(answer.getContentAsString()).contains(expected);
 
         Map<String, String> kept = Map.of(
-                "state", "IA", "trait", "none", "history", "third", "name", name, "farm", "Oakridge", "grower",
-                "L. Brandvold", "county", "Kossuth");
+                "state",
+                "IA",
+                "trait",
+                "none",
+                "history",
+                "third",
+                "name",
+                name,
+                "farm",
+                "Oakridge",
+                "grower",
+                "L. Brandvold",
+                "county",
+                "Kossuth");
         Visitor.Page asked = visitor.post("/log", "/ask/insecticide/keep", kept);
         assertThat(asked.status()).isEqualTo(422);
         assertThat(asked.text()).contains("Expected " + expected);
@@ -124,12 +137,30 @@ class FieldNamesTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "a/b", "a\\b", "/a", "a/", "../a", "a/..", ".a", "a.", "50 % share", "%2e%2e", "%00 1", "a;b", "a?b#c&d=e",
-                "a+b", "a\"b<i>'", "Äcker, Süd", "حقل ١", "東 80", "🌽 1"
+                "a/b",
+                "a\\b",
+                "/a",
+                "a/",
+                "../a",
+                "a/..",
+                ".a",
+                "a.",
+                "50 % share",
+                "%2e%2e",
+                "%00 1",
+                "a;b",
+                "a?b#c&d=e",
+                "a+b",
+                "a\"b<i>'",
+                "Äcker, Süd",
+                "حقل ١",
+                "東 80",
+                "🌽 1"
             })
     void any_other_name_has_all_its_pages(String name) {
         Visitor there = new Visitor(roomy);
-        assertThat(there.post("/season/fields/new", "/season/fields/new", field(name)).status())
+        assertThat(there.post("/season/fields/new", "/season/fields/new", field(name))
+                        .status())
                 .isEqualTo(302);
         String part = "/fields/" + Shown.part(name);
         URI field = URI.create(roomy.address() + part);
@@ -142,8 +173,9 @@ class FieldNamesTest {
     }
 
     private static Map<String, String> field(String name) {
-        Map<String, String> row = new LinkedHashMap<>(
-                SeasonTables.of(SEASON).row(Sheets.named("fields").orElseThrow(), 0).orElseThrow());
+        Map<String, String> row = new LinkedHashMap<>(SeasonTables.of(SEASON)
+                .row(Sheets.named("fields").orElseThrow(), 0)
+                .orElseThrow());
         row.put("field", name);
         row.remove("boundary");
         return row;

@@ -33,7 +33,8 @@ class KeptAssumptionsTest {
                     ? String.valueOf(Double.parseDouble(value) + 1)
                     : value);
             Map<String, String> nothing = new HashMap<>(Map.of("who", "R. Alder"));
-            assertThat(visitor.post("/fields/North%2080/assumptions/keep", nothing).status())
+            assertThat(visitor.post("/fields/North%2080/assumptions/keep", nothing)
+                            .status())
                     .isEqualTo(422);
             assertThat(desk.book().written()).contains(before);
 
@@ -41,14 +42,16 @@ class KeptAssumptionsTest {
             assertThat(changed.text()).contains("Kept for this field: price of corn");
             typed.put("who", "R. Alder");
             typed.put("why", "bid of today");
-            assertThat(visitor.post("/fields/North%2080/assumptions/keep", typed).status())
+            assertThat(visitor.post("/fields/North%2080/assumptions/keep", typed)
+                            .status())
                     .isEqualTo(302);
             Season after = desk.book().written().orElseThrow();
             Field field = after.field("North 80").orElseThrow();
             assertThat(mean(after, field)).isGreaterThan(mean(before, field) + 0.5);
             Field other = after.field("Leased strip").orElseThrow();
             assertThat(mean(after, other)).isEqualTo(mean(before, other));
-            SeasonChange change = desk.book().changes(2027).get(desk.book().changes(2027).size() - 1);
+            SeasonChange change =
+                    desk.book().changes(2027).get(desk.book().changes(2027).size() - 1);
             assertThat(change.who()).isEqualTo("R. Alder");
             assertThat(change.why()).isEqualTo("bid of today");
             desk.book().undo(change.number(), new By(null, "", By.Way.UNDO, null));
@@ -57,7 +60,9 @@ class KeptAssumptionsTest {
     }
 
     private static double mean(Season season, Field field) {
-        return Chances.of(season.assumptions(field, AssumptionQuantity.PRICE).orElseThrow().distribution())
+        return Chances.of(season.assumptions(field, AssumptionQuantity.PRICE)
+                        .orElseThrow()
+                        .distribution())
                 .mean();
     }
 }

@@ -71,7 +71,9 @@ class LabelToCheckTest {
     /** What stands on the reading page is put right by the keyboard, and the card shows it. */
     private static void mend(Chromium browser, OpenDesk desk) {
         browser.go(desk.address() + "/shelf/papers/1");
-        browser.driver().findElement(By.partialLinkText("Restricted-entry interval")).sendKeys(Keys.ENTER);
+        browser.driver()
+                .findElement(By.partialLinkText("Restricted-entry interval"))
+                .sendKeys(Keys.ENTER);
         browser.until(ExpectedConditions.presenceOfElementLocated(By.id("mended")));
         WebElement box = browser.find("#mended");
         box.sendKeys(Keys.chord(Keys.CONTROL, "a"), "soon");

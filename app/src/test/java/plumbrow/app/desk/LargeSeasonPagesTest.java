@@ -45,22 +45,31 @@ class LargeSeasonPagesTest {
         for (String page : List.of("/check", "/check?standing=unknown", "/plan", "/season", "/map", "/log", "/today")) {
             int ofFew = few.get(page).body().length();
             int ofMany = many.get(page).body().length();
-            assertThat(ofMany).as(page).isLessThan(Math.max(ofFew * 5 / 4, 60_000)).isLessThan(250_000);
+            assertThat(ofMany)
+                    .as(page)
+                    .isLessThan(Math.max(ofFew * 5 / 4, 60_000))
+                    .isLessThan(250_000);
         }
     }
 
     @Test
     void every_field_is_found_by_its_name_its_farm_and_its_grower() {
         assertThat(many.get("/plan").text()).contains("12 of 40 fields").doesNotContain("Ground 479");
-        assertThat(many.get("/plan?find=Ground%20479").text()).contains("Ground 479 seed alone").doesNotContain("Ground 478");
+        assertThat(many.get("/plan?find=Ground%20479").text())
+                .contains("Ground 479 seed alone")
+                .doesNotContain("Ground 478");
         assertThat(many.get("/plan?find=grower%2012").text()).contains("Farm 12", "Ground 441", "Ground 480");
-        assertThat(many.get("/plan?farm=Farm%2012").text()).contains("Ground 441", "Ground 480").doesNotContain("Farm 11");
+        assertThat(many.get("/plan?farm=Farm%2012").text())
+                .contains("Ground 441", "Ground 480")
+                .doesNotContain("Farm 11");
         assertThat(many.get("/plan?farm=Farm%2013").status()).isEqualTo(404);
         assertThat(many.get("/plan?page=2").text()).contains("11 to 12 of 12", "Farm 12");
         assertThat(many.get("/check?find=grower%2012").text())
                 .contains("Ground 441", "What stands in the way of what you look for")
                 .doesNotContain("Ground 440");
-        assertThat(many.get("/season?find=Farm%2012").text()).contains("Ground 480").doesNotContain("Ground 440");
+        assertThat(many.get("/season?find=Farm%2012").text())
+                .contains("Ground 480")
+                .doesNotContain("Ground 440");
         assertThat(many.get("/season?page=10").text()).contains("451 to 480 of 480", "Ground 480");
         assertThat(many.get("/season?find=nowhere").text()).contains("No field of that name.");
         assertThat(many.get("/plan?find=nowhere").text()).contains("No farm or field of that name is planned.");
@@ -70,7 +79,9 @@ class LargeSeasonPagesTest {
     void the_first_page_is_sieved_by_grower_crop_and_what_is_wanted() {
         hundred.weighed();
         assertThat(few.get("/").text()).contains("Needs you (100)", "Settled (0)", "Wanted:", "Grower 3");
-        assertThat(few.get("/?show=all&grower=Grower%203").text()).contains("Ground 81").doesNotContain("Ground 80");
+        assertThat(few.get("/?show=all&grower=Grower%203").text())
+                .contains("Ground 81")
+                .doesNotContain("Ground 80");
         assertThat(few.get("/?show=all&crop=wheat").text()).contains("No field of that kind.");
         assertThat(few.get("/?show=all&status=due").text()).contains("No field of that kind.");
         assertThat(few.get("/?find=Ground%2081").header("Location")).startsWith("/fields/Ground%2081");
@@ -80,13 +91,16 @@ class LargeSeasonPagesTest {
     @Test
     void a_field_that_lacks_its_programs_is_among_those_that_need_somebody() {
         Season whole = season(3);
-        Season lacking = whole.withPrograms(
-                whole.programs().stream().filter(program -> !program.field().equals("Ground 2")).toList());
+        Season lacking = whole.withPrograms(whole.programs().stream()
+                .filter(program -> !program.field().equals("Ground 2"))
+                .toList());
         try (OpenDesk desk = OpenDesk.over(lacking)) {
             desk.weighed();
             assertThat(new Visitor(desk).get("/").text())
                     .contains("Of 3 fields", "2 have an answer", "Enter what is lacking", "it has no program");
-            assertThat(new Visitor(desk).get("/?status=lacking").text()).contains("Ground 2").doesNotContain("Ground 1");
+            assertThat(new Visitor(desk).get("/?status=lacking").text())
+                    .contains("Ground 2")
+                    .doesNotContain("Ground 1");
         }
     }
 

@@ -35,8 +35,11 @@ class LookBackPagesTest {
         FieldAdvice advice = Adviser.adviseField(season, field, WeighingOptions.DEFAULT);
         String program = String.valueOf(advice.advised());
         List<Expectation> expected = Expectation.of(season, advice, program);
-        desk.book().choose(
-                new Choice(season.year(), FIELD, program, "R. Alder", Instant.EPOCH, "", 0.7, 500.0), season, expected);
+        desk.book()
+                .choose(
+                        new Choice(season.year(), FIELD, program, "R. Alder", Instant.EPOCH, "", 0.7, 500.0),
+                        season,
+                        expected);
         assertThat(expected).hasSameSizeAs(season.programs(FIELD));
         Expectation own = expected.stream()
                 .filter(one -> one.program().equals(program))
@@ -83,16 +86,17 @@ class LookBackPagesTest {
                 assertThat(look.marginUsdPerAcre()).isCloseTo((4.10 - handling) * yield - cost, within(1e-9));
             }
             Visitor.Page page = visitor.get("/lookback");
-            assertThat(page.text())
-                    .contains(program + " earned", "Expected were", "would have earned", "not observed");
+            assertThat(page.text()).contains(program + " earned", "Expected were", "would have earned", "not observed");
             assertThat(visitor.get("/api/lookback").body()).contains("\"margin_usd_per_acre\"");
 
             typed.put("strip", "yes");
-            typed.put("program", season.programs(FIELD).stream()
-                    .filter(Program::baseline)
-                    .map(Program::name)
-                    .findFirst()
-                    .orElseThrow());
+            typed.put(
+                    "program",
+                    season.programs(FIELD).stream()
+                            .filter(Program::baseline)
+                            .map(Program::name)
+                            .findFirst()
+                            .orElseThrow());
             typed.put("yield_bu_ac", "150");
             assertThat(visitor.post("/lookback", "/lookback", typed).status()).isEqualTo(302);
             assertThat(desk.book().lookBack().honesty().odds().cases()).isEqualTo(1);
@@ -112,18 +116,26 @@ class LookBackPagesTest {
                 Chromium browser = Chromium.open(width, 900)) {
             String program = chooses(desk);
             for (boolean strip : new boolean[] {false, true}) {
-                desk.book().harvest(new Harvest(
-                        2026,
-                        FIELD,
-                        strip ? desk.book().season().orElseThrow().programs(FIELD).get(0).name() : program,
-                        strip,
-                        strip ? 170 : 190,
-                        null,
-                        4.1,
-                        null,
-                        "R. Alder",
-                        Instant.EPOCH,
-                        "tickets"));
+                desk.book()
+                        .harvest(new Harvest(
+                                2026,
+                                FIELD,
+                                strip
+                                        ? desk.book()
+                                                .season()
+                                                .orElseThrow()
+                                                .programs(FIELD)
+                                                .get(0)
+                                                .name()
+                                        : program,
+                                strip,
+                                strip ? 170 : 190,
+                                null,
+                                4.1,
+                                null,
+                                "R. Alder",
+                                Instant.EPOCH,
+                                "tickets"));
             }
             browser.go(desk.address() + "/lookback");
             browser.picture("lookback");

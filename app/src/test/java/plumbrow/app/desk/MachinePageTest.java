@@ -76,8 +76,10 @@ class MachinePageTest {
         says("Nowhere/rate-map", 404, "There is no field called “Nowhere”");
         says("Airport/rate-map?program=" + Shown.part("Sweepline at R3") + "&pass=2", 409, "Barred");
         assertThat(visitor.get("/fields/South%20Slough/machine").status()).isEqualTo(200);
-        assertThat(visitor.get("/fields/South%20Slough/machine").text()).contains("No outline of South Slough is drawn");
-        assertThat(visitor.get("/fields/Levee/machine?pass=1&cell=abc").status()).isEqualTo(422);
+        assertThat(visitor.get("/fields/South%20Slough/machine").text())
+                .contains("No outline of South Slough is drawn");
+        assertThat(visitor.get("/fields/Levee/machine?pass=1&cell=abc").status())
+                .isEqualTo(422);
     }
 
     private void says(String address, int status, String sentence) {
@@ -95,9 +97,11 @@ class MachinePageTest {
         MockHttpServletResponse answer = zoned(address, "application/geo+json", own);
         assertThat(answer.getStatus()).isEqualTo(200);
         assertThat(answer.getContentAsString(UTF_8)).contains("\"lb_ac\":2.4", "\"zone\":\"Kept clear\",\"code\":1");
-        assertThat(zoned(address, "application/geo+json", own.replace("2.4", "\"2,4\"")).getContentAsString(UTF_8))
+        assertThat(zoned(address, "application/geo+json", own.replace("2.4", "\"2,4\""))
+                        .getContentAsString(UTF_8))
                 .contains("the rate is “2,4”; expected a number of zero or more");
-        assertThat(zoned(address, "application/geo+json", own.replace("lb_ac", "colour")).getContentAsString(UTF_8))
+        assertThat(zoned(address, "application/geo+json", own.replace("lb_ac", "colour"))
+                        .getContentAsString(UTF_8))
                 .contains("it bears no rate");
         // What no map file is does not pass the door.
         assertThat(zoned(address, "application/pdf", own).getStatus()).isEqualTo(403);

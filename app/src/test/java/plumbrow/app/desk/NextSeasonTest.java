@@ -74,21 +74,26 @@ class NextSeasonTest {
             assertThat(begun.programs("Levee")).hasSameSizeAs(demo.programs("Levee"));
             assertThat(begun.programs("Home Place")).isEmpty();
             assertThat(begun.programs("Levee").get(0).passes().get(0).date())
-                    .isEqualTo(demo.programs("Levee").get(0).passes().get(0).date().plusYears(1));
+                    .isEqualTo(
+                            demo.programs("Levee").get(0).passes().get(0).date().plusYears(1));
             // 200 bu at 19 % are 200 × 81 ÷ 84.5 at 15.5 %.
             assertThat(begun.history().stream()
                             .filter(year -> year.field().equals(church.name()) && year.year() == 2026)
                             .map(CropYear::yieldBuPerAcre))
                     .containsExactly(200 * 81 / 84.5);
             // Half of the field's acres at 4 lb.
-            Amount before = demo.shelf().product("Undersod G").map(Product::onHand).orElse(null);
-            Amount after = begun.shelf().product("Undersod G").map(Product::onHand).orElse(null);
+            Amount before =
+                    demo.shelf().product("Undersod G").map(Product::onHand).orElse(null);
+            Amount after =
+                    begun.shelf().product("Undersod G").map(Product::onHand).orElse(null);
             if (before != null && after != null) {
                 assertThat(before.value() - after.value()).isEqualTo(4 * 0.5 * church.acres());
             }
             assertThat(begun.work().log()).as("for plant-back").contains(granules);
             assertThat(next.old()).isNotEmpty().allMatch(old -> old.forYear() == 2027 && old.of() == 2026);
-            assertThat(book.season(2026)).as("the season before").contains(book.season(2026).orElseThrow());
+            assertThat(book.season(2026))
+                    .as("the season before")
+                    .contains(book.season(2026).orElseThrow());
             assertThat(book.check()).isEmpty();
 
             Path workbook = folder.resolve("w");
@@ -134,7 +139,8 @@ class NextSeasonTest {
             assertThatThrownBy(() -> book.undo(again, by()))
                     .isInstanceOf(MeanwhileException.class)
                     .hasMessageContaining("worked in");
-            assertThatThrownBy(() -> book.beginNext(by(), new BeginAsked(2028, DAY.plusYears(1), Map.of(), Map.of()), begun))
+            assertThatThrownBy(() ->
+                            book.beginNext(by(), new BeginAsked(2028, DAY.plusYears(1), Map.of(), Map.of()), begun))
                     .isInstanceOf(MeanwhileException.class)
                     .hasMessageContaining("looked at");
             assertThat(book.seasons()).containsExactly(2026, 2027);
@@ -171,9 +177,11 @@ class NextSeasonTest {
                     .reduce("", String::concat);
             Visitor.Page look = visitor.get("/season/next?year=2027&as_of=2027-01-10" + crops);
             assertThat(look.text()).contains("Begin 2027", "as you say", "Nothing is begun yet");
-            Map<String, String> form = new LinkedHashMap<>(
-                    Map.of("year", "2027", "as_of", "2027-01-10", "mark", look.hidden("mark")));
-            season.fields().forEach(field -> form.put("crop." + field.name(), field.crop().word()));
+            Map<String, String> form =
+                    new LinkedHashMap<>(Map.of("year", "2027", "as_of", "2027-01-10", "mark", look.hidden("mark")));
+            season.fields()
+                    .forEach(field ->
+                            form.put("crop." + field.name(), field.crop().word()));
             Map<String, String> stale = new LinkedHashMap<>(form);
             stale.put("mark", "0");
             assertThat(visitor.post("/season/next", stale).status()).isEqualTo(409);
@@ -212,8 +220,10 @@ class NextSeasonTest {
     void a_price_that_is_changed_by_another_door_is_no_longer_old() {
         String marked = OldPrice.marked("dealer", 2026, 4.25, 2027);
         assertThat(OldPrice.confirmed(marked)).isEqualTo("dealer");
-        assertThat(OldPrice.marked(marked, 2027, 4.25, 2028)).startsWith("Price of 2026 (4.25), not confirmed for 2028. ");
-        assertThat(OldPrice.marked(marked, 2027, 4.30, 2028)).startsWith("Price of 2027 (4.3), not confirmed for 2028. ");
+        assertThat(OldPrice.marked(marked, 2027, 4.25, 2028))
+                .startsWith("Price of 2026 (4.25), not confirmed for 2028. ");
+        assertThat(OldPrice.marked(marked, 2027, 4.30, 2028))
+                .startsWith("Price of 2027 (4.3), not confirmed for 2028. ");
         assertThat(OldPrice.marked("x".repeat(1000), 2026, 1, 2027)).hasSize(1000);
     }
 

@@ -43,34 +43,41 @@ class OpenApiTest {
             Set<String> described = new TreeSet<>();
             Set<String> ids = new HashSet<>();
             List<String> wordless = new ArrayList<>();
-            document.get("paths").properties().forEach(path -> path.getValue().properties().forEach(method -> {
-                JsonNode operation = method.getValue();
-                String key = method.getKey().toUpperCase(Locale.ROOT) + " " + path.getKey();
-                described.add(key);
-                ids.add(operation.get("operationId").asString());
-                if (operation.get("summary").asString().isBlank()) {
-                    wordless.add(key);
-                }
-                Set<String> declared = new TreeSet<>();
-                if (operation.has("parameters")) {
-                    operation.get("parameters").forEach(parameter -> {
-                        if (parameter.get("in").asString().equals("path")) {
-                            assertThat(parameter.get("required").asBoolean()).isTrue();
-                            declared.add(parameter.get("name").asString());
+            document.get("paths")
+                    .properties()
+                    .forEach(path -> path.getValue().properties().forEach(method -> {
+                        JsonNode operation = method.getValue();
+                        String key = method.getKey().toUpperCase(Locale.ROOT) + " " + path.getKey();
+                        described.add(key);
+                        ids.add(operation.get("operationId").asString());
+                        if (operation.get("summary").asString().isBlank()) {
+                            wordless.add(key);
                         }
-                    });
-                }
-                Set<String> asked = new TreeSet<>();
-                Matcher variables = VARIABLE.matcher(path.getKey());
-                while (variables.find()) {
-                    asked.add(variables.group(1));
-                }
-                assertThat(declared).as(key).isEqualTo(asked);
-                assertThat(operation.get("responses").has("2XX")).as(key).isTrue();
-            }));
+                        Set<String> declared = new TreeSet<>();
+                        if (operation.has("parameters")) {
+                            operation.get("parameters").forEach(parameter -> {
+                                if (parameter.get("in").asString().equals("path")) {
+                                    assertThat(parameter.get("required").asBoolean())
+                                            .isTrue();
+                                    declared.add(parameter.get("name").asString());
+                                }
+                            });
+                        }
+                        Set<String> asked = new TreeSet<>();
+                        Matcher variables = VARIABLE.matcher(path.getKey());
+                        while (variables.find()) {
+                            asked.add(variables.group(1));
+                        }
+                        assertThat(declared).as(key).isEqualTo(asked);
+                        assertThat(operation.get("responses").has("2XX"))
+                                .as(key)
+                                .isTrue();
+                    }));
             assertThat(described).isEqualTo(handled);
             assertThat(ids).hasSameSizeAs(described);
-            assertThat(wordless).as("operations without a sentence in OpenApiWords").isEmpty();
+            assertThat(wordless)
+                    .as("operations without a sentence in OpenApiWords")
+                    .isEmpty();
             assertThat(page.body()).contains("\"default\"", "\"application/geo+json\"");
         }
     }
@@ -80,12 +87,15 @@ class OpenApiTest {
     void what_can_be_asked_without_more_answers() {
         try (OpenDesk desk = OpenDesk.over(DeskSeason.of(2027))) {
             Visitor visitor = new Visitor(desk);
-            JsonNode document =
-                    JsonMapper.builder().build().readTree(visitor.get("/api/openapi.json").body());
+            JsonNode document = JsonMapper.builder()
+                    .build()
+                    .readTree(visitor.get("/api/openapi.json").body());
             document.get("paths").properties().forEach(path -> {
                 JsonNode get = path.getValue().get("get");
                 if (get != null && !path.getKey().contains("{") && !needs(get)) {
-                    assertThat(visitor.get(path.getKey()).status()).as(path.getKey()).isIn(200, 404, 422);
+                    assertThat(visitor.get(path.getKey()).status())
+                            .as(path.getKey())
+                            .isIn(200, 404, 422);
                 }
             });
         }

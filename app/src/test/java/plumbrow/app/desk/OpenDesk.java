@@ -1,6 +1,5 @@
 package plumbrow.app.desk;
 
-import plumbrow.app.serving.Desk;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -9,6 +8,7 @@ import java.util.Objects;
 import org.springframework.context.ConfigurableApplicationContext;
 import plumbrow.advice.season.Season;
 import plumbrow.app.book.Book;
+import plumbrow.app.serving.Desk;
 
 /** A desk over a book of its own, on a free port. */
 final class OpenDesk implements AutoCloseable {

@@ -241,7 +241,8 @@ class PagesTest {
 
     @Test
     void programs_get_the_same_answer_to_the_letter() {
-        assertThat(visitor.get("/api" + HOME + "/advice").body()).isEqualTo(Json.of(AdviceSummary.OfField.of(DeskSeason.of(2027), advice())));
+        assertThat(visitor.get("/api" + HOME + "/advice").body())
+                .isEqualTo(Json.of(AdviceSummary.OfField.of(DeskSeason.of(2027), advice())));
         assertThat(visitor.get("/api/advice").body())
                 .isEqualTo(Json.of(Adviser.advise(DeskSeason.of(2027), WeighingOptions.DEFAULT, (fields, of) -> {})));
     }

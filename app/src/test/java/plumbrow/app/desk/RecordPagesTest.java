@@ -35,7 +35,8 @@ class RecordPagesTest {
 
     @Test
     void loadCardFillsTheForm() {
-        String form = visitor.get("/records/new?field=North%2080&program=half%20rate&pass=2").body();
+        String form = visitor.get("/records/new?field=North%2080&program=half%20rate&pass=2")
+                .body();
         assertThat(form)
                 .contains("value=\"North 80\" selected")
                 .contains("id=\"rec-rate_1\" name=\"rate_1\" value=\"3\"")
@@ -66,15 +67,21 @@ class RecordPagesTest {
     void faultStandsBesideItsBoxAndAbove() {
         Visitor.Page page = post("/records/new", typed(Map.of("acres", "forty")));
         assertThat(page.status()).isEqualTo(422);
-        assertThat(page.body()).contains("href=\"#rec-acres\"").contains("data-box=\"rec-acres\"").contains("“forty”");
+        assertThat(page.body())
+                .contains("href=\"#rec-acres\"")
+                .contains("data-box=\"rec-acres\"")
+                .contains("“forty”");
     }
 
     @Test
     void recordIsCorrectedAndVoidAndBothStay() {
         String made = json("/api/records", typed(Map.of("date", "2026-04-01", "sure", "all")), 201);
         String number = made.replaceAll("(?s).*?\"number\" : (\\d+).*", "$1");
-        assertThat(visitor.get("/records/" + number).body()).contains("KEEP OUT").contains("What it lacks");
-        assertThat(post("/records/" + number + "/void", Map.of("who", "S. Lind")).body())
+        assertThat(visitor.get("/records/" + number).body())
+                .contains("KEEP OUT")
+                .contains("What it lacks");
+        assertThat(post("/records/" + number + "/void", Map.of("who", "S. Lind"))
+                        .body())
                 .contains("Say why it is wrong");
         String corrected = json(
                 "/api/records/" + number + "/correct",
@@ -95,7 +102,8 @@ class RecordPagesTest {
                 .contains("asked back");
         assertThat(visitor.get("/api/records/999").status()).isEqualTo(404);
         assertThat(visitor.get("/api/records?from=soon").body()).contains("expected a date");
-        assertThat(visitor.get("/api/records/start?field=North%2080&program=half%20rate&pass=2").body())
+        assertThat(visitor.get("/api/records/start?field=North%2080&program=half%20rate&pass=2")
+                        .body())
                 .contains("\"rate_1\" : \"3\"");
         assertThat(visitor.get("/api/records/check").status()).isEqualTo(200);
     }
@@ -106,7 +114,8 @@ class RecordPagesTest {
             assertThat(visitor.get("/records." + kind).status()).as(kind).isEqualTo(200);
         }
         json("/api/records", typed(Map.of("date", "2026-04-09", "sure", "all")), 201);
-        assertThat(visitor.get("/records?field=North%208").body()).contains("Neither a record nor the season has the field");
+        assertThat(visitor.get("/records?field=North%208").body())
+                .contains("Neither a record nor the season has the field");
         assertThat(visitor.get("/records/0").status()).isEqualTo(404);
     }
 
@@ -130,7 +139,11 @@ class RecordPagesTest {
     private String json(String path, Map<String, String> typed, int status) {
         StringBuilder body = new StringBuilder("{");
         typed.forEach((key, value) -> body.append(body.length() > 1 ? ", " : "")
-                .append('"').append(key).append("\": \"").append(value).append('"'));
+                .append('"')
+                .append(key)
+                .append("\": \"")
+                .append(value)
+                .append('"'));
         try {
             Visitor.Page page = new Visitor.Page(visitor.mvc()
                     .perform(MockMvcRequestBuilders.post(path)

@@ -201,7 +201,11 @@ class ShelfTest {
     void labelValuesAreDecidedBesideTheirPage() {
         Visitor.Page page = visitor.get("/shelf/papers/2/confirm?at=terms.corn.rei-hours");
         assertThat(page.text())
-                .contains("values wait for a look at their page", "Restricted-entry interval", "The checks see", "unknown");
+                .contains(
+                        "values wait for a look at their page",
+                        "Restricted-entry interval",
+                        "The checks see",
+                        "unknown");
         assertThat(page.body()).contains("<rect x=", "/shelf/papers/2/pages/1.png", "The page says so");
         Map<String, String> yes = Map.of("at", "terms.corn.rei-hours", "does", "confirm", "who", "R. Voss");
         assertThat(visitor.post("/shelf/papers/2/confirm", Map.of("at", "terms.corn.rei-hours", "does", "confirm"))
@@ -215,15 +219,7 @@ class ShelfTest {
         assertThat(wrong.body()).contains("value=\"a day\"", "value=\"R. Voss\"");
         assertThat(visitor.post(
                                 "/shelf/papers/2/confirm",
-                                Map.of(
-                                        "at",
-                                        "terms.corn.rei-hours",
-                                        "does",
-                                        "confirm",
-                                        "who",
-                                        "R. Voss",
-                                        "saw",
-                                        "24|"))
+                                Map.of("at", "terms.corn.rei-hours", "does", "confirm", "who", "R. Voss", "saw", "24|"))
                         .text())
                 .contains("has changed since the page was shown");
         assertThat(desk.book().decisions()).isEmpty();

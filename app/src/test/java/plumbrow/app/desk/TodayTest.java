@@ -133,11 +133,11 @@ class TodayTest {
                         null)),
                 Map.of());
         var season = desk.book().season().orElseThrow();
-        var today = Days.of(
-                season, LocalDate.of(2026, 6, 1), field -> null, field -> Optional.empty(), List.of(record));
+        var today =
+                Days.of(season, LocalDate.of(2026, 6, 1), field -> null, field -> Optional.empty(), List.of(record));
         assertThat(today.waits())
-                .filteredOn(wait -> wait.field().equals("South Slough")
-                        && wait.what().startsWith("nobody"))
+                .filteredOn(wait ->
+                        wait.field().equals("South Slough") && wait.what().startsWith("nobody"))
                 .extracting(Today.Wait::until)
                 .containsExactly("Mon, Jun 1, 10:30");
         assertThat(Days.of(season, LocalDate.of(2026, 6, 2), field -> null, field -> Optional.empty(), List.of(record))

@@ -112,7 +112,8 @@ class FieldPlanTest {
         assertThat(put.gear()).contains("chemical-resistant apron");
         assertThat(spray.window()).startsWith("until Jun 5, then barred: corn at V7");
         String terminal = FieldPlanWords.of(plan).replaceAll("\\s+", " ");
-        assertThat(terminal).contains(put.entry(), put.spray(), put.gear(), plan.moneySays().get(0));
+        assertThat(terminal)
+                .contains(put.entry(), put.spray(), put.gear(), plan.moneySays().get(0));
         assertThat(Json.of(plan)).contains("\"reentry_hours\" : 12", "\"carrier_gpa\" : 15.0");
     }
 
@@ -135,16 +136,15 @@ class FieldPlanTest {
         Gates gates = Gates.of(DEMO);
         for (Standing standing : List.of(Standing.BARRED, Standing.UNKNOWN)) {
             Program only = DEMO.programs().stream()
-                    .filter(program -> Gates.standing(gates.check(
-                                    DEMO.field(program.field()).orElseThrow(), program))
+                    .filter(program -> Gates.standing(
+                                    gates.check(DEMO.field(program.field()).orElseThrow(), program))
                             == standing)
                     .map(one -> new Program(one.field(), one.name(), true, one.refuge(), one.note(), one.passes()))
                     .findFirst()
                     .orElseThrow();
             Season season = DEMO.withPrograms(List.of(only));
             Field field = season.field(only.field()).orElseThrow();
-            FieldAdvice advice =
-                    Adviser.adviseField(season, field, WeighingOptions.DEFAULT.withDraws(200));
+            FieldAdvice advice = Adviser.adviseField(season, field, WeighingOptions.DEFAULT.withDraws(200));
             FieldPlan plan = new FieldPlans(season).of(field, null, advice, "", Optional.empty());
             assertThat(plan.program()).isNull();
             assertThat(plan.steps()).isEmpty();
@@ -162,9 +162,9 @@ class FieldPlanTest {
     void a_chosen_program_that_is_barred_says_so_before_anything_else() {
         Gates gates = Gates.of(DEMO);
         var barred = DEMO.programs().stream()
-                .filter(program -> Gates.standing(
-                                gates.check(DEMO.field(program.field()).orElseThrow(), program))
-                        == Standing.BARRED)
+                .filter(program ->
+                        Gates.standing(gates.check(DEMO.field(program.field()).orElseThrow(), program))
+                                == Standing.BARRED)
                 .findFirst()
                 .orElseThrow();
         FieldPlan plan = plan(barred.field(), chose(barred.name()));
@@ -177,8 +177,8 @@ class FieldPlanTest {
         for (Field field : DEMO.fields()) {
             FieldPlan plan = plan(field.name(), null);
             assertThat(plan.keeps())
-                    .allSatisfy(keep -> assertThat(keep.acres() == null || keep.acres() > 0)
-                            .isTrue());
+                    .allSatisfy(keep ->
+                            assertThat(keep.acres() == null || keep.acres() > 0).isTrue());
             assertThat(plan.first()).noneMatch(first -> first.kind().folded());
             assertThat(plan.moneySays()).hasSizeLessThanOrEqualTo(3);
         }

@@ -73,7 +73,9 @@ class SimulatedSeasonsTest {
             ProgramDraws draws = new ProgramDraws(DEMO, field, truth);
             double[] price = truth.column(
                             "price of " + field.crop().word(),
-                            DEMO.assumptions(field, AssumptionQuantity.PRICE).orElseThrow().distribution())
+                            DEMO.assumptions(field, AssumptionQuantity.PRICE)
+                                    .orElseThrow()
+                                    .distribution())
                     .values();
             double[] own = draws.weigh(program(field, chosen)).yields();
             double[] baseline = draws.weigh(program(field, advice.baseline())).yields();
@@ -98,7 +100,8 @@ class SimulatedSeasonsTest {
         assertThat(honesty.levels().meanGap()).isLessThan(0.02);
         assertThat(honesty.coverage())
                 .hasSize(3)
-                .allSatisfy(one -> assertThat((double) one.inside() / one.cases()).isBetween(0.78, 0.82));
+                .allSatisfy(
+                        one -> assertThat((double) one.inside() / one.cases()).isBetween(0.78, 0.82));
     }
 
     private static Program program(Field field, String name) {
@@ -163,7 +166,7 @@ class SimulatedSeasonsTest {
         int three = found(1.1, 3, true);
         int six = found(1.1, 6, true);
         int honest = found(1, 3, true);
-assertThat(apart).as("of 300, fields apart").isGreaterThan(250);
+        assertThat(apart).as("of 300, fields apart").isGreaterThan(250);
         assertThat(three).as("of 300, fields together").isGreaterThan(190);
         assertThat(six).as("of 300, six seasons together").isGreaterThan(270);
         assertThat(List.of(honest, honestApart)).as("of 300, honest").allMatch(none -> none < 75);

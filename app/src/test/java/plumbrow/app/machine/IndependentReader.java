@@ -52,6 +52,8 @@ final class IndependentReader {
 
     private static Path library() {
         String named = System.getProperty("plumbrow.isoxml");
-        return Path.of(named == null ? "../target/isoxml" : named).toAbsolutePath().normalize();
+        return Path.of(named == null ? "../target/isoxml" : named)
+                .toAbsolutePath()
+                .normalize();
     }
 }

@@ -32,7 +32,16 @@ class MachineRecordTest {
 
     private static MachineWork work(double acres, List<Total> totals, List<Spot> spots) {
         return new MachineWork(
-                "t", "", "", new Moment(DAY, 8 * 3600 + 59), new Moment(DAY, 12 * 3600), acres, "x", totals, spots, List.of());
+                "t",
+                "",
+                "",
+                new Moment(DAY, 8 * 3600 + 59),
+                new Moment(DAY, 12 * 3600),
+                acres,
+                "x",
+                totals,
+                spots,
+                List.of());
     }
 
     private static SprayTrip trip() {
@@ -82,8 +91,20 @@ class MachineRecordTest {
                                 new Total("Twinfold", Metering.VOLUME, 35, "x")),
                         List.of()));
         Map<String, String> both = record.over(Map.of(
-                "acres", "74", "applicator", "M. Tarrant", "product_1", "Stillmeadow K", "product_2", "Ironweir 4L",
-                "registration_2", "demo 22", "rate_2", "0.9", "rate_unit_2", "qt/ac"));
+                "acres",
+                "74",
+                "applicator",
+                "M. Tarrant",
+                "product_1",
+                "Stillmeadow K",
+                "product_2",
+                "Ironweir 4L",
+                "registration_2",
+                "demo 22",
+                "rate_2",
+                "0.9",
+                "rate_unit_2",
+                "qt/ac"));
         assertThat(both)
                 .containsEntry("acres", "70")
                 .containsEntry("applicator", "M. Tarrant")
@@ -99,10 +120,14 @@ class MachineRecordTest {
     @Test
     void aProductOfTheShelfIsItself() {
         MachineRecord record = MachineRecord.of(
-                DEMO, VINE, null, work(74, List.of(new Total("Stillmeadow K", Metering.VOLUME, 23.125, "x")), List.of()));
-        assertThat(kept(record.boxes()).products()).singleElement().satisfies(product -> assertThat(
-                        product.rate().in(FarmUnit.FL_OZ).value())
-                .isCloseTo(40, within(1e-3)));
+                DEMO,
+                VINE,
+                null,
+                work(74, List.of(new Total("Stillmeadow K", Metering.VOLUME, 23.125, "x")), List.of()));
+        assertThat(kept(record.boxes()).products())
+                .singleElement()
+                .satisfies(product ->
+                        assertThat(product.rate().in(FarmUnit.FL_OZ).value()).isCloseTo(40, within(1e-3)));
     }
 
     /** What is not known is in no box, and never a zero. */
@@ -112,8 +137,7 @@ class MachineRecordTest {
                 DEMO, VINE, null, work(74, List.of(new Total("", Metering.VOLUME, 1110, "x")), List.of()));
         assertThat(record.boxes()).doesNotContainKeys("product_1", "total_1");
         assertThat(record.notes()).anyMatch(note -> note.contains("is not known"));
-        MachineWork nothing =
-                new MachineWork("t", "", "", null, null, null, "", List.of(), List.of(), List.of());
+        MachineWork nothing = new MachineWork("t", "", "", null, null, null, "", List.of(), List.of(), List.of());
         assertThat(MachineRecord.of(DEMO, VINE, null, nothing).boxes()).containsOnlyKeys("field");
     }
 
@@ -129,7 +153,8 @@ class MachineRecordTest {
         MachineRecord record = MachineRecord.of(DEMO, levee, null, work(1, List.of(), List.of(inside, outside)));
         assertThat(record.insidePct()).isCloseTo(30, within(1e-9));
         assertThat(record.notes()).anyMatch(note -> note.contains("Only 30 % of the ground worked lies inside"));
-        assertThat(MachineRecord.of(DEMO, levee, null, work(1, List.of(), List.of(inside))).notes())
+        assertThat(MachineRecord.of(DEMO, levee, null, work(1, List.of(), List.of(inside)))
+                        .notes())
                 .isEmpty();
     }
 }

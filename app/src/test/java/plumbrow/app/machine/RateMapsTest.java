@@ -27,7 +27,6 @@ import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.advice.ratemap.NoRateMapException;
 import plumbrow.advice.ratemap.RateMap;
-import plumbrow.advice.ratemap.RateMaps;
 import plumbrow.advice.ratemap.RateMaps.Asked;
 import plumbrow.advice.ratemap.RateMaps.DrawnZone;
 import plumbrow.advice.season.Season;
@@ -140,8 +139,8 @@ class RateMapsTest {
         double inUnits = map.metering().perAcre(sum / M2_PER_ACRE).value();
         assertThat(map.fileTotal().value()).isCloseTo(inUnits, within(inUnits * 1e-9));
         double job = map.parts().stream()
-                .mapToDouble(part ->
-                        part.acres() * part.perAcre().in(map.metering().farmUnit()).value())
+                .mapToDouble(part -> part.acres()
+                        * part.perAcre().in(map.metering().farmUnit()).value())
                 .sum();
         assertThat(map.jobTotal().value()).isCloseTo(job, within(job * 1e-9));
         map.parts().forEach(part -> {
@@ -183,7 +182,8 @@ class RateMapsTest {
     void aHoleAndASecondPart() {
         RateMap map = TaskDataTest.map(
                 slough(List.of(
-                        box(-94, 43.6, 0.004, 0.006, -93.9985, 43.604, 0.001, 0.001), box(-93.995, 43.6, 0.003, 0.006))),
+                        box(-94, 43.6, 0.004, 0.006, -93.9985, 43.604, 0.001, 0.001),
+                        box(-93.995, 43.6, 0.003, 0.006))),
                 "South Slough",
                 "Before emergence only",
                 2,
@@ -200,22 +200,21 @@ class RateMapsTest {
 
     @Test
     void zonesBearTheirOwnRate() {
-        DrawnZone less = new DrawnZone(
-                "knoll", new Boundary(List.of(box(-93.998, 43.602, 0.002, 0.002))), 14, FarmUnit.GAL);
+        DrawnZone less =
+                new DrawnZone("knoll", new Boundary(List.of(box(-93.998, 43.602, 0.002, 0.002))), 14, FarmUnit.GAL);
         RateMap map = slough(new Asked(15, null, List.of(less)));
         holds(map);
         RateMap.Part knoll = map.parts().get(2);
         assertThat(knoll.name()).isEqualTo("knoll");
         assertThat(knoll.steps()).isEqualTo(1_309_554);
-        assertThat(map.parts().stream().mapToDouble(RateMap.Part::acres).sum())
-                .isCloseTo(map.acres(), within(0.001));
+        assertThat(map.parts().stream().mapToDouble(RateMap.Part::acres).sum()).isCloseTo(map.acres(), within(0.001));
     }
 
     /** 2 qt/ac of Twinfold is its planned rate; with half as much spray again it would be 3 qt/ac, over its label. */
     @Test
     void aZoneOverTheLabelIsRefused() {
-        DrawnZone more = new DrawnZone(
-                "knoll", new Boundary(List.of(box(-93.998, 43.602, 0.002, 0.002))), 22.5, FarmUnit.GAL);
+        DrawnZone more =
+                new DrawnZone("knoll", new Boundary(List.of(box(-93.998, 43.602, 0.002, 0.002))), 22.5, FarmUnit.GAL);
         assertThatThrownBy(() -> slough(new Asked(15, null, List.of(more))))
                 .isInstanceOf(NoRateMapException.class)
                 .hasMessageContaining("Barred at 22.5 gal/ac")
@@ -224,30 +223,28 @@ class RateMapsTest {
 
     @Test
     void overlappingZonesAreRefused() {
-        DrawnZone one = new DrawnZone(
-                "one", new Boundary(List.of(box(-93.998, 43.602, 0.002, 0.002))), 14, FarmUnit.GAL);
-        DrawnZone two = new DrawnZone(
-                "two", new Boundary(List.of(box(-93.997, 43.603, 0.002, 0.002))), 13.9, FarmUnit.GAL);
+        DrawnZone one =
+                new DrawnZone("one", new Boundary(List.of(box(-93.998, 43.602, 0.002, 0.002))), 14, FarmUnit.GAL);
+        DrawnZone two =
+                new DrawnZone("two", new Boundary(List.of(box(-93.997, 43.603, 0.002, 0.002))), 13.9, FarmUnit.GAL);
         assertThatThrownBy(() -> slough(new Asked(15, null, List.of(one, two))))
                 .hasMessageContaining("Zones one and two share 2.22 ac");
     }
 
     @Test
     void aUnitThatCannotBeTurnedIntoThePassesIsRefused() {
-        DrawnZone dry = new DrawnZone(
-                "dry", new Boundary(List.of(box(-93.998, 43.602, 0.002, 0.002))), 5, FarmUnit.LB);
+        DrawnZone dry = new DrawnZone("dry", new Boundary(List.of(box(-93.998, 43.602, 0.002, 0.002))), 5, FarmUnit.LB);
         assertThatThrownBy(() -> slough(new Asked(15, null, List.of(dry))))
-                .hasMessageContaining("Zone dry is given in lb/ac, which is a weight; this pass meters a liquid volume");
+                .hasMessageContaining(
+                        "Zone dry is given in lb/ac, which is a weight; this pass meters a liquid volume");
     }
 
     @Test
     void partOfAFieldNeedsItsZone() {
         Season season = changed(slough(SQUARE), "South Slough", "Before emergence only", 2, 2, 40);
-        assertThatThrownBy(() ->
-                        TaskDataTest.map(season, "South Slough", "Before emergence only", 2, Asked.USUAL))
+        assertThatThrownBy(() -> TaskDataTest.map(season, "South Slough", "Before emergence only", 2, Asked.USUAL))
                 .hasMessageContaining("covers 40 % of South Slough, and nobody has said which");
-        DrawnZone part = new DrawnZone(
-                "west", new Boundary(List.of(box(-94, 43.6, 0.0024, 0.006))), 15, FarmUnit.GAL);
+        DrawnZone part = new DrawnZone("west", new Boundary(List.of(box(-94, 43.6, 0.0024, 0.006))), 15, FarmUnit.GAL);
         RateMap map = TaskDataTest.map(
                 season, "South Slough", "Before emergence only", 2, new Asked(15, null, List.of(part)));
         holds(map);
@@ -273,16 +270,14 @@ class RateMapsTest {
     @Test
     void zeroEverywhereIsRefused() {
         Season season = changed(DEMO, "Levee", "Single trait, Undersod full rate", 1, 0, 100);
-        assertThatThrownBy(() ->
-                        TaskDataTest.map(season, "Levee", "Single trait, Undersod full rate", 1, Asked.USUAL))
+        assertThatThrownBy(() -> TaskDataTest.map(season, "Levee", "Single trait, Undersod full rate", 1, Asked.USUAL))
                 .hasMessageContaining("The rate is zero everywhere on Levee");
     }
 
     @Test
     void aRateOverTheLabelIsRefused() {
         Season season = changed(DEMO, "Levee", "Single trait, Undersod full rate", 2, 40, 100);
-        assertThatThrownBy(() ->
-                        TaskDataTest.map(season, "Levee", "Single trait, Undersod full rate", 2, Asked.USUAL))
+        assertThatThrownBy(() -> TaskDataTest.map(season, "Levee", "Single trait, Undersod full rate", 2, Asked.USUAL))
                 .hasMessageContaining("Barred, so no machine file is made")
                 .hasMessageContaining("above the label's");
     }
@@ -290,8 +285,7 @@ class RateMapsTest {
     @Test
     void acrossThe180thMeridianIsRefused() {
         Season season = slough(List.of(box(179.998, 43.6, 0.002, 0.006), box(-180, 43.6, 0.002, 0.006)));
-        assertThatThrownBy(() ->
-                        TaskDataTest.map(season, "South Slough", "Before emergence only", 2, Asked.USUAL))
+        assertThatThrownBy(() -> TaskDataTest.map(season, "South Slough", "Before emergence only", 2, Asked.USUAL))
                 .hasMessageContaining("reaches across the 180° meridian");
     }
 
@@ -324,9 +318,9 @@ class RateMapsTest {
     @Test
     void aSetbackThatIsNotDrawnIsRefused() {
         Season season = outlined(DEMO, "South Slough", SQUARE);
-        assertThatThrownBy(() ->
-                        TaskDataTest.map(season, "South Slough", "Before emergence only", 2, Asked.USUAL))
-                .hasMessageContaining("Twinfold keeps 66 ft from ditch county ditch 12, and where that lies is not drawn");
+        assertThatThrownBy(() -> TaskDataTest.map(season, "South Slough", "Before emergence only", 2, Asked.USUAL))
+                .hasMessageContaining(
+                        "Twinfold keeps 66 ft from ditch county ditch 12, and where that lies is not drawn");
     }
 
     @Test
@@ -341,13 +335,13 @@ class RateMapsTest {
                 "test"));
         Season season = slough(SQUARE);
         Season around = season.withGround(season.ground().withFeatures(features));
-        assertThatThrownBy(() ->
-                        TaskDataTest.map(around, "South Slough", "Before emergence only", 2, Asked.USUAL))
+        assertThatThrownBy(() -> TaskDataTest.map(around, "South Slough", "Before emergence only", 2, Asked.USUAL))
                 .hasMessageContaining("Nobody has read on the label how far to keep Twinfold from protected habitat");
-        RateMap map = TaskDataTest.map(
-                around, "South Slough", "Before emergence only", 2, new Asked(15, 100.0, List.of()));
+        RateMap map =
+                TaskDataTest.map(around, "South Slough", "Before emergence only", 2, new Asked(15, 100.0, List.of()));
         holds(map);
-        assertThat(map.clear()).anyMatch(clear -> clear.feet() == 100 && clear.from().endsWith("prairie strip"));
+        assertThat(map.clear())
+                .anyMatch(clear -> clear.feet() == 100 && clear.from().endsWith("prairie strip"));
         assertThat(map.notes()).anyMatch(note -> note.contains("100 ft are kept, as said"));
     }
 
@@ -356,7 +350,8 @@ class RateMapsTest {
     void writtenOutlinesAreSound() throws NoBoundary {
         SplittableRandom random = new SplittableRandom(7);
         for (int i = 0; i < 60; i++) {
-            Boundary field = new Boundary(List.of(box(-94 + random.nextDouble(), 43.6, 0.006, 0.006 + 1e-3 * random.nextDouble())));
+            Boundary field = new Boundary(
+                    List.of(box(-94 + random.nextDouble(), 43.6, 0.006, 0.006 + 1e-3 * random.nextDouble())));
             Point corner = field.polygons().get(0).shell().get(0);
             Boundary strip = new Boundary(List.of(box(
                     corner.longitude() - 0.001 + 0.002 * random.nextDouble(),

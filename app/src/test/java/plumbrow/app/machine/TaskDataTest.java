@@ -68,7 +68,9 @@ class TaskDataTest {
                 }
             }
         }
-        assertThat(found.stream().flatMap(one -> strings(one.get("ddis")).stream()).distinct())
+        assertThat(found.stream()
+                        .flatMap(one -> strings(one.get("ddis")).stream())
+                        .distinct())
                 .containsExactly("0001", "0006", "000B");
     }
 
@@ -107,8 +109,9 @@ class TaskDataTest {
             assertThat(value).isEqualTo(type == GridType.ZONES ? code : map.steps(code));
         }
         Map<Integer, Integer> zones = new java.util.HashMap<>();
-        found.get("zones").forEach(zone -> zones.put(
-                zone.get("code").asInt(), zone.get("value").asInt()));
+        found.get("zones")
+                .forEach(zone ->
+                        zones.put(zone.get("code").asInt(), zone.get("value").asInt()));
         assertThat(zones).containsEntry(0, 0);
         if (type == GridType.ZONES) {
             map.parts().forEach(part -> assertThat(zones).containsEntry(part.code(), part.steps()));

@@ -79,9 +79,13 @@ class RecordCheckTest {
                 Reentry.of(record("IA", "private", Ask.NO, null, at("2026-07-08T06:00"), at("2026-07-08T10:00")));
         assertThat(reentry.allowedFrom()).isNull();
         assertThat(reentry.runs(LocalDateTime.parse("2030-01-01T00:00"))).isTrue();
-        assertThat(reentry.sentence()).startsWith("Nobody goes in").contains("Stonefly 3G").contains("not read");
+        assertThat(reentry.sentence())
+                .startsWith("Nobody goes in")
+                .contains("Stonefly 3G")
+                .contains("not read");
         ApplicationRecord noEnd = record("IA", "private", Ask.NO, 12, null, null);
-        assertThat(Reentry.of(noEnd).allowedFrom()).isEqualTo(noEnd.date().plusDays(1).atTime(12, 0));
+        assertThat(Reentry.of(noEnd).allowedFrom())
+                .isEqualTo(noEnd.date().plusDays(1).atTime(12, 0));
         assertThat(Reentry.of(noEnd).sentence()).contains("at the latest");
     }
 
@@ -152,7 +156,8 @@ class RecordCheckTest {
 
     @Test
     void listNotSeenWholeIsNeverComplete() {
-        ApplicationRecord record = record("MO", "commercial", Ask.NO, 12, at("2026-07-08T06:00"), at("2026-07-08T10:00"));
+        ApplicationRecord record =
+                record("MO", "commercial", Ask.NO, 12, at("2026-07-08T06:00"), at("2026-07-08T10:00"));
         Map<RecordItem, String> all = new EnumMap<>(RecordItem.class);
         for (RecordItem item : RecordItem.values()) {
             all.put(item, record.items().getOrDefault(item, "1"));
@@ -181,8 +186,11 @@ class RecordCheckTest {
 
     @Test
     void recordWrittenTooLateSaysSo() {
-        ApplicationRecord record = record("OH", "commercial", Ask.NO, 12, at("2026-07-08T06:00"), at("2026-07-08T10:00"));
-        assertThat(RecordCheck.of(SmallSeason.of(2026), kept(record, "2026-07-09T04:59:00Z")).late()).isFalse();
+        ApplicationRecord record =
+                record("OH", "commercial", Ask.NO, 12, at("2026-07-08T06:00"), at("2026-07-08T10:00"));
+        assertThat(RecordCheck.of(SmallSeason.of(2026), kept(record, "2026-07-09T04:59:00Z"))
+                        .late())
+                .isFalse();
         RecordCheck late = RecordCheck.of(SmallSeason.of(2026), kept(record, "2026-07-09T05:01:00Z"));
         assertThat(late.late()).isTrue();
         assertThat(late.sentence()).contains("too late");
@@ -240,7 +248,13 @@ class RecordCheckTest {
             @Nullable ZonedDateTime start,
             @Nullable ZonedDateTime end) {
         return record(
-                state, role, restricted, hours, start, end, start == null ? LocalDate.of(2026, 5, 9) : start.toLocalDate());
+                state,
+                role,
+                restricted,
+                hours,
+                start,
+                end,
+                start == null ? LocalDate.of(2026, 5, 9) : start.toLocalDate());
     }
 
     private static ApplicationRecord record(

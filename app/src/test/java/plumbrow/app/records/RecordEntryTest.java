@@ -97,10 +97,10 @@ class RecordEntryTest {
 
     @Test
     void sameProductTwiceIsRefused() {
-        RecordEntry entry =
-                read(Map.of("product_2", RecordsOfTest.PRODUCT, "rate_2", "1", "rate_unit_2", "lb/ac"));
+        RecordEntry entry = read(Map.of("product_2", RecordsOfTest.PRODUCT, "rate_2", "1", "rate_unit_2", "lb/ac"));
         assertThat(entry.fault("product_2")).contains("each product once");
-        assertThat(read(Map.of("product_13", RecordsOfTest.PRODUCT)).fault("product_12")).contains("1 to 12");
+        assertThat(read(Map.of("product_13", RecordsOfTest.PRODUCT)).fault("product_12"))
+                .contains("1 to 12");
     }
 
     @Test
@@ -119,7 +119,8 @@ class RecordEntryTest {
     @Test
     void jobPastMidnightHasADayOfItsEnd() {
         RecordEntry entry = read(Map.of("start", "22:00", "end", "01:30", "end_date", "2027-05-03"));
-        assertThat(Objects.requireNonNull(Objects.requireNonNull(entry.record()).end()).toLocalDate())
+        assertThat(Objects.requireNonNull(Objects.requireNonNull(entry.record()).end())
+                        .toLocalDate())
                 .hasToString("2027-05-03");
     }
 
@@ -134,7 +135,8 @@ class RecordEntryTest {
         "carrier_gpa, 10, spray"
     })
     void whatIsDoubtfulIsAskedBackAndKeptWhenItIsSo(String key, String text, String question) {
-        Map<String, String> otherwise = new HashMap<>(Map.of(key, text, "spray_gal", key.equals("carrier_gpa") ? "900" : ""));
+        Map<String, String> otherwise =
+                new HashMap<>(Map.of(key, text, "spray_gal", key.equals("carrier_gpa") ? "900" : ""));
         RecordEntry entry = read(otherwise);
         assertThat(entry.ready()).isFalse();
         assertThat(entry.record()).isNotNull();
@@ -147,9 +149,9 @@ class RecordEntryTest {
 
     @Test
     void earlierRecordsCountTowardsTheSeasonAndTheOneCorrectedDoesNot() {
-        ApplicationRecord first = Objects.requireNonNull(read(Map.of("rate_1", "4")).record());
-        Season after = SEASON.withPrograms(
-                SEASON.programs(), SEASON.work().withLog(List.copyOf(first.lines())));
+        ApplicationRecord first =
+                Objects.requireNonNull(read(Map.of("rate_1", "4")).record());
+        Season after = SEASON.withPrograms(SEASON.programs(), SEASON.work().withLog(List.copyOf(first.lines())));
         Map<String, String> second = RecordsOfTest.typed(Map.of("date", "2027-05-20", "rate_1", "4"));
         RecordEntry more = RecordEntry.read(after, second, List.of(), RecordsOfTest.NOW);
         assertThat(more.questions().stream().map(RecordQuestion::key))
@@ -157,7 +159,8 @@ class RecordEntryTest {
         List<Done> wrong = first.lines();
         RecordEntry corrected = RecordEntry.read(after, second, wrong, RecordsOfTest.NOW);
         assertThat(corrected.questions()).isEmpty();
-        RecordEntry twice = RecordEntry.read(after, RecordsOfTest.typed(Map.of("rate_1", "4")), List.of(), RecordsOfTest.NOW);
+        RecordEntry twice =
+                RecordEntry.read(after, RecordsOfTest.typed(Map.of("rate_1", "4")), List.of(), RecordsOfTest.NOW);
         assertThat(twice.questions().stream().map(RecordQuestion::key)).contains("twice");
     }
 
@@ -201,8 +204,14 @@ class RecordEntryTest {
         typed.put("rate_unit_1", random.nextBoolean() ? "oz/ac" : "lb/ac");
         for (RecordItem item : RecordItem.values()) {
             if (random.nextBoolean() && item.form().kind() == RecordItem.Kind.NUMBER) {
-                typed.put(item.key(), RecordItem.digits(Math.floor(
-                        item.form().least() + 1 + random.nextDouble() * Math.min(90, item.form().most() - item.form().least() - 1))));
+                typed.put(
+                        item.key(),
+                        RecordItem.digits(Math.floor(item.form().least()
+                                + 1
+                                + random.nextDouble()
+                                        * Math.min(
+                                                90,
+                                                item.form().most() - item.form().least() - 1))));
             } else if (random.nextBoolean() && item.form().kind() == RecordItem.Kind.WORD) {
                 List<String> words = item.form().words();
                 typed.put(item.key(), words.get(random.nextInt(words.size())));

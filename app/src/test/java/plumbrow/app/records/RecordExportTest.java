@@ -71,7 +71,8 @@ class RecordExportTest {
                 }
             }
             assertThat(numbers).isGreaterThan(10);
-            assertThat(workbook.getSheet("about").getRow(4).getCell(0).getStringCellValue()).contains(HEAD);
+            assertThat(workbook.getSheet("about").getRow(4).getCell(0).getStringCellValue())
+                    .contains(HEAD);
         }
     }
 

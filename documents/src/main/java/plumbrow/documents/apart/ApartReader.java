@@ -16,12 +16,12 @@ import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.jspecify.annotations.Nullable;
-import plumbrow.documents.reading.PaperSort;
 import plumbrow.documents.machine.log.MachineWork;
 import plumbrow.documents.paper.PagePicture;
 import plumbrow.documents.paper.PaperLimits;
 import plumbrow.documents.paper.PaperReader;
 import plumbrow.documents.paper.PaperTrouble;
+import plumbrow.documents.reading.PaperSort;
 import plumbrow.documents.sheet.SafetySheet;
 
 /**
@@ -155,8 +155,7 @@ public final class ApartReader implements AutoCloseable {
         return asked(file, doing, "a sheet or label", question, answer);
     }
 
-    private synchronized <T> T asked(
-            Path file, String doing, String expected, Question question, Answer<T> answer) {
+    private synchronized <T> T asked(Path file, String doing, String expected, Question question, Answer<T> answer) {
         String name = String.valueOf(file.getFileName());
         Child reader = running();
         AtomicBoolean late = new AtomicBoolean();

@@ -12,8 +12,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
-import plumbrow.documents.reading.LabelReader;
-import plumbrow.documents.reading.PaperSort;
 import plumbrow.documents.machine.log.AppliedTable;
 import plumbrow.documents.machine.log.LogTrouble;
 import plumbrow.documents.machine.log.MachineWork;
@@ -24,6 +22,8 @@ import plumbrow.documents.paper.PagePicture;
 import plumbrow.documents.paper.Paper;
 import plumbrow.documents.paper.PaperLimits;
 import plumbrow.documents.paper.PaperTrouble;
+import plumbrow.documents.reading.LabelReader;
+import plumbrow.documents.reading.PaperSort;
 import plumbrow.documents.reading.SheetReader;
 
 /**
@@ -113,7 +113,8 @@ public final class ReadingChild {
     }
 
     private static void work(Path file, MachineColumns columns, DataOutputStream out) throws IOException {
-        boolean table = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(".csv");
+        boolean table =
+                String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(".csv");
         MachineWork.Log log = table ? AppliedTable.read(file, columns.byKey()) : TaskLog.read(file);
         out.writeByte(WORK);
         RecordWire.write(log, MachineWork.Log.class, out);

@@ -67,7 +67,9 @@ public final class Binder {
         private static List<String> growers(List<FieldPlan> plans, @Nullable Annex annex) {
             return Stream.concat(
                             plans.stream().map(FieldPlan::grower),
-                            annex == null ? Stream.of() : annex.advice().fields().stream().map(FieldAdvice::grower))
+                            annex == null
+                                    ? Stream.of()
+                                    : annex.advice().fields().stream().map(FieldAdvice::grower))
                     .distinct()
                     .toList();
         }
@@ -102,8 +104,7 @@ public final class Binder {
             sheets.add(new FarmSheet(farm, places, sheets.isEmpty() ? contents.recordHead() : ""));
         }
         plans.forEach(plan -> sheets.add(new FieldPlanSheet(plan)));
-        plans.forEach(plan ->
-                FarmPages.loadCards(season, plan).forEach(card -> sheets.add(new LoadCardSheet(card))));
+        plans.forEach(plan -> FarmPages.loadCards(season, plan).forEach(card -> sheets.add(new LoadCardSheet(card))));
         contents.cards().forEach(card -> sheets.add(new ProductCardSheet(card)));
         Annex annex = contents.annex();
         if (annex != null) {

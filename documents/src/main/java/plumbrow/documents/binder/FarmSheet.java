@@ -45,8 +45,8 @@ record FarmSheet(FarmPage page, List<Integer> sheets, String recordHead) impleme
         html.element(
                 "p",
                 "quiet",
-                (page.grower().isEmpty() ? "" : page.grower() + ". ") + "Season " + page.year() + ", as of " + page.asOf()
-                        + (page.adviser().isBlank() ? "" : ", advised by " + page.adviser()) + ".");
+                (page.grower().isEmpty() ? "" : page.grower() + ". ") + "Season " + page.year() + ", as of "
+                        + page.asOf() + (page.adviser().isBlank() ? "" : ", advised by " + page.adviser()) + ".");
         page.totals().forEach(total -> html.element("p", "lead", total));
         rows(html);
         weeks(html);

@@ -50,7 +50,8 @@ record FieldPlanSheet(FieldPlan plan) implements Sheet {
     @Override
     public void write(Html html, int size) {
         Setting setting = SETTINGS.get(size);
-        html.element("div", "foot", "Plan of " + plan.field().name() + ", season " + plan.year() + ", as of " + plan.asOf());
+        html.element(
+                "div", "foot", "Plan of " + plan.field().name() + ", season " + plan.year() + ", as of " + plan.asOf());
         html.markup("<div style=\"font-size:" + setting.letterPt + "pt\">");
         html.element("h1", plan.field().name());
         html.element("p", "quiet", place());
@@ -78,22 +79,24 @@ record FieldPlanSheet(FieldPlan plan) implements Sheet {
                 + Numbers.fixed(plan.field().acres(), 1) + " ac of "
                 + plan.field().crop().word() + ", " + plan.field().county() + " County, "
                 + plan.field().state() + ". "
-                + (plan.program() == null ? "" : "“" + plan.program() + "”, " + plan.basis().word() + ": ")
+                + (plan.program() == null
+                        ? ""
+                        : "“" + plan.program() + "”, " + plan.basis().word() + ": ")
                 + plan.standing().word() + ".";
     }
 
     private void steps(Html html) {
         html.table(
                 "steps",
-                List.of(
-                        Column.words("day", 13), Column.words("what", 40), Column.words("how and who stays out", 47)));
+                List.of(Column.words("day", 13), Column.words("what", 40), Column.words("how and who stays out", 47)));
         for (FieldPlan.Step step : plan.steps()) {
             html.open("tr").open("td").element("b", step.when());
             if (!step.waitsFor().isEmpty()) {
                 html.markup("<br/>").words(step.waitsFor());
             }
             html.close("td").open("td").element("b", step.what());
-            html.words(" " + Numbers.fixed(step.acres(), 1) + " ac" + (step.machine() == null ? "" : ", " + step.machine()));
+            html.words(" " + Numbers.fixed(step.acres(), 1) + " ac"
+                    + (step.machine() == null ? "" : ", " + step.machine()));
             for (FieldPlan.Line line : step.lines()) {
                 html.markup("<br/>").words(line.product() + " ").element("b", line.rate());
             }

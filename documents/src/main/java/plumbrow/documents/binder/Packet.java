@@ -90,8 +90,7 @@ final class Packet {
         }
     }
 
-    private static String html(
-            String title, String subject, String author, List<? extends Sheet> sheets, int[] sizes) {
+    private static String html(String title, String subject, String author, List<? extends Sheet> sheets, int[] sizes) {
         Html html = new Html();
         html.markup("<html lang=\"en-US\">").open("head").element("title", title);
         meta(html, "subject", subject);

@@ -51,8 +51,8 @@ public final class RecordPaper {
         html.open("div", "record");
         html.element(
                 "h2",
-                "Record " + kept.number() + ": " + kept.record().field() + ", " + kept.record().date() + ", "
-                        + kept.record().words());
+                "Record " + kept.number() + ": " + kept.record().field() + ", "
+                        + kept.record().date() + ", " + kept.record().words());
         if (!kept.counts()) {
             html.element("p", "lead", "Does not count: " + RecordFact.state(kept) + ".");
         }
@@ -86,9 +86,10 @@ public final class RecordPaper {
                 .forEach((group, facts) -> html.open("p")
                         .element("strong", group + ". ")
                         .words(facts.stream()
-                                .map(fact -> fact.label() + ": " + fact.text())
-                                .map(text -> text.endsWith(".") ? text.substring(0, text.length() - 1) : text)
-                                .collect(Collectors.joining("; ")) + ".")
+                                        .map(fact -> fact.label() + ": " + fact.text())
+                                        .map(text -> text.endsWith(".") ? text.substring(0, text.length() - 1) : text)
+                                        .collect(Collectors.joining("; "))
+                                + ".")
                         .close("p"));
         html.element("p", Reentry.of(kept.record()).sentence());
         RecordCheck check = RecordCheck.of(export.season(), kept);
@@ -99,7 +100,8 @@ public final class RecordPaper {
         html.element(
                 "p",
                 "quiet",
-                "Written down by " + kept.who() + ", " + kept.writtenAt().truncatedTo(ChronoUnit.SECONDS) + " (UTC). Lines of the log: "
+                "Written down by " + kept.who() + ", " + kept.writtenAt().truncatedTo(ChronoUnit.SECONDS)
+                        + " (UTC). Lines of the log: "
                         + kept.lines().stream().map(String::valueOf).collect(Collectors.joining(", ")) + ".");
         html.close("div");
     }

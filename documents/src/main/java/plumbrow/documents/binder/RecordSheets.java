@@ -27,10 +27,35 @@ import plumbrow.advice.text.TextRule;
 /** Records as a table, a row for each product of each record: CSV and XLSX. No text in it is run by a spreadsheet program. */
 public final class RecordSheets {
     private static final List<String> FIRST = List.of(
-            "record", "standing", "corrects", "why", "field", "date", "start", "end", "clock", "acres", "product",
-            "registration", "rate", "rate_unit", "total", "total_unit", "restricted", "reentry_h", "preharvest_d");
+            "record",
+            "standing",
+            "corrects",
+            "why",
+            "field",
+            "date",
+            "start",
+            "end",
+            "clock",
+            "acres",
+            "product",
+            "registration",
+            "rate",
+            "rate_unit",
+            "total",
+            "total_unit",
+            "restricted",
+            "reentry_h",
+            "preharvest_d");
     private static final List<String> LAST = List.of(
-            "entry_allowed_from", "missing", "perhaps_missing", "write_by", "keep_until", "written_by", "written_at", "log_line", "chain_head",
+            "entry_allowed_from",
+            "missing",
+            "perhaps_missing",
+            "write_by",
+            "keep_until",
+            "written_by",
+            "written_at",
+            "log_line",
+            "chain_head",
             "ask");
 
     private RecordSheets() {}

@@ -21,7 +21,8 @@ final class WearPart {
         lines.addAll(Said.all(input.sheet(), ValueKind.PROTECTION));
         List<LabelSaid.Value> reentry = input.label(LabelSaid.Topic.REENTRY);
         if (reentry.isEmpty()) {
-            lines.add(CardLine.unknown("Back into the field after", "the restricted-entry interval (REI) on the label"));
+            lines.add(
+                    CardLine.unknown("Back into the field after", "the restricted-entry interval (REI) on the label"));
         }
         reentry.forEach(value -> lines.add(Said.line(value, "Back into the field after")));
         return new CardSection(

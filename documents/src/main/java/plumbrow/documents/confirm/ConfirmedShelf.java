@@ -81,7 +81,8 @@ final class ConfirmedShelf {
      * is the only one is the same row though its condition is worded otherwise.
      */
     static int place(List<? extends Record> rows, RowName name, String product) {
-        int exactly = place(name.table(), rows, product, row -> name.sameAs(RowName.of(name.table(), row, 1)), name.nth());
+        int exactly =
+                place(name.table(), rows, product, row -> name.sameAs(RowName.of(name.table(), row, 1)), name.nth());
         if (exactly >= 0 || name.table() != ShelfTable.PLANT_BACKS || name.nth() > 1) {
             return exactly;
         }
@@ -121,7 +122,8 @@ final class ConfirmedShelf {
         List<PlantBack> ofProduct = shelf.labels().plantBacks().stream()
                 .filter(one -> one.product().equals(product))
                 .toList();
-        PlantBack asked = (PlantBack) row.table().row(row, product, Map.of(), "").orElseThrow();
+        PlantBack asked =
+                (PlantBack) row.table().row(row, product, Map.of(), "").orElseThrow();
         List<PlantBack> speaking = PlantBack.speakingFor(asked.nextCrop(), ofProduct).stream()
                 .filter(one -> meet(one, asked))
                 .toList();
@@ -185,8 +187,7 @@ final class ConfirmedShelf {
                             enters(decision, has) ? Optional.of(decision.value()) : unsettled(decision, has);
                     if (value.isPresent()) {
                         entering.put(
-                                decision.property(),
-                                ValueText.kept(table.attribute(decision.property()), value.get()));
+                                decision.property(), ValueText.kept(table.attribute(decision.property()), value.get()));
                         entered.add(decision);
                     }
                 }

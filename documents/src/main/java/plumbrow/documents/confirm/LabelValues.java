@@ -94,7 +94,8 @@ public record LabelValues(
 
     public Optional<LabelValue> value(String id) {
         return values.stream()
-                .filter(each -> each.value().id().equals(id) || each.value().formerId().equals(id))
+                .filter(each ->
+                        each.value().id().equals(id) || each.value().formerId().equals(id))
                 .findFirst();
     }
 
@@ -240,7 +241,8 @@ public record LabelValues(
     }
 
     private static Amount rate(LabelValue value, String text) {
-        return (Amount) ValueText.kept(value.value().row().table().attribute(value.value().property()), text);
+        return (Amount) ValueText.kept(
+                value.value().row().table().attribute(value.value().property()), text);
     }
 
     /**

@@ -117,7 +117,8 @@ public record RowName(ShelfTable table, Map<String, String> key, int nth) {
                 case "per" -> words.add("in one " + text);
                 case "organic_matter_from_pct" -> words.add("organic matter from " + text + " %");
                 case "organic_matter_below_pct" -> words.add("organic matter below " + text + " %");
-                case "erodible" -> words.add(text.equals("yes") ? "highly erodible land" : "other than highly erodible land");
+                case "erodible" ->
+                    words.add(text.equals("yes") ? "highly erodible land" : "other than highly erodible land");
                 case "residue_from_pct" -> words.add("residue from " + text + " %");
                 case "residue_below_pct" -> words.add("residue below " + text + " %");
                 case "earliest_stage" -> words.add("from stage " + text);

@@ -120,7 +120,9 @@ public enum ShelfTable {
     }
 
     public static Optional<ShelfTable> of(String word) {
-        return Arrays.stream(values()).filter(table -> table.word().equals(word)).findFirst();
+        return Arrays.stream(values())
+                .filter(table -> table.word().equals(word))
+                .findFirst();
     }
 
     /** Today's key of a value, which an older book may call otherwise. */
@@ -131,7 +133,8 @@ public enum ShelfTable {
     /** What older links call a value; its key where it was always called so. */
     static String formerly(String key, ShelfTable table) {
         return FORMER.entrySet().stream()
-                .filter(former -> former.getValue().equals(key) && !(table == SOIL_RATES && former.getKey().startsWith("for")))
+                .filter(former -> former.getValue().equals(key)
+                        && !(table == SOIL_RATES && former.getKey().startsWith("for")))
                 .map(Map.Entry::getKey)
                 .findFirst()
                 .orElse(key);

@@ -11,7 +11,8 @@ final class StageCheck {
         if (!value.property().endsWith("_stage") || text.equals("none")) {
             return text;
         }
-        Crop crop = (Crop) ValueText.kept(value.row().table().attribute("crop"), value.row().key().getOrDefault("crop", ""));
+        Crop crop = (Crop) ValueText.kept(
+                value.row().table().attribute("crop"), value.row().key().getOrDefault("crop", ""));
         String stage = GrowthStage.tidy(text);
         if (GrowthStage.place(crop, stage).isEmpty()) {
             throw new NotSoException("'" + text + "' is not a stage of " + crop.word() + "; expected "

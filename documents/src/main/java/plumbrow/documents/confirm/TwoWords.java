@@ -87,7 +87,8 @@ final class TwoWords {
         if (one.equals(NONE) || other.equals(NONE)) {
             return Optional.of(one.equals(NONE) ? other : one);
         }
-        Crop crop = (Crop) ValueText.kept(row.table().attribute("crop"), row.key().getOrDefault("crop", ""));
+        Crop crop =
+                (Crop) ValueText.kept(row.table().attribute("crop"), row.key().getOrDefault("crop", ""));
         OptionalInt first = GrowthStage.place(crop, one);
         OptionalInt second = GrowthStage.place(crop, other);
         if (first.isEmpty() || second.isEmpty()) {

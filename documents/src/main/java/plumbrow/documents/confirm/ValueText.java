@@ -51,7 +51,8 @@ final class ValueText {
             return "";
         }
         if (known instanceof Amount amount) {
-            return new Cell.Numeral(amount.value(), false).found() + " " + amount.unit().symbol();
+            return new Cell.Numeral(amount.value(), false).found() + " "
+                    + amount.unit().symbol();
         }
         if (known instanceof String text) {
             return text.isEmpty() ? NONE : text;
@@ -59,7 +60,9 @@ final class ValueText {
         if (known instanceof List<?> entries) {
             return entries.isEmpty()
                     ? ""
-                    : Arrays.stream(cell(value, known).split(BETWEEN, -1)).sorted().collect(Collectors.joining(BETWEEN));
+                    : Arrays.stream(cell(value, known).split(BETWEEN, -1))
+                            .sorted()
+                            .collect(Collectors.joining(BETWEEN));
         }
         return cell(value, known);
     }
@@ -130,7 +133,8 @@ final class ValueText {
 
     /** A word by its name in full, such as very coarse for VC. */
     private static Optional<?> named(Attribute<?, ?> value, String text) {
-        if (!(value.storage() instanceof Storage.Plain<?> plain) || value.column().kind().choices().isEmpty()) {
+        if (!(value.storage() instanceof Storage.Plain<?> plain)
+                || value.column().kind().choices().isEmpty()) {
             return Optional.empty();
         }
         try {

@@ -70,8 +70,7 @@ public final class RateZones {
         attributes.put("code", part.code());
         attributes.put(perAcre(metering), part.perAcre().in(metering.farmUnit()).value());
         switch (metering) {
-            case VOLUME ->
-                attributes.put("l_ha", part.perAcre().in(FarmUnit.L).value() * ACRES_PER_HECTARE);
+            case VOLUME -> attributes.put("l_ha", part.perAcre().in(FarmUnit.L).value() * ACRES_PER_HECTARE);
             case MASS -> attributes.put("kg_ha", part.perAcre().in(FarmUnit.KG).value() * ACRES_PER_HECTARE);
             case COUNT -> attributes.put("seeds_ha", part.perAcre().inBase() * ACRES_PER_HECTARE);
         }
@@ -120,7 +119,8 @@ public final class RateZones {
             unit = unit(where, attribute(shape, UNITS).orElse(""));
         }
         if (rate.isEmpty()) {
-            throw new MapTrouble(where + "it bears no rate; expected the attribute rate, or gal_ac, lb_ac or seeds_ac.");
+            throw new MapTrouble(
+                    where + "it bears no rate; expected the attribute rate, or gal_ac, lb_ac or seeds_ac.");
         }
         return new DrawnZone(name, outline(where, shape), number(where, rate), unit);
     }
@@ -131,8 +131,8 @@ public final class RateZones {
         }
         String bare = written.toLowerCase(Locale.ROOT).replaceFirst("\\s*(/|per|an?)\\s*(ac|acre)$", "");
         return FarmUnit.parse(bare)
-                .orElseThrow(() -> new MapTrouble(
-                        where + "the unit is “" + shown(written) + "”; expected one such as gal/ac, lb/ac or seeds/ac."));
+                .orElseThrow(() -> new MapTrouble(where + "the unit is “" + shown(written)
+                        + "”; expected one such as gal/ac, lb/ac or seeds/ac."));
     }
 
     private static double number(String where, String written) {

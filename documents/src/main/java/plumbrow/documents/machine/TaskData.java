@@ -175,23 +175,11 @@ public final class TaskData {
             return ids;
         }
         String id = "PDT" + (ids.size() + 1);
-        List<String> names =
-                map.products().stream().map(RateMap.Share::name).toList();
+        List<String> names = map.products().stream().map(RateMap.Share::name).toList();
         String mixture = name(String.join(" + ", names) + " in water");
         if (version == TaskDataVersion.V4) {
             Amount spray = planned();
-            open(
-                    "PDT",
-                    "A",
-                    id,
-                    "B",
-                    mixture,
-                    "E",
-                    content(spray),
-                    "F",
-                    "3",
-                    "G",
-                    String.valueOf(perHectare(spray)));
+            open("PDT", "A", id, "B", mixture, "E", content(spray), "F", "3", "G", String.valueOf(perHectare(spray)));
             for (int i = 0; i < map.products().size(); i++) {
                 element(
                         "PNR",
@@ -234,25 +222,28 @@ public final class TaskData {
     private static long perHectare(Amount perAcre) {
         double acres = M2_PER_HECTARE / Metering.M2_PER_ACRE;
         Dimension dimension = perAcre.unit().dimension();
-        double each =
-                switch (dimension) {
-                    case VOLUME -> perAcre.in(FarmUnit.ML).value();
-                    case MASS -> perAcre.in(FarmUnit.G).value();
-                    default -> perAcre.inBase();
-                };
+        double each = switch (dimension) {
+            case VOLUME -> perAcre.in(FarmUnit.ML).value();
+            case MASS -> perAcre.in(FarmUnit.G).value();
+            default -> perAcre.inBase();
+        };
         return Math.round(each * acres);
     }
 
     private void task(List<String> products, boolean worker) throws XMLStreamException {
         String metered = products.get(products.size() - 1);
         String pass = map.passes().size() == 1 ? "pass " : "passes ";
-        String numbers = String.join("+", map.passes().stream().map(String::valueOf).toList());
+        String numbers =
+                String.join("+", map.passes().stream().map(String::valueOf).toList());
         String day = map.date() == null ? "" : map.date() + " ";
         List<String> attributes = new ArrayList<>(List.of(
                 "A",
                 "TSK1",
                 "B",
-                name(day + pass + numbers + " " + String.join(" + ", map.products().stream().map(RateMap.Share::name).toList())),
+                name(day + pass + numbers + " "
+                        + String.join(
+                                " + ",
+                                map.products().stream().map(RateMap.Share::name).toList())),
                 "C",
                 "CTR1",
                 "D",

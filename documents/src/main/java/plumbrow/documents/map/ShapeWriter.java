@@ -93,7 +93,8 @@ public final class ShapeWriter {
             polygon.holes().forEach(hole -> rings.add(turned(hole, false)));
         }
         int points = rings.stream().mapToInt(List::size).sum();
-        ByteBuffer out = ByteBuffer.allocate(44 + 4 * rings.size() + 16 * points).order(ByteOrder.LITTLE_ENDIAN);
+        ByteBuffer out =
+                ByteBuffer.allocate(44 + 4 * rings.size() + 16 * points).order(ByteOrder.LITTLE_ENDIAN);
         out.putInt(POLYGON);
         for (double side : box(List.of(outline))) {
             out.putDouble(side);
@@ -105,8 +106,7 @@ public final class ShapeWriter {
             start += ring.size();
         }
         for (List<Point> ring : rings) {
-            ring.forEach(
-                    point -> out.putDouble(point.longitude()).putDouble(point.latitude()));
+            ring.forEach(point -> out.putDouble(point.longitude()).putDouble(point.latitude()));
         }
         return out.array();
     }
@@ -137,8 +137,7 @@ public final class ShapeWriter {
         }
         int start = 32 + 32 * names.size() + 1;
         int width = 1 + Arrays.stream(widths).sum();
-        ByteBuffer out =
-                ByteBuffer.allocate(start + width * rows.size() + 1).order(ByteOrder.LITTLE_ENDIAN);
+        ByteBuffer out = ByteBuffer.allocate(start + width * rows.size() + 1).order(ByteOrder.LITTLE_ENDIAN);
         out.put((byte) 3).put((byte) (year - 1900)).put((byte) 1).put((byte) 1);
         out.putInt(rows.size()).putShort((short) start).putShort((short) width);
         for (int i = 0; i < names.size(); i++) {

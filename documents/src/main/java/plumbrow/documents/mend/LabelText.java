@@ -9,10 +9,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import plumbrow.documents.label.LabelContent;
 import plumbrow.documents.label.LabelKind;
-import plumbrow.documents.reading.LabelReader;
 import plumbrow.documents.label.LabelReading;
 import plumbrow.documents.label.Task;
 import plumbrow.documents.paper.PaperTrouble;
+import plumbrow.documents.reading.LabelReader;
 import plumbrow.documents.sheet.Route;
 
 /**

@@ -11,11 +11,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import plumbrow.documents.paper.PaperTrouble;
+import plumbrow.documents.reading.SheetReader;
 import plumbrow.documents.sheet.BodyPart;
 import plumbrow.documents.sheet.Content;
 import plumbrow.documents.sheet.Reading;
 import plumbrow.documents.sheet.Route;
-import plumbrow.documents.reading.SheetReader;
 import plumbrow.documents.sheet.ValueKind;
 
 /**

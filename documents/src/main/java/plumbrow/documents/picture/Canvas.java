@@ -136,14 +136,15 @@ final class Canvas {
 
     /** A shape in the words of an SVG path, holes left out of the fill. */
     Canvas shape(String path, String fill, double opacity, String stroke, double width, String dashes) {
-        marks.append("<path d=\"%s\" fill=\"%s\" fill-opacity=\"%s\" fill-rule=\"evenodd\" stroke=\"%s\" stroke-width=\"%s\"%s/>"
-                .formatted(
-                        path,
-                        fill,
-                        px(opacity),
-                        stroke,
-                        px(width),
-                        dashes.isEmpty() ? "" : " stroke-dasharray=\"" + dashes + "\""));
+        marks.append(
+                "<path d=\"%s\" fill=\"%s\" fill-opacity=\"%s\" fill-rule=\"evenodd\" stroke=\"%s\" stroke-width=\"%s\"%s/>"
+                        .formatted(
+                                path,
+                                fill,
+                                px(opacity),
+                                stroke,
+                                px(width),
+                                dashes.isEmpty() ? "" : " stroke-dasharray=\"" + dashes + "\""));
         return this;
     }
 

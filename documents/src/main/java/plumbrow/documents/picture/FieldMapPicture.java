@@ -106,7 +106,11 @@ public final class FieldMapPicture {
                 .line(north - 3.5, 11, north, 6, Canvas.INK, 1.2)
                 .line(north + 3.5, 11, north, 6, Canvas.INK, 1.2)
                 .text(north, 32, "N", LETTER, Canvas.INK, true, Anchor.MIDDLE);
-        return canvas.svg(Math.ceil(chart.width()), chart.height(), "Map of " + plan.field().name(), says(plan));
+        return canvas.svg(
+                Math.ceil(chart.width()),
+                chart.height(),
+                "Map of " + plan.field().name(),
+                says(plan));
     }
 
     private static void thing(Canvas canvas, Chart chart, Shape shape) {

@@ -29,8 +29,15 @@ public final class StandingMark {
         for (Standing standing : Standing.values()) {
             Canvas canvas = new Canvas();
             draw(canvas, standing, 0, 0, sizePx);
-            symbols.append("<symbol id=\"").append(symbol(standing)).append("\" viewBox=\"0 0 ")
-                    .append(sizePx).append(' ').append(sizePx).append("\">").append(canvas.marks()).append("</symbol>");
+            symbols.append("<symbol id=\"")
+                    .append(symbol(standing))
+                    .append("\" viewBox=\"0 0 ")
+                    .append(sizePx)
+                    .append(' ')
+                    .append(sizePx)
+                    .append("\">")
+                    .append(canvas.marks())
+                    .append("</symbol>");
         }
         return symbols.toString();
     }

@@ -55,12 +55,16 @@ public final class StripFile {
      */
     public static List<Strip> read(byte[] file, Crop crop, Map<String, String> columns) {
         if (file.length > MOST_BYTES) {
-            throw new StripTrouble("The file has " + file.length / 1_000_000
-                    + " MB; expected a line a strip, at most 10 MB. Points of a yield monitor are averaged by strip first.");
+            throw new StripTrouble(
+                    "The file has " + file.length / 1_000_000
+                            + " MB; expected a line a strip, at most 10 MB. Points of a yield monitor are averaged by strip first.");
         }
         String text;
         try {
-            text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(file)).toString();
+            text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(file))
+                    .toString();
         } catch (CharacterCodingException other) {
             throw new StripTrouble("The file is no text in UTF-8; expected a CSV saved as UTF-8, not a spreadsheet.");
         }
@@ -95,8 +99,9 @@ public final class StripFile {
                 }
             }
         } catch (CsvParseException broken) {
-            throw new StripTrouble("Line " + (row + 1) + " has a double quote out of place; expected cells parted by commas,"
-                    + " each quoted one ended by a quote.");
+            throw new StripTrouble(
+                    "Line " + (row + 1) + " has a double quote out of place; expected cells parted by commas,"
+                            + " each quoted one ended by a quote.");
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
@@ -115,7 +120,8 @@ public final class StripFile {
         }
         columns.forEach((key, heading) -> {
             if (!KEYS.contains(key)) {
-                throw new StripTrouble("There is no '" + key + "' of a strip; expected one of " + String.join(", ", KEYS) + ".");
+                throw new StripTrouble(
+                        "There is no '" + key + "' of a strip; expected one of " + String.join(", ", KEYS) + ".");
             }
             Integer place = at.get(heading.strip().toLowerCase(Locale.ROOT));
             if (place == null) {
@@ -124,8 +130,11 @@ public final class StripFile {
             }
             places.put(key, place);
         });
-        KEYS.stream().filter(at::containsKey).forEach(key -> places.putIfAbsent(key, Objects.requireNonNull(at.get(key))));
-        boolean weighed = List.of("weight_lb", "moisture_pct", "length_ft", "width_ft").stream().allMatch(places::containsKey);
+        KEYS.stream()
+                .filter(at::containsKey)
+                .forEach(key -> places.putIfAbsent(key, Objects.requireNonNull(at.get(key))));
+        boolean weighed = List.of("weight_lb", "moisture_pct", "length_ft", "width_ft").stream()
+                .allMatch(places::containsKey);
         if (!places.containsKey("treatment")
                 || !places.containsKey("block")
                 || (!places.containsKey("yield_bu_ac") && !weighed)) {
@@ -136,7 +145,8 @@ public final class StripFile {
     }
 
     private Strip strip(int row, List<String> line) {
-        return new Strip(name(row, line, "block"), name(row, line, "treatment"), harvested(row, line), place(row, line));
+        return new Strip(
+                name(row, line, "block"), name(row, line, "treatment"), harvested(row, line), place(row, line));
     }
 
     private double harvested(int row, List<String> line) {
@@ -150,13 +160,14 @@ public final class StripFile {
         Double length = number(row, line, "length_ft", 1, 1e5);
         Double width = number(row, line, "width_ft", 1, 1000);
         if (weight == null || moisture == null || length == null || width == null) {
-            throw new StripTrouble("Line " + row + " has no yield; expected yield_bu_ac, or weight_lb, moisture_pct, length_ft"
-                    + " and width_ft. Leave out the line of a strip that was lost.");
+            throw new StripTrouble(
+                    "Line " + row + " has no yield; expected yield_bu_ac, or weight_lb, moisture_pct, length_ft"
+                            + " and width_ft. Leave out the line of a strip that was lost.");
         }
-        double yield =
-                StripYield.buPerAcre(weight, moisture, standard, crop.poundsPerBushel(), length, width);
+        double yield = StripYield.buPerAcre(weight, moisture, standard, crop.poundsPerBushel(), length, width);
         if (yield > MOST_BU_AC) {
-            throw StripTrouble.line(row, weight + " lb", "a yield of at most 1,000 bu/ac; weight, length or width is off");
+            throw StripTrouble.line(
+                    row, weight + " lb", "a yield of at most 1,000 bu/ac; weight, length or width is off");
         }
         return yield;
     }

@@ -106,13 +106,16 @@ final class Plausible {
         if (!liquid && per.dimension() != Dimension.MASS) {
             return Stream.of();
         }
-        double pounds = active.pounds() / new Amount(1, per).in(liquid ? FarmUnit.GAL : FarmUnit.LB).value();
-        String has = "Question: " + active.product() + " holds " + Numbers.read(pounds) + " lb of " + active.ingredient();
+        double pounds = active.pounds()
+                / new Amount(1, per).in(liquid ? FarmUnit.GAL : FarmUnit.LB).value();
+        String has =
+                "Question: " + active.product() + " holds " + Numbers.read(pounds) + " lb of " + active.ingredient();
         if (liquid) {
             return pounds <= HEAVIEST_LB_GAL
                     ? Stream.of()
                     : Stream.of(has + " in a gallon; a gallon of water weighs 8.3 lb, and few liquids more than "
-                            + Numbers.read(Math.round(HEAVIEST_LB_GAL)) + " lb. Is a point missing, or is it the percent?");
+                            + Numbers.read(Math.round(HEAVIEST_LB_GAL))
+                            + " lb. Is a point missing, or is it the percent?");
         }
         return pounds <= 1
                 ? Stream.of()
@@ -134,7 +137,8 @@ final class Plausible {
     private static String outside(Field field, Boundary outline) {
         Point first = outline.polygons().get(0).shell().get(0);
         String lies = "Question: the outline of " + field.name() + " lies outside the United States, at longitude "
-                + Numbers.read(first.longitude()) + " and latitude " + Numbers.read(first.latitude()) + ", and the field in "
+                + Numbers.read(first.longitude()) + " and latitude " + Numbers.read(first.latitude())
+                + ", and the field in "
                 + field.county() + ", " + field.state() + ".";
         Boundary turned = turned(outline);
         return turned != null && known(turned)

@@ -44,12 +44,14 @@ public final class WorkbookFaults extends RuntimeException {
     private static List<String> lines(List<Fault> faults, int notListed) {
         int listed = notListed > 0 ? faults.size() - 1 : faults.size();
         Map<Alike, List<Fault>> alike = new LinkedHashMap<>();
-        faults.subList(0, listed).forEach(fault -> alike.computeIfAbsent(Alike.of(fault), first -> new ArrayList<>())
-                .add(fault));
+        faults.subList(0, listed)
+                .forEach(fault -> alike.computeIfAbsent(Alike.of(fault), first -> new ArrayList<>())
+                        .add(fault));
         List<String> lines = new ArrayList<>();
         alike.values().stream()
                 .filter(same -> same.size() > TOLD_ROW_BY_ROW)
-                .sorted(Comparator.comparingInt((List<Fault> same) -> same.size()).reversed())
+                .sorted(Comparator.comparingInt((List<Fault> same) -> same.size())
+                        .reversed())
                 .forEach(same -> lines.add(told(same)));
         faults.subList(0, listed).stream()
                 .filter(fault -> alike.getOrDefault(Alike.of(fault), List.of()).size() <= TOLD_ROW_BY_ROW)
@@ -64,11 +66,12 @@ public final class WorkbookFaults extends RuntimeException {
         same.forEach(fault -> sheets.merge(fault.sheet(), 1, Integer::sum));
         String where = sheets.size() == 1
                 ? "up to row " + same.get(same.size() - 1).row()
-                : "in " + String.join(
-                        ", ",
-                        sheets.entrySet().stream()
-                                .map(sheet -> sheet.getKey() + " " + sheet.getValue())
-                                .toList());
+                : "in "
+                        + String.join(
+                                ", ",
+                                sheets.entrySet().stream()
+                                        .map(sheet -> sheet.getKey() + " " + sheet.getValue())
+                                        .toList());
         return same.get(0).sentence() + " The same in " + (same.size() - 1) + " more rows, " + where + ".";
     }
 

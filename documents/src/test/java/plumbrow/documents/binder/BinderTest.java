@@ -202,7 +202,8 @@ class BinderTest {
             assertThat(pageText(document, secondField)).startsWith("North quarter beyond the old creamery road");
             assertThat(pageText(document, secondField - 1)).startsWith("Home 80");
             assertThat(pageText(document, 2)).contains("151.2 corn none may be advised yet unknown unknown");
-            assertThat(document.getDocumentInformation().getTitle()).isEqualTo("Binder for the 2026 season, Wes Aldane");
+            assertThat(document.getDocumentInformation().getTitle())
+                    .isEqualTo("Binder for the 2026 season, Wes Aldane");
             assertThat(document.getDocumentInformation().getAuthor()).isEqualTo("Tilda Marsh");
             assertThat(document.getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
         }

@@ -3,8 +3,8 @@ package plumbrow.documents.card;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import plumbrow.documents.sheet.SafetySheet;
 import plumbrow.documents.reading.SheetReader;
+import plumbrow.documents.sheet.SafetySheet;
 
 /** A safety sheet of an invented product as plain text, section by section, to be changed line by line. */
 final class TypedSheet {

@@ -11,7 +11,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -284,7 +283,10 @@ class LabelValuesTest {
         for (int i = 0; i < 500; i++) {
             double number = Math.round(random.nextDouble() * 1e6) / Math.pow(10, random.nextInt(7));
             comesBack(ShelfTable.TERMS, "carrier_low_gal_ac", number);
-            comesBack(ShelfTable.USES, "high_rate", new Amount(number, random.nextBoolean() ? FarmUnit.FL_OZ : FarmUnit.LB));
+            comesBack(
+                    ShelfTable.USES,
+                    "high_rate",
+                    new Amount(number, random.nextBoolean() ? FarmUnit.FL_OZ : FarmUnit.LB));
         }
         // Without a limit by the label; 900 ft is beyond what the column takes, a boom of 1,200 in beyond it by far.
         comesBack(ShelfTable.TERMS, "wind_highest_mph", 999.0);
@@ -292,8 +294,14 @@ class LabelValuesTest {
         comesBack(ShelfTable.TERMS, "latest_stage", "");
         comesBack(ShelfTable.TERMS, "finest", plumbrow.advice.shelf.Droplets.COARSE);
         comesBack(ShelfTable.TERMS, "feeding_forbidden", plumbrow.advice.shelf.Ask.NO);
-        comesBack(ShelfTable.CARE, "wear", List.of("a long word of what handlers wear ".repeat(9).strip(), "goggles"));
-        comesBack(ShelfTable.TERMS, "methods", Arrays.asList(plumbrow.advice.shelf.Method.values()).subList(0, 1));
+        comesBack(
+                ShelfTable.CARE,
+                "wear",
+                List.of("a long word of what handlers wear ".repeat(9).strip(), "goggles"));
+        comesBack(
+                ShelfTable.TERMS,
+                "methods",
+                Arrays.asList(plumbrow.advice.shelf.Method.values()).subList(0, 1));
         for (RowName row : values().rows()) {
             assertThat(RowName.of(row.table(), row.keyText(), row.nth())).isEqualTo(row);
         }

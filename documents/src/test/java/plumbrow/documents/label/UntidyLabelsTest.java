@@ -1,6 +1,5 @@
 package plumbrow.documents.label;
 
-import plumbrow.documents.reading.LabelReader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
@@ -8,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import plumbrow.documents.reading.LabelReader;
 
 /**
  * Ways of writing that real labels have, put down by hand: each a few lines of a label, and what a careful person would take

@@ -13,11 +13,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import plumbrow.documents.label.LabelKind;
 import plumbrow.documents.label.LabelPaper;
-import plumbrow.documents.reading.LabelReader;
 import plumbrow.documents.label.LabelReading;
+import plumbrow.documents.reading.LabelReader;
+import plumbrow.documents.reading.SheetReader;
 import plumbrow.documents.sheet.Reading;
 import plumbrow.documents.sheet.SafetySheet;
-import plumbrow.documents.reading.SheetReader;
 import plumbrow.documents.sheet.ValueKind;
 import plumbrow.documents.shelf.FiledPaper;
 
@@ -192,7 +192,8 @@ class MendedPapersTest {
     /** A book of before calls it a re-entry interval. */
     @Test
     void formerTitle() {
-        Mend old = new Mend("aa", "Re-entry interval", Mend.Verdict.CONFIRMED, "12 h", "", 1, "", "R. Alder", Instant.EPOCH);
+        Mend old = new Mend(
+                "aa", "Re-entry interval", Mend.Verdict.CONFIRMED, "12 h", "", 1, "", "R. Alder", Instant.EPOCH);
         assertThat(old.about()).isEqualTo(LabelKind.REENTRY.title());
     }
 }

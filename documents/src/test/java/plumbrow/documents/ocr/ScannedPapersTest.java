@@ -12,16 +12,16 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import plumbrow.documents.reading.PaperSort;
 import plumbrow.documents.paper.Optical;
 import plumbrow.documents.paper.OpticalReader;
 import plumbrow.documents.paper.OpticalWord;
 import plumbrow.documents.paper.Paper;
 import plumbrow.documents.paper.PaperLimits;
+import plumbrow.documents.reading.PaperSort;
+import plumbrow.documents.reading.SheetReader;
 import plumbrow.documents.sheet.Content;
 import plumbrow.documents.sheet.Reading;
 import plumbrow.documents.sheet.SafetySheet;
-import plumbrow.documents.reading.SheetReader;
 import plumbrow.documents.sheet.ValueKind;
 
 /** Scans of invented sheets, from the office scanner's to the fax's. */

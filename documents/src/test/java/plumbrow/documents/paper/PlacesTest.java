@@ -12,8 +12,8 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDType1Font;
 import org.apache.pdfbox.pdmodel.font.Standard14Fonts.FontName;
 import org.junit.jupiter.api.Test;
-import plumbrow.documents.sheet.Reading;
 import plumbrow.documents.reading.SheetReader;
+import plumbrow.documents.sheet.Reading;
 import plumbrow.documents.sheet.ValueKind;
 
 /** Words are marked where they were printed. */

@@ -1,6 +1,5 @@
 package plumbrow.documents.sheet;
 
-import plumbrow.documents.reading.SheetReader;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
@@ -8,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import plumbrow.documents.reading.SheetReader;
 
 /**
  * Ways of writing that real sheets have, put down by hand: each a few lines of a sheet, and what a careful person would take

@@ -395,13 +395,7 @@ final class FixtureTerms {
                                 Set.of("goggles", "gloves, 14 mil nitrile"),
                                 Ask.YES,
                                 List.of(
-                                        new Licence(
-                                                "S. Lind",
-                                                "C-0001",
-                                                "MN",
-                                                null,
-                                                Licence.Kind.PRIVATE,
-                                                Set.of()),
+                                        new Licence("S. Lind", "C-0001", "MN", null, Licence.Kind.PRIVATE, Set.of()),
                                         new Licence("S. Lind", "C-0002", "IL", LocalDate.of(2027, 1, 1), null, null))),
                         List.of(
                                 new Done(

@@ -16,7 +16,8 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-@DisplayName("Values that are hardly true are asked about; a fault that many rows have is told once, with its count, and first")
+@DisplayName(
+        "Values that are hardly true are asked about; a fault that many rows have is told once, with its count, and first")
 class PlausibleTest {
     @TempDir
     Path parent;
@@ -34,7 +35,8 @@ class PlausibleTest {
         CsvCells.put(folder, "passes", 2, "rate", "99999");
         assertThat(questions())
                 .anySatisfy(question -> assertThat(question)
-                        .startsWith("Question: pass 1 of Trait alone on East 80 plants 99,999 thousand seeds on each acre;")
+                        .startsWith(
+                                "Question: pass 1 of Trait alone on East 80 plants 99,999 thousand seeds on each acre;")
                         .contains("no more than 60 thousand"));
     }
 
@@ -49,8 +51,9 @@ class PlausibleTest {
     void anIntervalOfMonths() {
         CsvCells.put(folder, "terms", 2, "rei_hours", "1999");
         assertThat(questions())
-                .contains("Question: the restricted-entry interval (REI) of Ridge 12 on corn is 1,999 h, which is 83 days; "
-                        + "labels print 0 to 168 h. Look at the label again.");
+                .contains(
+                        "Question: the restricted-entry interval (REI) of Ridge 12 on corn is 1,999 h, which is 83 days; "
+                                + "labels print 0 to 168 h. Look at the label again.");
         CsvCells.put(folder, "terms", 2, "rei_hours", "168");
         assertThat(questions()).noneSatisfy(question -> assertThat(question).contains("REI"));
     }
@@ -78,8 +81,9 @@ class PlausibleTest {
     void anOutlineOutsideTheCountry() {
         assertThat(questions())
                 .anySatisfy(question -> assertThat(question)
-                        .startsWith("Question: the outline of East 80 lies outside the United States, at longitude −43.6 and "
-                                + "latitude 42")
+                        .startsWith(
+                                "Question: the outline of East 80 lies outside the United States, at longitude −43.6 and "
+                                        + "latitude 42")
                         .contains("Was it drawn on the right place?"));
     }
 
@@ -119,8 +123,9 @@ class PlausibleTest {
     void aCountyOfAnotherState() {
         CsvCells.put(folder, "also_in", 2, "county", "Faribault");
         assertThat(faults().lines())
-                .containsExactly("also_in.csv, row 2, column county: found \"Faribault\", expected a county of IA as the census "
-                        + "spells it; Faribault is a county of MN.");
+                .containsExactly(
+                        "also_in.csv, row 2, column county: found \"Faribault\", expected a county of IA as the census "
+                                + "spells it; Faribault is a county of MN.");
     }
 
     @Test

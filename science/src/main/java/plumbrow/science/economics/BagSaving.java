@@ -44,11 +44,7 @@ public final class BagSaving {
                     "bu_bag=8.00 acres_bag=2.353 saving_usd_ac=17.00 bu_ac=3.40",
                     "independent arithmetic",
                     COMPUTED)
-            .example(
-                    "saving_usd_bag=40 price_usd_bu=10",
-                    "bu_bag=4.00 bu_ac=1.70",
-                    "independent arithmetic",
-                    COMPUTED)
+            .example("saving_usd_bag=40 price_usd_bu=10", "bu_bag=4.00 bu_ac=1.70", "independent arithmetic", COMPUTED)
             .model(BagSaving::solve);
 
     private BagSaving() {}

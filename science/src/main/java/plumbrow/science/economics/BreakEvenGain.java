@@ -38,21 +38,9 @@ public final class BreakEvenGain {
             .validity(
                     "Owned or cash-rented ground with no cost per bushel. With shares, drying or haul use break-even-gain-shared.")
             .caution("Per acre: turn a saving per bag into dollars per acre first (bag-saving).")
-            .example(
-                    "extra_cost_usd_ac=17 price_usd_bu=5",
-                    "gain_bu_ac=3.40",
-                    "17.00 $/ac of seed",
-                    COMPUTED)
-            .example(
-                    "extra_cost_usd_ac=40 price_usd_bu=5",
-                    "gain_bu_ac=8.00",
-                    "$40 at $5",
-                    PRACTICE)
-            .example(
-                    "extra_cost_usd_ac=40 price_usd_bu=10",
-                    "gain_bu_ac=4.00",
-                    "$40 at $10",
-                    PRACTICE)
+            .example("extra_cost_usd_ac=17 price_usd_bu=5", "gain_bu_ac=3.40", "17.00 $/ac of seed", COMPUTED)
+            .example("extra_cost_usd_ac=40 price_usd_bu=5", "gain_bu_ac=8.00", "$40 at $5", PRACTICE)
+            .example("extra_cost_usd_ac=40 price_usd_bu=10", "gain_bu_ac=4.00", "$40 at $10", PRACTICE)
             .model(BreakEvenGain::solve);
 
     private BreakEvenGain() {}

@@ -114,14 +114,18 @@ public final class BrierScore {
         }
         BrierParts parts = BrierParts.of(chances, times, came);
         double share = working.line(
-                "share that came", Arrays.stream(came).sum() / all, "", "{} ÷ {}", Arrays.stream(came).sum(), all);
-        double reliability = working.line(
-                "reliability", parts.reliability(), "", "Σ n(p − came ÷ n)² ÷ {} over the chances", all);
-        double resolution =
-                working.line("resolution", parts.resolution(), "", "Σ n(came ÷ n − {})² ÷ {}", share, all);
+                "share that came",
+                Arrays.stream(came).sum() / all,
+                "",
+                "{} ÷ {}",
+                Arrays.stream(came).sum(),
+                all);
+        double reliability =
+                working.line("reliability", parts.reliability(), "", "Σ n(p − came ÷ n)² ÷ {} over the chances", all);
+        double resolution = working.line("resolution", parts.resolution(), "", "Σ n(came ÷ n − {})² ÷ {}", share, all);
         double uncertainty = working.line("uncertainty", parts.uncertainty(), "", "{} × (1 − {})", share, share);
-        double brier = working.line(
-                "Brier score", parts.brier(), "", "{} − {} + {}", reliability, resolution, uncertainty);
+        double brier =
+                working.line("Brier score", parts.brier(), "", "{} − {} + {}", reliability, resolution, uncertainty);
         if (uncertainty == 0) {
             working.caution("All of it came, or none: there was nothing to tell apart, and no skill can be shown.");
         }

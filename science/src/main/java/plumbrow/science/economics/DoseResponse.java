@@ -54,11 +54,7 @@ public final class DoseResponse {
                     "reduction_pct=82.13 way_pct=82.13",
                     "half rate",
                     COMPUTED)
-            .example(
-                    "dose=1 slope_b=2.2 lower_c=0 upper_d=1 ed50_e=.25",
-                    "reduction_pct=95.48",
-                    "full rate",
-                    COMPUTED)
+            .example("dose=1 slope_b=2.2 lower_c=0 upper_d=1 ed50_e=.25", "reduction_pct=95.48", "full rate", COMPUTED)
             .model(DoseResponse::solve);
 
     private DoseResponse() {}

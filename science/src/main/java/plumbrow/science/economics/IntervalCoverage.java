@@ -40,8 +40,9 @@ public final class IntervalCoverage {
             .output("verdict", "Whether that fits what was said", "")
             .formula("(x + z²/2) ÷ (n + z²) ± z √(x(n − x)/n + z²/4) ÷ (n + z²)")
             .source("[wilson-1927], as in [scipy]", VERIFIED)
-            .validity("Independent outcomes, no more inside than there are. Fields of one season share their weather and price,"
-                    + " which makes the interval too narrow.")
+            .validity(
+                    "Independent outcomes, no more inside than there are. Fields of one season share their weather and price,"
+                            + " which makes the interval too narrow.")
             .example(
                     "inside=81 outcomes=263 share=.3 confidence=.95",
                     "coverage=.3080 low=.2553 high=.3662",

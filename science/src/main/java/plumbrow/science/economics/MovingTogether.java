@@ -30,9 +30,7 @@ public final class MovingTogether {
             .sometimes("spearman_after", "Rank correlation after rearranging", "")
             .formula(
                     "scores Φ⁻¹(rank/(n+1)); E = QQᵀ, target C = PPᵀ; R = S(Q⁻¹)ᵀPᵀ; each variable in the order of its column of R")
-            .source(
-                    "[iman-conover-1982]",
-                    VERIFIED)
+            .source("[iman-conover-1982]", VERIFIED)
             .validity(
                     "Both lists of one length, at least 3 numbers, neither all equal. Rearranged only where a target is given.")
             .example(

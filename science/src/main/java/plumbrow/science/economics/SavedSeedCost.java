@@ -59,9 +59,7 @@ public final class SavedSeedCost {
             .output("bushels_drawn_ac", "Bushels drawn from the bin", "bu/ac")
             .output("cost_usd_ac", "Cost of saved seed", "$/ac")
             .formula("cost = drawn × (bin price + cleaning) + planted × treatment + tests ÷ acres")
-            .source(
-                    "Cost heads: [walters-2016]; arithmetic",
-                    PRACTICE)
+            .source("Cost heads: [walters-2016]; arithmetic", PRACTICE)
             .validity(
                     "Cleaning on bushels drawn, treatment on bushels planted. Cleanout from 0 to below 100 %, germination above 0.")
             .caution("The right to save this seed comes first: read the bag and the agreement, ask the seller.")

@@ -37,10 +37,7 @@ public final class SeedCost {
                     "corn",
                     COMPUTED)
             .example(
-                    "price_usd_unit=58 seeds_per_unit=140000 seeds_ac=150000",
-                    "cost_usd_ac=62.14",
-                    "soybean",
-                    COMPUTED)
+                    "price_usd_unit=58 seeds_per_unit=140000 seeds_ac=150000", "cost_usd_ac=62.14", "soybean", COMPUTED)
             .model(SeedCost::solve);
 
     private SeedCost() {}

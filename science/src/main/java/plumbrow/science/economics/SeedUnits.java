@@ -30,17 +30,9 @@ public final class SeedUnits {
             .formula("units = acres × seeds per acre ÷ seeds per unit, rounded up")
             .source("Arithmetic; 80,000 kernels in a bag of corn", PRACTICE)
             .validity("Every number above 0. Overlap, replanting and what stays in the planter are not in it.")
-            .example(
-                    "acres=32 seeds_ac=32000",
-                    "units_exact=12.80 units=13.0",
-                    "refuge of 32 ac",
-                    COMPUTED)
+            .example("acres=32 seeds_ac=32000", "units_exact=12.80 units=13.0", "refuge of 32 ac", COMPUTED)
             .example("acres=128 seeds_ac=32000", "units_exact=51.20 units=52.0", "independent arithmetic", COMPUTED)
-            .example(
-                    "acres=160 seeds_ac=34000",
-                    "units_exact=68.00 units=68.0",
-                    "blend",
-                    COMPUTED)
+            .example("acres=160 seeds_ac=34000", "units_exact=68.00 units=68.0", "blend", COMPUTED)
             .model(SeedUnits::solve);
 
     private SeedUnits() {}

@@ -37,11 +37,7 @@ public final class YieldMetric {
             .validity("At the moisture the bushel is counted at.")
             .example("yield_bu_ac=1 crop=corn", "kg_ha=62.768 kg_ha_per_bu=62.768", "reference, units", COMPUTED)
             .example("yield_bu_ac=1 crop=soybean", "kg_ha=67.251", "reference, units", COMPUTED)
-            .example(
-                    "yield_bu_ac=1.67 crop=corn",
-                    "kg_ha=104.8",
-                    "105 kg/ha a year is 1.67 bu",
-                    COMPUTED)
+            .example("yield_bu_ac=1.67 crop=corn", "kg_ha=104.8", "105 kg/ha a year is 1.67 bu", COMPUTED)
             .model(YieldMetric::solve);
 
     private YieldMetric() {}

@@ -36,11 +36,7 @@ public final class DriftBuffer {
             .caution(LABEL)
             .example("limit_pct=.1", "buffer_m=29.7820", "independent arithmetic", COMPUTED)
             .example("limit_pct=.5", "buffer_m=5.75137", "independent arithmetic", COMPUTED)
-            .example(
-                    "limit_pct=.01",
-                    "buffer_m=no buffer in the valid range",
-                    "beyond 100 m",
-                    COMPUTED)
+            .example("limit_pct=.01", "buffer_m=no buffer in the valid range", "beyond 100 m", COMPUTED)
             .model(DriftBuffer::solve);
 
     public static final Figure WATER = Figure.declare("water-buffer", Subject.FATE)

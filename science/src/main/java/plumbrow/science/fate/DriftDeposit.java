@@ -38,11 +38,7 @@ public final class DriftDeposit {
             .validity("1 to 100 m from a ground boom in field crops; thin data beyond 75 m.")
             .caution(CONDITIONS)
             .caution(US_SCREEN)
-            .example(
-                    "distance_m=1",
-                    "deposit_pct=2.7705",
-                    "table 2.77 (pfm drift_data_JKI)",
-                    COMPUTED)
+            .example("distance_m=1", "deposit_pct=2.7705", "table 2.77 (pfm drift_data_JKI)", COMPUTED)
             .example("distance_m=3", "deposit_pct=0.945365", "table 0.95", COMPUTED)
             .example("distance_m=5", "deposit_pct=0.57", "[pfm]", VERIFIED)
             .example("distance_m=10", "deposit_pct=0.29", "[pfm]", VERIFIED)

@@ -31,10 +31,7 @@ public final class EvaporationFlux {
             .validity("Surfaces that hold the active like a liquid. Good to a factor of two to ten.")
             .caution("Puts products in order; it is not a share lost. Beside it stands vapour-flux.")
             .example(
-                    "vapour_pressure_pa=.004 mw=281.3",
-                    "flux=1647.3",
-                    "pendimethalin; turf lost 688 to 2360",
-                    COMPUTED)
+                    "vapour_pressure_pa=.004 mw=281.3", "flux=1647.3", "pendimethalin; turf lost 688 to 2360", COMPUTED)
             .model(EvaporationFlux::solve);
 
     private EvaporationFlux() {}

@@ -41,11 +41,7 @@ public final class HalfLifeAt {
             .validity(
                     "Above 0 °C: in frozen soil nothing breaks down. For laboratory half-lives; a field one holds its own weather.")
             .caution("Half-lives vary fivefold between soils: try the ends.")
-            .example(
-                    "dt50_d=60 temperature_c=10",
-                    "half_life_d=154.80 speed_factor=.387597",
-                    "60 ÷ 0.387597",
-                    COMPUTED)
+            .example("dt50_d=60 temperature_c=10", "half_life_d=154.80 speed_factor=.387597", "60 ÷ 0.387597", COMPUTED)
             .example(
                     "dt50_d=60 temperature_c=20 moisture_share=.5",
                     "speed_factor=.615572",

@@ -41,9 +41,7 @@ public final class Retardation {
                     .orElse("0"))
             .output("factor", "Retardation factor", "")
             .formula("factor = 1 + (bulk density × organic carbon × Koc + air × Henry constant) ÷ field capacity")
-            .source(
-                    "[rao-1985]; form: [epa-learn2model]",
-                    MEMORY)
+            .source("[rao-1985]; form: [epa-learn2model]", MEMORY)
             .validity("Field capacity more than 0; water and air together not above 1. Even flow, no cracks.")
             .caution(Asked.SCREEN)
             .example(

@@ -56,15 +56,9 @@ public final class RiskQuotient {
                     "rq=0.06 concern=[listed-species]",
                     "independent arithmetic",
                     COMPUTED)
-            .example(
-                    "exposure=.39 toxicity=1 group=bee", "rq=0.39 concern=[none]", "independent arithmetic", COMPUTED)
-            .example(
-                    "exposure=1 toxicity=1 group=plant", "rq=1.0 concern=[acute]", "independent arithmetic", COMPUTED)
-            .example(
-                    "exposure=273.336 toxicity=72.0430 group=bird",
-                    "rq=3.79407",
-                    "20 g bird on short grass",
-                    COMPUTED)
+            .example("exposure=.39 toxicity=1 group=bee", "rq=0.39 concern=[none]", "independent arithmetic", COMPUTED)
+            .example("exposure=1 toxicity=1 group=plant", "rq=1.0 concern=[acute]", "independent arithmetic", COMPUTED)
+            .example("exposure=273.336 toxicity=72.0430 group=bird", "rq=3.79407", "20 g bird on short grass", COMPUTED)
             .model(RiskQuotient::solve);
 
     private RiskQuotient() {}

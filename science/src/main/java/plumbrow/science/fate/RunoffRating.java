@@ -107,21 +107,9 @@ public final class RunoffRating {
             .source("[goss-wauchope-1990]", MEMORY)
             .validity("Runoff knows no very low, neither of the soil nor of the product.")
             .caution("The label's setbacks and slopes rule.")
-            .example(
-                    "path=leaching soil=intermediate product=high",
-                    "rating=high",
-                    "[goss-1992], table",
-                    MEMORY)
-            .example(
-                    "path=leaching soil=very low product=low",
-                    "rating=very low",
-                    "[goss-1992], table",
-                    MEMORY)
-            .example(
-                    "path=runoff soil=low product=intermediate",
-                    "rating=low",
-                    "[goss-1992], table",
-                    MEMORY)
+            .example("path=leaching soil=intermediate product=high", "rating=high", "[goss-1992], table", MEMORY)
+            .example("path=leaching soil=very low product=low", "rating=very low", "[goss-1992], table", MEMORY)
+            .example("path=runoff soil=low product=intermediate", "rating=low", "[goss-1992], table", MEMORY)
             .model(RunoffRating::solveWithSoil);
 
     private RunoffRating() {}

@@ -43,8 +43,13 @@ public final class RunoffShare {
             .validity("An ordinary season. Heavy rain within one or two weeks of the spray takes more.")
             .caution(
                     "Strips of grass hold soil and what clings to it; what is dissolved runs through: see runoff-ratings.")
-            .example("rate_lb_ac=2 form=wettable-powder slope_pct=6", "share_pct=2 lb_ac=.04", "[wauchope-1978]", MEMORY)
-            .example("rate_lb_ac=2 form=wettable-powder slope_pct=12", "share_pct=5 lb_ac=.10", "[wauchope-1978], abstract: up to 5 %", VERIFIED)
+            .example(
+                    "rate_lb_ac=2 form=wettable-powder slope_pct=6", "share_pct=2 lb_ac=.04", "[wauchope-1978]", MEMORY)
+            .example(
+                    "rate_lb_ac=2 form=wettable-powder slope_pct=12",
+                    "share_pct=5 lb_ac=.10",
+                    "[wauchope-1978], abstract: up to 5 %",
+                    VERIFIED)
             .example("rate_lb_ac=2 form=most", "share_pct=.5 lb_ac=.010", "[wauchope-1978], abstract", VERIFIED)
             .model(RunoffShare::solveField);
 

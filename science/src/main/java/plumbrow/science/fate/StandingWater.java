@@ -38,11 +38,7 @@ public final class StandingWater {
             .example("rate_lb_ac=1 depth_in=12", "concentration_ug_l=367.733", "independent arithmetic", COMPUTED)
             .example("rate_lb_ac=1 depth_in=24", "concentration_ug_l=183.867", "independent arithmetic", COMPUTED)
             .example("rate_lb_ac=1 depth_in=72", "concentration_ug_l=61.2889", "independent arithmetic", COMPUTED)
-            .example(
-                    "rate_lb_ac=1 depth_in=72",
-                    "concentration_ug_l=61",
-                    "[urban-cook-1986], nomograph",
-                    MEMORY)
+            .example("rate_lb_ac=1 depth_in=72", "concentration_ug_l=61", "[urban-cook-1986], nomograph", MEMORY)
             .model(StandingWater::solve);
 
     private StandingWater() {}

@@ -47,9 +47,7 @@ public final class VapourFlux {
             .formula(
                     "surface: e^11.779 × VP^0.85543; soil: e^19.35 × (VP × rate ÷ (Koc × solubility))^1.0533, incorporated:"
                             + " e^28.355 × (… ÷ depth)^1.6158; fumigant: 3600 × e^3.598 × (… ÷ depth)^0.94")
-            .source(
-                    "[woodrow-1997]; fumigants: [woodrow-2011]",
-                    MEMORY)
+            .source("[woodrow-1997]; fumigants: [woodrow-2011]", MEMORY)
             .validity(
                     "Surface needs the vapour pressure alone. Soil needs Koc and solubility, fumigant also the depth. All in µg m⁻² h⁻¹.")
             .caution(

@@ -133,16 +133,9 @@ public final class WildlifeDose {
             .source("[mineau-1996]; [epa-terrestrial]", MEMORY)
             .validity("Without a tested weight: bobwhite for birds, rat for mammals.")
             .caution("How toxicity scales with weight is contested: try the power 0 as well.")
+            .example("animal=bird ld50_mg_kg=100 weight_g=20", "ld50_mg_kg=72.0430", "independent arithmetic", COMPUTED)
             .example(
-                    "animal=bird ld50_mg_kg=100 weight_g=20",
-                    "ld50_mg_kg=72.0430",
-                    "independent arithmetic",
-                    COMPUTED)
-            .example(
-                    "animal=bird ld50_mg_kg=100 weight_g=100",
-                    "ld50_mg_kg=91.7143",
-                    "independent arithmetic",
-                    COMPUTED)
+                    "animal=bird ld50_mg_kg=100 weight_g=100", "ld50_mg_kg=91.7143", "independent arithmetic", COMPUTED)
             .example(
                     "animal=bird ld50_mg_kg=100 weight_g=1000",
                     "ld50_mg_kg=129.550",

@@ -48,10 +48,7 @@ public final class ActionThreshold {
                     "independent arithmetic",
                     COMPUTED)
             .example(
-                    "injury_level=674 lead_days=7 doubling_days=3",
-                    "threshold=134",
-                    "independent arithmetic",
-                    COMPUTED)
+                    "injury_level=674 lead_days=7 doubling_days=3", "threshold=134", "independent arithmetic", COMPUTED)
             .model(ActionThreshold::solveAction);
 
     public static final Figure SAMPLE = Figure.declare("injury-level-from-sample", Subject.INSECTS)
@@ -64,7 +61,11 @@ public final class ActionThreshold {
             .formula("injury level = cost × pests ÷ (worth of the crop × harm)")
             .source("[ncsu-pest-economics]", VERIFIED)
             .validity("Harm grows in step with the count. Control prevents all of it: divide by the share it prevents.")
-            .example("cost_usd_ac=20 pests=800 crop_usd_ac=500 harm_pct=10", "density=320", "[ncsu-pest-economics]", VERIFIED)
+            .example(
+                    "cost_usd_ac=20 pests=800 crop_usd_ac=500 harm_pct=10",
+                    "density=320",
+                    "[ncsu-pest-economics]",
+                    VERIFIED)
             .model(ActionThreshold::solveSample);
 
     private ActionThreshold() {}

@@ -37,27 +37,13 @@ public final class AphidThreshold {
             .output("threshold", "Threshold to act on", "aphids/plant")
             .output("reckoned", "Threshold by the lead alone", "aphids/plant")
             .formula("threshold = injury level × 2^(−lead ÷ doubling time), not below 250")
-            .source(
-                    "[ragsdale-2007]; 250: [minnesota-aphid-2006]",
-                    VERIFIED)
+            .source("[ragsdale-2007]; 250: [minnesota-aphid-2006]", VERIFIED)
             .validity(
                     "R1 to R5, rising, on more than 80 % of the plants. Never lowered below 250, at any price of soybeans.")
             .caution("The injury level 674 is a value from memory. The published field rule is 250 a plant.")
-            .example(
-                    "lead_days=7 doubling_days=6.8",
-                    "threshold=330 reckoned=330",
-                    "independent arithmetic",
-                    COMPUTED)
-            .example(
-                    "lead_days=7 doubling_days=4.87",
-                    "threshold=250.0 reckoned=249",
-                    "held at 250",
-                    COMPUTED)
-            .example(
-                    "lead_days=7 doubling_days=3",
-                    "threshold=250.0 reckoned=134",
-                    "held at 250",
-                    COMPUTED)
+            .example("lead_days=7 doubling_days=6.8", "threshold=330 reckoned=330", "independent arithmetic", COMPUTED)
+            .example("lead_days=7 doubling_days=4.87", "threshold=250.0 reckoned=249", "held at 250", COMPUTED)
+            .example("lead_days=7 doubling_days=3", "threshold=250.0 reckoned=134", "held at 250", COMPUTED)
             .model(AphidThreshold::solve);
 
     private AphidThreshold() {}

@@ -35,15 +35,9 @@ public final class BeanLeafBeetle {
             .output("injury_level", "Economic injury level", "beetles/plant")
             .output("threshold", "Threshold to act on", "beetles/plant")
             .formula("injury level = 4.145 × cost ÷ price; threshold = 0.75 × injury level")
-            .source(
-                    "[hunt-1995]; [illinois-bean-leaf-1645]; [illinois-bean-leaf-529]",
-                    VERIFIED)
+            .source("[hunt-1995]; [illinois-bean-leaf-1645]; [illinois-bean-leaf-529]", VERIFIED)
             .validity("V1 soybean. The constant is fitted to two published entries, not printed there.")
-            .example(
-                    "cost_usd_ac=11 price_usd_bu=7.50",
-                    "injury_level=6.08",
-                    "[illinois-bean-leaf-1645]",
-                    VERIFIED)
+            .example("cost_usd_ac=11 price_usd_bu=7.50", "injury_level=6.08", "[illinois-bean-leaf-1645]", VERIFIED)
             .example(
                     "cost_usd_ac=10 price_usd_bu=6",
                     "injury_level=6.91 threshold=5.18",

@@ -38,7 +38,11 @@ public final class BeanLeafBeetleCounts {
             .source("[south-dakota-bean-leaf]", VERIFIED)
             .validity("Cotyledon stage, $5 a bushel and 40 bushels: the source gives no other price.")
             .caution("Treating seedlings rarely pays: soybeans outgrow the loss of cotyledons late.")
-            .example("cost_usd_ac=10 plants_ft=10", "beetles_plant=4.0 beetles_ft=40", "[south-dakota-bean-leaf]", VERIFIED)
+            .example(
+                    "cost_usd_ac=10 plants_ft=10",
+                    "beetles_plant=4.0 beetles_ft=40",
+                    "[south-dakota-bean-leaf]",
+                    VERIFIED)
             .example("cost_usd_ac=2 plants_ft=10", "beetles_ft=8", "[south-dakota-bean-leaf]", VERIFIED)
             .example("cost_usd_ac=4 plants_ft=10", "beetles_ft=16", "[south-dakota-bean-leaf]", VERIFIED)
             .model(BeanLeafBeetleCounts::solveCotyledon);
@@ -63,7 +67,10 @@ public final class BeanLeafBeetleCounts {
             .example("beetles=4 count=pods-sweep", "threshold=4 verdict=treat", "[digest-bean-leaf]", VERIFIED)
             .example("beetles=16 count=vc-v1-foot", "threshold=16 verdict=treat", "[illinois-bean-leaf-529]", VERIFIED)
             .example(
-                    "beetles=16 count=v2-foot", "threshold=39 verdict=below the threshold", "[illinois-bean-leaf-529]", VERIFIED)
+                    "beetles=16 count=v2-foot",
+                    "threshold=39 verdict=below the threshold",
+                    "[illinois-bean-leaf-529]",
+                    VERIFIED)
             .model(BeanLeafBeetleCounts::solveCounted);
 
     private BeanLeafBeetleCounts() {}

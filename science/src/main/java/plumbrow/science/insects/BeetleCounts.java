@@ -51,9 +51,7 @@ public final class BeetleCounts {
             .output("threshold", "Threshold", "beetles/card/d")
             .output("verdict", "In words", "")
             .formula("rate = beetles ÷ (cards × days)")
-            .source(
-                    "corn: [dtn-2017-rootworm]; soybean: [ohio-2005-38]",
-                    VERIFIED)
+            .source("corn: [dtn-2017-rootworm]; soybean: [ohio-2005-38]", VERIFIED)
             .validity(
                     "Unbaited yellow cards at ear height; in soybean 6 cards at least 100 ft in, late July to early September.")
             .caution(

@@ -57,7 +57,11 @@ public final class BlackCutwormRescue {
                     "verdict=no larvae: look again before treating",
                     "[illinois-cutworm-1999]",
                     VERIFIED)
-            .example("hurt_pct=3 larvae_100=1 corn=seed", "verdict=below the threshold", "[illinois-cutworm-1999]", VERIFIED)
+            .example(
+                    "hurt_pct=3 larvae_100=1 corn=seed",
+                    "verdict=below the threshold",
+                    "[illinois-cutworm-1999]",
+                    VERIFIED)
             .example(
                     "hurt_pct=5 larvae_100=5 degree_days=650",
                     "verdict=cutting is over: the larvae are pupae",

@@ -56,8 +56,16 @@ public final class BorerCalendar {
             .source("[wisconsin-borer]", VERIFIED)
             .validity("Two generations, 86/50 rule, from 1 January. Not for the northern strain of one generation.")
             .caution("A sum only says when to look: borers already in the stalk are out of reach.")
-            .example("degree_days=850", "window=first generation to_next=150", "[wisconsin-borer]: 800 to 1000", VERIFIED)
-            .example("degree_days=300", "window=none next=first spring moth to_next=74", "[wisconsin-borer]: 374", VERIFIED)
+            .example(
+                    "degree_days=850",
+                    "window=first generation to_next=150",
+                    "[wisconsin-borer]: 800 to 1000",
+                    VERIFIED)
+            .example(
+                    "degree_days=300",
+                    "window=none next=first spring moth to_next=74",
+                    "[wisconsin-borer]: 374",
+                    VERIFIED)
             .example(
                     "degree_days=1550",
                     "window=second generation next=peak of the second flight",

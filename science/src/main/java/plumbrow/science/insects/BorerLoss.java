@@ -46,8 +46,7 @@ public final class BorerLoss {
             .output("loss_pct", "Yield lost", "%")
             .formula("loss = larvae × survival × d, at most 100 %")
             .source(
-                    "[bode-calvin-1990]: 5.94 % at 10-leaf, 5.01 % at 16-leaf, 3.13 % at"
-                            + " blister, 2.41 % at dough",
+                    "[bode-calvin-1990]: 5.94 % at 10-leaf, 5.01 % at 16-leaf, 3.13 % at" + " blister, 2.41 % at dough",
                     VERIFIED)
             .validity("Measured with 2 to 6 larvae a plant. A loss above 100 % is shown as 100 %.")
             .example(

@@ -37,21 +37,9 @@ public final class DaysToThreshold {
                     "A growing pest only. At the threshold or above the answer is 0; with no pest it is the word never."
                             + " Not trusted beyond about 14 days.")
             .caution("Scout again before ordering: weather, enemies and winged leavers change the rate.")
-            .example(
-                    "count=250 threshold=674 doubling_days=6.8",
-                    "days=9.73",
-                    "independent arithmetic",
-                    COMPUTED)
-            .example(
-                    "count=250 threshold=674 doubling_days=3",
-                    "days=4.29",
-                    "independent arithmetic",
-                    COMPUTED)
-            .example(
-                    "count=250 threshold=674 doubling_days=2",
-                    "days=2.86",
-                    "independent arithmetic",
-                    COMPUTED)
+            .example("count=250 threshold=674 doubling_days=6.8", "days=9.73", "independent arithmetic", COMPUTED)
+            .example("count=250 threshold=674 doubling_days=3", "days=4.29", "independent arithmetic", COMPUTED)
+            .example("count=250 threshold=674 doubling_days=2", "days=2.86", "independent arithmetic", COMPUTED)
             .model(DaysToThreshold::solve);
 
     private DaysToThreshold() {}

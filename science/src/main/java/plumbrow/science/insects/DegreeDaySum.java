@@ -30,7 +30,9 @@ public final class DegreeDaySum {
             .output("degree_days", "Degree days of all days", "DD °F")
             .output("running", "Running total", "DD °F")
             .formula("sum of the degree days of each day")
-            .source("[baskerville-emin-1969] (sine), as in the tests of [trenchr]; corn growing degree days 86/50 (modified), [iowa-borer-growth]", VERIFIED)
+            .source(
+                    "[baskerville-emin-1969] (sine), as in the tests of [trenchr]; corn growing degree days 86/50 (modified), [iowa-borer-growth]",
+                    VERIFIED)
             .validity(
                     "Both lists of one length, lowest never above highest, no day missing: else refused. At most 400 days.")
             .caution(

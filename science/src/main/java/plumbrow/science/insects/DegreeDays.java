@@ -43,7 +43,9 @@ public final class DegreeDays {
             .formula(
                     "average: (min + max)/2 − base; modified: both held between base and cutoff first; triangle and sine:"
                             + " area of the day's curve above the base less that above the cutoff")
-            .source("[baskerville-emin-1969] (sine), as in the tests of [trenchr]; corn growing degree days 86/50 (modified), [iowa-borer-growth]", VERIFIED)
+            .source(
+                    "[baskerville-emin-1969] (sine), as in the tests of [trenchr]; corn growing degree days 86/50 (modified), [iowa-borer-growth]",
+                    VERIFIED)
             .validity(
                     "Lowest not above highest, base below cutoff, else refused. A missing day is never a day of zero.")
             .caution(

@@ -39,21 +39,14 @@ public final class DoublingTime {
             .validity(
                     "Only for a rising count: else the answer is the words no date. Not trusted beyond about 14 days.")
             .caution("Two counts are a thin record: weather, enemies and winged leavers change the rate.")
-            .example(
-                    "first=250 second=674 days_between=6.97",
-                    "doubling_days=4.87",
-                    "from [mccarville-2011]",
-                    COMPUTED)
+            .example("first=250 second=674 days_between=6.97", "doubling_days=4.87", "from [mccarville-2011]", COMPUTED)
             .example(
                     "first=40 second=180 days_between=9 threshold=250",
                     "doubling_days=4.15 days=1.97",
                     "independent arithmetic",
                     COMPUTED)
             .example(
-                    "first=40 second=180 days_between=9 threshold=674",
-                    "days=7.90",
-                    "independent arithmetic",
-                    COMPUTED)
+                    "first=40 second=180 days_between=9 threshold=674", "days=7.90", "independent arithmetic", COMPUTED)
             .model(DoublingTime::solve);
 
     private DoublingTime() {}

@@ -58,10 +58,7 @@ public final class InsectCalendars {
                     "independent arithmetic",
                     COMPUTED)
             .example(
-                    "soil_degree_days=690",
-                    "hatch=within the window to_window=0.0",
-                    "independent arithmetic",
-                    COMPUTED)
+                    "soil_degree_days=690", "hatch=within the window to_window=0.0", "independent arithmetic", COMPUTED)
             .example("soil_degree_days=770", "hatch=past the window", "independent arithmetic", COMPUTED)
             .model(InsectCalendars::solveRootworm);
 
@@ -80,15 +77,8 @@ public final class InsectCalendars {
             .validity("From 9 moths or more in 2 nights. The table starts at 91; before it eggs are assumed.")
             .caution("Scout a week before 300. Treat on cut plants and larvae present, never on degree days alone.")
             .example(
-                    "degree_days=299",
-                    "stage=instars 1 to 3: leaf feeding to_cutting=1.0",
-                    "not yet cutting",
-                    COMPUTED)
-            .example(
-                    "degree_days=312",
-                    "stage=instar 4: first cutting to_cutting=0.0",
-                    "[missouri-cutworm]",
-                    VERIFIED)
+                    "degree_days=299", "stage=instars 1 to 3: leaf feeding to_cutting=1.0", "not yet cutting", COMPUTED)
+            .example("degree_days=312", "stage=instar 4: first cutting to_cutting=0.0", "[missouri-cutworm]", VERIFIED)
             .example("degree_days=430", "stage=instar 5: cutting", "[missouri-cutworm]", VERIFIED)
             .example("degree_days=640", "stage=instar 6: cutting, slowing", "[missouri-cutworm]", VERIFIED)
             .example("degree_days=650", "stage=pupae: cutting has stopped", "[missouri-cutworm]", VERIFIED)

@@ -46,7 +46,9 @@ public final class InsectResistance {
             .output("generations_to_half", "Generations until more than half of the alleles resist", "generations")
             .output("frequencies", "Frequency of resistance, today and after each generation", "")
             .formula("p' = (p²W_RR + pqW_RS) ÷ (p²W_RR + 2pqW_RS + q²W_SS), W = r + (1−r) × survival on the trait")
-            .source("Selection on one gene as in [learnpopgen], averaged over refuge and trait; lineage [comins-1977]; [alstad-andow-1995]", VERIFIED)
+            .source(
+                    "Selection on one gene as in [learnpopgen], averaged over refuge and trait; lineage [comins-1977]; [alstad-andow-1995]",
+                    VERIFIED)
             .validity(
                     "One gene, random mating, no cost of resistance. Where half is not reached within 20,000 generations the"
                             + " words say so. Without generations the list runs to half, at most 100.")

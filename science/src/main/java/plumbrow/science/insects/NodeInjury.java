@@ -39,16 +39,8 @@ public final class NodeInjury {
                     "injury=0.168",
                     "trait alone; base: Iowa 2000 untreated mean",
                     COMPUTED)
-            .example(
-                    "base_injury=1.68 controls=.75",
-                    "injury=0.420",
-                    "insecticide alone",
-                    COMPUTED)
-            .example(
-                    "base_injury=1.68 controls=.90,.75",
-                    "injury=0.042 control=0.975",
-                    "both",
-                    COMPUTED)
+            .example("base_injury=1.68 controls=.75", "injury=0.420", "insecticide alone", COMPUTED)
+            .example("base_injury=1.68 controls=.90,.75", "injury=0.042 control=0.975", "both", COMPUTED)
             .model(NodeInjury::solveTactics);
 
     public static final Figure BLEND = Figure.declare("blend-root-score", Subject.INSECTS)

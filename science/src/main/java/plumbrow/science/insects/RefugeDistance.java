@@ -43,17 +43,20 @@ public final class RefugeDistance {
             .source("[wisconsin-w114]; [kentucky-ef128]; [kentucky-ef147]; [iowa-refuge-2003]", VERIFIED)
             .validity("Structured refuges of the Corn Belt. For rootworm the feet count only against a borer's limit.")
             .caution("The grower guide of the trait decides: read the bag tag.")
-            .example(
-                    "distance_ft=2600 pest=borer", "near_enough=yes spare_ft=40", "independent arithmetic", COMPUTED)
-            .example(
-                    "distance_ft=2700 pest=borer", "near_enough=no spare_ft=-60", "independent arithmetic", COMPUTED)
+            .example("distance_ft=2600 pest=borer", "near_enough=yes spare_ft=40", "independent arithmetic", COMPUTED)
+            .example("distance_ft=2700 pest=borer", "near_enough=no spare_ft=-60", "independent arithmetic", COMPUTED)
             .example(
                     "distance_ft=2000 pest=borer sprayed=yes",
                     "near_enough=no spare_ft=-680",
                     "a quarter mile",
                     COMPUTED)
-            .example("distance_ft=40 pest=rootworm between=road-or-ditch", "near_enough=yes", "[iowa-refuge-2003]", VERIFIED)
-            .example("distance_ft=700 pest=both between=another-field", "near_enough=no", "[iowa-refuge-2003]", VERIFIED)
+            .example(
+                    "distance_ft=40 pest=rootworm between=road-or-ditch",
+                    "near_enough=yes",
+                    "[iowa-refuge-2003]",
+                    VERIFIED)
+            .example(
+                    "distance_ft=700 pest=both between=another-field", "near_enough=no", "[iowa-refuge-2003]", VERIFIED)
             .model(RefugeDistance::solve);
 
     private RefugeDistance() {}

@@ -98,11 +98,7 @@ public final class RefugeLayout {
             .source("Area of a frame: arithmetic", PRACTICE)
             .validity("A rectangle. Rows are rounded up and never fewer than the fewest allowed.")
             .caution(GUIDE)
-            .example(
-                    "length_ft=2640 width_ft=2640 refuge_pct=20",
-                    "band_ft=139.4",
-                    "independent arithmetic",
-                    COMPUTED)
+            .example("length_ft=2640 width_ft=2640 refuge_pct=20", "band_ft=139.4", "independent arithmetic", COMPUTED)
             .example("length_ft=1320 width_ft=2640 refuge_pct=5", "band_ft=22.3", "independent arithmetic", COMPUTED)
             .example(
                     "length_ft=1320 width_ft=1320 refuge_pct=20",

@@ -57,12 +57,9 @@ public final class RefugeWorth {
             .caution(
                     "A guess a few per cent low for recessive genes, up to half for dominant ones: see insect-resistance.")
             .example("refuge_share=.05 initial_frequency=.001", "generations=53", "independent arithmetic", COMPUTED)
-            .example(
-                    "refuge_share=.10 initial_frequency=.001", "generations=111", "independent arithmetic", COMPUTED)
-            .example(
-                    "refuge_share=.20 initial_frequency=.001", "generations=250", "independent arithmetic", COMPUTED)
-            .example(
-                    "refuge_share=.50 initial_frequency=.001", "generations=998", "independent arithmetic", COMPUTED)
+            .example("refuge_share=.10 initial_frequency=.001", "generations=111", "independent arithmetic", COMPUTED)
+            .example("refuge_share=.20 initial_frequency=.001", "generations=250", "independent arithmetic", COMPUTED)
+            .example("refuge_share=.50 initial_frequency=.001", "generations=998", "independent arithmetic", COMPUTED)
             .model(RefugeWorth::solveGuess);
 
     private RefugeWorth() {}

@@ -48,11 +48,7 @@ public final class RootwormLoss {
                     "Grain, whole season, 0 to 3 nodes. A loss above 100 % is shown as 100 %; other nodes are refused.")
             .caution(
                     "Fields differ widely: the same injury cost from nothing to twice the mean. Look at the chance too.")
-            .example(
-                    "node_injury=1.0 loss_per_node_pct=15",
-                    "loss_pct=15.0",
-                    "30 of 200 bu at 1.0 node",
-                    COMPUTED)
+            .example("node_injury=1.0 loss_per_node_pct=15", "loss_pct=15.0", "30 of 200 bu at 1.0 node", COMPUTED)
             .example(
                     "node_injury=1.68 loss_per_node_pct=15",
                     "loss_pct=25.2",

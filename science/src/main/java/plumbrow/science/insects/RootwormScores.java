@@ -91,10 +91,7 @@ public final class RootwormScores {
                     "The source prints 5 to 10 beetles and 25 to 50 % of pollen shed: 5 and 50 are taken. Never after pollination.")
             .caution("Silk grows on: silk of half an inch or more is enough for pollen.")
             .example(
-                    "beetles_ear=6 silk_in=.4 shed_pct=40",
-                    "of_threshold=1.2 verdict=treat",
-                    "[farms-94345]",
-                    VERIFIED)
+                    "beetles_ear=6 silk_in=.4 shed_pct=40", "of_threshold=1.2 verdict=treat", "[farms-94345]", VERIFIED)
             .example(
                     "beetles_ear=6 silk_in=.4 shed_pct=80",
                     "verdict=too late: pollination is over",

@@ -39,7 +39,9 @@ public final class SoybeanDefoliation {
             .output("of_threshold", "Leaf eaten over the threshold", "")
             .output("verdict", "In words", "")
             .formula("treat from the threshold of the state and stage on, if the insects are still there")
-            .source("[defoliation-iowa]; [defoliation-ohio-2024]; [defoliation-pennsylvania]; [defoliation-carolina]", VERIFIED)
+            .source(
+                    "[defoliation-iowa]; [defoliation-ohio-2024]; [defoliation-pennsylvania]; [defoliation-carolina]",
+                    VERIFIED)
             .validity(
                     "Whole plants, whole field. Nebraska prints 15 to 20 % at full seed: 15 is taken. No treatment after R6.5.")
             .caution("States differ by a factor of two at pod fill: use your own state's rule, never a mean of them.")
@@ -49,19 +51,31 @@ public final class SoybeanDefoliation {
                     "threshold_pct=20 of_threshold=0.9 verdict=below the threshold",
                     "[defoliation-iowa]",
                     VERIFIED)
-            .example("defoliation_pct=30 state=iowa stage=vegetative", "threshold_pct=30", "[defoliation-iowa]", VERIFIED)
+            .example(
+                    "defoliation_pct=30 state=iowa stage=vegetative",
+                    "threshold_pct=30",
+                    "[defoliation-iowa]",
+                    VERIFIED)
             .example(
                     "defoliation_pct=18 state=ohio stage=pods",
                     "threshold_pct=10 verdict=treat if the insects are still there",
                     "[defoliation-ohio-2024]",
                     VERIFIED)
-            .example("defoliation_pct=18 state=ohio stage=full-seed", "threshold_pct=15", "[defoliation-ohio-2024]", VERIFIED)
+            .example(
+                    "defoliation_pct=18 state=ohio stage=full-seed",
+                    "threshold_pct=15",
+                    "[defoliation-ohio-2024]",
+                    VERIFIED)
             .example(
                     "defoliation_pct=18 state=pennsylvania stage=full-seed",
                     "threshold_pct=25",
                     "[defoliation-pennsylvania]",
                     VERIFIED)
-            .example("defoliation_pct=18 state=south-carolina stage=bloom", "threshold_pct=15", "[defoliation-carolina]", VERIFIED)
+            .example(
+                    "defoliation_pct=18 state=south-carolina stage=bloom",
+                    "threshold_pct=15",
+                    "[defoliation-carolina]",
+                    VERIFIED)
             .model(SoybeanDefoliation::solve);
 
     private SoybeanDefoliation() {}

@@ -41,14 +41,10 @@ public final class WesternBeanCutworm {
             .validity("From 1 March. Lowest not above highest. A missing day is never a day of zero.")
             .caution(
                     "Sum from 1 March: first warning at 2,577 (cropwatch.unl.edu 2021). Do not compare with sums of other rules.")
-            .example(
-                    "tmin_f=50 tmax_f=70", "degree_days=22.0", "[nebraska-bean-cutworm]", VERIFIED)
-            .example(
-                    "tmin_f=50 tmax_f=85", "degree_days=29.5", "[nebraska-bean-cutworm]", VERIFIED)
-            .example(
-                    "tmin_f=55 tmax_f=70", "degree_days=24.5", "[nebraska-bean-cutworm]", VERIFIED)
-            .example(
-                    "tmin_f=55 tmax_f=65", "degree_days=22.0", "[nebraska-bean-cutworm]", VERIFIED)
+            .example("tmin_f=50 tmax_f=70", "degree_days=22.0", "[nebraska-bean-cutworm]", VERIFIED)
+            .example("tmin_f=50 tmax_f=85", "degree_days=29.5", "[nebraska-bean-cutworm]", VERIFIED)
+            .example("tmin_f=55 tmax_f=70", "degree_days=24.5", "[nebraska-bean-cutworm]", VERIFIED)
+            .example("tmin_f=55 tmax_f=65", "degree_days=22.0", "[nebraska-bean-cutworm]", VERIFIED)
             .example("tmin_f=72 tmax_f=96", "degree_days=37.0", "capped", COMPUTED)
             .example("tmin_f=20 tmax_f=40", "degree_days=0.0", "independent arithmetic", COMPUTED)
             .model(WesternBeanCutworm::solveDegreeDays);

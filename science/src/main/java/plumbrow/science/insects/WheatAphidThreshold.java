@@ -62,9 +62,21 @@ public final class WheatAphidThreshold {
                     "threshold=25 verdict=below the threshold",
                     "[nebraska-wheat-aphids]: more than 25",
                     VERIFIED)
-            .example("aphids_stem=25 kind=corn-leaf stage=seedling", "threshold=20 verdict=treat", "[nebraska-wheat-aphids]", VERIFIED)
-            .example("aphids_stem=49 kind=english-grain stage=boot-to-head", "threshold=50", "[nebraska-wheat-aphids]", VERIFIED)
-            .example("aphids_stem=5 kind=english-grain stage=flower", "threshold=5 verdict=treat", "[nebraska-wheat-aphids]", VERIFIED)
+            .example(
+                    "aphids_stem=25 kind=corn-leaf stage=seedling",
+                    "threshold=20 verdict=treat",
+                    "[nebraska-wheat-aphids]",
+                    VERIFIED)
+            .example(
+                    "aphids_stem=49 kind=english-grain stage=boot-to-head",
+                    "threshold=50",
+                    "[nebraska-wheat-aphids]",
+                    VERIFIED)
+            .example(
+                    "aphids_stem=5 kind=english-grain stage=flower",
+                    "threshold=5 verdict=treat",
+                    "[nebraska-wheat-aphids]",
+                    VERIFIED)
             .example(
                     "aphids_stem=5 kind=bird-cherry-oat stage=flower",
                     "threshold=5 verdict=below the threshold",

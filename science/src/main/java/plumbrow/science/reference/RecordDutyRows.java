@@ -16,8 +16,8 @@ final class RecordDutyRows {
     private RecordDutyRows() {}
 
     static Optional<Entry> read(Row row) {
-        Optional<String> state = row.as(
-                "state", text -> Optional.of(text).filter(two -> two.matches("[A-Z]{2}")), "two letters, or US");
+        Optional<String> state =
+                row.as("state", text -> Optional.of(text).filter(two -> two.matches("[A-Z]{2}")), "two letters, or US");
         Optional<String> role = row.as("role", text -> Optional.of(text).filter(ROLES::contains), "one of " + ROLES);
         Optional<RecordDuty.Scope> scope =
                 row.as("scope", RecordDuty.Scope::find, "all, restricted, wps, atrazine or none");
@@ -33,10 +33,11 @@ final class RecordDutyRows {
         }
         Optional<Boolean> whole = row.as(
                 "list",
-                text -> text.equals("whole") || text.equals("part") ? Optional.of(text.equals("whole")) : Optional.empty(),
+                text -> text.equals("whole") || text.equals("part")
+                        ? Optional.of(text.equals("whole"))
+                        : Optional.empty(),
                 "whole or part");
-        Optional<RecordDuty.WriteBy> writeBy =
-                row.as("write_by", RecordDuty.WriteBy::read, RecordDuty.WriteBy.WORDS);
+        Optional<RecordDuty.WriteBy> writeBy = row.as("write_by", RecordDuty.WriteBy::read, RecordDuty.WriteBy.WORDS);
         OptionalDouble years = row.number("keep_years", 1, 30, "years from 1 to 30");
         Optional<Backing> backing = row.backing();
         if (scope.isPresent() && (scope.get() == RecordDuty.Scope.NONE) != items.isEmpty()) {

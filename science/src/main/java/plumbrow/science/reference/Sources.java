@@ -17,8 +17,7 @@ import plumbrow.science.figure.Status;
 public final class Sources {
     static final String FILE = "sources.csv";
 
-    private static final List<String> COLUMNS =
-            List.of("key", "author", "year", "title", "about", "where", "status");
+    private static final List<String> COLUMNS = List.of("key", "author", "year", "title", "about", "where", "status");
     private static final Pattern KEY = Pattern.compile("[a-z0-9]+(?:[.-][a-z0-9]+)*");
     private static final Pattern CITED = Pattern.compile("\\[(" + KEY + ")]");
     private static final Map<String, Source> ALL = packed();
@@ -46,8 +45,7 @@ public final class Sources {
     }
 
     private static String written(String cited, Function<Source, String> words) {
-        return CITED.matcher(cited)
-                .replaceAll(key -> Matcher.quoteReplacement(words.apply(named(key))));
+        return CITED.matcher(cited).replaceAll(key -> Matcher.quoteReplacement(words.apply(named(key))));
     }
 
     private static Source named(MatchResult cited) {

@@ -38,31 +38,16 @@ public final class CasCheck {
             .validity("Two to seven digits, two digits and the check digit; anything else is refused.")
             .caution("A number that fits may still be that of another substance: read the name beside it.")
             .example(
-                    "cas=1912-24-9",
-                    "valid=yes check_digit=9 weighted_sum=69 cas_number=1912-24-9",
-                    "atrazine",
-                    MEMORY)
+                    "cas=1912-24-9", "valid=yes check_digit=9 weighted_sum=69 cas_number=1912-24-9", "atrazine", MEMORY)
             .example("cas=94-75-7", "valid=yes weighted_sum=67", "2,4-D acid", MEMORY)
-            .example(
-                    "cas=1928-43-4",
-                    "valid=yes weighted_sum=94",
-                    "2,4-D 2-ethylhexyl ester",
-                    MEMORY)
+            .example("cas=1928-43-4", "valid=yes weighted_sum=94", "2,4-D 2-ethylhexyl ester", MEMORY)
             .example("cas=1071-83-6", "valid=yes weighted_sum=56", "glyphosate acid", MEMORY)
-            .example(
-                    "cas=70901-12-1",
-                    "valid=yes weighted_sum=101",
-                    "glyphosate potassium",
-                    MEMORY)
+            .example("cas=70901-12-1", "valid=yes weighted_sum=101", "glyphosate potassium", MEMORY)
             .example("cas=1918-00-9", "valid=yes weighted_sum=79", "dicamba acid", MEMORY)
             .example("cas=1910-42-5", "valid=yes weighted_sum=65", "paraquat dichloride", MEMORY)
             .example("cas=2921-88-2", "valid=yes weighted_sum=92", "chlorpyrifos", MEMORY)
             .example("cas=7732-18-5", "valid=yes weighted_sum=105", "water, [cas-codes]", VERIFIED)
-            .example(
-                    "cas=1912249",
-                    "valid=yes cas_number=1912-24-9",
-                    "without hyphens, as in older lists",
-                    MEMORY)
+            .example("cas=1912249", "valid=yes cas_number=1912-24-9", "without hyphens, as in older lists", MEMORY)
             .example(
                     "cas=1912-42-9",
                     "valid=no check_digit=1 weighted_sum=71",

@@ -17,11 +17,7 @@ public record EverydayDose(String name, double ld50MgPerKg, String printed, Stri
     /** From the mildest to the most poisonous. */
     public static final List<EverydayDose> ALL = List.of(
             new EverydayDose(
-                    "sugar",
-                    30_000,
-                    "35,400 for males, 29,700 for females",
-                    "[boyd-1965], abstract",
-                    Status.VERIFIED),
+                    "sugar", 30_000, "35,400 for males, 29,700 for females", "[boyd-1965], abstract", Status.VERIFIED),
             new EverydayDose(
                     "alcohol",
                     7_000,
@@ -35,21 +31,12 @@ public record EverydayDose(String name, double ld50MgPerKg, String printed, Stri
                     "[boyd-1966], abstract",
                     Status.VERIFIED),
             new EverydayDose(
-                    "aspirin",
-                    1_000,
-                    "920 to 1,500; tables of others 200",
-                    "[boyd-1959], from memory",
-                    Status.MEMORY),
+                    "aspirin", 1_000, "920 to 1,500; tables of others 200", "[boyd-1959], from memory", Status.MEMORY),
             new EverydayDose(
                     "caffeine",
                     400,
                     "367 as the mean of sound studies; older ones 192 to 383",
                     "[adamson-2016], abstract",
                     Status.VERIFIED),
-            new EverydayDose(
-                    "nicotine",
-                    50,
-                    "more than 50",
-                    "[mayer-2014], quoting Hayes 1982",
-                    Status.VERIFIED));
+            new EverydayDose("nicotine", 50, "more than 50", "[mayer-2014], quoting Hayes 1982", Status.VERIFIED));
 }

@@ -34,8 +34,7 @@ public final class HandlerEquipment {
             .output("items", "Items beyond shirt, trousers, shoes and socks", "")
             .formula("table of 40 CFR 156.212(e) by category")
             .source("[40-cfr-156.212], (e)", VERIFIED)
-            .validity(
-                    "The federal least for a new label, table of the edition of 2015.")
+            .validity("The federal least for a new label, table of the edition of 2015.")
             .caution(
                     "The label's own list is the law: wear the more protective of each item, for mixtures of all products.")
             .example(

@@ -85,11 +85,7 @@ public final class Haul {
             .caution("State law must authorise the exception; shipping paper, marks and placards still apply. " + STATE)
             .example("liquid_gal=480 miles=20", "within=yes", "independent arithmetic", COMPUTED)
             .example("liquid_gal=502 miles=20", "within=yes share_of_limit=1.00", "independent arithmetic", COMPUTED)
-            .example(
-                    "liquid_gal=550 miles=20",
-                    "within=no",
-                    "herbicide and adjuvant count together",
-                    COMPUTED)
+            .example("liquid_gal=550 miles=20", "within=no", "herbicide and adjuvant count together", COMPUTED)
             .example("liquid_gal=0 solid_lb=5200 miles=20", "within=no", "independent arithmetic", COMPUTED)
             .example("liquid_gal=100 miles=160", "within=no", "independent arithmetic", COMPUTED)
             .model(Haul::solveFarm);

@@ -44,11 +44,7 @@ public final class IngredientPerGallon {
                     "lb_gal=4.00",
                     "isopropylamine glyphosate at 1.17 g/mL",
                     COMPUTED)
-            .example(
-                    "weight_pct=43.8 density_lb_gal=9.4303",
-                    "lb_gal=4.13",
-                    "at specific gravity 1.13",
-                    COMPUTED)
+            .example("weight_pct=43.8 density_lb_gal=9.4303", "lb_gal=4.13", "at specific gravity 1.13", COMPUTED)
             .model(IngredientPerGallon::solve);
 
     private IngredientPerGallon() {}

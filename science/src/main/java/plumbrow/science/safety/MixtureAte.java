@@ -52,29 +52,21 @@ public final class MixtureAte {
                     "One route and one physical form. Shares and unknown together at most 100 %. Harmless ingredients are left out.")
             .caution("Estimated from ingredients: a test of the mixture itself, or its own label, outranks it.")
             .example("shares_pct=16,4,80 ates=1600,200,3450", "ate=1880", "[un-ghs-examples], 3.1(a)", VERIFIED)
-            .example("shares_pct=26,23,40 ates=2737,4500,400", "ate=873", "[un-ghs-examples], 3.1(d), by mouth", VERIFIED)
+            .example(
+                    "shares_pct=26,23,40 ates=2737,4500,400",
+                    "ate=873",
+                    "[un-ghs-examples], 3.1(d), by mouth",
+                    VERIFIED)
             .example(
                     "shares_pct=26,23,40 ates=11,19,4 unknown_pct=11",
                     "ate=6.6",
                     "[un-ghs-examples], 3.1(d), breathed in",
                     VERIFIED)
-            .example(
-                    "shares_pct=16,4 ates=1600,860",
-                    "ate=6825",
-                    "pattern of the ECHA guidance on CLP",
-                    COMPUTED)
+            .example("shares_pct=16,4 ates=1600,860", "ate=6825", "pattern of the ECHA guidance on CLP", COMPUTED)
             .example("shares_pct=25,15 ates=200,1800", "ate=750", "independent arithmetic", COMPUTED)
             .example("shares_pct=10 ates=50 unknown_pct=20", "ate=400", "independent arithmetic", COMPUTED)
-            .example(
-                    "shares_pct=10 ates=50 unknown_pct=10",
-                    "ate=500",
-                    "no correction at 10",
-                    COMPUTED)
-            .example(
-                    "shares_pct=5,10 ates=5,500",
-                    "ate=98.0",
-                    "categories 2 and 4 by mouth",
-                    COMPUTED)
+            .example("shares_pct=10 ates=50 unknown_pct=10", "ate=500", "no correction at 10", COMPUTED)
+            .example("shares_pct=5,10 ates=5,500", "ate=98.0", "categories 2 and 4 by mouth", COMPUTED)
             .example("shares_pct=40,10 ates=1100,300", "ate=1435", "independent arithmetic", COMPUTED)
             .example("shares_pct=36.1,8 ates=.05,1.5", "ate=.1375", "independent arithmetic", COMPUTED)
             .model(MixtureAte::solve);

@@ -64,7 +64,11 @@ public final class PeopleNearby {
             .validity(
                     "Hours are counted as they pass: a night that changes the clock has 23 or 25. Central time unless a zone is given.")
             .caution("The interval is that of the label; early entry has rules and clothing of its own.")
-            .example("ended=2026-05-03T14:30 rei_h=12", "enter_from=2026-05-04T02:30", "independent arithmetic", COMPUTED)
+            .example(
+                    "ended=2026-05-03T14:30 rei_h=12",
+                    "enter_from=2026-05-04T02:30",
+                    "independent arithmetic",
+                    COMPUTED)
             .example(
                     "ended=2024-03-09T23:00 rei_h=24 zone=America/Chicago",
                     "enter_from=2024-03-11T00:00",
@@ -146,7 +150,8 @@ public final class PeopleNearby {
                     COMPUTED)
             .example("method=spray droplets=finer height_in=10", "distance_ft=100", "independent arithmetic", COMPUTED)
             .example("method=granules", "distance_ft=0.0", "independent arithmetic", COMPUTED)
-            .example("method=spray droplets=unknown height_in=18", "distance_ft=100", "independent arithmetic", COMPUTED)
+            .example(
+                    "method=spray droplets=unknown height_in=18", "distance_ft=100", "independent arithmetic", COMPUTED)
             .model(PeopleNearby::solveZone);
 
     private PeopleNearby() {}

@@ -69,11 +69,7 @@ public final class Spill {
                     "ai_lb=14.32 reaches_rq=no containers_to_rq=7",
                     "2,4-D ester",
                     COMPUTED)
-            .example(
-                    "volume_gal=2.5 ai_lb_gal=3.8 rq_lb=100",
-                    "containers_to_rq=11",
-                    "on acid basis",
-                    COMPUTED)
+            .example("volume_gal=2.5 ai_lb_gal=3.8 rq_lb=100", "containers_to_rq=11", "on acid basis", COMPUTED)
             .example(
                     "volume_gal=2.5 ai_lb_gal=4 rq_lb=1000",
                     "ai_lb=10 containers_to_rq=100",
@@ -89,11 +85,7 @@ public final class Spill {
                     "ai_lb=80 share_of_rq=.8 reaches_rq=no",
                     "independent arithmetic",
                     COMPUTED)
-            .example(
-                    "volume_gal=2.5 ai_lb_gal=4.142 rq_lb=10",
-                    "gal_to_rq=2.41",
-                    "paraquat as dichloride",
-                    COMPUTED)
+            .example("volume_gal=2.5 ai_lb_gal=4.142 rq_lb=10", "gal_to_rq=2.41", "paraquat as dichloride", COMPUTED)
             .model(Spill::solve);
 
     public static final Figure MIXTURE = Figure.declare("spill-mixture", Subject.SAFETY)

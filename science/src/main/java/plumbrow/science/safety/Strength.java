@@ -88,11 +88,7 @@ public final class Strength {
             .source("Arithmetic", PRACTICE)
             .validity("Percent by weight.")
             .caution(LABEL)
-            .example(
-                    "amount=1.33 weight_pct=75",
-                    "ingredient=1.0",
-                    "75 % dry at 1.33 oz/acre",
-                    COMPUTED)
+            .example("amount=1.33 weight_pct=75", "ingredient=1.0", "75 % dry at 1.33 oz/acre", COMPUTED)
             .model(Strength::solveDry);
 
     public static final Figure VOLUME = Figure.declare("volume-share", Subject.SAFETY)

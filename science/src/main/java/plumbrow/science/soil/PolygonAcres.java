@@ -47,16 +47,8 @@ public final class PolygonAcres {
                     "acres=227.3813 perimeter_m=3878.35",
                     "first polygon, independent geodesic library",
                     COMPUTED)
-            .example(
-                    "points=30,-90;30,-89.99;30.01,-89.99;30.01,-90",
-                    "acres=264.2844",
-                    "second polygon",
-                    COMPUTED)
-            .example(
-                    "points=40.10,-88.25;40.10,-88.24;40.108,-88.25",
-                    "acres=93.5838",
-                    "triangle",
-                    COMPUTED)
+            .example("points=30,-90;30,-89.99;30.01,-89.99;30.01,-90", "acres=264.2844", "second polygon", COMPUTED)
+            .example("points=40.10,-88.25;40.10,-88.24;40.108,-88.25", "acres=93.5838", "triangle", COMPUTED)
             .example(
                     "points=41.50,-93.60;41.50,-93.59;41.505,-93.59;41.505,-93.595;41.51,-93.595;41.51,-93.60",
                     "acres=171.8506",

@@ -44,13 +44,8 @@ public final class SetbackAcres {
             .source("Geometry", PRACTICE)
             .validity("Side needs the length; round needs length and width, each more than twice the setback.")
             .caution("The label's and the county's setbacks are the law; measure from where they say.")
-            .example(
-                    "shape=side setback_ft=100 length_ft=1320",
-                    "acres=3.03",
-                    "independent arithmetic",
-                    COMPUTED)
-            .example(
-                    "shape=side setback_ft=66 length_ft=2640", "acres=4.00", "independent arithmetic", COMPUTED)
+            .example("shape=side setback_ft=100 length_ft=1320", "acres=3.03", "independent arithmetic", COMPUTED)
+            .example("shape=side setback_ft=66 length_ft=2640", "acres=4.00", "independent arithmetic", COMPUTED)
             .example(
                     "shape=round setback_ft=66 length_ft=1320 width_ft=1320",
                     "acres=7.60",

@@ -34,15 +34,8 @@ public final class BandRate {
             .validity("Band not wider than the row spacing.")
             .caution("Read whether the label's rate is per treated or per field acre.")
             .example(
-                    "rate=20 band_in=15 row_spacing_in=30",
-                    "field_rate=10.00",
-                    "independent arithmetic, gal",
-                    COMPUTED)
-            .example(
-                    "rate=40 band_in=7 row_spacing_in=38",
-                    "field_rate=7.37",
-                    "independent arithmetic, lb",
-                    COMPUTED)
+                    "rate=20 band_in=15 row_spacing_in=30", "field_rate=10.00", "independent arithmetic, gal", COMPUTED)
+            .example("rate=40 band_in=7 row_spacing_in=38", "field_rate=7.37", "independent arithmetic, lb", COMPUTED)
             .example(
                     "rate=3 band_in=10 row_spacing_in=30",
                     "field_rate=1.00",
@@ -59,11 +52,7 @@ public final class BandRate {
             .source("Arithmetic", PRACTICE)
             .validity("Fluid ounces. For the flow of a row's tube use nozzle-flow with the row spacing.")
             .example("gpa=3 row_spacing_in=30", "oz_per_1000_row_ft=22.04", "independent arithmetic", COMPUTED)
-            .example(
-                    "gpa=.3267 row_spacing_in=30",
-                    "oz_per_1000_row_ft=2.40",
-                    "41.8 fl oz/ac",
-                    COMPUTED)
+            .example("gpa=.3267 row_spacing_in=30", "oz_per_1000_row_ft=2.40", "41.8 fl oz/ac", COMPUTED)
             .model(BandRate::solveFurrow);
 
     private BandRate() {}

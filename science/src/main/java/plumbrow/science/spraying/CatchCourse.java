@@ -76,11 +76,7 @@ public final class CatchCourse {
                     "mean_oz=51.83 off_pct=-1.6,0.3,-3.5,11.9,-1.6,-5.5 replace=[4]",
                     "nozzle 4 is +11.9 %, nozzle 6 −5.5 %",
                     COMPUTED)
-            .example(
-                    "caught_oz=51,52,50,58,51,49 limit_pct=5",
-                    "replace=[4, 6]",
-                    "independent arithmetic",
-                    COMPUTED)
+            .example("caught_oz=51,52,50,58,51,49 limit_pct=5", "replace=[4, 6]", "independent arithmetic", COMPUTED)
             .example(
                     "caught_oz=51,52,50,58,51,49 new_oz=50",
                     "off_new_pct=2.0,4.0,0.0,16.0,2.0,-2.0 replace=[4]",

@@ -59,21 +59,9 @@ public final class CornStand {
             .validity("10 April to 9 June, 10,000 to 36,000 plants. Fields below 100 bu gain little above 24,000.")
             .caution(
                     "Tables disagree by ten points for thin stands. Gaps cost 2 to 6 points more: judge 4 to 5 days after the injury.")
-            .example(
-                    "planted=2024-04-25 plants_ac=30000",
-                    "yield_pct=100",
-                    "[nafziger-1994]",
-                    VERIFIED)
-            .example(
-                    "planted=2024-04-25 plants_ac=18000",
-                    "yield_pct=88",
-                    "[nafziger-1994]",
-                    VERIFIED)
-            .example(
-                    "planted=2024-05-20 plants_ac=30000",
-                    "yield_pct=91",
-                    "[nafziger-1994]",
-                    VERIFIED)
+            .example("planted=2024-04-25 plants_ac=30000", "yield_pct=100", "[nafziger-1994]", VERIFIED)
+            .example("planted=2024-04-25 plants_ac=18000", "yield_pct=88", "[nafziger-1994]", VERIFIED)
+            .example("planted=2024-05-20 plants_ac=30000", "yield_pct=91", "[nafziger-1994]", VERIFIED)
             .example("planted=2024-04-28 plants_ac=21000", "yield_pct=93.3", "independent arithmetic", COMPUTED)
             .example("planted=2024-05-23 plants_ac=31000", "yield_pct=88.6", "independent arithmetic", COMPUTED)
             .example("planted=2024-05-02 plants_ac=17000", "yield_pct=85.6", "independent arithmetic", COMPUTED)

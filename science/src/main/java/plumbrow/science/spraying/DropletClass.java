@@ -36,16 +36,8 @@ public final class DropletClass {
             .source("[asabe-s572]", VERIFIED)
             .validity("The class belongs to nozzle and pressure: look it up again when the pressure changes.")
             .caution("One class coarser is about half the driftable fines, and thinner cover: the label decides.")
-            .example(
-                    "found=VC finest=C",
-                    "allowed=yes steps=1.0",
-                    "coarse or coarser",
-                    COMPUTED)
-            .example(
-                    "found=M finest=C",
-                    "allowed=no steps=-1.0",
-                    "coarse or coarser",
-                    COMPUTED)
+            .example("found=VC finest=C", "allowed=yes steps=1.0", "coarse or coarser", COMPUTED)
+            .example("found=M finest=C", "allowed=no steps=-1.0", "coarse or coarser", COMPUTED)
             .model(DropletClass::solve);
 
     private DropletClass() {}

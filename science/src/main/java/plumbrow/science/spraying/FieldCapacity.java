@@ -40,21 +40,9 @@ public final class FieldCapacity {
             .example("mph=12 width_ft=60 efficiency_pct=68", "ac_h=59.3", "[iowa-a3-24]", VERIFIED)
             .example("mph=12 width_ft=80 efficiency_pct=68", "ac_h=79.1", "[iowa-a3-24]", VERIFIED)
             .example("mph=6 width_ft=30 efficiency_pct=60", "ac_h=13.1", "[iowa-a3-24]", VERIFIED)
-            .example(
-                    "mph=12 width_ft=90 efficiency_pct=65",
-                    "ac_h=85.1",
-                    "independent arithmetic",
-                    COMPUTED)
-            .example(
-                    "mph=7 width_ft=38.5 efficiency_pct=85",
-                    "ac_h=27.8",
-                    "independent arithmetic",
-                    COMPUTED)
-            .example(
-                    "mph=5.5 width_ft=40 efficiency_pct=65",
-                    "ac_h=17.3",
-                    "independent arithmetic",
-                    COMPUTED)
+            .example("mph=12 width_ft=90 efficiency_pct=65", "ac_h=85.1", "independent arithmetic", COMPUTED)
+            .example("mph=7 width_ft=38.5 efficiency_pct=85", "ac_h=27.8", "independent arithmetic", COMPUTED)
+            .example("mph=5.5 width_ft=40 efficiency_pct=65", "ac_h=17.3", "independent arithmetic", COMPUTED)
             .model(FieldCapacity::solve);
 
     private FieldCapacity() {}

@@ -50,18 +50,10 @@ public final class JarTest {
             .caution("A clean jar says that the mix flows, not that it is legal or safe to the crop: read both labels.")
             .example("rate=1 unit=pt gpa=25 jar_ml=946.35", "amount=4.73", "independent arithmetic", COMPUTED)
             .example("rate=1 unit=lb gpa=25 jar_ml=946.35", "amount=4.54", "independent arithmetic", COMPUTED)
-            .example(
-                    "rate=.25 unit=percent gpa=25 jar_ml=946.35",
-                    "amount=2.37",
-                    "independent arithmetic",
-                    COMPUTED)
+            .example("rate=.25 unit=percent gpa=25 jar_ml=946.35", "amount=2.37", "independent arithmetic", COMPUTED)
             .example("rate=32 unit=fl-oz gpa=15 jar_ml=500", "amount=8.33", "independent arithmetic", COMPUTED)
             .example("rate=3 unit=oz gpa=15 jar_ml=500", "amount=0.749", "independent arithmetic", COMPUTED)
-            .example(
-                    "rate=8.5 unit=lb-100gal gpa=15 jar_ml=500",
-                    "amount=5.09",
-                    "independent arithmetic",
-                    COMPUTED)
+            .example("rate=8.5 unit=lb-100gal gpa=15 jar_ml=500", "amount=5.09", "independent arithmetic", COMPUTED)
             .model(JarTest::solve);
 
     public static final Figure RINSE = Figure.declare("tank-rinse", Subject.SPRAYING)
@@ -74,16 +66,8 @@ public final class JarTest {
             .source("Dilution", PRACTICE)
             .validity("Each rinse mixed through boom ends and screens, and drained.")
             .caution("The label's cleaner and rinses are the law. Never mix chlorine bleach with ammonia: toxic gas.")
-            .example(
-                    "residue_gal=5 rinse_gal=50 rinses=3",
-                    "left_share=0.00075",
-                    "independent arithmetic",
-                    COMPUTED)
-            .example(
-                    "residue_gal=5 rinse_gal=150 rinses=1",
-                    "left_share=0.032",
-                    "43 times worse",
-                    COMPUTED)
+            .example("residue_gal=5 rinse_gal=50 rinses=3", "left_share=0.00075", "independent arithmetic", COMPUTED)
+            .example("residue_gal=5 rinse_gal=150 rinses=1", "left_share=0.032", "43 times worse", COMPUTED)
             .model(JarTest::solveRinse);
 
     private JarTest() {}

@@ -24,11 +24,7 @@ public final class NozzleFlow {
             .validity(SprayVolume.TREATED)
             .caution(Asked.LABEL_RULES)
             .example("gpa=15 mph=12 spacing_in=20", "gpm=0.6061", "independent arithmetic", COMPUTED)
-            .example(
-                    "gpa=3 mph=5 spacing_in=30",
-                    "gpm=0.0758 oz_min=9.70",
-                    "in the furrow",
-                    COMPUTED)
+            .example("gpa=3 mph=5 spacing_in=30", "gpm=0.0758 oz_min=9.70", "in the furrow", COMPUTED)
             .model(NozzleFlow::solve);
 
     /** Fluid ounces in a gallon. */

@@ -34,8 +34,7 @@ public final class NozzlePressure {
             .orElse("8.345");
     private static final String RATED =
             "Inside the rated range of the nozzle; pressure at the nozzle, not at the regulator.";
-    private static final String SOURCE =
-            "[nebraska-solutions-2016]";
+    private static final String SOURCE = "[nebraska-solutions-2016]";
 
     public static final Figure FIGURE = Figure.declare("nozzle-pressure", Subject.SPRAYING)
             .question("At which pressure does the nozzle flow this much?")

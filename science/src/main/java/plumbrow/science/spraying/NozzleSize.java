@@ -43,63 +43,18 @@ public final class NozzleSize {
             .formula("rated flow = size with the point behind the first digit, at 40 psi; flow = rated × √(psi ÷ 40)")
             .source("[iso-10625]", VERIFIED)
             .validity("Inside the nozzle's rated range, water.")
-            .example(
-                    "size=01",
-                    "gpm=0.10 litres_min_3_bar=0.395 colour=orange",
-                    "independent arithmetic",
-                    COMPUTED)
-            .example(
-                    "size=015",
-                    "gpm=0.15 litres_min_3_bar=0.592 colour=green",
-                    "independent arithmetic",
-                    COMPUTED)
-            .example(
-                    "size=02",
-                    "gpm=0.20 litres_min_3_bar=0.790 colour=yellow",
-                    "independent arithmetic",
-                    COMPUTED)
-            .example(
-                    "size=025",
-                    "gpm=0.25 litres_min_3_bar=0.987 colour=lilac",
-                    "independent arithmetic",
-                    COMPUTED)
-            .example(
-                    "size=03",
-                    "gpm=0.30 litres_min_3_bar=1.184 colour=blue",
-                    "independent arithmetic",
-                    COMPUTED)
-            .example(
-                    "size=04", "gpm=0.40 litres_min_3_bar=1.579 colour=red", "independent arithmetic", COMPUTED)
-            .example(
-                    "size=05",
-                    "gpm=0.50 litres_min_3_bar=1.974 colour=brown",
-                    "independent arithmetic",
-                    COMPUTED)
-            .example(
-                    "size=06",
-                    "gpm=0.60 litres_min_3_bar=2.369 colour=grey",
-                    "independent arithmetic",
-                    COMPUTED)
-            .example(
-                    "size=08",
-                    "gpm=0.80 litres_min_3_bar=3.158 colour=white",
-                    "independent arithmetic",
-                    COMPUTED)
-            .example(
-                    "size=10",
-                    "gpm=1.00 litres_min_3_bar=3.948 colour=light blue",
-                    "independent arithmetic",
-                    COMPUTED)
-            .example(
-                    "size=04 psi=29.00755",
-                    "litres_min=1.289",
-                    "2 bar; table 1.31",
-                    COMPUTED)
-            .example(
-                    "size=08 psi=29.00755",
-                    "litres_min=2.579",
-                    "2 bar; table 2.61",
-                    COMPUTED)
+            .example("size=01", "gpm=0.10 litres_min_3_bar=0.395 colour=orange", "independent arithmetic", COMPUTED)
+            .example("size=015", "gpm=0.15 litres_min_3_bar=0.592 colour=green", "independent arithmetic", COMPUTED)
+            .example("size=02", "gpm=0.20 litres_min_3_bar=0.790 colour=yellow", "independent arithmetic", COMPUTED)
+            .example("size=025", "gpm=0.25 litres_min_3_bar=0.987 colour=lilac", "independent arithmetic", COMPUTED)
+            .example("size=03", "gpm=0.30 litres_min_3_bar=1.184 colour=blue", "independent arithmetic", COMPUTED)
+            .example("size=04", "gpm=0.40 litres_min_3_bar=1.579 colour=red", "independent arithmetic", COMPUTED)
+            .example("size=05", "gpm=0.50 litres_min_3_bar=1.974 colour=brown", "independent arithmetic", COMPUTED)
+            .example("size=06", "gpm=0.60 litres_min_3_bar=2.369 colour=grey", "independent arithmetic", COMPUTED)
+            .example("size=08", "gpm=0.80 litres_min_3_bar=3.158 colour=white", "independent arithmetic", COMPUTED)
+            .example("size=10", "gpm=1.00 litres_min_3_bar=3.948 colour=light blue", "independent arithmetic", COMPUTED)
+            .example("size=04 psi=29.00755", "litres_min=1.289", "2 bar; table 1.31", COMPUTED)
+            .example("size=08 psi=29.00755", "litres_min=2.579", "2 bar; table 2.61", COMPUTED)
             .model(NozzleSize::solve);
 
     private NozzleSize() {}

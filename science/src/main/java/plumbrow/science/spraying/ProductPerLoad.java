@@ -44,11 +44,7 @@ public final class ProductPerLoad {
             .validity("A rate of percent or of 100 gallons needs tank_gal; a rate per acre does not use it.")
             .caution(
                     "Never round a rate up past the label's highest. Fluid ounces and ounces of weight are different units.")
-            .example(
-                    "rate=32 acres_per_load=66.6667",
-                    "amount=2133.33",
-                    "16.67 gal a load are 2133.3 fl oz",
-                    COMPUTED)
+            .example("rate=32 acres_per_load=66.6667", "amount=2133.33", "16.67 gal a load are 2133.3 fl oz", COMPUTED)
             .example("rate=3 acres_per_load=3.5", "amount=10.5", "3 lb/ac on 3.5 ac, [missouri-g1272]", VERIFIED)
             .example(
                     "rate=.25 acres_per_load=66.6667 tank_gal=1000 basis=percent",

@@ -37,12 +37,9 @@ public final class RowGranules {
             .source("Arithmetic; [pesticide-stewardship]", VERIFIED)
             .validity("Ounces of weight. Row spacing more than 0.")
             .caution(BOTH_LIMITS)
-            .example(
-                    "oz_per_1000_row_ft=8 row_spacing_in=15", "lb_ac=17.42", "independent arithmetic", COMPUTED)
-            .example(
-                    "oz_per_1000_row_ft=8 row_spacing_in=20", "lb_ac=13.07", "independent arithmetic", COMPUTED)
-            .example(
-                    "oz_per_1000_row_ft=8 row_spacing_in=22", "lb_ac=11.88", "independent arithmetic", COMPUTED)
+            .example("oz_per_1000_row_ft=8 row_spacing_in=15", "lb_ac=17.42", "independent arithmetic", COMPUTED)
+            .example("oz_per_1000_row_ft=8 row_spacing_in=20", "lb_ac=13.07", "independent arithmetic", COMPUTED)
+            .example("oz_per_1000_row_ft=8 row_spacing_in=22", "lb_ac=11.88", "independent arithmetic", COMPUTED)
             .example("oz_per_1000_row_ft=8 row_spacing_in=30", "lb_ac=8.71", "independent arithmetic", COMPUTED)
             .example("oz_per_1000_row_ft=8 row_spacing_in=36", "lb_ac=7.26", "independent arithmetic", COMPUTED)
             .example("oz_per_1000_row_ft=8 row_spacing_in=38", "lb_ac=6.88", "independent arithmetic", COMPUTED)

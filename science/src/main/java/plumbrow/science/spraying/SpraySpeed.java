@@ -32,11 +32,7 @@ public final class SpraySpeed {
             .source(SprayVolume.SOURCE, VERIFIED)
             .validity(SprayVolume.TREATED)
             .caution(Asked.LABEL_RULES)
-            .example(
-                    "gpm=.6061 gpa=15 spacing_in=20",
-                    "mph=12.00",
-                    "turned round",
-                    COMPUTED)
+            .example("gpm=.6061 gpa=15 spacing_in=20", "mph=12.00", "turned round", COMPUTED)
             .model(SpraySpeed::solve);
 
     public static final Figure TIMED = Figure.declare("timed-speed", Subject.SPRAYING)
@@ -47,16 +43,8 @@ public final class SpraySpeed {
             .formula("mph = feet × 60 ÷ (seconds × 88)")
             .source("[oklahoma-sprayer]", VERIFIED)
             .validity("A flying start, in the field, tank half full.")
-            .example(
-                    "course_ft=200 seconds=45",
-                    "mph=3.03",
-                    "[oklahoma-sprayer] prints 3",
-                    VERIFIED)
-            .example(
-                    "course_ft=200 seconds=27",
-                    "mph=5.05",
-                    "[oklahoma-sprayer] prints 5",
-                    VERIFIED)
+            .example("course_ft=200 seconds=45", "mph=3.03", "[oklahoma-sprayer] prints 3", VERIFIED)
+            .example("course_ft=200 seconds=27", "mph=5.05", "[oklahoma-sprayer] prints 5", VERIFIED)
             .model(SpraySpeed::solveTimed);
 
     private SpraySpeed() {}

@@ -27,11 +27,7 @@ public final class SprayVolume {
             .source(SOURCE, VERIFIED)
             .validity(TREATED)
             .caution(Asked.LABEL_RULES)
-            .example(
-                    "gpm=3.75 mph=5 spacing_in=222",
-                    "gpa=20.07",
-                    "[albany-sprayer], boomless, prints 20",
-                    VERIFIED)
+            .example("gpm=3.75 mph=5 spacing_in=222", "gpa=20.07", "[albany-sprayer], boomless, prints 20", VERIFIED)
             .example("gpm=0.40 mph=10 spacing_in=20", "gpa=11.88", "independent arithmetic", COMPUTED)
             .model(SprayVolume::solve);
 

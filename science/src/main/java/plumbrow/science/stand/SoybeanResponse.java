@@ -56,7 +56,9 @@ public final class SoybeanResponse {
                     .optional())
             .output("yield_pct", "Of the best yield", "%")
             .formula("100 × (1 − e^(−k P)) × date share; k = 0.03909 per 1000 plants, or ln 50 ÷ best plants")
-            .source("Derived from four Indiana sites, 46,000 and 171,000 plants; dates: [pennsylvania-soybean]", PRACTICE)
+            .source(
+                    "Derived from four Indiana sites, 46,000 and 171,000 plants; dates: [pennsylvania-soybean]",
+                    PRACTICE)
             .validity(
                     "25,000 to 275,000 plants; planted up to 20 June; outside refused. Without a date as on the best day.")
             .caution(

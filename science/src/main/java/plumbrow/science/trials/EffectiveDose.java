@@ -39,11 +39,7 @@ public final class EffectiveDose {
                     "dose=6.3886 times_half=2.0892",
                     "[drc], ED90 6.38864",
                     VERIFIED)
-            .example(
-                    "ed50_e=3.05795 slope_b=2.98222 effect_pct=10",
-                    "dose=1.4637",
-                    "[drc], ED10 1.46371",
-                    VERIFIED)
+            .example("ed50_e=3.05795 slope_b=2.98222 effect_pct=10", "dose=1.4637", "[drc], ED10 1.46371", VERIFIED)
             .example("ed50_e=200 slope_b=3 effect_pct=80", "dose=317.48", "200 × 4^(1/3) by hand", COMPUTED)
             .model(EffectiveDose::solve);
 

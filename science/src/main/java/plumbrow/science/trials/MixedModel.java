@@ -8,7 +8,6 @@ import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.LUDecomposition;
 import org.hipparchus.linear.RealMatrix;
-
 import org.hipparchus.optim.InitialGuess;
 import org.hipparchus.optim.MaxEval;
 import org.hipparchus.optim.SimpleValueChecker;
@@ -43,7 +42,8 @@ public final class MixedModel {
     private final RestrictedLikelihood fit;
     private final double[][] varianceCovariance;
 
-    private MixedModel(double[] yields, double[][] design, List<int[]> layers, double[] ratios, RestrictedLikelihood fit) {
+    private MixedModel(
+            double[] yields, double[][] design, List<int[]> layers, double[] ratios, RestrictedLikelihood fit) {
         this.yields = yields;
         this.design = design;
         this.layers = layers;
@@ -235,7 +235,8 @@ public final class MixedModel {
                 double hb = STEP * variances[moving.get(b)];
                 double curve;
                 if (a == b) {
-                    curve = (shifted(moving.get(a), ha, 0, 0) - 2 * middle + shifted(moving.get(a), -ha, 0, 0)) / (ha * ha);
+                    curve = (shifted(moving.get(a), ha, 0, 0) - 2 * middle + shifted(moving.get(a), -ha, 0, 0))
+                            / (ha * ha);
                 } else {
                     int ka = moving.get(a);
                     int kb = moving.get(b);

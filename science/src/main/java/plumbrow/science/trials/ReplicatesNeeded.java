@@ -59,16 +59,8 @@ public final class ReplicatesNeeded {
             .example("difference=5 sd=8", "replicates=23.0 exact=22.09", "independent arithmetic", COMPUTED)
             .example("difference=3 sd=5", "replicates=24.0 exact=23.79", "independent arithmetic", COMPUTED)
             .example("difference=5 sd=5", "replicates=10.0 exact=9.94", "independent arithmetic", COMPUTED)
-            .example(
-                    "difference=5 sd=8 power=.9",
-                    "replicates=29.0 exact=28.89",
-                    "independent arithmetic",
-                    COMPUTED)
-            .example(
-                    "difference=5 sd=8 alpha=.10",
-                    "replicates=18.0 exact=17.26",
-                    "independent arithmetic",
-                    COMPUTED)
+            .example("difference=5 sd=8 power=.9", "replicates=29.0 exact=28.89", "independent arithmetic", COMPUTED)
+            .example("difference=5 sd=8 alpha=.10", "replicates=18.0 exact=17.26", "independent arithmetic", COMPUTED)
             .model(ReplicatesNeeded::solve);
 
     public static final Figure POWER = Figure.declare("trial-power", Subject.TRIALS)

@@ -125,8 +125,8 @@ final class RestrictedLikelihood {
             squares += (y[i] - fitted) * (y[i] - fitted);
             residuals[i] = yields[i] - plain;
         }
-        return Optional.of(new RestrictedLikelihood(
-                means, inverse.getData(), squares / (n - p), logV + logX, residuals, n - p));
+        return Optional.of(
+                new RestrictedLikelihood(means, inverse.getData(), squares / (n - p), logV + logX, residuals, n - p));
     }
 
     /** Whether anything but the rounding of numbers is left between plots of one mean. */

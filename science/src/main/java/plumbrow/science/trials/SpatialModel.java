@@ -74,7 +74,8 @@ public final class SpatialModel {
     public static Optional<SpatialModel> fit(
             double[] yields, double[][] design, double[] east, double[] north, Shape shape) {
         double[][] apart = apart(yields, design, east, north);
-        double scale = Arrays.stream(apart).flatMapToDouble(Arrays::stream).max().orElse(0);
+        double scale =
+                Arrays.stream(apart).flatMapToDouble(Arrays::stream).max().orElse(0);
         if (design[0].length >= yields.length || scale == 0) {
             return Optional.empty();
         }
@@ -106,7 +107,8 @@ public final class SpatialModel {
             double range,
             double nugget) {
         double[][] apart = apart(yields, design, east, north);
-        double scale = Arrays.stream(apart).flatMapToDouble(Arrays::stream).max().orElse(0);
+        double scale =
+                Arrays.stream(apart).flatMapToDouble(Arrays::stream).max().orElse(0);
         if (design[0].length >= yields.length || scale == 0) {
             return Optional.empty();
         }
@@ -115,7 +117,13 @@ public final class SpatialModel {
     }
 
     private static double[] nearest(
-            double[] yields, double[][] design, double[][] apart, Shape shape, double scale, double range, double nugget) {
+            double[] yields,
+            double[][] design,
+            double[][] apart,
+            Shape shape,
+            double scale,
+            double range,
+            double nugget) {
         return new SimplexOptimizer(new SimpleValueChecker(1e-13, 1e-11))
                 .optimize(
                         new MaxEval(MOST_EVALUATIONS),
@@ -149,7 +157,8 @@ public final class SpatialModel {
         int n = yields.length;
         if (n > RestrictedLikelihood.MOST_PLOTS || n != design.length || n != east.length || n != north.length) {
             throw new IllegalArgumentException("a row of the design and a place for each of the yields, at most "
-                    + RestrictedLikelihood.MOST_PLOTS + "; found " + n + ", " + design.length + ", " + east.length + ", "
+                    + RestrictedLikelihood.MOST_PLOTS + "; found " + n + ", " + design.length + ", " + east.length
+                    + ", "
                     + north.length);
         }
         double[][] apart = new double[n][n];

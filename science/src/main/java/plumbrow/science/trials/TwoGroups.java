@@ -39,16 +39,8 @@ public final class TwoGroups {
             .validity(
                     "Two ways, plots laid out at random, one spread. Pairing side by side needs fewer: see replicates-needed.")
             .caution("Most single fields can't show 3 bushels: add sites rather than plots.")
-            .example(
-                    "difference=1 sd=1 power=.9",
-                    "plots_each=23 exact=22.02",
-                    "[r-power-t-test]",
-                    COMPUTED)
-            .example(
-                    "difference=5 sd=6",
-                    "first_guess=22.6 pair_sd=8.485",
-                    "CV 6 %, difference 5 %",
-                    COMPUTED)
+            .example("difference=1 sd=1 power=.9", "plots_each=23 exact=22.02", "[r-power-t-test]", COMPUTED)
+            .example("difference=5 sd=6", "first_guess=22.6 pair_sd=8.485", "CV 6 %, difference 5 %", COMPUTED)
             .example("difference=5 sd=10", "first_guess=62.8", "CV 10 %", COMPUTED)
             .model(TwoGroups::solve);
 

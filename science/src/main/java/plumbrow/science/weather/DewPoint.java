@@ -25,11 +25,7 @@ public final class DewPoint {
             .source(SOURCE, VERIFIED)
             .validity("−40 to 50 °C over water; humidity above 0.")
             .example("temperature_c=20 humidity_pct=50", "dew_point_c=9.26", "independent arithmetic", COMPUTED)
-            .example(
-                    "temperature_c=27 humidity_pct=38",
-                    "dew_point_c=11.48",
-                    "a day in May, 13 hours",
-                    COMPUTED)
+            .example("temperature_c=27 humidity_pct=38", "dew_point_c=11.48", "a day in May, 13 hours", COMPUTED)
             .model(DewPoint::solve);
 
     public static final Figure HUMIDITY = Figure.declare("humidity", Subject.WEATHER)
@@ -40,13 +36,8 @@ public final class DewPoint {
             .formula("RH = 100 × es(dew point) ÷ es(temperature), es = 6.1094 × e^(17.625 × T ÷ (243.04 + T))")
             .source(SOURCE, VERIFIED)
             .validity("Dew point not more than 0.5 above the temperature; up to that it counts as 100 %.")
-            .example(
-                    "temperature_c=30 dew_point_c=20", "humidity_pct=55.08", "independent arithmetic", COMPUTED)
-            .example(
-                    "temperature_c=24.4 dew_point_c=10.6",
-                    "humidity_pct=41.8",
-                    "independent arithmetic",
-                    COMPUTED)
+            .example("temperature_c=30 dew_point_c=20", "humidity_pct=55.08", "independent arithmetic", COMPUTED)
+            .example("temperature_c=24.4 dew_point_c=10.6", "humidity_pct=41.8", "independent arithmetic", COMPUTED)
             .model(DewPoint::solveHumidity);
 
     /** Thermometer and dew point sensor are each rounded and may stand this far apart in saturated air. */

@@ -28,11 +28,7 @@ public final class VapourDeficit {
             .source("[fao-56], equation 11", VERIFIED)
             .validity("−40 to 50 °C over water.")
             .example("temperature_c=20 humidity_pct=50", "kpa=1.169", "independent arithmetic", COMPUTED)
-            .example(
-                    "temperature_c=28.5 humidity_pct=32",
-                    "kpa=2.646",
-                    "a day in May, 15 hours",
-                    COMPUTED)
+            .example("temperature_c=28.5 humidity_pct=32", "kpa=2.646", "a day in May, 15 hours", COMPUTED)
             .model(VapourDeficit::solve);
 
     private VapourDeficit() {}

@@ -45,11 +45,7 @@ public final class WetBulb {
                     + " + 0.00391838 × RH^1.5 × atan(0.023101 × RH) − 4.686035")
             .source(SOURCE, VERIFIED)
             .validity(VALIDITY)
-            .example(
-                    "temperature_c=20 humidity_pct=50",
-                    "wet_bulb_c=13.7",
-                    "[stull-2011]: 13.7",
-                    VERIFIED)
+            .example("temperature_c=20 humidity_pct=50", "wet_bulb_c=13.7", "[stull-2011]: 13.7", VERIFIED)
             .example(
                     "temperature_c=20 humidity_pct=50",
                     "wet_bulb_c=13.70 psychrometer_c=13.84",

@@ -48,16 +48,8 @@ public final class WindAtHeight {
             .source("Logarithmic law of the wind", PRACTICE)
             .validity("Both heights above lift and roughness together.")
             .caution(NEUTRAL)
-            .example(
-                    "speed=1 height=10 to_height=2",
-                    "factor=0.723 speed=0.723",
-                    "independent arithmetic",
-                    COMPUTED)
-            .example(
-                    "speed=1 height=10 to_height=2 roughness=.1",
-                    "factor=0.651",
-                    "independent arithmetic",
-                    COMPUTED)
+            .example("speed=1 height=10 to_height=2", "factor=0.723 speed=0.723", "independent arithmetic", COMPUTED)
+            .example("speed=1 height=10 to_height=2 roughness=.1", "factor=0.651", "independent arithmetic", COMPUTED)
             .model(WindAtHeight::solve);
 
     public static final Figure GRASS = Figure.declare("wind-at-two-metres", Subject.WEATHER)

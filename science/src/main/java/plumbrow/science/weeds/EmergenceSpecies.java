@@ -74,7 +74,8 @@ public final class EmergenceSpecies {
                     "emerged_pct=50.0 e10=31 e50=80 e90=146",
                     "independent arithmetic",
                     COMPUTED)
-            .example("species=pigweeds gdd=639", "emerged_pct=50.0 e10=249 e90=1165", "independent arithmetic", COMPUTED)
+            .example(
+                    "species=pigweeds gdd=639", "emerged_pct=50.0 e10=249 e90=1165", "independent arithmetic", COMPUTED)
             .model(EmergenceSpecies::solveNamed);
 
     public static final Figure WATERHEMP = Figure.declare("waterhemp-emergence", Subject.WEEDS)

@@ -67,10 +67,7 @@ public final class HerbicideDose {
                     "15 cm",
                     COMPUTED)
             .example(
-                    "rate=840 ed50=209.131 slope=2.5 height_ratio=3 gamma=1.2",
-                    "control_pct=54.494",
-                    "30 cm",
-                    COMPUTED)
+                    "rate=840 ed50=209.131 slope=2.5 height_ratio=3 gamma=1.2", "control_pct=54.494", "30 cm", COMPUTED)
             .example(
                     "rate=51 ed50=23.4513 slope=2.8282",
                     "control_pct=90.00",
@@ -88,11 +85,7 @@ public final class HerbicideDose {
             .source("Log-logistic response, [rstats4ag], solved for ED50", VERIFIED)
             .validity("The slope must be known or assumed: one rate does not fix it.")
             .example("rate=840 control_pct=97 slope=2.5", "ed50=209.131", "independent arithmetic", COMPUTED)
-            .example(
-                    "rate=51 control_pct=90 slope=2.8282",
-                    "ed50=23.45",
-                    "clethodim on volunteer corn",
-                    COMPUTED)
+            .example("rate=51 control_pct=90 slope=2.8282", "ed50=23.45", "clethodim on volunteer corn", COMPUTED)
             .model(HerbicideDose::solveHalf);
 
     private HerbicideDose() {}

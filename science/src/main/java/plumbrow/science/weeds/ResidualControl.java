@@ -63,11 +63,7 @@ public final class ResidualControl {
                     "days_above_80=28.0745",
                     "independent arithmetic",
                     COMPUTED)
-            .example(
-                    "rate=700 dt50_d=20 days=28 ed50=200 slope=3",
-                    "days_above_80=22.8138",
-                    "half rate",
-                    COMPUTED)
+            .example("rate=700 dt50_d=20 days=28 ed50=200 slope=3", "days_above_80=22.8138", "half rate", COMPUTED)
             .model(ResidualControl::solve);
 
     private ResidualControl() {}

@@ -88,21 +88,13 @@ public final class ResidualRating {
                     "rating_pct=71.44 control_pct=12.03 half_day=38.774",
                     "independent arithmetic",
                     COMPUTED)
-            .example(
-                    "dt50_d=20 slope=3 dose_ratio=3.5 days=56",
-                    "rating_pct=66.26",
-                    "half the rate",
-                    COMPUTED)
+            .example("dt50_d=20 slope=3 dose_ratio=3.5 days=56", "rating_pct=66.26", "half the rate", COMPUTED)
             .example(
                     "dt50_d=20 slope=3 dose_ratio=7 days=28 dry_days=10",
                     "rating_pct=77.67",
                     "no rain for ten days",
                     COMPUTED)
-            .example(
-                    "dt50_d=20 slope=3 dose_ratio=7 days=56 age_power=2",
-                    "rating_pct=97.10",
-                    "by size",
-                    COMPUTED)
+            .example("dt50_d=20 slope=3 dose_ratio=7 days=56 age_power=2", "rating_pct=97.10", "by size", COMPUTED)
             .model(ResidualRating::solve);
 
     public static final Figure FIT = Figure.declare("residual-rating-fit", Subject.WEEDS)

@@ -74,11 +74,7 @@ public final class ResidualSoil {
             .formula("days lost = half-life × log2(1 ÷ (1 − lost))")
             .source("Exact for decay of the first order", MEMORY)
             .validity("First-order decay. Halving the rate costs exactly one half-life.")
-            .example(
-                    "dt50_d=20 lost_share=.5",
-                    "days_lost=20",
-                    "half the rate costs one half-life",
-                    COMPUTED)
+            .example("dt50_d=20 lost_share=.5", "days_lost=20", "half the rate costs one half-life", COMPUTED)
             .example("dt50_d=20 lost_share=.4", "days_lost=14.7393", "42.8138 − 28.0745", COMPUTED)
             .model(ResidualSoil::solveDaysLost);
 

@@ -83,11 +83,7 @@ public final class ResistanceGenes {
             .validity("Whole numbers as printed on labels. It counts sites, not whether each works on this weed.")
             .caution("Count only what works on the weed at this rate and size: two sites of which one fails is one.")
             .example("groups=5,5", "sites=1.0", "atrazine and metribuzin", MEMORY)
-            .example(
-                    "groups=7,5",
-                    "sites=1.0 group_numbers=5",
-                    "linuron from an old label and atrazine",
-                    MEMORY)
+            .example("groups=7,5", "sites=1.0 group_numbers=5", "linuron from an old label and atrazine", MEMORY)
             .example("groups=15,8", "sites=1.0 group_numbers=15", "S-metolachlor and EPTC", MEMORY)
             .example("groups=6,5", "sites=2.0", "bentazon and atrazine", MEMORY)
             .example("groups=14,15", "sites=2.0", "flumioxazin and pyroxasulfone", MEMORY)

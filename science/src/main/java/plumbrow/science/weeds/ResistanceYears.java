@@ -47,9 +47,7 @@ public final class ResistanceYears {
             .output("first_year_above_20pct", "First year with more than 20 % resistant", "yr")
             .output("shares", "Resistant share of the seed after each year", "")
             .formula("r' = d × r + (1 − d) × r ÷ (r + (1 − r)(1 − E)); without d, d = 1 − germination; without both, 0")
-            .source(
-                    "Shares of a seedbank under selection; lineage of [gressel-segel-1990]",
-                    MEMORY)
+            .source("Shares of a seedbank under selection; lineage of [gressel-segel-1990]", MEMORY)
             .validity(
                     "One herbicide every year, resistance without a cost, no pollen or seed from outside. Looks 50 years ahead unless"
                             + " told; where 20 % is not passed the words not within stand for the year.")

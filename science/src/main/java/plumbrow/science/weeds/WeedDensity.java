@@ -60,16 +60,8 @@ public final class WeedDensity {
             .source("Inverse of [cousens-1985], which is as in [statforbiology]", VERIFIED)
             .validity("Weeds of one kind that came with the crop. A loss not below A is never reached: refused.")
             .caution(Asked.WIDE_BAND)
-            .example(
-                    "loss_pct=10 i_pct=3.2 a_pct=56",
-                    "density_m2=3.8043",
-                    "published 3 to 4 plants",
-                    COMPUTED)
-            .example(
-                    "loss_pct=28 i_pct=3.2 a_pct=56",
-                    "density_m2=17.5",
-                    "half of A is reached at A ÷ I",
-                    COMPUTED)
+            .example("loss_pct=10 i_pct=3.2 a_pct=56", "density_m2=3.8043", "published 3 to 4 plants", COMPUTED)
+            .example("loss_pct=28 i_pct=3.2 a_pct=56", "density_m2=17.5", "half of A is reached at A ÷ I", COMPUTED)
             .model(WeedDensity::solveForLoss);
 
     private WeedDensity() {}

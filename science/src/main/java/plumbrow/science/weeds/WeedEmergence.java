@@ -63,11 +63,7 @@ public final class WeedEmergence {
             .caution("Early stragglers come before any curve: walk the field.")
             .example("gdd=200 form=weibull e50=200 shape=2", "emerged_pct=50.0000", "independent arithmetic", COMPUTED)
             .example("gdd=400 form=weibull e50=200 shape=2", "emerged_pct=93.7500", "independent arithmetic", COMPUTED)
-            .example(
-                    "gdd=400 form=weibull e50=725 shape=2",
-                    "emerged_pct=19.0221",
-                    "morningglory",
-                    COMPUTED)
+            .example("gdd=400 form=weibull e50=725 shape=2", "emerged_pct=19.0221", "morningglory", COMPUTED)
             .example(
                     "gdd=400 form=weibull scale=492.749 shape=2",
                     "emerged_pct=48.2618",

@@ -221,9 +221,7 @@ public final class FateChecks {
                         "residue of 3 applications 7 d apart, half-life 35 d",
                         "2.628409",
                         () -> FoodResidue.pileUp(3, 7, 35))
-                .from(
-                        "[epa-terrestrial]: daily food, birds of 20, 100, 1000 g, mammals of 15, 35, 1000 g",
-                        MEMORY)
+                .from("[epa-terrestrial]: daily food, birds of 20, 100, 1000 g, mammals of 15, 35, 1000 g", MEMORY)
                 .figure("wildlife-dose", """
                         animal=bird weight_g=20 food=fresh residue_ppm=1 | intake_pct=114
                         animal=bird weight_g=100 food=fresh residue_ppm=1 | intake_pct=65

@@ -56,12 +56,11 @@ final class ChecksPage {
     /** The checks of one subject. */
     static String markdown(Subject subject) {
         StringBuilder page = new StringBuilder("# Checks: " + subject.title() + "\n\n")
-                .append("What the columns mean stands in [checks](../checks.md), each source in full in the [list of sources]")
+                .append(
+                        "What the columns mean stands in [checks](../checks.md), each source in full in the [list of sources]")
                 .append("(../sources.md).\n\n")
                 .append(head("check", "source", "status", "expected", "got", "agrees"));
-        Checks.all().stream()
-                .filter(check -> check.subject() == subject)
-                .forEach(check -> page.append(line(check)));
+        Checks.all().stream().filter(check -> check.subject() == subject).forEach(check -> page.append(line(check)));
         return page.toString();
     }
 

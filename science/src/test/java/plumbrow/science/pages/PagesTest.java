@@ -34,8 +34,7 @@ class PagesTest {
                 Files.createDirectories(DOCS.resolve(folder));
             }
             try (Stream<Path> files = Files.list(DOCS.resolve(folder))) {
-                assertThat(files.map(file -> folder + "/" + file.getFileName()))
-                        .isSubsetOf(pages().keySet());
+                assertThat(files.map(file -> folder + "/" + file.getFileName())).isSubsetOf(pages().keySet());
             }
         }
     }

@@ -52,7 +52,8 @@ final class SourcesPage {
     private static Map<String, List<String>> used() {
         Map<String, List<String>> used = new LinkedHashMap<>();
         for (Figure figure : Figures.all()) {
-            String link = "[" + figure.id() + "](figures/" + SubjectPage.file(figure.subject()) + ".md#" + figure.id() + ")";
+            String link =
+                    "[" + figure.id() + "](figures/" + SubjectPage.file(figure.subject()) + ".md#" + figure.id() + ")";
             Sources.in(figure.cited()).stream()
                     .map(Source::key)
                     .distinct()

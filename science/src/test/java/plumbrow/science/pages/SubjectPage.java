@@ -59,7 +59,8 @@ final class SubjectPage {
     static String markdown(Subject subject) {
         String figures = of(subject).stream().map(SubjectPage::figure).collect(Collectors.joining("\n"));
         return "# " + subject.title() + "\n\n"
-                + "Written from the declarations in `science`. [All figures](README.md), [checks](../checks/" + file(subject)
+                + "Written from the declarations in `science`. [All figures](README.md), [checks](../checks/"
+                + file(subject)
                 + ".md).\n\n"
                 + figures;
     }
@@ -92,8 +93,8 @@ final class SubjectPage {
                         words(output.label()) + (output.always() ? "" : " (for some inputs)"),
                         words(output.unit())))));
         page.append("\nFormula:\n\n    ").append(figure.formula()).append("\n\n");
-        page.append(item(
-                "Source: " + words(Sources.full(figure.cited())) + " (" + figure.status().words() + ")"));
+        page.append(item("Source: " + words(Sources.full(figure.cited())) + " ("
+                + figure.status().words() + ")"));
         page.append(item("Holds for: " + words(figure.validity())));
         figure.cautions().forEach(caution -> page.append(item("Mind: " + words(caution))));
         return page.append(example(figure)).toString();

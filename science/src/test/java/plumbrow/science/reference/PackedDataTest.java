@@ -30,7 +30,8 @@ class PackedDataTest {
         assertThat(sums.keySet())
                 .as(AGAIN)
                 .containsExactlyInAnyOrder(Stream.concat(
-                                Stream.of(Sources.FILE), Arrays.stream(ReferenceSet.values()).map(ReferenceSet::file))
+                                Stream.of(Sources.FILE),
+                                Arrays.stream(ReferenceSet.values()).map(ReferenceSet::file))
                         .toArray(String[]::new));
     }
 

@@ -59,8 +59,9 @@ class SourcesTest {
     @DisplayName("A person reads the source in full, or by author and year beside the list")
     void writtenOut() {
         assertThat(Sources.full("as in [gustafson-1989], bands"))
-                .isEqualTo("as in Gustafson 1989, Groundwater ubiquity score: a simple method for assessing pesticide"
-                        + " leachability, Environ. Toxicol. Chem. 8:339-357; bands: npic.orst.edu/envir/gus.html, bands");
+                .isEqualTo(
+                        "as in Gustafson 1989, Groundwater ubiquity score: a simple method for assessing pesticide"
+                                + " leachability, Environ. Toxicol. Chem. 8:339-357; bands: npic.orst.edu/envir/gus.html, bands");
         assertThat(Sources.brief("as in [gustafson-1989], bands")).isEqualTo("as in Gustafson 1989, bands");
         assertThat(Sources.brief("[40-cfr-156.62]")).isEqualTo("40 CFR 156.62: toxicity categories");
         assertThat(Sources.full("[49-cfr-171.8]"))
@@ -89,7 +90,8 @@ class SourcesTest {
     @DisplayName("Nothing in code, data, tests or manual refers to a section of notes that are not here")
     void noNotes() throws IOException {
         Set<String> found = new TreeSet<>();
-        for (String part : List.of("science", "advice", "documents", "app", "bench", "docs", "README.md", "CHANGELOG.md")) {
+        for (String part :
+                List.of("science", "advice", "documents", "app", "bench", "docs", "README.md", "CHANGELOG.md")) {
             try (Stream<Path> files = Files.walk(ROOT.resolve(part))) {
                 files.filter(SourcesTest::isText).forEach(file -> notes(file, found));
             }

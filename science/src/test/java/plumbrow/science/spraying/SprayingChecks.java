@@ -86,9 +86,7 @@ public final class SprayingChecks {
                         size=06 psi=29.00755 | litres_min=1.934
                         size=10 psi=29.00755 | litres_min=3.224
                         """)
-                .from(
-                        "[iso-10625]: flow at 2 bar, by 0.4 L/min a tenth of a gallon, to 2 %",
-                        VERIFIED)
+                .from("[iso-10625]: flow at 2 bar, by 0.4 L/min a tenth of a gallon, to 2 %", VERIFIED)
                 .near("size 015", ".49", .010, () -> twoBar("015"))
                 .near("size 02", ".65", .013, () -> twoBar("02"))
                 .near("size 03", ".98", .020, () -> twoBar("03"))

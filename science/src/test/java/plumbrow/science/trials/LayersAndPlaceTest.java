@@ -23,9 +23,9 @@ import org.junit.jupiter.api.Test;
 class LayersAndPlaceTest {
     /** Yates 1935: six blocks of three strips (varieties) of four plots (nitrogen 0, .2, .4, .6 cwt). */
     private static final double[] OATS = {
-        117, 114, 161, 141, 105, 140, 118, 156, 111, 130, 157, 174, 70, 108, 126, 149, 96, 124, 121, 144, 61, 91, 97, 100,
-        60, 102, 89, 96, 89, 129, 132, 124, 68, 64, 112, 86, 64, 103, 132, 133, 70, 89, 104, 117, 74, 89, 81, 122, 80, 82,
-        94, 126, 63, 70, 109, 99, 62, 90, 100, 116, 89, 82, 86, 104, 97, 99, 119, 121, 53, 74, 118, 113
+        117, 114, 161, 141, 105, 140, 118, 156, 111, 130, 157, 174, 70, 108, 126, 149, 96, 124, 121, 144, 61, 91, 97,
+        100, 60, 102, 89, 96, 89, 129, 132, 124, 68, 64, 112, 86, 64, 103, 132, 133, 70, 89, 104, 117, 74, 89, 81, 122,
+        80, 82, 94, 126, 63, 70, 109, 99, 62, 90, 100, 116, 89, 82, 86, 104, 97, 99, 119, 121, 53, 74, 118, 113
     };
 
     private static final List<int[]> BLOCKS_AND_STRIPS = List.of(groups(72, i -> i / 12), groups(72, i -> i / 4));
@@ -85,18 +85,19 @@ class LayersAndPlaceTest {
     @DisplayName("Wheat without place: log restricted likelihood −620.3709, AIC 1354.742")
     void wheatIndependent() {
         Wheat wheat = Wheat.read();
-        MixedModel fit =
-                MixedModel.fit(wheat.yields, wheat.design, List.of()).orElseThrow();
+        MixedModel fit = MixedModel.fit(wheat.yields, wheat.design, List.of()).orElseThrow();
 
         assertThat(fit.logRestrictedLikelihood()).isCloseTo(-620.3709, within(1e-4));
         assertThat(fit.akaike()).isCloseTo(1354.742, within(1e-3));
     }
 
     @Test
-    @DisplayName("Wheat by place: spherical range 27.45748, nugget .20931, AIC 1185.863; rational quadratic 13.46133, .19358, 1183.278")
+    @DisplayName(
+            "Wheat by place: spherical range 27.45748, nugget .20931, AIC 1185.863; rational quadratic 13.46133, .19358, 1183.278")
     void wheatByPlace() {
         Wheat wheat = Wheat.read();
-        // the peak that is printed; a still likelier one is a slope over the whole trial (checked with NumPy: AIC 1185.1 at 58)
+        // the peak that is printed; a still likelier one is a slope over the whole trial (checked with NumPy: AIC
+        // 1185.1 at 58)
         SpatialModel printed = wheat.from(SpatialModel.Shape.SPHERICAL, 28, .2);
         assertThat(printed.akaike()).isCloseTo(1185.863, within(1e-3));
         assertThat(printed.range()).isCloseTo(27.45748, within(.01));
@@ -117,7 +118,8 @@ class LayersAndPlaceTest {
         for (int i = 0; i < 8; i++) {
             design[i][i % 2] = 1;
         }
-        MixedModel fit = MixedModel.fit(yields, design, List.of(groups(8, i -> i / 2))).orElseThrow();
+        MixedModel fit =
+                MixedModel.fit(yields, design, List.of(groups(8, i -> i / 2))).orElseThrow();
         Contrast gain = fit.contrast(-1, 1);
         // differences 6, 9, 2, 4: mean 5.25, sd 2.986, error of the mean 1.49304, 3 degrees of freedom
         assertThat(gain.estimate()).isCloseTo(5.25, within(1e-9));
@@ -125,8 +127,7 @@ class LayersAndPlaceTest {
         assertThat(gain.degreesOfFreedom()).isCloseTo(3, within(.02));
 
         double[] seven = java.util.Arrays.copyOf(yields, 7);
-        MixedModel missing = MixedModel.fit(
-                        seven, java.util.Arrays.copyOf(design, 7), List.of(groups(7, i -> i / 2)))
+        MixedModel missing = MixedModel.fit(seven, java.util.Arrays.copyOf(design, 7), List.of(groups(7, i -> i / 2)))
                 .orElseThrow();
         assertThat(missing.contrast(-1, 1).standardError()).isGreaterThan(1.493);
     }
@@ -139,10 +140,12 @@ class LayersAndPlaceTest {
         for (double[] row : mean) {
             row[0] = 1;
         }
-        MixedModel fit = MixedModel.fit(yields, mean, List.of(groups(8, i -> i / 2))).orElseThrow();
+        MixedModel fit =
+                MixedModel.fit(yields, mean, List.of(groups(8, i -> i / 2))).orElseThrow();
         assertThat(fit.standardDeviations()[0]).isZero();
 
-        assertThat(MixedModel.fit(new double[] {5, 5, 5, 5}, java.util.Arrays.copyOf(mean, 4), List.of(groups(4, i -> i / 2))))
+        assertThat(MixedModel.fit(
+                        new double[] {5, 5, 5, 5}, java.util.Arrays.copyOf(mean, 4), List.of(groups(4, i -> i / 2))))
                 .isEmpty();
         double[][] twice = new double[8][2];
         for (double[] row : twice) {
@@ -172,7 +175,10 @@ class LayersAndPlaceTest {
                 east[i] = i;
                 yields[i] = 180 + 15 * Math.sin(i / 5.0 + phase) + 2 * random.nextGaussian();
             }
-            double without = MixedModel.fit(yields, design, List.of()).orElseThrow().contrast(-1, 1).estimate();
+            double without = MixedModel.fit(yields, design, List.of())
+                    .orElseThrow()
+                    .contrast(-1, 1)
+                    .estimate();
             double with = SpatialModel.fit(yields, design, east, new double[n], SpatialModel.Shape.SPHERICAL)
                     .orElseThrow()
                     .contrast(-1, 1)
@@ -220,7 +226,9 @@ class LayersAndPlaceTest {
         }
 
         private static double[] column(List<String[]> rows, int column) {
-            return rows.stream().mapToDouble(row -> Double.parseDouble(row[column])).toArray();
+            return rows.stream()
+                    .mapToDouble(row -> Double.parseDouble(row[column]))
+                    .toArray();
         }
 
         SpatialModel from(SpatialModel.Shape shape, double range, double nugget) {

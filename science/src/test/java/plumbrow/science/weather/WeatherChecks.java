@@ -88,7 +88,9 @@ public final class WeatherChecks {
                 .value("Julian day of 1957-10-4.81", "2436116.31", () -> Sun.julianDay(LocalDate.of(1957, 10, 4)) + .81)
                 .value("declination of 13 October 1992", "-7.785", () -> Math.toDegrees(october.declination()))
                 .value("equation of time of 13 October 1992, min", "13.71", october::equationOfTimeMinutes)
-                .from("[reda-andreas], 17 October 2003: with refraction and parallax, which are left out here", VERIFIED)
+                .from(
+                        "[reda-andreas], 17 October 2003: with refraction and parallax, which are left out here",
+                        VERIFIED)
                 .near("azimuth", "194.34024", .005, () -> october2003("azimuth_deg"))
                 .near(
                         "elevation, 90° less the zenith of 50.11162°",

@@ -45,9 +45,7 @@ public final class WeedChecks {
                 .near(
                         "volunteer soybeans/m² that cost 10 % of corn",
                         "3.5", .5, () -> HyperbolicLoss.densityForLossPct(10, 3.2, 56))
-                .from(
-                        "[harrison-2001]: about 1 % for a plant in 10 m², four weeks after corn",
-                        VERIFIED)
+                .from("[harrison-2001]: about 1 % for a plant in 10 m², four weeks after corn", VERIFIED)
                 .near(
                         "giant ragweed, .1/m², four weeks late",
                         "1.0",
@@ -250,9 +248,7 @@ public final class WeedChecks {
                 .value("case 7g, year 6", ".5000", () -> shareAfter(1e-6, .90, 0, 6))
                 .from("a recessive allele in plants that cross", COMPUTED)
                 .value("years from 1e-6, control 95 %", "52645.0", WeedChecks::yearsOfRecessive)
-                .from(
-                        "no delay by a mixture where fields are endless, a rotation doubles the years",
-                        COMPUTED)
+                .from("no delay by a mixture where fields are endless, a rotation doubles the years", COMPUTED)
                 .value("years to more than 20 %, one herbicide", "5.0", () -> yearsTo(1e-6, .05))
                 .value("years to more than 20 %, both in a mixture", "5.0", () -> yearsTo(1e-12, .05 * .05));
     }

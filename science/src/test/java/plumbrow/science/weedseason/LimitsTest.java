@@ -45,8 +45,7 @@ class LimitsTest {
     }
 
     @Test
-    @DisplayName(
-            "in soil of 20 °C 530.5 g of 1400 are left after 28 days; control 99.71, 98.77, 94.91, 81.32, 50.38 %")
+    @DisplayName("in soil of 20 °C 530.5 g of 1400 are left after 28 days; control 99.71, 98.77, 94.91, 81.32, 50.38 %")
     void residualInWarmSoil() {
         double[] twenty = new double[120];
         Arrays.fill(twenty, 20);
@@ -107,8 +106,7 @@ class LimitsTest {
     }
 
     @Test
-    @DisplayName(
-            "97 % at full rate and 10 cm is 85.110 % at half rate, 90.548 % at 15 cm, 54.494 % at 30 cm")
+    @DisplayName("97 % at full rate and 10 cm is 85.110 % at half rate, 90.548 % at 15 cm, 54.494 % at 30 cm")
     void leaf() {
         LeafResponse response = LeafResponse.seen(97, 840, 2.5, 10, 1.2);
         assertThat(controlPct(response.odds(420, 10))).isCloseTo(85.110, within(5e-4));

@@ -69,7 +69,9 @@ public final class FigureWords {
         }
         paper.gap().prose("Formula  ", figure.formula());
         paper.prose("Holds    ", figure.validity());
-        paper.prose("Source   ", Sources.full(figure.cited()) + " (" + figure.status().words() + ")");
+        paper.prose(
+                "Source   ",
+                Sources.full(figure.cited()) + " (" + figure.status().words() + ")");
         cautions(paper, figure.cautions());
         return paper.gap()
                 .line("Try: plumbrow figure " + figure.id() + " " + example(figure))
@@ -94,7 +96,8 @@ public final class FigureWords {
         paper.gap().prose("Formula ", answer.figure().formula());
         paper.prose(
                 "Source  ",
-                Sources.full(answer.figure().cited()) + " (" + answer.figure().status().words() + ")");
+                Sources.full(answer.figure().cited()) + " ("
+                        + answer.figure().status().words() + ")");
         cautions(paper, answer.cautions());
         return paper.text();
     }

@@ -31,9 +31,12 @@ public final class RateMapWords {
 
     /** A rate with the digits it deserves. */
     public static String rate(double value) {
-        return Numbers.plain(value == 0
-                ? 0
-                : new BigDecimal(value).round(new MathContext(DIGITS, RoundingMode.HALF_EVEN)).doubleValue());
+        return Numbers.plain(
+                value == 0
+                        ? 0
+                        : new BigDecimal(value)
+                                .round(new MathContext(DIGITS, RoundingMode.HALF_EVEN))
+                                .doubleValue());
     }
 
     /** "163 rows of 88 cells, 15 ft each". */
@@ -46,7 +49,10 @@ public final class RateMapWords {
         Paper paper = new Paper();
         paper.heading(map.field() + ", "
                 + String.join(
-                        " + ", map.products().stream().map(RateMapSummary.Product::name).toList())
+                        " + ",
+                        map.products().stream()
+                                .map(RateMapSummary.Product::name)
+                                .toList())
                 + ": " + sentence(map));
         TextTable table = TextTable.empty()
                 .words("part")

@@ -98,14 +98,18 @@ public final class RecordWords {
         for (DutyAnswer duty : check.duties()) {
             paper.prose(
                     "     - ",
-                    duty.state() + ", " + duty.who() + " (" + duty.rule() + (duty.status().isEmpty() ? "" : "; " + duty.status())
+                    duty.state() + ", " + duty.who() + " (" + duty.rule()
+                            + (duty.status().isEmpty() ? "" : "; " + duty.status())
                             + "): "
                             + (duty.applies() == DutyAnswer.Applies.CANNOT_TELL
-                                    ? "cannot tell whether it binds" + (duty.why().isEmpty() ? "" : ", " + duty.why()) + ". If it does: "
+                                    ? "cannot tell whether it binds"
+                                            + (duty.why().isEmpty() ? "" : ", " + duty.why()) + ". If it does: "
                                     : "")
                             + duty.words()
                             + (duty.writeBy().isEmpty() ? "" : "; to be written: " + duty.writeBy())
-                            + (duty.due() == null ? "" : " (by " + duty.due().toString().replace('T', ' ') + ")")
+                            + (duty.due() == null
+                                    ? ""
+                                    : " (by " + duty.due().toString().replace('T', ' ') + ")")
                             + (duty.keepUntil() == null ? "" : "; keep it until " + duty.keepUntil())
                             + (duty.note().isEmpty() ? "" : ". " + duty.note()) + ".");
         }

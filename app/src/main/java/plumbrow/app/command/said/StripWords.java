@@ -14,7 +14,9 @@ public final class StripWords {
         Paper paper = new Paper();
         paper.heading("From one side of the field to the other, a strip each:");
         for (int b = 0; b < layout.blocks().size(); b++) {
-            paper.prose("  block " + (b + 1) + "  ", String.join(" | ", layout.blocks().get(b)));
+            paper.prose(
+                    "  block " + (b + 1) + "  ",
+                    String.join(" | ", layout.blocks().get(b)));
         }
         paper.gap();
         Double chance = layout.chance();
@@ -25,8 +27,9 @@ public final class StripWords {
                             ? "no number of blocks that a field holds shows it in 80 of 100."
                             : needed + " blocks show it in 80 of 100."));
         } else {
-            paper.prose("Tell the gain that matters and what strips vary (--gain, --spread), and the chance of showing it is"
-                    + " said.");
+            paper.prose(
+                    "Tell the gain that matters and what strips vary (--gain, --spread), and the chance of showing it is"
+                            + " said.");
         }
         paper.prose("The order was drawn by lot, number " + layout.seed()
                 + ". Keep it: an order of choice lets a slope of the ground pass for a treatment. Make each strip wider than"
@@ -54,14 +57,16 @@ public final class StripWords {
                         "It pays from " + signed(breakEven) + " bu/ac on: " + ofHundred(pays)
                                 + " by this trial alone, nothing else being known.");
             } else {
-                paper.prose("  ", "Whether it pays is unknown: tell --price and --cost '" + compared.treatment() + "=…'.");
+                paper.prose(
+                        "  ", "Whether it pays is unknown: tell --price and --cost '" + compared.treatment() + "=…'.");
             }
             StripAnswer.ByPlace near = compared.byPlace();
             if (near != null) {
                 Double also = near.chanceOfPaying();
                 paper.prose(
                         "  ",
-                        "With the ground's slow changes taken out: " + signed(near.gainBuPerAcre()) + " bu/ac, give or take "
+                        "With the ground's slow changes taken out: " + signed(near.gainBuPerAcre())
+                                + " bu/ac, give or take "
                                 + Numbers.fixed(near.standardErrorBuPerAcre(), 1)
                                 + (also == null ? "." : "; pays: " + ofHundred(also) + ".")
                                 + " Where the two disagree, look at the map before deciding.");
@@ -72,13 +77,18 @@ public final class StripWords {
                 .words("treatment")
                 .numbers("strips", "")
                 .numbers("mean", "bu/ac")
-                .row(answer.check(), Integer.toString(answer.checkStrips()), Numbers.fixed(answer.checkMeanBuPerAcre(), 1));
+                .row(
+                        answer.check(),
+                        Integer.toString(answer.checkStrips()),
+                        Numbers.fixed(answer.checkMeanBuPerAcre(), 1));
         answer.compared()
                 .forEach(each -> table.row(
                         each.treatment(), Integer.toString(each.strips()), Numbers.fixed(each.meanBuPerAcre(), 1)));
         paper.table(table);
-        paper.prose("  ", "Strips of one treatment vary by " + Numbers.fixed(answer.stripSdBuPerAcre(), 1)
-                + " bu/ac beyond their block (" + Numbers.fixed(answer.cvPct(), 1) + " % of the mean).");
+        paper.prose(
+                "  ",
+                "Strips of one treatment vary by " + Numbers.fixed(answer.stripSdBuPerAcre(), 1)
+                        + " bu/ac beyond their block (" + Numbers.fixed(answer.cvPct(), 1) + " % of the mean).");
         paper.heading("Mind");
         answer.doubts().forEach(doubt -> paper.prose("  ", doubt));
         paper.prose("  ", "A difference that is not shown is not a difference that is not there.");

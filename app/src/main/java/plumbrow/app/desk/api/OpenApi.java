@@ -93,7 +93,8 @@ final class OpenApi {
             byName.put(parameter.getName(), parameter);
         }
         while (variables.find()) {
-            parameters.add(parameter(variables.group(1), "path", true, type(pathVariable(byName, variables.group(1))), ""));
+            parameters.add(
+                    parameter(variables.group(1), "path", true, type(pathVariable(byName, variables.group(1))), ""));
         }
         boolean body = false;
         for (Parameter parameter : byName.values()) {
@@ -128,7 +129,8 @@ final class OpenApi {
     private static Parameter pathVariable(Map<String, Parameter> byName, String variable) {
         for (Parameter parameter : byName.values()) {
             PathVariable path = parameter.getAnnotation(PathVariable.class);
-            if (path != null && (path.value().equals(variable) || parameter.getName().equals(variable))) {
+            if (path != null
+                    && (path.value().equals(variable) || parameter.getName().equals(variable))) {
                 return parameter;
             }
         }
@@ -188,8 +190,7 @@ final class OpenApi {
     private static Map<String, Object> responses(Operation one) {
         Map<String, Object> responses = new LinkedHashMap<>();
         String type = one.path().endsWith(".geojson") ? "application/geo+json" : "application/json";
-        responses.put(
-                "2XX", Map.of("description", OpenApiWords.of(one.key()), "content", Map.of(type, Map.of())));
+        responses.put("2XX", Map.of("description", OpenApiWords.of(one.key()), "content", Map.of(type, Map.of())));
         responses.put(
                 "4XX",
                 Map.of(

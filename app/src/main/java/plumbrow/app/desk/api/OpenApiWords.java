@@ -33,7 +33,9 @@ final class OpenApiWords {
         say("GET /api/gates", "Every gate with its question.");
         say("GET /api/gates/{id}", "A gate: what it asks, protects and needs.");
         say("GET /api/harvests", "Every harvest in the order of writing.");
-        say("POST /api/harvests/{year}", "Writes a harvest down: field, yield_bu_ac, who, source, and what else is known.");
+        say(
+                "POST /api/harvests/{year}",
+                "Writes a harvest down: field, yield_bu_ac, who, source, and what else is known.");
         say("GET /api/history", "Every change of the season.");
         say("POST /api/history/{number}/undo", "Takes a change back.");
         say("GET /api/ingredients", "Active ingredients of the reference data.");
@@ -42,7 +44,9 @@ final class OpenApiWords {
         say("POST /api/log", "Writes a line of the log down.");
         say("POST /api/log/{number}/pass", "Says which planned pass a line was.");
         say("POST /api/log/{number}/strike", "Strikes a line of the log; it stays.");
-        say("GET /api/lookback", "What harvests earned beside what was expected; how honest odds and assumptions were.");
+        say(
+                "GET /api/lookback",
+                "What harvests earned beside what was expected; how honest odds and assumptions were.");
         say("GET /api/map", "What lies around every field.");
         say("POST /api/map", "Shows what a map file would bring.");
         say("GET /api/papers", "Papers that the book keeps.");

@@ -43,8 +43,7 @@ public class CheckPage {
             @RequestParam(defaultValue = "1") int matters,
             Model model) {
         Season season = Asked.season(book);
-        model.addAttribute(
-                "view", FarmView.of(checks.of(season), Sieve.read(standing, protects), find, page, matters));
+        model.addAttribute("view", FarmView.of(checks.of(season), Sieve.read(standing, protects), find, page, matters));
         return "check/farm";
     }
 

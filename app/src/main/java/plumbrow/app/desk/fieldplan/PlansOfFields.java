@@ -51,7 +51,6 @@ public final class PlansOfFields {
         } catch (SeasonGapException lacking) {
             gap = String.valueOf(lacking.getMessage());
         }
-        return plans.of(
-                field, Decided.decision(season, field, choices), advice, gap, Optional.ofNullable(next));
+        return plans.of(field, Decided.decision(season, field, choices), advice, gap, Optional.ofNullable(next));
     }
 }

@@ -45,10 +45,10 @@ public class LookBackApi {
 
     @PostMapping(path = "/api/harvests/{year}", consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<byte[]> write(@PathVariable int year, @RequestBody byte[] body) {
-        Season season =
-                book.season(year).orElseThrow(() -> new BookException("The book has no season " + year + "."));
+        Season season = book.season(year).orElseThrow(() -> new BookException("The book has no season " + year + "."));
         Map<String, String> typed = new LinkedHashMap<>();
-        Json.object(new String(body, StandardCharsets.UTF_8)).forEach((key, value) -> typed.put(key, String.valueOf(value)));
+        Json.object(new String(body, StandardCharsets.UTF_8))
+                .forEach((key, value) -> typed.put(key, String.valueOf(value)));
         HarvestEntry entry = HarvestEntry.read(season, book.decided(), typed, clock.instant());
         Harvest harvest = entry.harvest();
         if (harvest == null) {

@@ -46,7 +46,12 @@ public class LookBackPage {
      * @param programs of the field that stands in the form; empty where none does
      */
     public record View(
-            Season season, List<Integer> seasons, HarvestEntry entry, List<String> programs, LookBack back, String told) {}
+            Season season,
+            List<Integer> seasons,
+            HarvestEntry entry,
+            List<String> programs,
+            LookBack back,
+            String told) {}
 
     @GetMapping("/lookback")
     String show(@RequestParam Map<String, String> asked, Model model) {

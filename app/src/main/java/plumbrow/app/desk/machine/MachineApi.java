@@ -80,8 +80,8 @@ public class MachineApi {
             InputStream body)
             throws IOException {
         String ending = MapFile.ending(type.split(";", -1)[0].strip().toLowerCase(Locale.ROOT))
-                .orElseThrow(() ->
-                        new MapTrouble("The content type is '" + type + "'; expected " + MapFile.TYPES + "."));
+                .orElseThrow(
+                        () -> new MapTrouble("The content type is '" + type + "'; expected " + MapFile.TYPES + "."));
         String file = "zones" + ending;
         List<RateMaps.DrawnZone> zones =
                 RateZones.read(file, MapFile.read(file, body.readNBytes(MapFile.MOST_BYTES + 1)));

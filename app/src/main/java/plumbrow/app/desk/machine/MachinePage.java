@@ -96,7 +96,8 @@ public class MachinePage {
 
     /** With zones out of a file: the file for the machine, or the page with what was wrong. */
     @PostMapping("/fields/{name}/machine")
-    @Nullable Object zoned(
+    @Nullable
+    Object zoned(
             @PathVariable String name,
             @RequestParam(required = false) @Nullable String program,
             @RequestParam(required = false) @Nullable String pass,

@@ -82,7 +82,10 @@ public class NextSeasonPage {
             next = book.nextSeason(asked);
             if (mark(last()).equals(typed.getOrDefault("mark", ""))) {
                 By by = new By(
-                        Remembered.read(known).orElse(null), typed.getOrDefault("why", ""), By.Way.DESK, clock.instant());
+                        Remembered.read(known).orElse(null),
+                        typed.getOrDefault("why", ""),
+                        By.Way.DESK,
+                        clock.instant());
                 NextSeasonSummary begun = book.beginNext(by, asked, last());
                 return "redirect:/history?begun=" + begun.year();
             }

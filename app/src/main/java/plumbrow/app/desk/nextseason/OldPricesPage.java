@@ -54,7 +54,8 @@ public class OldPricesPage {
 
     @GetMapping("/season/prices")
     String show(@RequestParam(defaultValue = "") String done, Model model) {
-        model.addAttribute("view", new View(season(), lines(season(), Map.of(), Map.of()), done.isEmpty() ? "" : "Kept."));
+        model.addAttribute(
+                "view", new View(season(), lines(season(), Map.of(), Map.of()), done.isEmpty() ? "" : "Kept."));
         return "nextseason/prices";
     }
 
@@ -69,13 +70,14 @@ public class OldPricesPage {
         List<RowChange> changes = new ArrayList<>();
         List<String> keys = new ArrayList<>();
         for (Line line : lines(season, Map.of(), Map.of())) {
-            String price = typed.getOrDefault("price." + line.key(), line.typed()).strip();
+            String price =
+                    typed.getOrDefault("price." + line.key(), line.typed()).strip();
             boolean other = !line.typed().isEmpty() && !price.equals(line.typed());
             if (!other && !typed.containsKey("same." + line.key())) {
                 continue;
             }
-            Map<String, String> before =
-                    tables.row(Sheets.named(line.table()).orElseThrow(), line.row() - 2).orElseThrow();
+            Map<String, String> before = tables.row(Sheets.named(line.table()).orElseThrow(), line.row() - 2)
+                    .orElseThrow();
             Map<String, String> after = new HashMap<>(before);
             after.put(SOURCE, OldPrice.confirmed(before.getOrDefault(SOURCE, "")));
             if (other) {
@@ -123,8 +125,14 @@ public class OldPricesPage {
         for (int i = 0; i < season.assumptions().size(); i++) {
             int at = i;
             OldPrice.of(season.assumptions().get(i))
-                    .ifPresent(old -> lines.add(
-                            new Line(old, "a" + at, "assumptions", at + 2, "$/bu, mean", "", faults.getOrDefault("a" + at, ""))));
+                    .ifPresent(old -> lines.add(new Line(
+                            old,
+                            "a" + at,
+                            "assumptions",
+                            at + 2,
+                            "$/bu, mean",
+                            "",
+                            faults.getOrDefault("a" + at, ""))));
         }
         SeasonTables tables = SeasonTables.of(season);
         for (int i = 0; i < season.shelf().products().size(); i++) {
@@ -132,13 +140,19 @@ public class OldPricesPage {
             Product product = season.shelf().products().get(i);
             OldPrice.of(product)
                     .ifPresent(old -> lines.add(priced(
-                            tables, old, "p" + at, "shelf", at, "$/" + product.pricedPer().symbol(), typed, faults)));
+                            tables,
+                            old,
+                            "p" + at,
+                            "shelf",
+                            at,
+                            "$/" + product.pricedPer().symbol(),
+                            typed,
+                            faults)));
         }
         for (int i = 0; i < season.work().means().breaks().size(); i++) {
             int at = i;
             OldPrice.of(season.work().means().breaks().get(i))
-                    .ifPresent(old ->
-                            lines.add(priced(tables, old, "b" + at, "price_breaks", at, "$", typed, faults)));
+                    .ifPresent(old -> lines.add(priced(tables, old, "b" + at, "price_breaks", at, "$", typed, faults)));
         }
         return lines;
     }

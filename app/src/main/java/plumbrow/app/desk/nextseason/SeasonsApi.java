@@ -52,7 +52,8 @@ public class SeasonsApi {
     @PostMapping(path = "/api/seasons/next", consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<byte[]> begin(@RequestBody byte[] body) {
         Map<String, String> typed = new LinkedHashMap<>();
-        Json.object(new String(body, StandardCharsets.UTF_8)).forEach((key, value) -> typed.put(key, String.valueOf(value)));
+        Json.object(new String(body, StandardCharsets.UTF_8))
+                .forEach((key, value) -> typed.put(key, String.valueOf(value)));
         Map<String, String> crops = new LinkedHashMap<>();
         typed.forEach((key, text) -> {
             if (key.startsWith(CROP)) {
@@ -67,8 +68,7 @@ public class SeasonsApi {
         if (typed.getOrDefault("dry_run", "").equals("true")) {
             return json(HttpStatus.OK, Json.of(book.nextSeason(asked)));
         }
-        By by = new By(
-                typed.get("_who"), typed.getOrDefault("_why", ""), By.Way.PROGRAM, clock.instant());
+        By by = new By(typed.get("_who"), typed.getOrDefault("_why", ""), By.Way.PROGRAM, clock.instant());
         NextSeasonSummary begun = book.beginNext(by, asked, null);
         return json(HttpStatus.CREATED, Json.of(begun));
     }

@@ -34,18 +34,16 @@ public record BinderView(int year, List<OfGrower> growers) {
         List<String> growers =
                 season.farms().stream().map(Farm::grower).distinct().toList();
         var byFarm = season.fields().stream()
-                .collect(Collectors.groupingBy(
-                        Field::farm, Collectors.mapping(Field::name, Collectors.toList())));
+                .collect(Collectors.groupingBy(Field::farm, Collectors.mapping(Field::name, Collectors.toList())));
         return new BinderView(
                 season.year(),
                 growers.stream()
                         .map(grower -> new OfGrower(
                                 grower,
                                 season.farms().stream()
-                                        .filter(farm ->
-                                                farm.grower().equals(grower) && byFarm.containsKey(farm.name()))
-                                        .map(farm -> new OfFarm(
-                                                farm.name(), byFarm.getOrDefault(farm.name(), List.of())))
+                                        .filter(farm -> farm.grower().equals(grower) && byFarm.containsKey(farm.name()))
+                                        .map(farm ->
+                                                new OfFarm(farm.name(), byFarm.getOrDefault(farm.name(), List.of())))
                                         .toList()))
                         .filter(one -> !one.farms().isEmpty())
                         .toList());

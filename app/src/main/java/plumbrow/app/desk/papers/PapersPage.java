@@ -97,7 +97,8 @@ public class PapersPage {
                 fields.stream().map(one -> grower(season, one)).distinct().toList();
         if (growers.size() > 1) {
             throw new TooManyException("A binder or spreadsheet holds the money of one grower, and these are fields of "
-                    + String.join(", ", growers) + ". Choose at /binder, or name a farm (?farm=…) or a grower (?grower=…).");
+                    + String.join(", ", growers)
+                    + ". Choose at /binder, or name a farm (?farm=…) or a grower (?grower=…).");
         }
         if (fields.isEmpty()) {
             throw new NotHereException("No field is meant by that; choose at /binder.");

@@ -21,12 +21,7 @@ import plumbrow.app.records.RecordEntry;
  * @param who who corrects it, {@code why} what was wrong, as typed; {@code whoFault} what is wrong with that
  */
 public record RecordForm(
-        Season season,
-        RecordEntry entry,
-        @Nullable KeptRecord wrong,
-        String who,
-        String why,
-        String whoFault) {
+        Season season, RecordEntry entry, @Nullable KeptRecord wrong, String who, String why, String whoFault) {
     /** Fields that are offered to choose from; of more the name is typed. */
     private static final int MOST_OFFERED = 300;
 
@@ -57,7 +52,9 @@ public record RecordForm(
     }
 
     public List<String> rateUnits() {
-        return Arrays.stream(FarmUnit.values()).map(unit -> unit.symbol() + "/ac").toList();
+        return Arrays.stream(FarmUnit.values())
+                .map(unit -> unit.symbol() + "/ac")
+                .toList();
     }
 
     public List<String> units() {
@@ -96,7 +93,8 @@ public record RecordForm(
 
     /** Whether a heading stands open: where something is wrong under it, or nothing stands there yet that is measured or done. */
     public boolean open(RecordItem.Group group) {
-        boolean fault = group.items().stream().anyMatch(item -> !entry.fault(item.key()).isEmpty());
+        boolean fault =
+                group.items().stream().anyMatch(item -> !entry.fault(item.key()).isEmpty());
         boolean asksWho = group == RecordItem.Group.WHO
                 && (entry.text(RecordItem.ROLE.key()).isBlank()
                         || entry.text(RecordItem.APPLICATOR.key()).isBlank());

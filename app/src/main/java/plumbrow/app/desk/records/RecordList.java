@@ -39,8 +39,7 @@ public record RecordList(
 
     /** Records that count and lack only what a rule asks for of which it can't be told whether it binds. */
     public long open() {
-        return checks()
-                .filter(check -> check.missing().isEmpty() && check.incomplete())
+        return checks().filter(check -> check.missing().isEmpty() && check.incomplete())
                 .count();
     }
 

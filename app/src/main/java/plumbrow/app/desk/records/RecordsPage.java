@@ -80,8 +80,9 @@ public class RecordsPage {
         List<KeptRecord> latest = new ArrayList<>(filter.in(all));
         Collections.reverse(latest);
         Part<KeptRecord> part = Part.of(latest, page);
-        List<RecordList.Line> lines =
-                part.lines().stream().map(kept -> RecordList.Line.of(season, kept)).toList();
+        List<RecordList.Line> lines = part.lines().stream()
+                .map(kept -> RecordList.Line.of(season, kept))
+                .toList();
         model.addAttribute(
                 "view",
                 new RecordList(
@@ -100,7 +101,11 @@ public class RecordsPage {
         try {
             RecordFilter filter = RecordFilter.of(asked, all, book.season());
             RecordExport export = new RecordExport(
-                    Asked.season(book), filter.in(all), filter.words(), book.head().text(), today());
+                    Asked.season(book),
+                    filter.in(all),
+                    filter.words(),
+                    book.head().text(),
+                    today());
             return switch (kind) {
                 case "csv" -> file("records.csv", new MediaType("text", "csv"), RecordSheets.csv(export));
                 case "xlsx" ->

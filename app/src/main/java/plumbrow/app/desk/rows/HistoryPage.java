@@ -67,7 +67,9 @@ public class HistoryPage {
                 model,
                 since,
                 page,
-                begun.matches("\\d{4}") ? "Season " + begun + " is begun. Prices of before are marked until you confirm them." : told,
+                begun.matches("\\d{4}")
+                        ? "Season " + begun + " is begun. Prices of before are marked until you confirm them."
+                        : told,
                 "");
     }
 

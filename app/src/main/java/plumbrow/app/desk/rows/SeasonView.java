@@ -20,8 +20,7 @@ import plumbrow.documents.workbook.form.Sheet;
  * @param find part of the name of a field, farm or grower that is looked for; empty for all
  * @param fields the fields that are listed
  */
-public record SeasonView(
-        Season season, String find, Part<Field> fields, List<Group> groups, List<ChangeWords> latest) {
+public record SeasonView(Season season, String find, Part<Field> fields, List<Group> groups, List<ChangeWords> latest) {
     private static final int MOST_CHANGES = 5;
 
     public record Group(String title, List<Table> tables) {}

@@ -67,8 +67,7 @@ public record Overview(
             all.put("grower", grower);
             all.put("crop", crop);
             all.put("status", status);
-            all.forEach((name, value) -> address.append(
-                    value.isBlank() ? "" : "&" + name + "=" + Shown.part(value)));
+            all.forEach((name, value) -> address.append(value.isBlank() ? "" : "&" + name + "=" + Shown.part(value)));
             return address.toString();
         }
     }
@@ -124,10 +123,9 @@ public record Overview(
         List<FieldAnswer> listed = answers.stream()
                 .filter(answer -> shown == Show.ALL || (shown == Show.SETTLED) == settled(wanted, answer))
                 .filter(answer -> sieve.lets(
-                        answer.field(),
-                        growers.getOrDefault(answer.field().farm(), ""),
-                        status(wanted, answer)))
-                .sorted(Comparator.comparingInt((FieldAnswer answer) -> status(wanted, answer).ordinal())
+                        answer.field(), growers.getOrDefault(answer.field().farm(), ""), status(wanted, answer)))
+                .sorted(Comparator.comparingInt(
+                                (FieldAnswer answer) -> status(wanted, answer).ordinal())
                         .thenComparing(
                                 Comparator.comparingDouble((FieldAnswer answer) -> Math.abs(answer.advisedGainUsd()))
                                         .reversed()))
@@ -165,8 +163,8 @@ public record Overview(
 
     /** How many fields would be listed. */
     public int count(Show which) {
-        int settled = (int)
-                answers.stream().filter(answer -> settled(wanted, answer)).count();
+        int settled =
+                (int) answers.stream().filter(answer -> settled(wanted, answer)).count();
         return switch (which) {
             case ALL -> answers.size();
             case SETTLED -> settled;

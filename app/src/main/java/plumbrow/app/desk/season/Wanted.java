@@ -23,7 +23,11 @@ import plumbrow.app.desk.shown.Shown;
  * @param address where it is done
  * @param days until the day that is due, below 0 where it is past; null where none is
  */
-public record Wanted(Status status, String text, String address, @Nullable Long days) {
+public record Wanted(
+        Status status,
+        String text,
+        String address,
+        @Nullable Long days) {
     /** Passes due within so many days are told. */
     private static final int AHEAD = 14;
 
@@ -97,13 +101,18 @@ public record Wanted(Status status, String text, String address, @Nullable Long 
             return Optional.empty();
         }
         DoneWork done = DoneWork.of(seasons.of(field), field);
-        return near.stream().filter(pass -> !done.isDone(program, pass)).findFirst().map(pass -> {
-            long days = days(pass, today);
-            String when = days == 0
-                    ? "today"
-                    : days > 0 ? "in " + Shown.count((int) days, "day") : Shown.count((int) -days, "day") + " late";
-            return new Wanted(Status.DUE, pass.product() + " " + when, page + "/plan", days);
-        });
+        return near.stream()
+                .filter(pass -> !done.isDone(program, pass))
+                .findFirst()
+                .map(pass -> {
+                    long days = days(pass, today);
+                    String when = days == 0
+                            ? "today"
+                            : days > 0
+                                    ? "in " + Shown.count((int) days, "day")
+                                    : Shown.count((int) -days, "day") + " late";
+                    return new Wanted(Status.DUE, pass.product() + " " + when, page + "/plan", days);
+                });
     }
 
     private static boolean near(Pass pass, LocalDate today) {

@@ -118,7 +118,9 @@ public class WeighingPage {
         FieldAdvice said = asTheSeasonSays(season, name);
         AssumptionForm form = AssumptionForm.read(said.inputs(), typed);
         String who = typed.getOrDefault("who", "").strip();
-        if (!form.faults().isEmpty() || form.keepable().isEmpty() || TextRule.NAME.objection(who).isPresent()) {
+        if (!form.faults().isEmpty()
+                || form.keepable().isEmpty()
+                || TextRule.NAME.objection(who).isPresent()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return page(model, season, said, form, ChoiceForm.blank(said, season.adviser()), false);
         }
@@ -127,7 +129,8 @@ public class WeighingPage {
         By by = new By(who, typed.getOrDefault("why", ""), By.Way.DESK, clock.instant());
         try {
             book.changeHeld(by, held -> {
-                Season kept = KeptAssumptions.into(held.written(), said.field(), form.changes(), source).season();
+                Season kept = KeptAssumptions.into(held.written(), said.field(), form.changes(), source)
+                        .season();
                 return SeasonEdit.of(held.written(), SeasonDiff.between(held.written(), kept));
             });
         } catch (EditFaults faults) {

@@ -182,7 +182,8 @@ public final class AppliedTable {
                     + " distance_ft, or width_ft with time, latitude and longitude. Headings of another name are mapped with"
                     + " --columns width_ft=HEADING.");
         }
-        if (KEYS.subList(KEYS.indexOf("gal_ac"), KEYS.indexOf("product")).stream().noneMatch(this::has)) {
+        if (KEYS.subList(KEYS.indexOf("gal_ac"), KEYS.indexOf("product")).stream()
+                .noneMatch(this::has)) {
             throw new LogTrouble(file + " has no rate; expected one of gal_ac, l_ha, lb_ac, kg_ha, seeds_ac, seeds_ha."
                     + " Headings of another name are mapped with --columns gal_ac=HEADING.");
         }
@@ -300,9 +301,13 @@ public final class AppliedTable {
         } catch (NumberFormatException none) {
             // Said below.
         }
-        throw fault(row, key, written, "a number with a point for decimals, from "
-                + BigDecimal.valueOf(low).stripTrailingZeros().toPlainString() + " to "
-                + BigDecimal.valueOf(high).stripTrailingZeros().toPlainString() + ", or a blank");
+        throw fault(
+                row,
+                key,
+                written,
+                "a number with a point for decimals, from "
+                        + BigDecimal.valueOf(low).stripTrailingZeros().toPlainString() + " to "
+                        + BigDecimal.valueOf(high).stripTrailingZeros().toPlainString() + ", or a blank");
     }
 
     private LogTrouble fault(int row, String key, String written, String expected) {

@@ -58,11 +58,12 @@ record Element(String tag, Map<String, String> attributes, List<Element> childre
                 switch (in.next()) {
                     case XMLStreamConstants.DTD, XMLStreamConstants.ENTITY_REFERENCE ->
                         throw new LogTrouble(
-                                file + " declares a document type or entities of its own, which task data never do; it was not read.");
+                                file
+                                        + " declares a document type or entities of its own, which task data never do; it was not read.");
                     case XMLStreamConstants.START_ELEMENT -> {
                         if (++count > MOST_ELEMENTS || open.size() > DEEPEST) {
-                            throw new LogTrouble(
-                                    file + " holds more than a million elements or nests them too deep; it was not read.");
+                            throw new LogTrouble(file
+                                    + " holds more than a million elements or nests them too deep; it was not read.");
                         }
                         Map<String, String> attributes = new HashMap<>();
                         for (int i = 0; i < in.getAttributeCount(); i++) {
@@ -85,7 +86,11 @@ record Element(String tag, Map<String, String> attributes, List<Element> childre
             }
         } catch (XMLStreamException broken) {
             throw new LogTrouble(file + " is broken XML, near line "
-                    + Math.max(1, broken.getLocation() == null ? 1 : broken.getLocation().getLineNumber())
+                    + Math.max(
+                            1,
+                            broken.getLocation() == null
+                                    ? 1
+                                    : broken.getLocation().getLineNumber())
                     + "; expected task data by ISO 11783-10.");
         }
         if (outermost == null) {
@@ -95,16 +100,22 @@ record Element(String tag, Map<String, String> attributes, List<Element> childre
     }
 
     /** Over text where it is in UTF-8, as task data should be; else as the file itself declares. */
-    private static XMLStreamReader reader(XMLInputFactory factory, String file, byte[] content) throws XMLStreamException {
+    private static XMLStreamReader reader(XMLInputFactory factory, String file, byte[] content)
+            throws XMLStreamException {
         String begin = new String(content, 0, Math.min(content.length, BEGIN), StandardCharsets.ISO_8859_1);
         Matcher declared = ENCODING.matcher(begin);
-        boolean wide = content.length > 1 && (content[0] == 0 || content[1] == 0 || content[0] == (byte) 0xFE || content[0] == (byte) 0xFF);
+        boolean wide = content.length > 1
+                && (content[0] == 0 || content[1] == 0 || content[0] == (byte) 0xFE || content[0] == (byte) 0xFF);
         if (wide || (declared.find() && !declared.group(1).equalsIgnoreCase("UTF-8"))) {
             return factory.createXMLStreamReader(new ByteArrayInputStream(content));
         }
         try {
-            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(content)).toString();
-            return factory.createXMLStreamReader(new StringReader(text.startsWith("\uFEFF") ? text.substring(1) : text));
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(content))
+                    .toString();
+            return factory.createXMLStreamReader(
+                    new StringReader(text.startsWith("\uFEFF") ? text.substring(1) : text));
         } catch (CharacterCodingException foreign) {
             throw new LogTrouble(file + " is not in UTF-8, which task data are; it was not read.");
         }

@@ -99,7 +99,8 @@ final class LogFiles {
             }
         }
         if (count == 0) {
-            throw new LogTrouble(name + " is no sound zip file or an empty one; expected task data with their TASKDATA.XML.");
+            throw new LogTrouble(
+                    name + " is no sound zip file or an empty one; expected task data with their TASKDATA.XML.");
         }
         List<Map<String, byte[]>> sets = folders.values().stream()
                 .filter(files -> files.containsKey(MAIN))

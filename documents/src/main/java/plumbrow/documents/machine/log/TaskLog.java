@@ -74,26 +74,25 @@ public final class TaskLog {
                 }
             }
         }
-        List<Element> tasks = all.stream().filter(one -> one.tag().equals("TSK")).toList();
+        List<Element> tasks =
+                all.stream().filter(one -> one.tag().equals("TSK")).toList();
         if (tasks.size() > MOST_TASKS) {
             throw new LogTrouble(name + " holds more than 1,000 tasks; expected those of a season at most.");
         }
-        List<MachineWork> works = tasks.stream()
-                .flatMap(task -> work(task).stream())
-                .toList();
+        List<MachineWork> works =
+                tasks.stream().flatMap(task -> work(task).stream()).toList();
         if (works.isEmpty()) {
-            throw new LogTrouble(
-                    name + " holds " + (tasks.isEmpty() ? "no task" : tasks.size() == 1 ? "one task" : tasks.size() + " tasks")
-                            + (tasks.isEmpty() ? "" : ", and nothing that was done")
-                            + "; expected task data that a machine has written times or a log into.");
+            throw new LogTrouble(name + " holds "
+                    + (tasks.isEmpty() ? "no task" : tasks.size() == 1 ? "one task" : tasks.size() + " tasks")
+                    + (tasks.isEmpty() ? "" : ", and nothing that was done")
+                    + "; expected task data that a machine has written times or a log into.");
         }
         return new MachineWork.Log(works);
     }
 
     private Optional<MachineWork> work(Element task) {
-        List<Element> times = task.all("TIM")
-                .filter(tim -> !tim.at("D").equals("1"))
-                .toList();
+        List<Element> times =
+                task.all("TIM").filter(tim -> !tim.at("D").equals("1")).toList();
         List<Element> logs = task.all("TLG").toList();
         if (times.isEmpty() && logs.isEmpty()) {
             return Optional.empty();
@@ -231,7 +230,8 @@ public final class TaskLog {
                 Long amount = whole(value.at("B"));
                 if (amount != null) {
                     series.computeIfAbsent(
-                                    new TimeLog.Kind(TimeLog.ddi(value.at("A")), value.at("C")), none -> new ArrayList<>())
+                                    new TimeLog.Kind(TimeLog.ddi(value.at("A")), value.at("C")),
+                                    none -> new ArrayList<>())
                             .add((double) amount);
                 }
             });
@@ -248,14 +248,13 @@ public final class TaskLog {
             totals.offer(
                     entry.getKey().ddi(),
                     entry.getKey().element(),
-                    falls
-                            ? values.stream().mapToDouble(Double::doubleValue).sum()
-                            : values.get(values.size() - 1),
+                    falls ? values.stream().mapToDouble(Double::doubleValue).sum() : values.get(values.size() - 1),
                     "the task's times");
         }
         if (fell) {
-            notes.add("Totals of task " + LogFiles.shown(task.at("B"))
-                    + " fall from one stretch of time to the next, so each stretch counts for itself: look whether that is so.");
+            notes.add(
+                    "Totals of task " + LogFiles.shown(task.at("B"))
+                            + " fall from one stretch of time to the next, so each stretch counts for itself: look whether that is so.");
         }
         return totals;
     }
@@ -307,7 +306,8 @@ public final class TaskLog {
             if (logged > 0 && same.isEmpty()) {
                 totals.add(new MachineWork.Total(only, metering, logged, "rate times ground in its log"));
             } else if (logged > 0) {
-                double total = same.stream().mapToDouble(MachineWork.Total::amount).sum();
+                double total =
+                        same.stream().mapToDouble(MachineWork.Total::amount).sum();
                 if (total == 0 || Math.abs(logged / total - 1) > FAR_OFF) {
                     String unit = " " + metering.farmUnit().symbol();
                     notes.add("The machine's total is " + Numbers.fixed(total, 1) + unit
@@ -320,7 +320,8 @@ public final class TaskLog {
             notes.add("The machine does not say which product an amount is of"
                     + (allocated.size() > 1
                             ? "; the task names " + allocated.stream().collect(Collectors.joining(", "))
-                            : "") + ".");
+                            : "")
+                    + ".");
         }
         return totals;
     }
@@ -328,8 +329,10 @@ public final class TaskLog {
     /** Litres, kilograms or seeds in the farm unit. */
     private static double farm(Metering metering, double metric) {
         return switch (metering) {
-            case VOLUME -> new Amount(Math.max(0, metric), FarmUnit.L).in(FarmUnit.GAL).value();
-            case MASS -> new Amount(Math.max(0, metric), FarmUnit.KG).in(FarmUnit.LB).value();
+            case VOLUME ->
+                new Amount(Math.max(0, metric), FarmUnit.L).in(FarmUnit.GAL).value();
+            case MASS ->
+                new Amount(Math.max(0, metric), FarmUnit.KG).in(FarmUnit.LB).value();
             case COUNT -> Math.max(0, metric);
         };
     }
@@ -350,32 +353,36 @@ public final class TaskLog {
 
         void log(String name, Element header, byte[] records) {
             List<TimeLog.Kind> kinds = TimeLog.kinds(header);
-            TimeLog.read(name.toUpperCase(Locale.ROOT) + ".BIN", header, records, (at, longitude, latitude, placed, values) -> {
-                boolean works = works(kinds, values);
-                if (works) {
-                    begun = begun == null || at.isBefore(begun) ? at : begun;
-                    ended = ended == null || at.isAfter(ended) ? at : ended;
-                }
-                for (int i = 0; i < values.length; i++) {
-                    Integer value = values[i];
-                    if (value != null && Totals.isTotal(kinds.get(i).ddi())) {
-                        last.merge(kinds.get(i), (double) value, Math::max);
-                    }
-                }
-                if (!placed) {
-                    return;
-                }
-                double before = tally.squareMetres();
-                tally.add(new Tally.Point(at, longitude, latitude, works ? width(kinds, values) : 0));
-                double ground = tally.squareMetres() - before;
-                for (Metering metering : Metering.values()) {
-                    double steps = highest(kinds, values, metering.actualDdi());
-                    if (ground > 0 && steps > 0) {
-                        double acres = ground / Metering.M2_PER_ACRE;
-                        amounts.merge(metering, metering.perAcre(steps).value() * acres, Double::sum);
-                    }
-                }
-            });
+            TimeLog.read(
+                    name.toUpperCase(Locale.ROOT) + ".BIN",
+                    header,
+                    records,
+                    (at, longitude, latitude, placed, values) -> {
+                        boolean works = works(kinds, values);
+                        if (works) {
+                            begun = begun == null || at.isBefore(begun) ? at : begun;
+                            ended = ended == null || at.isAfter(ended) ? at : ended;
+                        }
+                        for (int i = 0; i < values.length; i++) {
+                            Integer value = values[i];
+                            if (value != null && Totals.isTotal(kinds.get(i).ddi())) {
+                                last.merge(kinds.get(i), (double) value, Math::max);
+                            }
+                        }
+                        if (!placed) {
+                            return;
+                        }
+                        double before = tally.squareMetres();
+                        tally.add(new Tally.Point(at, longitude, latitude, works ? width(kinds, values) : 0));
+                        double ground = tally.squareMetres() - before;
+                        for (Metering metering : Metering.values()) {
+                            double steps = highest(kinds, values, metering.actualDdi());
+                            if (ground > 0 && steps > 0) {
+                                double acres = ground / Metering.M2_PER_ACRE;
+                                amounts.merge(metering, metering.perAcre(steps).value() * acres, Double::sum);
+                            }
+                        }
+                    });
         }
 
         /** By the work state where it is logged; else by whether anything is put on. */
@@ -433,10 +440,14 @@ public final class TaskLog {
             if (parts.size() > 2) {
                 // A boom that is as wide as its sections together is no section more.
                 String widest = parts.stream()
-                        .max((one, other) -> Double.compare(widths.getOrDefault(one, 0.0), widths.getOrDefault(other, 0.0)))
+                        .max((one, other) ->
+                                Double.compare(widths.getOrDefault(one, 0.0), widths.getOrDefault(other, 0.0)))
                         .orElseThrow();
                 double boom = widths.getOrDefault(widest, 0.0);
-                double rest = parts.stream().mapToDouble(part -> widths.getOrDefault(part, 0.0)).sum() - boom;
+                double rest = parts.stream()
+                                .mapToDouble(part -> widths.getOrDefault(part, 0.0))
+                                .sum()
+                        - boom;
                 if (Math.abs(rest - boom) <= SAME_WIDTH * boom) {
                     parts.remove(widest);
                 }
@@ -447,7 +458,10 @@ public final class TaskLog {
                         .mapToDouble(part -> widths.getOrDefault(part, 0.0))
                         .sum();
             }
-            return widths.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+            return widths.values().stream()
+                    .mapToDouble(Double::doubleValue)
+                    .max()
+                    .orElse(0);
         }
     }
 }

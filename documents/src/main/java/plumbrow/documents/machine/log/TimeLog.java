@@ -102,7 +102,8 @@ final class TimeLog {
         long millis = in.getInt() & 0xFFFFFFFFL;
         int days = in.getShort() & 0xFFFF;
         if (millis >= 86_400_000L) {
-            throw new LogTrouble(name + " has a time of day of " + millis + " ms; expected less than a day. It was not read.");
+            throw new LogTrouble(
+                    name + " has a time of day of " + millis + " ms; expected less than a day. It was not read.");
         }
         return FIRST_DAY.plusDays(days).atStartOfDay().plusNanos(millis * 1_000_000);
     }

@@ -48,11 +48,13 @@ public record Column<T>(
     }
 
     public Column<T> in(String unit) {
-        return new Column<>(key, kind, meaning, example, unit, required, fallback, blank, reference, former, title, stricter);
+        return new Column<>(
+                key, kind, meaning, example, unit, required, fallback, blank, reference, former, title, stricter);
     }
 
     public Column<T> need() {
-        return new Column<>(key, kind, meaning, example, unit, true, fallback, blank, reference, former, title, stricter);
+        return new Column<>(
+                key, kind, meaning, example, unit, true, fallback, blank, reference, former, title, stricter);
     }
 
     public Column<T> otherwise(T value) {
@@ -74,17 +76,40 @@ public record Column<T>(
 
     public Column<T> blankMeans(String words) {
         return new Column<>(
-                key, kind, meaning, example, unit, required, fallback, "blank means " + words, reference, former, title, stricter);
+                key,
+                kind,
+                meaning,
+                example,
+                unit,
+                required,
+                fallback,
+                "blank means " + words,
+                reference,
+                former,
+                title,
+                stricter);
     }
 
     public Column<T> from(Sheet<?> sheet, Column<?> column) {
         return new Column<>(
-                key, kind, meaning, example, unit, required, fallback, blank, new Reference(sheet, column), former, title, stricter);
+                key,
+                kind,
+                meaning,
+                example,
+                unit,
+                required,
+                fallback,
+                blank,
+                new Reference(sheet, column),
+                former,
+                title,
+                stricter);
     }
 
     /** Older workbooks call it otherwise; they are read all the same. */
     public Column<T> formerly(String name) {
-        return new Column<>(key, kind, meaning, example, unit, required, fallback, blank, reference, name, title, stricter);
+        return new Column<>(
+                key, kind, meaning, example, unit, required, fallback, blank, reference, name, title, stricter);
     }
 
     /** What a person calls it, where the key doesn't say it. */

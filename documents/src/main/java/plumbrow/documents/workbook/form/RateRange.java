@@ -26,7 +26,9 @@ public record RateRange(Column<Double> low, Column<Double> high, Column<RateUnit
             entry.put(low, lowest.value());
         }
         if (highest != null) {
-            entry.put(high, lowest == null ? highest.value() : highest.in(lowest.unit()).value());
+            entry.put(
+                    high,
+                    lowest == null ? highest.value() : highest.in(lowest.unit()).value());
         }
         Amount first = lowest != null ? lowest : highest;
         if (first != null) {

@@ -44,7 +44,11 @@ public record RateUnitKind() implements Kind<RateUnit> {
 
     @Override
     public Storage<RateUnit> storage() {
-        return new Storage.Plain<>(Storage.Type.TEXT, RateUnit::text, text -> parsed(String.class.cast(text)).orElseThrow(), null);
+        return new Storage.Plain<>(
+                Storage.Type.TEXT,
+                RateUnit::text,
+                text -> parsed(String.class.cast(text)).orElseThrow(),
+                null);
     }
 
     private static Optional<RateUnit> parsed(String text) {

@@ -35,8 +35,8 @@ public sealed interface Storage<T> {
     Plain<Integer> WHOLE = new Plain<>(Type.INTEGER, number -> number, Integer.class::cast, null);
 
     /** 1 for yes, 0 for no. */
-    Plain<Boolean> TRUTH =
-            new Plain<>(Type.INTEGER, yes -> yes ? 1 : 0, number -> Integer.valueOf(1).equals(number), null);
+    Plain<Boolean> TRUTH = new Plain<>(
+            Type.INTEGER, yes -> yes ? 1 : 0, number -> Integer.valueOf(1).equals(number), null);
 
     /** A day as 2026-05-04. */
     Plain<LocalDate> DAY =
@@ -50,8 +50,10 @@ public sealed interface Storage<T> {
      * @param ofBlank what a blank stands for; null where it stands for nothing known
      */
     record Plain<T>(
-            Type type, Function<T, @Nullable Object> put, Function<Object, T> take, @Nullable T ofBlank)
-            implements Storage<T> {}
+            Type type,
+            Function<T, @Nullable Object> put,
+            Function<Object, T> take,
+            @Nullable T ofBlank) implements Storage<T> {}
 
     /** An amount: a column with the number and one of the same name and {@code _unit}. */
     record AmountAndUnit() implements Storage<Amount> {}
@@ -72,9 +74,7 @@ public sealed interface Storage<T> {
      * @param of the value of entries, or of null where nobody knows them
      */
     record Many<T, E>(
-            Plain<E> entry,
-            Function<T, @Nullable List<E>> entries,
-            Function<@Nullable List<E>, @Nullable T> of)
+            Plain<E> entry, Function<T, @Nullable List<E>> entries, Function<@Nullable List<E>, @Nullable T> of)
             implements Storage<T> {}
 
     /** One of the constants of a list, kept by its name in small letters with blanks between words. */

@@ -18,8 +18,8 @@ import plumbrow.documents.workbook.form.TextKind;
 /** Endangered-species bulletins that somebody has looked up. */
 public final class BulletinSheet {
     static final Column<String> PRODUCT = Words.product("the product whose label names bulletins");
-    public static final Column<String> STATE = Column.of("state", Words.STATE, "the state, postal code", "IA")
-            .need();
+    public static final Column<String> STATE =
+            Column.of("state", Words.STATE, "the state, postal code", "IA").need();
     public static final Column<String> COUNTY = Column.of(
                     "county", new CountyName(), "the county that it was looked up for", "Adams")
             .need();
@@ -27,7 +27,10 @@ public final class BulletinSheet {
                     "month", new MonthKind(), "the month of use that it is valid for", "2026-05")
             .need();
     static final Column<LocalDate> LOOKED = Column.of(
-                    "looked_up", new DateKind(), "the day it was looked up, at most six months before use", "2026-04-20")
+                    "looked_up",
+                    new DateKind(),
+                    "the day it was looked up, at most six months before use",
+                    "2026-04-20")
             .need();
     static final Column<String> BY =
             Column.of("by", TextKind.NAME, "who looked it up", "S. Lind").need();

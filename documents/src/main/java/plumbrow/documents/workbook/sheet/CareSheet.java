@@ -25,23 +25,24 @@ public final class CareSheet {
     static final Column<Ask> RESTRICTED = Words.ask("restricted_use", "whether only certified applicators may use it")
             .called("Restricted use");
     static final Column<Ask> BULLETIN = Words.ask(
-            "bulletin", "whether the label sends the user to an endangered-species bulletin for place and month")
+                    "bulletin",
+                    "whether the label sends the user to an endangered-species bulletin for place and month")
             .called("Endangered-species bulletin");
-    static final Column<Ask> GROUNDWATER =
-            Words.ask("groundwater", "whether the label warns of ground water on sandy ground or a high water table")
+    static final Column<Ask> GROUNDWATER = Words.ask(
+                    "groundwater", "whether the label warns of ground water on sandy ground or a high water table")
             .called("Ground-water warning");
-    static final Column<Ask> BEES =
-            Words.ask("bees", "whether the label forbids spraying on bloom or where bees forage")
+    static final Column<Ask> BEES = Words.ask(
+                    "bees", "whether the label forbids spraying on bloom or where bees forage")
             .called("Forbidden on bloom");
-    static final Column<Ask> SATURATED =
-            Words.ask("saturated_soil", "whether the label forbids saturated or frozen ground")
+    static final Column<Ask> SATURATED = Words.ask(
+                    "saturated_soil", "whether the label forbids saturated or frozen ground")
             .called("Forbidden on saturated or frozen ground");
     static final Column<Integer> RAIN_AHEAD = Words.whole(
-            "rain_ahead_hours",
-            1_000,
-            "h",
-            "hours of rain forecast ahead for which it must not be applied; 0 where the label asks for none",
-            "48")
+                    "rain_ahead_hours",
+                    1_000,
+                    "h",
+                    "hours of rain forecast ahead for which it must not be applied; 0 where the label asks for none",
+                    "48")
             .called("Hours of rain ahead")
             .stricter(Stricter.MORE);
     static final Column<List<String>> WEAR = Column.of(

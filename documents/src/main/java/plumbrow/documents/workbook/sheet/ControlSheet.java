@@ -51,12 +51,7 @@ public final class ControlSheet {
             .distribution(SHARE, Control::share)
             .column(SOURCE, Control::source)
             .once(PRODUCT, PEST, RATE, RATE_UNIT)
-            .build(row -> new Control(
-                    row.get(PRODUCT),
-                    row.get(PEST),
-                    AT.get(row),
-                    SHARE.read(row),
-                    row.get(SOURCE)));
+            .build(row -> new Control(row.get(PRODUCT), row.get(PEST), AT.get(row), SHARE.read(row), row.get(SOURCE)));
 
     private ControlSheet() {}
 }

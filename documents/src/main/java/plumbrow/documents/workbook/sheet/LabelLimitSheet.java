@@ -16,7 +16,8 @@ public final class LabelLimitSheet {
     static final Column<String> PRODUCT = Words.product("the product");
     static final Column<Crop> CROP =
             Column.of("crop", Words.CROP, "the crop it is for", "corn").blankMeans("every crop");
-    public static final Column<Kind> KIND = Column.of("kind", WordKind.of(Kind.class, Kind::word), "what it asks", "not after")
+    public static final Column<Kind> KIND = Column.of(
+                    "kind", WordKind.of(Kind.class, Kind::word), "what it asks", "not after")
             .need();
     public static final Column<String> VALUE = Column.of(
                     "value",

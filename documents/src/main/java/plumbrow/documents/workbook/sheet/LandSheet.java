@@ -9,10 +9,10 @@ import plumbrow.documents.workbook.form.Sheet;
 /** What labels ask of the land of a field beside its soil. */
 public final class LandSheet {
     static final Column<String> FIELD = Words.field("the field");
-    static final Column<Ask> ERODIBLE = Words.ask(
-            "erodible", "whether it is highly erodible land, as the county office of the farm agency has it");
-    static final Column<Double> RESIDUE = Words.number(
-            "residue_pct", Words.PERCENT, "%", "share of the ground under crop residue at planting", "35");
+    static final Column<Ask> ERODIBLE =
+            Words.ask("erodible", "whether it is highly erodible land, as the county office of the farm agency has it");
+    static final Column<Double> RESIDUE =
+            Words.number("residue_pct", Words.PERCENT, "%", "share of the ground under crop residue at planting", "35");
     static final Column<Double> GROUND_WATER = Words.number(
             "ground_water_ft",
             NumberKind.between(0, 2_000),

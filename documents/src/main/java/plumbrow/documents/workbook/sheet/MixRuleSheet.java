@@ -40,7 +40,8 @@ public final class MixRuleSheet {
             .column(SOURCE, MixRule::source)
             .once(PRODUCT, PARTNER)
             .check(MixRuleSheet::checkPartner)
-            .build(row -> new MixRule(row.get(PRODUCT), String.join("; ", row.get(PARTNER)), row.get(WORD), row.get(SOURCE)));
+            .build(row ->
+                    new MixRule(row.get(PRODUCT), String.join("; ", row.get(PARTNER)), row.get(WORD), row.get(SOURCE)));
 
     private MixRuleSheet() {}
 
@@ -48,7 +49,10 @@ public final class MixRuleSheet {
         String product = row.find(PRODUCT);
         List<String> partners = row.find(PARTNER);
         if (partners != null && partners.isEmpty()) {
-            objections.at(row, PARTNER, "at least one name; of a label that allows nothing in the tank, name what it forbids");
+            objections.at(
+                    row,
+                    PARTNER,
+                    "at least one name; of a label that allows nothing in the tank, name what it forbids");
         }
         if (product != null && partners != null && partners.contains(product)) {
             objections.at(row, PARTNER, "another product than the one whose label says so");

@@ -77,8 +77,6 @@ public final class PeopleSheet {
 
     static @Nullable Set<Licence.Cover> covers(Row row) {
         List<Licence.Cover> covers = row.find(COVERS);
-        return covers == null
-                ? null
-                : covers.isEmpty() ? Set.of() : EnumSet.copyOf(covers);
+        return covers == null ? null : covers.isEmpty() ? Set.of() : EnumSet.copyOf(covers);
     }
 }

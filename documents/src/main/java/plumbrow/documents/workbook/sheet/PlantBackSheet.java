@@ -17,7 +17,11 @@ public final class PlantBackSheet {
                     "soybean")
             .need();
     static final Column<Integer> DAYS = Words.whole(
-            "days", 3_000, "days", "plant-back interval from the application; 0 where the label asks for none", "300")
+                    "days",
+                    3_000,
+                    "days",
+                    "plant-back interval from the application; 0 where the label asks for none",
+                    "300")
             .called("Plant-back interval")
             .stricter(Stricter.MORE);
     static final Column<Double> PH_FROM = Column.of(

@@ -18,11 +18,11 @@ public final class SetbackSheet {
                     "stream")
             .need();
     static final Column<Double> FEET = Words.number(
-            "distance_ft",
-            NumberKind.between(0, 100_000),
-            "ft",
-            "distance kept; 0 where the label was read and asks for none",
-            "66")
+                    "distance_ft",
+                    NumberKind.between(0, 100_000),
+                    "ft",
+                    "distance kept; 0 where the label was read and asks for none",
+                    "66")
             .called("Distance")
             .stricter(Stricter.MORE);
     static final Column<Boolean> DOWNWIND = Column.of(

@@ -33,19 +33,23 @@ public final class TermsSheet {
             .called("Restricted-entry interval (REI)")
             .stricter(Stricter.MORE);
     static final Column<Integer> BETWEEN = Words.whole(
-            "days_between", 400, "days", "least days between two applications; 0 where the label asks for none", "7")
+                    "days_between",
+                    400,
+                    "days",
+                    "least days between two applications; 0 where the label asks for none",
+                    "7")
             .called("Days between applications")
             .stricter(Stricter.MORE);
     static final Column<Integer> GRAZING = Words.whole(
-            "grazing_days",
-            400,
-            "days",
-            "days before the crop is grazed or fed; 0 where the label asks for none",
-            "30")
+                    "grazing_days",
+                    400,
+                    "days",
+                    "days before the crop is grazed or fed; 0 where the label asks for none",
+                    "30")
             .called("Days before grazing")
             .stricter(Stricter.MORE);
-    static final Column<Ask> FEEDING =
-            Words.ask("feeding_forbidden", "whether the treated crop must not be grazed or fed at all")
+    static final Column<Ask> FEEDING = Words.ask(
+                    "feeding_forbidden", "whether the treated crop must not be grazed or fed at all")
             .called("Must not be grazed or fed");
     public static final Column<String> EARLIEST = Column.of(
                     "earliest_stage", STAGE, "earliest growth stage of the crop", "V2")
@@ -57,12 +61,12 @@ public final class TermsSheet {
             .blankMeans("unknown")
             .called("Latest growth stage")
             .stricter(Stricter.LESS);
-    static final Column<Double> HIGHEST_CROP =
-            Words.number("highest_crop_in", CEILING, "in", "tallest crop it may go over", "30")
+    static final Column<Double> HIGHEST_CROP = Words.number(
+                    "highest_crop_in", CEILING, "in", "tallest crop it may go over", "30")
             .called("Tallest crop")
             .stricter(Stricter.LESS);
-    static final Column<Double> HIGHEST_WEED =
-            Words.number("highest_weed_in", CEILING, "in", "tallest weed it is labelled for", "4")
+    static final Column<Double> HIGHEST_WEED = Words.number(
+                    "highest_weed_in", CEILING, "in", "tallest weed it is labelled for", "4")
             .called("Tallest weed")
             .stricter(Stricter.LESS);
     static final Column<List<Method>> METHODS = Column.of(
@@ -77,11 +81,11 @@ public final class TermsSheet {
             .called("Ways of application")
             .stricter(Stricter.LESS);
     static final Column<Double> CARRIER = Words.number(
-            "carrier_low_gal_ac",
-            NumberKind.between(0, 1_000),
-            "gal/ac",
-            "least carrier volume from the ground; 0 where the label asks for none",
-            "15")
+                    "carrier_low_gal_ac",
+                    NumberKind.between(0, 1_000),
+                    "gal/ac",
+                    "least carrier volume from the ground; 0 where the label asks for none",
+                    "15")
             .called("Least carrier volume")
             .stricter(Stricter.MORE);
     static final Column<Droplets> FINEST = Column.of(
@@ -94,32 +98,32 @@ public final class TermsSheet {
             .blankMeans("unknown")
             .called("Coarsest droplets")
             .stricter(Stricter.LESS);
-    static final Column<Double> BOOM =
-            Words.number("boom_highest_in", CEILING, "in", "highest boom over the target", "24")
+    static final Column<Double> BOOM = Words.number(
+                    "boom_highest_in", CEILING, "in", "highest boom over the target", "24")
             .called("Highest boom")
             .stricter(Stricter.LESS);
     static final Column<Double> WIND_LOW = Words.number(
-            "wind_lowest_mph",
-            NumberKind.between(0, 100),
-            "mph",
-            "wind below which it must not be sprayed; 0 where the label sets none",
-            "3")
+                    "wind_lowest_mph",
+                    NumberKind.between(0, 100),
+                    "mph",
+                    "wind below which it must not be sprayed; 0 where the label sets none",
+                    "3")
             .called("Least wind")
             .stricter(Stricter.MORE);
-    static final Column<Double> WIND_HIGH =
-            Words.number("wind_highest_mph", CEILING, "mph", "wind above which it must not be sprayed", "10")
+    static final Column<Double> WIND_HIGH = Words.number(
+                    "wind_highest_mph", CEILING, "mph", "wind above which it must not be sprayed", "10")
             .called("Most wind")
             .stricter(Stricter.LESS);
-    static final Column<Double> WARMEST =
-            Words.number("warmest_f", CEILING, "°F", "air temperature above which it must not be sprayed", "85")
+    static final Column<Double> WARMEST = Words.number(
+                    "warmest_f", CEILING, "°F", "air temperature above which it must not be sprayed", "85")
             .called("Warmest air")
             .stricter(Stricter.LESS);
     static final Column<Double> RAIN_FREE = Words.number(
-            "rain_free_hours",
-            NumberKind.between(0, 1_000),
-            "h",
-            "hours without rain that it needs after spraying; 0 where the label asks for none",
-            "4")
+                    "rain_free_hours",
+                    NumberKind.between(0, 1_000),
+                    "h",
+                    "hours without rain that it needs after spraying; 0 where the label asks for none",
+                    "4")
             .called("Hours without rain after")
             .stricter(Stricter.MORE);
     static final Column<String> SOURCE = Words.source();

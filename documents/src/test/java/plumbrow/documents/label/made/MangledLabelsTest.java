@@ -6,9 +6,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import plumbrow.documents.reading.LabelReader;
 import plumbrow.documents.label.proposal.LabelProposals;
 import plumbrow.documents.paper.PaperTrouble;
+import plumbrow.documents.reading.LabelReader;
 
 /** Labels with letters lost, doubled and strewn in are read as far as they go, without any fault of the reader's own. */
 class MangledLabelsTest {

@@ -8,10 +8,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import plumbrow.documents.reading.LabelReader;
-import plumbrow.documents.reading.PaperSort;
 import plumbrow.documents.paper.Paper;
 import plumbrow.documents.paper.PaperLimits;
+import plumbrow.documents.reading.LabelReader;
+import plumbrow.documents.reading.PaperSort;
 
 /** A label is told from a safety sheet by what it says. */
 class PaperSortTest {

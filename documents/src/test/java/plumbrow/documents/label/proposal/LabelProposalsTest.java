@@ -21,8 +21,8 @@ import plumbrow.advice.shelf.LabelUse;
 import plumbrow.advice.shelf.PlantBack;
 import plumbrow.advice.shelf.SoilRate;
 import plumbrow.advice.shelf.UseTerms;
-import plumbrow.documents.reading.LabelReader;
 import plumbrow.documents.label.LabelReading;
+import plumbrow.documents.reading.LabelReader;
 
 class LabelProposalsTest {
     private static final String LABEL = """

@@ -40,8 +40,10 @@ class TaskLogTest {
     /** A record of ISO 11783-10, computed apart from this code. */
     @Test
     void aRecordByteByByte() {
-        Element header = Element.read("TLG00001.XML", WorkedField.utf8(
-                "<TIM A=\"\" D=\"4\"><PTN A=\"\" B=\"\" D=\"\"/><DLV A=\"0001\" B=\"\" C=\"DET1\"/></TIM>"));
+        Element header = Element.read(
+                "TLG00001.XML",
+                WorkedField.utf8(
+                        "<TIM A=\"\" D=\"4\"><PTN A=\"\" B=\"\" D=\"\"/><DLV A=\"0001\" B=\"\" C=\"DET1\"/></TIM>"));
         List<String> found = new ArrayList<>();
         TimeLog.read(
                 "TLG00001.BIN",
@@ -85,8 +87,9 @@ class TaskLogTest {
                 <DLV A="0074" B="28400" C="DET-1"/><DLV A="50" B="399" C="DET-1"/></TIM>""");
         assertThat(near.acres()).isCloseTo(28_400 / 4046.8564224, within(1e-9));
         assertThat(near.acresFrom()).isEqualTo("the machine's total");
-        assertThat(near.totals()).singleElement().satisfies(total -> assertThat(total.amount())
-                .isCloseTo(399 / 3.785411784, within(1e-9)));
+        assertThat(near.totals())
+                .singleElement()
+                .satisfies(total -> assertThat(total.amount()).isCloseTo(399 / 3.785411784, within(1e-9)));
         assertThat(near.start()).isEqualTo(MachineWork.Moment.of(LocalDateTime.of(2026, 5, 15, 7, 58)));
         assertThat(near.notes()).isEmpty();
         MachineWork far = work("""
@@ -129,7 +132,9 @@ class TaskLogTest {
 
     private void refused(Map<String, byte[]> files, String sentence) throws IOException {
         Path zip = Files.write(folder.resolve("bad.zip"), FileBundle.zip(files));
-        assertThatThrownBy(() -> TaskLog.read(zip)).isInstanceOf(LogTrouble.class).hasMessageContaining(sentence);
+        assertThatThrownBy(() -> TaskLog.read(zip))
+                .isInstanceOf(LogTrouble.class)
+                .hasMessageContaining(sentence);
     }
 
     private static Map<String, byte[]> with(String path, byte[] content) {
@@ -172,7 +177,8 @@ class TaskLogTest {
         byte[] log = files.remove("TASKDATA/TLG00001.BIN");
         files.put("../../TLG00001.BIN", log == null ? new byte[0] : log);
         refused(files, "lack their file TLG00001.BIN");
-        String outside = "<ISO11783_TaskData><TSK A=\"TSK1\" G=\"4\"><TLG A=\"../../../etc/passwd\"/></TSK></ISO11783_TaskData>";
+        String outside =
+                "<ISO11783_TaskData><TSK A=\"TSK1\" G=\"4\"><TLG A=\"../../../etc/passwd\"/></TSK></ISO11783_TaskData>";
         refused(with("TASKDATA/TASKDATA.XML", WorkedField.utf8(outside)), "lack their file ../../../etc/passwd");
         try (var left = Files.walk(folder)) {
             assertThat(left.map(Path::toString)).noneMatch(path -> path.endsWith(".BIN"));
@@ -186,10 +192,14 @@ class TaskLogTest {
         refused(with("TASKDATA/TASKDATA.XML", new byte[0]), "is broken XML");
         refused(with("TASKDATA/TASKDATA.XML", WorkedField.utf8("<kml/>")), "begins with kml");
         refused(
-                with("TASKDATA/TASKDATA.XML", WorkedField.utf8("<ISO11783_TaskData><TSK A=\"TSK1\" G=\"1\"/></ISO11783_TaskData>")),
+                with(
+                        "TASKDATA/TASKDATA.XML",
+                        WorkedField.utf8("<ISO11783_TaskData><TSK A=\"TSK1\" G=\"1\"/></ISO11783_TaskData>")),
                 "holds one task, and nothing that was done");
         byte[] log = WorkedField.files("").get("TASKDATA/TLG00001.BIN");
-        refused(with("TASKDATA/TLG00001.BIN", Arrays.copyOf(log == null ? new byte[0] : log, 1001)), "is cut off within record");
+        refused(
+                with("TASKDATA/TLG00001.BIN", Arrays.copyOf(log == null ? new byte[0] : log, 1001)),
+                "is cut off within record");
         refused(with("OTHER/TASKDATA.XML", WorkedField.utf8("<ISO11783_TaskData/>")), "holds 2 sets of task data");
         Path text = Files.writeString(folder.resolve("a.zip"), "no zip");
         assertThatThrownBy(() -> TaskLog.read(text)).hasMessageContaining("no sound zip file");
@@ -242,7 +252,8 @@ class TaskLogTest {
     /** 100 kg/ha on 1,000 m of 12.192 m (40 ft): 1.2192 ha, 268.8 lb. */
     @Test
     void aTableWithMappedHeadings() throws IOException {
-        MachineWork work = table("WAY,SWATH,DOSE\n1000,40,100\n", Map.of("distance_m", "way", "width_ft", "SWATH", "kg_ha", "dose"));
+        MachineWork work = table(
+                "WAY,SWATH,DOSE\n1000,40,100\n", Map.of("distance_m", "way", "width_ft", "SWATH", "kg_ha", "dose"));
         assertThat(work.acres()).isCloseTo(12_192 / 4046.8564224, within(1e-9));
         assertThat(work.totals().get(0).amount()).isCloseTo(121.92 / 0.45359237, within(1e-6));
         assertThat(work.start()).isNull();
@@ -257,14 +268,18 @@ class TaskLogTest {
         says("area_ac,gal_ac,time\n1,4,yesterday\n", "line 2: time is “yesterday”");
         says("area_ac,gal_ac\n1,0\n", "holds no line on which anything was worked");
         says("", "holds no line");
-        assertThatThrownBy(() -> table("area_ac,gal_ac\n1,4\n", Map.of("acreage", "x"))).hasMessageContaining("There is no 'acreage'");
-        assertThatThrownBy(() -> table("area_ac,x\n1,4\n", Map.of("gal_ac", "rate"))).hasMessageContaining("no heading 'rate'");
+        assertThatThrownBy(() -> table("area_ac,gal_ac\n1,4\n", Map.of("acreage", "x")))
+                .hasMessageContaining("There is no 'acreage'");
+        assertThatThrownBy(() -> table("area_ac,x\n1,4\n", Map.of("gal_ac", "rate")))
+                .hasMessageContaining("no heading 'rate'");
         assertThatThrownBy(() -> AppliedTable.read(
                         Files.write(folder.resolve("w.csv"), new byte[] {'a', (byte) 0xE9, '\n'}), Map.of()))
                 .hasMessageContaining("is not in UTF-8");
     }
 
     private void says(String text, String sentence) {
-        assertThatThrownBy(() -> table(text, Map.of())).isInstanceOf(LogTrouble.class).hasMessageContaining(sentence);
+        assertThatThrownBy(() -> table(text, Map.of()))
+                .isInstanceOf(LogTrouble.class)
+                .hasMessageContaining(sentence);
     }
 }

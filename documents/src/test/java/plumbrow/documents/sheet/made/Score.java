@@ -5,8 +5,8 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import plumbrow.documents.sheet.SafetySheet;
 import plumbrow.documents.reading.SheetReader;
+import plumbrow.documents.sheet.SafetySheet;
 import plumbrow.documents.sheet.SheetSection;
 import plumbrow.documents.sheet.ValueKind;
 

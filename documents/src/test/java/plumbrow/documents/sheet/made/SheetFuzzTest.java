@@ -8,9 +8,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import plumbrow.documents.paper.PaperTrouble;
+import plumbrow.documents.reading.SheetReader;
 import plumbrow.documents.sheet.Reading;
 import plumbrow.documents.sheet.SafetySheet;
-import plumbrow.documents.reading.SheetReader;
 
 /**
  * Whatever the bytes, the reader answers with a sheet or with its own sentence. Without JAZZER_FUZZ the made sheets and what

@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import plumbrow.documents.mend.TypedText;
+import plumbrow.documents.reading.SheetReader;
 import plumbrow.documents.sheet.Content;
 import plumbrow.documents.sheet.Reading;
-import plumbrow.documents.reading.SheetReader;
 
 /** A value offered in the box to be typed over is the same value when nothing is changed in it. */
 class TypedBackTest {
