@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.crew.Licence;
+import plumbrow.advice.crew.LicenceKind;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Boundary;
@@ -318,7 +319,7 @@ final class RandomTerms {
                         chance.maybe(chance::text),
                         chance.maybe(chance::text),
                         chance.maybe(chance::date),
-                        chance.maybe(() -> chance.of(Licence.Kind.class)),
+                        chance.maybe(() -> chance.of(LicenceKind.class)),
                         chance.maybe(() -> set(Licence.Cover.class)),
                         ask()));
         List<SprayPlan> plans = new ArrayList<>();
@@ -340,7 +341,7 @@ final class RandomTerms {
                                         chance.text(),
                                         chance.text(),
                                         chance.maybe(chance::date),
-                                        chance.maybe(() -> chance.of(Licence.Kind.class)),
+                                        chance.maybe(() -> chance.of(LicenceKind.class)),
                                         chance.maybe(() -> set(Licence.Cover.class))))),
                 products.isEmpty()
                         ? List.of()

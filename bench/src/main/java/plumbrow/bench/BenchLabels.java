@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import plumbrow.advice.crew.Crew;
-import plumbrow.advice.crew.Licence;
+import plumbrow.advice.crew.LicenceKind;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.Feature;
@@ -75,7 +75,7 @@ final class BenchLabels {
                                 "C-1",
                                 "IA",
                                 LocalDate.of(2026, 12, 31),
-                                Licence.Kind.PRIVATE,
+                                LicenceKind.PRIVATE,
                                 Set.of(),
                                 Ask.NO)),
                         Set.of("gloves"),

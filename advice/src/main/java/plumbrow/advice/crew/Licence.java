@@ -19,27 +19,10 @@ public record Licence(
         @Nullable String number,
         @Nullable String state,
         @Nullable LocalDate validUntil,
-        @Nullable Kind kind,
+        @Nullable LicenceKind kind,
         @Nullable Set<Cover> covers) {
     public Licence {
         covers = covers == null ? null : Set.copyOf(covers);
-    }
-
-    /** For whom a licence lets apply (7 U.S.C. 136(e)); states that part work for hire from the rest have all three. */
-    public enum Kind {
-        PRIVATE("private"),
-        COMMERCIAL("commercial"),
-        FOR_HIRE("for hire");
-
-        private final String word;
-
-        Kind(String word) {
-            this.word = word;
-        }
-
-        public String word() {
-            return word;
-        }
     }
 
     /** What categories cover, as far as fields ask for it (40 CFR 171.101, 171.105; value from memory). */

@@ -21,7 +21,7 @@ public record Person(
         @Nullable String licence,
         @Nullable String state,
         @Nullable LocalDate validUntil,
-        Licence.@Nullable Kind kind,
+        @Nullable LicenceKind kind,
         @Nullable Set<Licence.Cover> covers,
         Ask forHire) {
     public Person {

@@ -152,7 +152,7 @@ final class LabelLimits extends Question {
                         application.subject(),
                         says + "; the pass is on " + date + ".",
                         "Use only what was bought before the registration was cancelled, by the label it came with.");
-        return finding.against(date.toEpochDay() - last.toEpochDay(), 0, "days past the last");
+        return finding.against((double) (date.toEpochDay() - last.toEpochDay()), 0, "days past the last");
     }
 
     private Finding supplemental(Application application, LabelLimit row) {
@@ -173,7 +173,7 @@ final class LabelLimits extends Question {
                         application.subject(),
                         says + "; the pass is on " + date + ".",
                         "Have the supplemental label in hand while you spray.");
-        return finding.against(date.toEpochDay() - last.toEpochDay(), 0, "days past the last");
+        return finding.against((double) (date.toEpochDay() - last.toEpochDay()), 0, "days past the last");
     }
 
     /** Whether a tillage pass follows in time: plans know days, so an hour limit is kept, may be kept, or is missed. */

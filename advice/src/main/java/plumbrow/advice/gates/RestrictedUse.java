@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.crew.Licence;
 import plumbrow.advice.crew.Licence.Cover;
+import plumbrow.advice.crew.LicenceKind;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.program.SprayPlan;
 import plumbrow.advice.shelf.Ask;
@@ -94,7 +95,7 @@ final class RestrictedUse extends Question {
                 && at.season().work().crew().licences(person).stream()
                         .noneMatch(licence -> licence.number() != null
                                 && licence.kind() != null
-                                && licence.kind() != Licence.Kind.PRIVATE);
+                                && licence.kind() != LicenceKind.PRIVATE);
     }
 
     private Finding forPay(Application application, Person person) {
@@ -164,7 +165,7 @@ final class RestrictedUse extends Question {
 
     /** For whom he sprays; empty where the licence lets him. */
     private Optional<Finding> kind(Application application, Person person, Licence licence, String state) {
-        Licence.Kind kind = licence.kind();
+        LicenceKind kind = licence.kind();
         String whose = "The " + state + " licence of " + person.name();
         if (kind == null) {
             return Optional.of(unknown(
@@ -173,7 +174,7 @@ final class RestrictedUse extends Question {
                             + " is private, commercial or for hire is not on " + "file.",
                     "Read it on the licence, and enter its kind."));
         }
-        if (kind == Licence.Kind.FOR_HIRE || person.forHire() == Ask.NO) {
+        if (kind == LicenceKind.FOR_HIRE || person.forHire() == Ask.NO) {
             return Optional.empty();
         }
         if (person.forHire() == Ask.UNKNOWN) {
@@ -184,7 +185,7 @@ final class RestrictedUse extends Question {
                     "Enter on the sheet people whether " + person.name() + " works for hire."));
         }
         return Optional.of(
-                kind == Licence.Kind.PRIVATE
+                kind == LicenceKind.PRIVATE
                         ? barred(
                                 application.subject(),
                                 whose
@@ -203,7 +204,7 @@ final class RestrictedUse extends Question {
     private Optional<Finding> covers(Application application, Person person, Licence licence, String state) {
         Cover asked = application.method() == Method.AERIAL
                 ? Cover.AERIAL
-                : licence.kind() == Licence.Kind.PRIVATE ? null : Cover.FIELD_CROPS;
+                : licence.kind() == LicenceKind.PRIVATE ? null : Cover.FIELD_CROPS;
         Set<Cover> covers = licence.covers();
         if (asked == null || licence.kind() == null) {
             return Optional.empty();

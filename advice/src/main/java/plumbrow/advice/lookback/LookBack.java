@@ -89,7 +89,7 @@ public record LookBack(List<FieldLook> fields, Honesty honesty) {
                 earned == null ? null : earned.costUsdPerAcre(),
                 earned == null ? null : earned.marginUsdPerAcre(),
                 chosen ? expected : null,
-                chosen ? decided.meanMarginUsdPerAcre() : null,
+                chosen && decided != null ? decided.meanMarginUsdPerAcre() : null,
                 other,
                 strips,
                 earned == null ? List.of() : earned.working(),

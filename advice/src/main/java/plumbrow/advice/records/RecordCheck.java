@@ -232,7 +232,7 @@ public record RecordCheck(
                 open.add("whether anybody but the owner's close family works there");
             }
             case NONE -> {
-                return role.isPresent() && !role.get().word().equals(duty.role()) || role.isEmpty()
+                return role.filter(of -> of.word().equals(duty.role())).isEmpty()
                         ? Optional.empty()
                         : Optional.of(made(kept, duty, Applies.NONE_FOUND, "", List.of()));
             }

@@ -149,6 +149,8 @@ public enum RecordItem {
     private final String key;
     private final String label;
     private final Group group;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a record of fixed lists and numbers
     private final Form form;
 
     RecordItem(String key, String label, Group group, Form form) {

@@ -208,7 +208,7 @@ class FarmPlannerTest {
         List<FarmPlan> first = farm.plans(known);
         assertThat(farm.plans(known))
                 .isEqualTo(first)
-                .allMatch(plan -> first.stream().anyMatch(one -> one == plan));
+                .zipSatisfy(first, (plan, before) -> assertThat(plan).isSameAs(before));
         SmallFarm later = two().onHand(new Amount(150, FarmUnit.QT))
                 .fieldOf(SmallFarm.OTHER, "Far", 1)
                 .fieldOf(SmallFarm.OTHER, "Farther", 1);

@@ -14,6 +14,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.crew.Licence;
+import plumbrow.advice.crew.LicenceKind;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Crop;
 import plumbrow.advice.field.CropYear;
@@ -215,7 +216,7 @@ final class Edits {
                                 "P-200",
                                 "IL",
                                 LocalDate.of(2026, 12, 31),
-                                Licence.Kind.COMMERCIAL,
+                                LicenceKind.COMMERCIAL,
                                 Set.of(Licence.Cover.FIELD_CROPS))));
             case "hand" -> scene.pass(PassKind.HAND_WORK, WholeLabel.SPRAYED.plusDays(1), null, null, 100);
             case "history" -> scene.history.add(new CropYear("Home", 2025, "corn", 200.0, List.of("glyphosate")));

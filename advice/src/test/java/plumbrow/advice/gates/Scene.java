@@ -7,7 +7,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.crew.Crew;
-import plumbrow.advice.crew.Licence;
+import plumbrow.advice.crew.LicenceKind;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Crop;
@@ -98,7 +98,7 @@ final class Scene {
             new Field("Home", "Farm", 160, null, "IA", "Marrow", Crop.CORN, Texture.SILTY_CLAY_LOAM, 3.5, 6.5, 1.0);
     Crew crew = new Crew(
             List.of(new Person(
-                    "Pat", "C-100", "IA", LocalDate.of(2026, 12, 31), Licence.Kind.PRIVATE, Set.of(), Ask.NO)),
+                    "Pat", "C-100", "IA", LocalDate.of(2026, 12, 31), LicenceKind.PRIVATE, Set.of(), Ask.NO)),
             Set.of("gloves", "goggles"),
             Ask.YES);
     final List<Looked> looked = new ArrayList<>(List.of(new Looked("Home", null)));

@@ -1,11 +1,9 @@
 package plumbrow.app.book;
 
-import static plumbrow.app.book.SeasonTable.of;
-
 import java.util.List;
 import java.util.stream.Stream;
 import plumbrow.advice.pests.WeedPressure;
-import plumbrow.documents.workbook.form.Storage.Type;
+import plumbrow.documents.workbook.form.Storage;
 import plumbrow.documents.workbook.sheet.ActiveLimitSheet;
 import plumbrow.documents.workbook.sheet.ActiveSheet;
 import plumbrow.documents.workbook.sheet.AdditionSheet;
@@ -69,38 +67,38 @@ import plumbrow.documents.workbook.sheet.WorkWindowSheet;
 final class BookTables {
     /** Every table of the season's rows; one comes after those it refers to. */
     static final List<SeasonTable<?>> ALL = List.of(
-            of("farm", FarmSheet.SHEET).as("farm", "name").make(),
-            of("field", FieldSheet.SHEET)
+            SeasonTable.of("farm", FarmSheet.SHEET).as("farm", "name").make(),
+            SeasonTable.of("field", FieldSheet.SHEET)
                     .as("field", "name")
-                    .in("boundary", Slot.Points.outline(Outlines.table("boundary_point", "field", Type.TEXT)))
+                    .in("boundary", Slot.Points.outline(Outlines.table("boundary_point", "field", Storage.Type.TEXT)))
                     .make(),
-            of("crop_year", HistorySheet.SHEET).make(),
-            of("product", ShelfSheet.SHEET)
+            SeasonTable.of("crop_year", HistorySheet.SHEET).make(),
+            SeasonTable.of("product", ShelfSheet.SHEET)
                     .as("product", "name")
-                    .listed("states", "states_read", 1, "product_state", "product", Type.TEXT, "state")
+                    .listed("states", "states_read", 1, "product_state", "product", Storage.Type.TEXT, "state")
                     .listed(
                             "excluded_counties",
                             "counties_read",
                             1,
                             "product_excluded_county",
                             "product",
-                            Type.TEXT,
+                            Storage.Type.TEXT,
                             "county")
                     .make(),
-            of("seed", SeedSheet.SHEET)
-                    .listed("traits", "", 1, "seed_trait", "seed", Type.TEXT, "trait")
+            SeasonTable.of("seed", SeedSheet.SHEET)
+                    .listed("traits", "", 1, "seed_trait", "seed", Storage.Type.TEXT, "trait")
                     .make(),
-            of("trait", TraitSheet.SHEET)
+            SeasonTable.of("trait", TraitSheet.SHEET)
                     .as("trait", "name")
                     .as("group", "trait_group")
                     .make(),
-            of("active_content", ActiveSheet.SHEET).make(),
-            of("label_use", LabelUseSheet.SHEET).make(),
-            of("active_limit", ActiveLimitSheet.SHEET).make(),
-            of("control", ControlSheet.SHEET).as("control", "share").make(),
-            of("insect_pressure", InsectSheet.SHEET).make(),
-            of("trait_doubt", TraitDoubtSheet.SHEET).make(),
-            of("weed_pressure", WeedSheet.SHEET)
+            SeasonTable.of("active_content", ActiveSheet.SHEET).make(),
+            SeasonTable.of("label_use", LabelUseSheet.SHEET).make(),
+            SeasonTable.of("active_limit", ActiveLimitSheet.SHEET).make(),
+            SeasonTable.of("control", ControlSheet.SHEET).as("control", "share").make(),
+            SeasonTable.of("insect_pressure", InsectSheet.SHEET).make(),
+            SeasonTable.of("trait_doubt", TraitDoubtSheet.SHEET).make(),
+            SeasonTable.of("weed_pressure", WeedSheet.SHEET)
                     .as("density", "density_m2")
                     .in(
                             "first_plant_loss_pct",
@@ -109,8 +107,8 @@ final class BookTables {
                                     "first_plant_loss_distribution",
                                     WeedPressure::likelyLossPct))
                     .make(),
-            of("program", ProgramSheet.SHEET).as("program", "name").make(),
-            of("pass", PassSheet.SHEET)
+            SeasonTable.of("program", ProgramSheet.SHEET).as("program", "name").make(),
+            SeasonTable.of("pass", PassSheet.SHEET)
                     .as("pass", "number")
                     .as("scout_insect", "trigger_insect")
                     .as("scout_threshold", "trigger_threshold")
@@ -119,82 +117,95 @@ final class BookTables {
                     .as("scout_within_times", "trigger_within_times")
                     .as("scout_usd_ac", "trigger_scouting_usd_ac")
                     .make(),
-            of("assumptions", AssumptionSheet.SHEET).make(),
-            of("use_terms", TermsSheet.SHEET)
-                    .listed("methods", "methods_read", 1, "use_method", "use_terms", Type.INTEGER, "method")
+            SeasonTable.of("assumptions", AssumptionSheet.SHEET).make(),
+            SeasonTable.of("use_terms", TermsSheet.SHEET)
+                    .listed("methods", "methods_read", 1, "use_method", "use_terms", Storage.Type.INTEGER, "method")
                     .make(),
-            of("soil_rate", SoilRateSheet.SHEET)
-                    .listed("textures", "", 1, "soil_rate_texture", "soil_rate", Type.INTEGER, "texture")
+            SeasonTable.of("soil_rate", SoilRateSheet.SHEET)
+                    .listed("textures", "", 1, "soil_rate_texture", "soil_rate", Storage.Type.INTEGER, "texture")
                     .make(),
-            of("setback", SetbackSheet.SHEET).make(),
-            of("plant_back", PlantBackSheet.SHEET).make(),
-            of("mix_rule", MixRuleSheet.SHEET).make(),
-            of("special_label", SpecialLabelSheet.SHEET)
+            SeasonTable.of("setback", SetbackSheet.SHEET).make(),
+            SeasonTable.of("plant_back", PlantBackSheet.SHEET).make(),
+            SeasonTable.of("mix_rule", MixRuleSheet.SHEET).make(),
+            SeasonTable.of("special_label", SpecialLabelSheet.SHEET)
                     .listed(
                             "counties",
                             "whole_state",
                             0,
                             "special_label_county",
                             "special_label",
-                            Type.INTEGER,
+                            Storage.Type.INTEGER,
                             "county")
                     .as("from", "first_day")
                     .as("until", "last_day")
                     .make(),
-            of("product_care", CareSheet.SHEET)
-                    .listed("wear", "wear_read", 1, "product_wear", "product_care", Type.INTEGER, "gear")
+            SeasonTable.of("product_care", CareSheet.SHEET)
+                    .listed("wear", "wear_read", 1, "product_wear", "product_care", Storage.Type.INTEGER, "gear")
                     .make(),
-            of("tolerance", ToleranceSheet.SHEET).make(),
-            of("label_limit", LabelLimitSheet.SHEET).make(),
-            of("bulletin", BulletinSheet.SHEET).as("by", "looked_up_by").make(),
-            of("looked_for", SurroundingsSheet.SHEET)
+            SeasonTable.of("tolerance", ToleranceSheet.SHEET).make(),
+            SeasonTable.of("label_limit", LabelLimitSheet.SHEET).make(),
+            SeasonTable.of("bulletin", BulletinSheet.SHEET)
+                    .as("by", "looked_up_by")
+                    .make(),
+            SeasonTable.of("looked_for", SurroundingsSheet.SHEET)
                     .only(line -> line.looked() != null, "name", "shape", "nearest_ft", "source")
                     .in("kind", new Slot.One<>("kind", What.LOOKED_FOR))
                     .make(),
-            of("feature", SurroundingsSheet.SHEET)
+            SeasonTable.of("feature", SurroundingsSheet.SHEET)
                     .only(line -> line.feature() != null)
                     .in("kind", new Slot.One<>("kind", What.FOUND))
-                    .in("shape", Slot.Points.place("shape", Outlines.table("feature_point", "feature", Type.INTEGER)))
+                    .in(
+                            "shape",
+                            Slot.Points.place(
+                                    "shape", Outlines.table("feature_point", "feature", Storage.Type.INTEGER)))
                     .make(),
-            of("also_in", AlsoInSheet.SHEET).make(),
-            of("field_land", LandSheet.SHEET).make(),
-            of("next_crop", NextCropSheet.SHEET).as("use", "planted_as").make(),
-            of("known_resistance", ResistanceSheet.SHEET)
+            SeasonTable.of("also_in", AlsoInSheet.SHEET).make(),
+            SeasonTable.of("field_land", LandSheet.SHEET).make(),
+            SeasonTable.of("next_crop", NextCropSheet.SHEET)
+                    .as("use", "planted_as")
+                    .make(),
+            SeasonTable.of("known_resistance", ResistanceSheet.SHEET)
                     .as("group", "action_group")
                     .make(),
-            of("person", PeopleSheet.SHEET).as("person", "name").make(),
-            of("licence", LicenceSheet.SHEET).make(),
-            of("crew", CrewSheet.SHEET)
-                    .listed("gear", "gear_read", 1, "crew_gear", "crew", Type.INTEGER, "gear")
+            SeasonTable.of("person", PeopleSheet.SHEET).as("person", "name").make(),
+            SeasonTable.of("licence", LicenceSheet.SHEET).make(),
+            SeasonTable.of("crew", CrewSheet.SHEET)
+                    .listed("gear", "gear_read", 1, "crew_gear", "crew", Storage.Type.INTEGER, "gear")
                     .make(),
-            of("spray_plan", SpraySheet.SHEET).make(),
-            of("stand_count", StandCountSheet.SHEET).make(),
-            of("month_climate", ClimateSheet.SHEET).make(),
-            of("weather_day", WeatherDaySheet.SHEET).as("date", "day").make(),
-            of("crop_timing", CropDaySheet.SHEET).as("late_days", "days_late").make(),
-            of("like_weed", LikeWeedSheet.SHEET).as("as", "like_weed").make(),
-            of("weed_rating", RatingSheet.SHEET).make(),
-            of("tillage_work", TillageSheet.SHEET).make(),
-            of("floor_depth", FloorSheet.SHEET).make(),
-            of("machine", MachineSheet.SHEET).as("machine", "name").make(),
-            of("work_window", WorkWindowSheet.SHEET)
+            SeasonTable.of("spray_plan", SpraySheet.SHEET).make(),
+            SeasonTable.of("stand_count", StandCountSheet.SHEET).make(),
+            SeasonTable.of("month_climate", ClimateSheet.SHEET).make(),
+            SeasonTable.of("weather_day", WeatherDaySheet.SHEET)
+                    .as("date", "day")
+                    .make(),
+            SeasonTable.of("crop_timing", CropDaySheet.SHEET)
+                    .as("late_days", "days_late")
+                    .make(),
+            SeasonTable.of("like_weed", LikeWeedSheet.SHEET)
+                    .as("as", "like_weed")
+                    .make(),
+            SeasonTable.of("weed_rating", RatingSheet.SHEET).make(),
+            SeasonTable.of("tillage_work", TillageSheet.SHEET).make(),
+            SeasonTable.of("floor_depth", FloorSheet.SHEET).make(),
+            SeasonTable.of("machine", MachineSheet.SHEET).as("machine", "name").make(),
+            SeasonTable.of("work_window", WorkWindowSheet.SHEET)
                     .as("window", "name")
                     .as("from", "from_date")
                     .as("until", "until_date")
                     .make(),
-            of("farm_limit", FarmLimitSheet.SHEET).make(),
-            of("price_break", PriceBreakSheet.SHEET).make(),
-            of("supply", SupplySheet.SHEET).make(),
-            of("sprayer", SprayerSheet.SHEET).make(),
-            of("nozzle", NozzleSheet.SHEET).make(),
-            of("mixing", MixingSheet.SHEET)
+            SeasonTable.of("farm_limit", FarmLimitSheet.SHEET).make(),
+            SeasonTable.of("price_break", PriceBreakSheet.SHEET).make(),
+            SeasonTable.of("supply", SupplySheet.SHEET).make(),
+            SeasonTable.of("sprayer", SprayerSheet.SHEET).make(),
+            SeasonTable.of("nozzle", NozzleSheet.SHEET).make(),
+            SeasonTable.of("mixing", MixingSheet.SHEET)
                     .as("order", "mix_order")
                     .as("ams_low_lb_100gal", "ams_low_lb")
                     .as("ams_high_lb_100gal", "ams_high_lb")
                     .make(),
-            of("water_test", WaterTestSheet.SHEET).make(),
-            of("addition", AdditionSheet.SHEET).make(),
-            of("hour_limit", HourLimitSheet.SHEET).make());
+            SeasonTable.of("water_test", WaterTestSheet.SHEET).make(),
+            SeasonTable.of("addition", AdditionSheet.SHEET).make(),
+            SeasonTable.of("hour_limit", HourLimitSheet.SHEET).make());
 
     private BookTables() {}
 

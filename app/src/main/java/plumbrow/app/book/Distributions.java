@@ -7,21 +7,21 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcOperations;
 import plumbrow.advice.assumptions.Distribution;
 import plumbrow.app.book.StoredTable.Filled;
-import plumbrow.documents.workbook.form.Storage.Type;
+import plumbrow.documents.workbook.form.Storage;
 
 /** The distributions of one season, numbered from 1 in the order in which its rows name them. */
 final class Distributions {
     static final StoredTable TABLE = StoredTable.of(
             "distribution",
-            new StoredTable.Column("form", Type.TEXT),
-            new StoredTable.Column("a", Type.REAL),
-            new StoredTable.Column("b", Type.REAL),
-            new StoredTable.Column("c", Type.REAL));
+            new StoredTable.Column("form", Storage.Type.TEXT),
+            new StoredTable.Column("a", Storage.Type.REAL),
+            new StoredTable.Column("b", Storage.Type.REAL),
+            new StoredTable.Column("c", Storage.Type.REAL));
 
     static final StoredTable PAST = StoredTable.of(
             "distribution_past",
-            new StoredTable.Column("distribution", Type.INTEGER),
-            new StoredTable.Column("value", Type.REAL));
+            new StoredTable.Column("distribution", Storage.Type.INTEGER),
+            new StoredTable.Column("value", Storage.Type.REAL));
 
     /** A distribution as its form and numbers; the numbers of past values stand by themselves. */
     record Shape(

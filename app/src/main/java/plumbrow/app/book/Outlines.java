@@ -14,7 +14,6 @@ import plumbrow.advice.field.Feature.Line;
 import plumbrow.advice.field.Feature.Shape;
 import plumbrow.advice.field.Feature.Spot;
 import plumbrow.documents.workbook.form.Storage;
-import plumbrow.documents.workbook.form.Storage.Type;
 
 /** Outlines and places as points in rows, and back. */
 final class Outlines {
@@ -48,14 +47,14 @@ final class Outlines {
     }
 
     /** A table of points, whose first column names the row they belong to. */
-    static StoredTable table(String name, String owner, Type ownerType) {
+    static StoredTable table(String name, String owner, Storage.Type ownerType) {
         return StoredTable.of(
                 name,
                 new StoredTable.Column(owner, ownerType),
-                new StoredTable.Column("polygon", Type.INTEGER),
-                new StoredTable.Column("ring", Type.INTEGER),
-                new StoredTable.Column("longitude", Type.REAL),
-                new StoredTable.Column("latitude", Type.REAL));
+                new StoredTable.Column("polygon", Storage.Type.INTEGER),
+                new StoredTable.Column("ring", Storage.Type.INTEGER),
+                new StoredTable.Column("longitude", Storage.Type.REAL),
+                new StoredTable.Column("latitude", Storage.Type.REAL));
     }
 
     static Drawn drawn(Boundary boundary) {

@@ -17,7 +17,6 @@ import plumbrow.documents.workbook.form.Attribute;
 import plumbrow.documents.workbook.form.Row;
 import plumbrow.documents.workbook.form.Sheet;
 import plumbrow.documents.workbook.form.Storage;
-import plumbrow.documents.workbook.form.Storage.Type;
 
 /**
  * A table of a season in the book. Which values its rows have, of which kind, and how a record is made of them, its {@link Sheet}
@@ -119,11 +118,12 @@ final class SeasonTable<R> {
 
         /**
          * A list stands in a table of its own, whose rows name the row they belong to by its first value, or by its position
-         * where the table gives {@code Type.INTEGER}.
+         * where the table gives {@code Storage.Type.INTEGER}.
          *
          * @param known the column that says whether there is a list; empty where there always is
          */
-        Maker<R> listed(String key, String known, int whenThere, String table, String owner, Type type, String entry) {
+        Maker<R> listed(
+                String key, String known, int whenThere, String table, String owner, Storage.Type type, String entry) {
             for (Attribute<R, ?> attribute : sheet.attributes()) {
                 if (attribute.key().equals(key) && attribute.storage() instanceof Storage.Many<?, ?> many) {
                     StoredTable own = StoredTable.of(
@@ -183,7 +183,7 @@ final class SeasonTable<R> {
 
     /** By what the rows of a list's table name a row. */
     private static Object owner(StoredTable own, @Nullable Object[] row, int position) {
-        return own.columns().get(0).type() == Type.INTEGER ? position : Objects.requireNonNull(row[0]);
+        return own.columns().get(0).type() == Storage.Type.INTEGER ? position : Objects.requireNonNull(row[0]);
     }
 
     /** The values of a season, in order. */

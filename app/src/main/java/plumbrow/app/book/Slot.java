@@ -13,7 +13,6 @@ import plumbrow.advice.field.Feature.Shape;
 import plumbrow.advice.quantity.Amount;
 import plumbrow.advice.quantity.FarmUnit;
 import plumbrow.documents.workbook.form.Storage;
-import plumbrow.documents.workbook.form.Storage.Type;
 
 /**
  * Where a value of a row stands in the book: columns of the row's table, and a table of its own where it is a list or an outline.
@@ -79,7 +78,8 @@ interface Slot<T> {
         @Override
         public List<StoredTable.Column> columns() {
             return List.of(
-                    new StoredTable.Column(column, Type.REAL), new StoredTable.Column(column + "_unit", Type.TEXT));
+                    new StoredTable.Column(column, Storage.Type.REAL),
+                    new StoredTable.Column(column + "_unit", Storage.Type.TEXT));
         }
 
         @Override
@@ -105,7 +105,7 @@ interface Slot<T> {
     record Spread(String column) implements Slot<Distribution> {
         @Override
         public List<StoredTable.Column> columns() {
-            return List.of(new StoredTable.Column(column, Type.INTEGER));
+            return List.of(new StoredTable.Column(column, Storage.Type.INTEGER));
         }
 
         @Override
@@ -130,7 +130,9 @@ interface Slot<T> {
             implements Slot<Distribution> {
         @Override
         public List<StoredTable.Column> columns() {
-            return List.of(new StoredTable.Column(column, Type.REAL), new StoredTable.Column(spread, Type.INTEGER));
+            return List.of(
+                    new StoredTable.Column(column, Storage.Type.REAL),
+                    new StoredTable.Column(spread, Storage.Type.INTEGER));
         }
 
         @Override
@@ -158,7 +160,7 @@ interface Slot<T> {
 
         @Override
         public List<StoredTable.Column> columns() {
-            return List.of(new StoredTable.Column(column, Type.TEXT));
+            return List.of(new StoredTable.Column(column, Storage.Type.TEXT));
         }
 
         @Override
@@ -201,7 +203,7 @@ interface Slot<T> {
     record Listed<T, E>(String known, int whenThere, StoredTable table, Storage.Many<T, E> storage) implements Slot<T> {
         @Override
         public List<StoredTable.Column> columns() {
-            return known.isEmpty() ? List.of() : List.of(new StoredTable.Column(known, Type.INTEGER));
+            return known.isEmpty() ? List.of() : List.of(new StoredTable.Column(known, Storage.Type.INTEGER));
         }
 
         @Override
@@ -254,7 +256,7 @@ interface Slot<T> {
 
         @Override
         public List<StoredTable.Column> columns() {
-            return form.isEmpty() ? List.of() : List.of(new StoredTable.Column(form, Type.TEXT));
+            return form.isEmpty() ? List.of() : List.of(new StoredTable.Column(form, Storage.Type.TEXT));
         }
 
         @Override

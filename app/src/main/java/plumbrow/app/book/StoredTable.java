@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcOperations;
-import plumbrow.documents.workbook.form.Storage.Type;
+import plumbrow.documents.workbook.form.Storage;
 
 /**
  * A table of the book that holds rows of seasons: all SQL for it follows from its columns. Before these it has {@code season} and
@@ -15,7 +15,7 @@ import plumbrow.documents.workbook.form.Storage.Type;
  */
 record StoredTable(String name, List<Column> columns) {
     /** A column of its own. */
-    record Column(String name, Type type) {}
+    record Column(String name, Storage.Type type) {}
 
     /** The rows of a season as they go into a table: season, position, then its own columns. */
     record Filled(StoredTable table, List<@Nullable Object[]> rows) {}

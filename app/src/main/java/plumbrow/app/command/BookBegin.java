@@ -3,6 +3,7 @@ package plumbrow.app.command;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -82,7 +83,7 @@ final class BookBegin implements Callable<Integer> {
             words.put(crop.substring(0, equals), crop.substring(equals + 1));
         }
         try (Book book = Book.open(file)) {
-            BeginAsked asked = BeginWords.asked(year, asOf, LocalDate.now(), words);
+            BeginAsked asked = BeginWords.asked(year, asOf, LocalDate.now(ZoneId.systemDefault()), words);
             NextSeasonSummary summary = NextSeasonSummary.of(
                     dry
                             ? book.next(asked)

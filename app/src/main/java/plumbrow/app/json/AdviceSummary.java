@@ -26,7 +26,11 @@ public record AdviceSummary(int year, LocalDate asOf, String adviser, int draws,
         fields = List.copyOf(fields);
     }
 
-    /** @param later the sentence on the seasons to come by the name of the field; empty where nobody asked */
+    /**
+     * The advice of a season.
+     *
+     * @param later the sentence on the seasons to come by the name of the field; empty where nobody asked
+     */
     public static AdviceSummary of(Advice advice, Map<String, String> later) {
         return new AdviceSummary(
                 advice.year(),

@@ -96,7 +96,7 @@ public record MachineRecord(
         });
         for (int number = 1; boxes.containsKey(RecordEntry.PRODUCT + number); number++) {
             int place = 1;
-            String name = boxes.get(RecordEntry.PRODUCT + number);
+            String name = boxes.getOrDefault(RecordEntry.PRODUCT + number, "");
             while (both.containsKey(RecordEntry.PRODUCT + place)
                     && !name.equals(both.get(RecordEntry.PRODUCT + place))) {
                 place++;

@@ -16,6 +16,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -215,9 +216,13 @@ public record RecordEntry(
                         "Otherwise than the load card: " + String.join(" ", untold)
                                 + " Say why, if there was a reason."));
             }
-            Map<Boolean, List<RecordQuestion>> asked = all.stream()
-                    .collect(Collectors.partitioningBy(one -> sure.contains(ALL) || sure.contains(one.key())));
-            return new RecordEntry(typed, faults, asked.get(false), asked.get(true), record);
+            Predicate<RecordQuestion> answered = one -> sure.contains(ALL) || sure.contains(one.key());
+            return new RecordEntry(
+                    typed,
+                    faults,
+                    all.stream().filter(answered.negate()).toList(),
+                    all.stream().filter(answered).toList(),
+                    record);
         }
 
         /** What is typed otherwise than on the load card of the trip it was, where one was named. */

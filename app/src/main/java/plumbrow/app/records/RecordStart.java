@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.crew.Licence;
+import plumbrow.advice.crew.LicenceKind;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.Boundary;
 import plumbrow.advice.field.Boundary.Point;
@@ -209,7 +210,7 @@ public final class RecordStart {
                 RecordItem.ROLE,
                 person.forHire() == Ask.YES
                         ? ApplicatorRole.COMMERCIAL.word()
-                        : licence.kind() == Licence.Kind.PRIVATE ? ApplicatorRole.PRIVATE.word() : null);
+                        : licence.kind() == LicenceKind.PRIVATE ? ApplicatorRole.PRIVATE.word() : null);
     }
 
     /** Weeds and insects of the field that a product of the trip has a control of on file. */

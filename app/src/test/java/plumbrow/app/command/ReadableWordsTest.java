@@ -13,7 +13,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import plumbrow.app.Readable;
+import plumbrow.app.ReadableText;
 import plumbrow.app.demo.DemoBook;
 
 /** What the terminal and the papers of the demo say, as a person reads it. Numbers that a figure answers are a working of their own. */
@@ -59,6 +59,6 @@ class ReadableWordsTest {
 
     private static void look(Set<String> wrong, String where, String text) {
         assertThat(text).as(where).isNotBlank();
-        Readable.faults(text.replaceAll(CENTS, "")).forEach(fault -> wrong.add(where + ": " + fault));
+        ReadableText.faults(text.replaceAll(CENTS, "")).forEach(fault -> wrong.add(where + ": " + fault));
     }
 }

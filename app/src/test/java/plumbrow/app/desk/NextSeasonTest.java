@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -74,8 +75,12 @@ class NextSeasonTest {
             assertThat(begun.programs("Levee")).hasSameSizeAs(demo.programs("Levee"));
             assertThat(begun.programs("Home Place")).isEmpty();
             assertThat(begun.programs("Levee").get(0).passes().get(0).date())
-                    .isEqualTo(
-                            demo.programs("Levee").get(0).passes().get(0).date().plusYears(1));
+                    .isEqualTo(Objects.requireNonNull(demo.programs("Levee")
+                                    .get(0)
+                                    .passes()
+                                    .get(0)
+                                    .date())
+                            .plusYears(1));
             // 200 bu at 19 % are 200 × 81 ÷ 84.5 at 15.5 %.
             assertThat(begun.history().stream()
                             .filter(year -> year.field().equals(church.name()) && year.year() == 2026)

@@ -16,7 +16,7 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import plumbrow.app.Readable;
+import plumbrow.app.ReadableText;
 import plumbrow.app.demo.DemoBook;
 
 /** Every kind of page of the demo, as a person reads it: no exponents, no digits that say nothing, no plural of one, no code names. */
@@ -77,7 +77,7 @@ class ReadablePagesTest {
         Set<String> faults = new LinkedHashSet<>();
         page.body().traverse((node, depth) -> {
             if (node instanceof org.jsoup.nodes.TextNode text) {
-                faults.addAll(Readable.faults(text.text()));
+                faults.addAll(ReadableText.faults(text.text()));
             }
         });
         return faults;

@@ -207,7 +207,7 @@ final class ConfirmedShelf {
             return rows;
         }
 
-        @SuppressWarnings("unchecked") // a row of the same table
+        @SuppressWarnings({"unchecked", "TypeParameterUnusedInFormals"}) // a row of the same table
         private static <R extends Record> R row(Record made) {
             return (R) made;
         }

@@ -113,10 +113,10 @@ final class ValueText {
         if (value.storage() instanceof Storage.AmountAndUnit) {
             return amount(text);
         }
-        if (value.storage() == Storage.TEXT) {
+        if (Storage.TEXT.equals(value.storage())) {
             return Optional.of(text.equalsIgnoreCase(NONE) ? "" : text);
         }
-        if (value.storage() instanceof Storage.Many<?, ?> many && many.entry() == Storage.TEXT) {
+        if (value.storage() instanceof Storage.Many<?, ?> many && Storage.TEXT.equals(many.entry())) {
             return Optional.of(Arrays.stream(text.split(";", -1))
                     .map(String::strip)
                     .filter(each -> !each.isEmpty())

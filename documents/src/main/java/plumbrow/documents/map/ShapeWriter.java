@@ -40,6 +40,7 @@ public final class ShapeWriter {
      * @param year the year noted as that of the last change
      * @param rows one at least, all with the same attributes in the same order
      */
+    @SuppressWarnings("ByteBufferBackingArray") // header allocates them
     public static Map<String, byte[]> files(String name, int year, List<Row> rows) {
         List<byte[]> records = rows.stream().map(row -> record(row.outline())).toList();
         double[] box = box(rows.stream().map(Row::outline).toList());

@@ -92,7 +92,8 @@ final class Plausible {
                 ? Stream.of()
                 : Stream.of("Question: the restricted-entry interval (REI) of " + terms.product() + " on "
                         + terms.crop().word() + " is " + Numbers.read(hours) + " h, which is "
-                        + Numbers.read(Math.round(hours / 24.0)) + " days; labels print 0 to " + LONGEST_REI_HOURS
+                        + Numbers.read((double) Math.round(hours / 24.0)) + " days; labels print 0 to "
+                        + LONGEST_REI_HOURS
                         + " h. Look at the label again.");
     }
 
@@ -114,7 +115,7 @@ final class Plausible {
             return pounds <= HEAVIEST_LB_GAL
                     ? Stream.of()
                     : Stream.of(has + " in a gallon; a gallon of water weighs 8.3 lb, and few liquids more than "
-                            + Numbers.read(Math.round(HEAVIEST_LB_GAL))
+                            + Numbers.read((double) Math.round(HEAVIEST_LB_GAL))
                             + " lb. Is a point missing, or is it the percent?");
         }
         return pounds <= 1
@@ -167,7 +168,7 @@ final class Plausible {
 
     private static List<Point> turned(List<Point> ring) {
         return ring.stream()
-                .map(point -> new Point(point.latitude(), point.longitude()))
+                .map(point -> new Point(/* longitude= */ point.latitude(), /* latitude= */ point.longitude()))
                 .toList();
     }
 

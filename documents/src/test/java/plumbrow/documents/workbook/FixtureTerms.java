@@ -8,6 +8,7 @@ import java.util.Set;
 import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.crew.Licence;
+import plumbrow.advice.crew.LicenceKind;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Boundary.Point;
@@ -388,14 +389,14 @@ final class FixtureTerms {
                                                 "C-0000",
                                                 "IA",
                                                 LocalDate.of(2028, 12, 31),
-                                                Licence.Kind.COMMERCIAL,
+                                                LicenceKind.COMMERCIAL,
                                                 EnumSet.of(Licence.Cover.FIELD_CROPS, Licence.Cover.AERIAL),
                                                 Ask.YES),
                                         new Person("K. Ng", null, null, null, null, null, Ask.UNKNOWN)),
                                 Set.of("goggles", "gloves, 14 mil nitrile"),
                                 Ask.YES,
                                 List.of(
-                                        new Licence("S. Lind", "C-0001", "MN", null, Licence.Kind.PRIVATE, Set.of()),
+                                        new Licence("S. Lind", "C-0001", "MN", null, LicenceKind.PRIVATE, Set.of()),
                                         new Licence("S. Lind", "C-0002", "IL", LocalDate.of(2027, 1, 1), null, null))),
                         List.of(
                                 new Done(

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 import plumbrow.advice.assumptions.Distribution;
 import plumbrow.advice.crew.Crew;
 import plumbrow.advice.crew.Licence;
+import plumbrow.advice.crew.LicenceKind;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Boundary;
@@ -290,7 +291,7 @@ final class RandomTerms {
                         maybe(this::text),
                         maybe(() -> pick("IA", "MN")),
                         maybe(() -> AS_OF.plusDays(random.nextInt(900))),
-                        maybe(() -> pick(Licence.Kind.values())),
+                        maybe(() -> pick(LicenceKind.values())),
                         maybe(() -> some(Licence.Cover.class, false)),
                         ask()));
         List<SprayPlan> plans = programs.stream()
@@ -311,7 +312,7 @@ final class RandomTerms {
                                                 text(),
                                                 pick("IA", "MN"),
                                                 maybe(() -> AS_OF.plusDays(random.nextInt(900))),
-                                                maybe(() -> pick(Licence.Kind.values())),
+                                                maybe(() -> pick(LicenceKind.values())),
                                                 maybe(() -> some(Licence.Cover.class, false))))
                                         .toList()),
                         make(

@@ -115,7 +115,7 @@ public record Overview(
         Map<String, Wanted> wanted = new HashMap<>();
         answers.forEach(answer -> wanted.put(
                 answer.field().name(),
-                Wanted.of(season, seasons, answer, latest.get(answer.field().name()), today)));
+                Wanted.of(seasons, answer, latest.get(answer.field().name()), today)));
         Show shown = List.of(Show.values()).stream()
                 .filter(one -> one.word().equals(show))
                 .findFirst()
@@ -124,8 +124,7 @@ public record Overview(
                 .filter(answer -> shown == Show.ALL || (shown == Show.SETTLED) == settled(wanted, answer))
                 .filter(answer -> sieve.lets(
                         answer.field(), growers.getOrDefault(answer.field().farm(), ""), status(wanted, answer)))
-                .sorted(Comparator.comparingInt(
-                                (FieldAnswer answer) -> status(wanted, answer).ordinal())
+                .sorted(Comparator.comparing((FieldAnswer answer) -> status(wanted, answer))
                         .thenComparing(
                                 Comparator.comparingDouble((FieldAnswer answer) -> Math.abs(answer.advisedGainUsd()))
                                         .reversed()))

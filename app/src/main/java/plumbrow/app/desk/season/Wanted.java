@@ -11,7 +11,6 @@ import plumbrow.advice.field.Field;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.Program;
 import plumbrow.advice.season.FieldSeasons;
-import plumbrow.advice.season.Season;
 import plumbrow.app.book.Choice;
 import plumbrow.app.desk.FieldAnswer;
 import plumbrow.app.desk.shown.Shown;
@@ -67,15 +66,14 @@ public record Wanted(
      * @param seasons the season cut by fields
      * @param chosen decided last; null where nothing is
      */
-    static Wanted of(
-            Season season, FieldSeasons seasons, FieldAnswer answer, @Nullable Choice chosen, LocalDate today) {
+    static Wanted of(FieldSeasons seasons, FieldAnswer answer, @Nullable Choice chosen, LocalDate today) {
         Field field = answer.field();
         String page = "/fields/" + Shown.part(field.name());
         if (chosen != null) {
             Optional<Wanted> due = seasons.programs(field).stream()
                     .filter(program -> program.name().equals(chosen.program()))
                     .findFirst()
-                    .flatMap(program -> due(season, seasons, field, program, today, page));
+                    .flatMap(program -> due(seasons, field, program, today, page));
             return due.orElseGet(() -> new Wanted(Status.SETTLED, "", page + "/plan", null));
         }
         if (answer.lacking()) {
@@ -91,7 +89,7 @@ public record Wanted(
 
     /** The first pass of a program that the log has not and that is near. */
     private static Optional<Wanted> due(
-            Season season, FieldSeasons seasons, Field field, Program program, LocalDate today, String page) {
+            FieldSeasons seasons, Field field, Program program, LocalDate today, String page) {
         List<Pass> near = program.passes().stream()
                 .filter(pass -> pass.date() != null && pass.product() != null)
                 .filter(pass -> near(pass, today))

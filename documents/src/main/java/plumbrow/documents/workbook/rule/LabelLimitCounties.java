@@ -16,8 +16,10 @@ final class LabelLimitCounties implements Rule {
             LabelLimit.Kind kind = row.find(LabelLimitSheet.KIND);
             String value = row.find(LabelLimitSheet.VALUE);
             if (kind == LabelLimit.Kind.ONLY_COUNTIES && value != null) {
-                for (String entry : value.split(";")) {
-                    check(row, entry.strip(), objections);
+                for (String entry : value.split(";", -1)) {
+                    if (!entry.isBlank()) {
+                        check(row, entry.strip(), objections);
+                    }
                 }
             }
         }

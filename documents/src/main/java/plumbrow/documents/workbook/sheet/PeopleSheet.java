@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.crew.Licence;
+import plumbrow.advice.crew.LicenceKind;
 import plumbrow.advice.crew.Person;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.documents.workbook.form.Column;
@@ -30,9 +31,9 @@ public final class PeopleSheet {
                     "valid_until", new DateKind(), "last day the licence is valid", "2028-12-31")
             .blankMeans("unknown");
 
-    static final Column<Licence.Kind> KIND = Column.of(
+    static final Column<LicenceKind> KIND = Column.of(
                     "licence_kind",
-                    WordKind.of(Licence.Kind.class, Licence.Kind::word),
+                    WordKind.of(LicenceKind.class, LicenceKind::word),
                     "for whom it lets apply, as the licence says",
                     "private")
             .blankMeans("unknown");

@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What no person should have to read, on a page, on paper or on the terminal. */
-public final class Readable {
+public final class ReadableText {
     private static final Pattern EXPONENT = Pattern.compile("(?<![\\w./-])[\\d.]*\\d[eE][-+−]?\\d+(?![\\w/])");
 
     /** Sections of the law, "40 CFR 156.212", are names and no measurements. */
@@ -22,7 +22,7 @@ public final class Readable {
     /** A file of notes, or a source that nobody wrote out: "weeds.md", "[nagy-1987]". */
     private static final Pattern NOTE = Pattern.compile("\\b[a-z][a-z-]*\\.md\\b|\\[[a-z0-9]+(?:[.-][a-z0-9]+)+]");
 
-    private Readable() {}
+    private ReadableText() {}
 
     /** The faults of a text, each with some words around it. */
     public static Set<String> faults(String text) {
