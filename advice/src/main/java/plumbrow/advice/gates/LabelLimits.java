@@ -31,7 +31,7 @@ import plumbrow.science.figure.Numbers;
  * the label lists is missing. Nozzles, hours of day, inversions, what early entry wears and other duties are conditions to
  * keep.
  *
- * <p>Source: the label; 7 U.S.C. 136d for existing stocks. Needs: rows of label limits, days of the pass, of planting and of
+ * <p>Source: the label; 7 U.S.C. 136d for existing stocks (from memory). Needs: rows of label limits, days of the pass, of planting and of
  * tillage, the pests of the field, its depth to ground water.
  */
 final class LabelLimits extends Question {
