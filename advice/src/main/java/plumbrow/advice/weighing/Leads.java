@@ -1,7 +1,5 @@
 package plumbrow.advice.weighing;
 
-import java.util.Locale;
-
 /**
  * Two programs on the same simulated seasons: how often one earns more, how often the two are level, how often the other earns
  * more. Level is a season in which they differ by less than is worth telling ({@link EqualRule}). The three sum to 1.
@@ -49,9 +47,11 @@ public record Leads(double ahead, double level, double behind) {
         return level >= TOLD_APART;
     }
 
-    /** "30, level in 65, behind in 5 of 100", to stand after "ahead in". */
+    /** "30, level in 65, behind in 5 of 100", to stand after "ahead in"; rounded so that they add up to 100. */
     public String words() {
-        return count(ahead) + ", level in " + count(level) + ", behind in " + count(behind) + " of 100";
+        boolean counts = told(ahead) && told(behind) && told(level);
+        String levels = counts ? Long.toString(100 - of100(ahead) - of100(behind)) : count(level);
+        return count(ahead) + ", level in " + levels + ", behind in " + count(behind) + " of 100";
     }
 
     private static String count(double share) {
@@ -59,6 +59,14 @@ public record Leads(double ahead, double level, double behind) {
                 ? "fewer than 1"
                 : share < 1 && share > 0.995
                         ? "more than 99"
-                        : String.format(Locale.ROOT, "%d", Math.round(share * 100));
+                        : Long.toString(of100(share));
+    }
+
+    private static boolean told(double share) {
+        return share == 0 || (share >= 0.005 && share <= 0.995) || share == 1;
+    }
+
+    private static long of100(double share) {
+        return Math.round(share * 100);
     }
 }

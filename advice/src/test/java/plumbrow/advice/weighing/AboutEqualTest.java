@@ -59,6 +59,7 @@ class AboutEqualTest {
         assertThat(leads.reversed()).isEqualTo(EqualRule.DEFAULT.leads(other, one, 1));
         assertThat(EqualRule.DEFAULT.leads(one, other, 10)).isEqualTo(new Leads(0, 7 / 8.0, 1 / 8.0));
         assertThat(new Leads(0.302, 0.694, 0.004).words()).isEqualTo("30, level in 69, behind in fewer than 1 of 100");
+        assertThat(new Leads(0.377, 0.108, 0.515).words()).isEqualTo("38, level in 10, behind in 52 of 100");
         assertThat(new Leads(0, 1, 0).words()).isEqualTo("0, level in 100, behind in 0 of 100");
     }
 
