@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import plumbrow.advice.field.FieldLand;
+import plumbrow.advice.land.FieldLand;
 import plumbrow.advice.planting.Planting;
 import plumbrow.advice.program.Pass;
 import plumbrow.advice.program.PassKind;

@@ -3,9 +3,9 @@ package plumbrow.advice.season;
 import java.util.List;
 import plumbrow.advice.field.AlsoIn;
 import plumbrow.advice.field.Feature;
-import plumbrow.advice.field.FieldLand;
 import plumbrow.advice.field.Looked;
 import plumbrow.advice.field.NextCrop;
+import plumbrow.advice.land.FieldLand;
 
 /**
  * What lies around the fields and comes after them.

@@ -57,9 +57,7 @@ public record Leads(double ahead, double level, double behind) {
     private static String count(double share) {
         return share > 0 && share < 0.005
                 ? "fewer than 1"
-                : share < 1 && share > 0.995
-                        ? "more than 99"
-                        : Long.toString(of100(share));
+                : share < 1 && share > 0.995 ? "more than 99" : Long.toString(of100(share));
     }
 
     private static boolean told(double share) {

@@ -1,6 +1,6 @@
 package plumbrow.documents.workbook.sheet;
 
-import plumbrow.advice.field.FieldLand;
+import plumbrow.advice.land.FieldLand;
 import plumbrow.advice.shelf.Ask;
 import plumbrow.documents.workbook.form.Column;
 import plumbrow.documents.workbook.form.NumberKind;

@@ -1,4 +1,4 @@
-package plumbrow.advice.field;
+package plumbrow.advice.land;
 
 import org.jspecify.annotations.Nullable;
 import plumbrow.advice.shelf.Ask;
