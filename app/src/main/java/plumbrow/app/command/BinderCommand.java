@@ -17,6 +17,7 @@ import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.Adviser;
 import plumbrow.advice.weighing.WeighingOptions;
+import plumbrow.app.binder.Binders;
 import plumbrow.app.json.Json;
 
 /** Writes the advice of a season down, to print or to reckon with. */

@@ -15,6 +15,7 @@ import plumbrow.advice.season.Season;
 import plumbrow.advice.weighing.Advice;
 import plumbrow.advice.weighing.Adviser;
 import plumbrow.advice.weighing.WeighingOptions;
+import plumbrow.app.binder.Binders;
 import plumbrow.app.book.Book;
 import plumbrow.app.command.said.AdviceWords;
 import plumbrow.app.demo.DemoBook;

@@ -1,4 +1,4 @@
-package plumbrow.app.command;
+package plumbrow.app.binder;
 
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -26,7 +26,7 @@ import plumbrow.documents.binder.AdviceSheet;
 import plumbrow.documents.binder.Binder;
 
 /** Binders out of a book for the commands, with its choices, weather, papers and record. */
-final class Binders implements AutoCloseable {
+public final class Binders implements AutoCloseable {
     /** Draws by which it is told what to tell next: enough to put it in order. */
     private static final int NEXT_DRAWS = 4_000;
 
@@ -38,12 +38,13 @@ final class Binders implements AutoCloseable {
         this.papers = new ShelfPapers(book);
     }
 
-    static Binders open(Path file) {
+    /** Over a book, until it is closed. */
+    public static Binders open(Path file) {
         return new Binders(new DeskBook(Book.open(file)));
     }
 
     /** The advice of some fields alone. */
-    static Advice of(Advice advice, List<Field> fields) {
+    public static Advice of(Advice advice, List<Field> fields) {
         return new Advice(
                 advice.year(),
                 advice.asOf(),
@@ -56,7 +57,7 @@ final class Binders implements AutoCloseable {
     }
 
     /** Fields by the grower of their farm, in the order of the season. */
-    static Map<String, List<Field>> byGrower(Season season, List<Field> fields) {
+    public static Map<String, List<Field>> byGrower(Season season, List<Field> fields) {
         return fields.stream()
                 .collect(Collectors.groupingBy(
                         field -> season.farm(field.farm()).map(Farm::grower).orElse(""),
@@ -65,7 +66,7 @@ final class Binders implements AutoCloseable {
     }
 
     /** The file of a grower beside others: "binder-j-halvorsrud.pdf"; with a number where two would be called alike. */
-    static Path named(Path out, String grower, List<Path> taken) {
+    public static Path named(Path out, String grower, List<Path> taken) {
         String name = String.valueOf(out.getFileName());
         int dot = name.lastIndexOf('.');
         String plain =
@@ -79,7 +80,7 @@ final class Binders implements AutoCloseable {
     }
 
     /** Writes the pages of one grower's fields. */
-    void pages(Season season, Advice advice, boolean annex, Path file) {
+    public void pages(Season season, Advice advice, boolean annex, Path file) {
         List<FieldPlan> plans = plans(season, advice);
         Binder.write(
                 new Binder.Contents(
@@ -92,7 +93,7 @@ final class Binders implements AutoCloseable {
     }
 
     /** Writes the spreadsheet of one grower's fields. */
-    void sheet(Season season, Advice advice, Path file) {
+    public void sheet(Season season, Advice advice, Path file) {
         AdviceSheet.write(season, advice, file);
     }
 
