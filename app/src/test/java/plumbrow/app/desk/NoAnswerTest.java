@@ -123,7 +123,8 @@ class NoAnswerTest {
             throw new IllegalStateException("broken on purpose");
         };
         try (OpenDesk desk = OpenDesk.weighedBy(broken, DeskSeason.of(2027))) {
-            for (String path : List.of("/", "/fields/" + Shown.part(DeskSeason.HOME), "/api/advice", "/advice.xlsx")) {
+            for (String path : List.of(
+                    "/", "/fields/" + Shown.part(DeskSeason.HOME), "/api/advice", "/advice.xlsx?grower=R.+Alder")) {
                 String page = Plain.get(desk.address() + path);
                 assertThat(page).startsWith("500 ");
                 assertThat(page).doesNotContain("broken on purpose", "Exception", "plumbrow.app");
