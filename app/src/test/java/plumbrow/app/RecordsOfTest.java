@@ -51,14 +51,6 @@ public final class RecordsOfTest {
                         product.labelDate(),
                         product.source())
                 : product);
-        return season.withShelf(new Shelf(
-                products,
-                shelf.seeds(),
-                shelf.traits(),
-                shelf.actives(),
-                shelf.labelUses(),
-                shelf.activeLimits(),
-                shelf.controls(),
-                shelf.labels()));
+        return season.withShelf(shelf.withProducts(products));
     }
 }

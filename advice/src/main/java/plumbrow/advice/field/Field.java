@@ -28,4 +28,9 @@ public record Field(
         @Nullable Texture texture,
         @Nullable Double organicMatterPct,
         @Nullable Double ph,
-        @Nullable Double slopePct) {}
+        @Nullable Double slopePct) {
+    /** The same field in a season of another crop. */
+    public Field growing(Crop other) {
+        return new Field(name, farm, acres, boundary, state, county, other, texture, organicMatterPct, ph, slopePct);
+    }
+}

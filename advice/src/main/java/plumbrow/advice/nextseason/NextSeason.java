@@ -36,7 +36,6 @@ import plumbrow.advice.season.Season;
 import plumbrow.advice.season.Work;
 import plumbrow.advice.shelf.Product;
 import plumbrow.advice.shelf.Seed;
-import plumbrow.advice.shelf.Shelf;
 import plumbrow.advice.weeds.CropTiming;
 import plumbrow.advice.weeds.TillageWork;
 import plumbrow.advice.weeds.WeedBook;
@@ -156,15 +155,8 @@ public record NextSeason(
                     assumptions(fields),
                     ground(),
                     work());
-            next = next.withShelf(new Shelf(
-                    shed.products().stream().map(this::priced).toList(),
-                    last.shelf().seeds(),
-                    last.shelf().traits(),
-                    last.shelf().actives(),
-                    last.shelf().labelUses(),
-                    last.shelf().activeLimits(),
-                    last.shelf().controls(),
-                    last.shelf().labels()));
+            next = next.withShelf(last.shelf()
+                    .withProducts(shed.products().stream().map(this::priced).toList()));
             say(shed);
             return new NextSeason(next, turns, shed.changed(), OldPrice.all(next), cautions);
         }
@@ -183,18 +175,7 @@ public record NextSeason(
                     rule.why(),
                     source == null ? null : source.year(),
                     source == null ? 0 : source.programs(field.name()).size()));
-            return new Field(
-                    field.name(),
-                    field.farm(),
-                    field.acres(),
-                    field.boundary(),
-                    field.state(),
-                    field.county(),
-                    rule.crop(),
-                    field.texture(),
-                    field.organicMatterPct(),
-                    field.ph(),
-                    field.slopePct());
+            return field.growing(rule.crop());
         }
 
         /** The latest season in which a field carried a crop; null where the book has none. */

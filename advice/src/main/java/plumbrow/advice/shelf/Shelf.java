@@ -36,6 +36,16 @@ public record Shelf(
         this(products, seeds, traits, actives, labelUses, activeLimits, controls, LabelBook.UNREAD);
     }
 
+    /** The same shelf with other products on it. */
+    public Shelf withProducts(List<Product> others) {
+        return new Shelf(others, seeds, traits, actives, labelUses, activeLimits, controls, labels);
+    }
+
+    /** The same shelf with other labels read. */
+    public Shelf withLabels(LabelBook others) {
+        return new Shelf(products, seeds, traits, actives, labelUses, activeLimits, controls, others);
+    }
+
     public Optional<Product> product(String name) {
         return products.stream().filter(product -> product.name().equals(name)).findFirst();
     }

@@ -34,7 +34,7 @@ final class StandIn {
             return season;
         }
         Field other = season.field(step.from()).orElseThrow();
-        Field grown = grown(field, other.crop());
+        Field grown = field.growing(other.crop());
         Program program = season.programs(other.name()).stream()
                 .filter(one -> one.name().equals(step.program()))
                 .map(one -> new Program(field.name(), one.name(), true, one.refuge(), one.note(), one.passes()))
@@ -49,21 +49,6 @@ final class StandIn {
                 .withPests(pests(season.pests(), field.name(), other.name()))
                 .withPrograms(programs)
                 .withAssumptions(assumptions(season.assumptions(), field.name(), other.name()));
-    }
-
-    private static Field grown(Field field, Crop crop) {
-        return new Field(
-                field.name(),
-                field.farm(),
-                field.acres(),
-                field.boundary(),
-                field.state(),
-                field.county(),
-                crop,
-                field.texture(),
-                field.organicMatterPct(),
-                field.ph(),
-                field.slopePct());
     }
 
     private static Pests pests(Pests pests, String field, String other) {

@@ -54,17 +54,7 @@ final class StockOfRecords {
             }
             return product;
         });
-        return products.equals(shelf.products())
-                ? season
-                : season.withShelf(new Shelf(
-                        products,
-                        shelf.seeds(),
-                        shelf.traits(),
-                        shelf.actives(),
-                        shelf.labelUses(),
-                        shelf.activeLimits(),
-                        shelf.controls(),
-                        shelf.labels()));
+        return products.equals(shelf.products()) ? season : season.withShelf(shelf.withProducts(products));
     }
 
     private static Product with(Product product, @Nullable Amount taken, int sign) {

@@ -66,7 +66,8 @@ class MeanwhileTest {
         try (OpenDesk desk = OpenDesk.weighedBy(weigher, DeskSeason.of(2027))) {
             weigher.asked.await();
             List<CompletableFuture<String>> readers = new ArrayList<>();
-            for (String path : List.of("/api/advice", "/advice.xlsx?grower=R.+Alder", HOME + "/weighing", "/api" + HOME + "/advice")) {
+            for (String path : List.of(
+                    "/api/advice", "/advice.xlsx?grower=R.+Alder", HOME + "/weighing", "/api" + HOME + "/advice")) {
                 readers.add(CompletableFuture.supplyAsync(() -> Plain.get(desk.address() + path)));
             }
             for (int i = 0; i < 3; i++) {

@@ -79,23 +79,7 @@ class LoadCardTest {
         }
         Program changed = new Program(FIELD, PROGRAM, program.baseline(), program.refuge(), program.note(), passes);
         List<SprayPlan> plans = DEMO.work().sprayPlans().stream()
-                .map(plan -> plan.carrierGalPerAcre() == null
-                        ? plan
-                        : new SprayPlan(
-                                plan.field(),
-                                plan.program(),
-                                plan.pass(),
-                                plan.tank(),
-                                plan.method(),
-                                gpa,
-                                plan.droplets(),
-                                plan.boomIn(),
-                                plan.driftReductionPct(),
-                                plan.cropStage(),
-                                plan.cropHeightIn(),
-                                plan.weedHeightIn(),
-                                plan.bloom(),
-                                plan.applicator()))
+                .map(plan -> plan.carrierGalPerAcre() == null ? plan : plan.carrying(gpa))
                 .toList();
         TankBook tank = DEMO.work().means().tank();
         List<Addition> all = new ArrayList<>(tank.additions());

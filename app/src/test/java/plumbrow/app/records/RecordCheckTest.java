@@ -205,15 +205,7 @@ class RecordCheckTest {
                 "Stonefly 3G", null, LabelLimit.Kind.DUTY, "Keep a record of wind and nozzle for 2 years", "p. 3");
         LabelBook read = new LabelBook(
                 List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(duty));
-        Season labelled = season.withShelf(new Shelf(
-                shelf.products(),
-                shelf.seeds(),
-                shelf.traits(),
-                shelf.actives(),
-                shelf.labelUses(),
-                shelf.activeLimits(),
-                shelf.controls(),
-                read));
+        Season labelled = season.withShelf(shelf.withLabels(read));
         ApplicationRecord record = record("IA", "private", Ask.NO, 12, null, null);
         DutyAnswer label = of(RecordCheck.of(labelled, kept(record, "2026-05-09T12:00:00Z")), "label");
         assertThat(label.applies()).isEqualTo(DutyAnswer.Applies.YES);

@@ -107,25 +107,17 @@ class PartnersTest {
         LabelBook labels = shelf.labels();
         List<LabelLimit> limits = new ArrayList<>(labels.limits());
         limits.addAll(List.of(more));
-        return season.withShelf(new Shelf(
-                shelf.products(),
-                shelf.seeds(),
-                shelf.traits(),
-                shelf.actives(),
-                shelf.labelUses(),
-                shelf.activeLimits(),
-                shelf.controls(),
-                new LabelBook(
-                        labels.terms(),
-                        labels.soilRates(),
-                        labels.setbacks(),
-                        labels.plantBacks(),
-                        labels.mixRules(),
-                        labels.specialLabels(),
-                        labels.cares(),
-                        labels.tolerances(),
-                        limits,
-                        labels.bulletins(),
-                        labels.differences())));
+        return season.withShelf(shelf.withLabels(new LabelBook(
+                labels.terms(),
+                labels.soilRates(),
+                labels.setbacks(),
+                labels.plantBacks(),
+                labels.mixRules(),
+                labels.specialLabels(),
+                labels.cares(),
+                labels.tolerances(),
+                limits,
+                labels.bulletins(),
+                labels.differences())));
     }
 }

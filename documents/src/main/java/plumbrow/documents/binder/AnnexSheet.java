@@ -14,11 +14,6 @@ final class AnnexSheet {
         }
 
         @Override
-        public int sizes() {
-            return 1;
-        }
-
-        @Override
         public String style() {
             return "annex";
         }
@@ -35,11 +30,6 @@ final class AnnexSheet {
         @Override
         public String name() {
             return "Annex: sources of the shelf";
-        }
-
-        @Override
-        public int sizes() {
-            return 1;
         }
 
         @Override

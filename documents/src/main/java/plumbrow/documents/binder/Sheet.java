@@ -9,7 +9,9 @@ interface Sheet {
     String name();
 
     /** In how many sizes it can be set; 1 for one that may run over pages. */
-    int sizes();
+    default int sizes() {
+        return 1;
+    }
 
     /** The size in which it is set where no size brings it onto one page. */
     default int sizeOver() {

@@ -86,25 +86,17 @@ final class Differences {
     /** The shelf with them. */
     static Shelf with(Shelf shelf, List<LabelDifference> differences) {
         LabelBook labels = shelf.labels();
-        return new Shelf(
-                shelf.products(),
-                shelf.seeds(),
-                shelf.traits(),
-                shelf.actives(),
-                shelf.labelUses(),
-                shelf.activeLimits(),
-                shelf.controls(),
-                new LabelBook(
-                        labels.terms(),
-                        labels.soilRates(),
-                        labels.setbacks(),
-                        labels.plantBacks(),
-                        labels.mixRules(),
-                        labels.specialLabels(),
-                        labels.cares(),
-                        labels.tolerances(),
-                        labels.limits(),
-                        labels.bulletins(),
-                        differences));
+        return shelf.withLabels(new LabelBook(
+                labels.terms(),
+                labels.soilRates(),
+                labels.setbacks(),
+                labels.plantBacks(),
+                labels.mixRules(),
+                labels.specialLabels(),
+                labels.cares(),
+                labels.tolerances(),
+                labels.limits(),
+                labels.bulletins(),
+                differences));
     }
 }

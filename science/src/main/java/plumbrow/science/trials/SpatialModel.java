@@ -74,8 +74,7 @@ public final class SpatialModel {
     public static Optional<SpatialModel> fit(
             double[] yields, double[][] design, double[] east, double[] north, Shape shape) {
         double[][] apart = apart(yields, design, east, north);
-        double scale =
-                Arrays.stream(apart).flatMapToDouble(Arrays::stream).max().orElse(0);
+        double scale = farthest(apart);
         if (design[0].length >= yields.length || scale == 0) {
             return Optional.empty();
         }
@@ -107,8 +106,7 @@ public final class SpatialModel {
             double range,
             double nugget) {
         double[][] apart = apart(yields, design, east, north);
-        double scale =
-                Arrays.stream(apart).flatMapToDouble(Arrays::stream).max().orElse(0);
+        double scale = farthest(apart);
         if (design[0].length >= yields.length || scale == 0) {
             return Optional.empty();
         }
@@ -134,23 +132,15 @@ public final class SpatialModel {
                 .getPoint();
     }
 
-    /** The means that follow from a range and nugget known beforehand; empty as for {@link #fit}. */
-    public static Optional<SpatialModel> at(
-            double[] yields,
-            double[][] design,
-            double[] east,
-            double[] north,
-            Shape shape,
-            double range,
-            double nugget) {
-        return at(yields, design, apart(yields, design, east, north), shape, range, nugget);
-    }
-
     private static Optional<SpatialModel> at(
             double[] yields, double[][] design, double[][] apart, Shape shape, double range, double nugget) {
         return RestrictedLikelihood.of(yields, design, relation(apart, shape, range, nugget))
                 .filter(RestrictedLikelihood::leavesError)
                 .map(fit -> new SpatialModel(shape, range, nugget, fit));
+    }
+
+    private static double farthest(double[][] apart) {
+        return Arrays.stream(apart).flatMapToDouble(Arrays::stream).max().orElse(0);
     }
 
     private static double[][] apart(double[] yields, double[][] design, double[] east, double[] north) {
